@@ -1,0 +1,1 @@
+"""Maths lessons taught from picture books: read, checked, worked out and published."""

@@ -1,0 +1,39 @@
+"""Bends that name no objective of the year they bend to, or bend to the session's own year."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.fields import year_name
+from ..model.problem import Problem
+from ..model.rule import HOUSE_RULE, Rule
+from ..model.session import Session
+
+RULE = Rule(
+    name="bend-without-objective",
+    says="A bend to another year names at least one objective of that year.",
+    why="Without one there is no telling what the other year would learn from it.",
+    source=HOUSE_RULE,
+    wrong="bends: {3: {objectives: {}, …}}",
+    right="bends: {3: {objectives: {england-ready-to-progress: [3AS-3]}, …}}",
+)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each bend with no objective at all, or to the year the session is already for."""
+    for page in collection.of_kind(Session):
+        for year, bend in page.fields.bends.items():
+            key = "Reception" if year == 0 else year
+            if year == page.fields.year:
+                yield RULE.problem(
+                    page.place("bends", key, "[key]"),
+                    f"The session is for {year_name(year)} already, so it cannot bend to it.",
+                    "name the year below or above.",
+                )
+            elif not any(bend.objectives.values()):
+                yield RULE.problem(
+                    page.place("bends", key),
+                    f"The bend to {year_name(year)} names no objective of {year_name(year)}.",
+                    f"add objectives: with a code of {year_name(year)}.",
+                )

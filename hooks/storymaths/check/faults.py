@@ -1,0 +1,17 @@
+"""The faults the parser met, of one sort, over the whole collection."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.document import Document, Fault, FaultKind, Fields, Unread
+
+
+def faults(collection: Collection, kind: FaultKind) -> Iterator[Fault]:
+    """Every fault of a kind, in pages that could be used and pages that could not."""
+    pages: tuple[Document[Fields] | Unread, ...] = (*collection.documents, *collection.unread)
+    for page in pages:
+        for fault in page.faults:
+            if fault.kind == kind:
+                yield fault

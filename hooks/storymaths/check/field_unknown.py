@@ -1,0 +1,30 @@
+"""Keys a page of this kind does not have."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.problem import Problem
+from ..model.rule import HOUSE_RULE, Rule
+from .faults import faults
+from .suggestion import did_you_mean
+
+RULE = Rule(
+    name="field-unknown",
+    says="Only fields that exist are used.",
+    why="A misspelt field would be ignored in silence, and what it says would never reach the page.",
+    source=HOUSE_RULE,
+    wrong="minuts: 50",
+    right="minutes: 50",
+)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each key that means nothing where it stands."""
+    for fault in faults(collection, "unknown"):
+        yield RULE.problem(
+            fault.place,
+            f'"{fault.field}" is not a field here.' + did_you_mean(fault.field, fault.known),
+            f"use one of {', '.join(fault.known)}, or take the line out." if fault.known else "take the line out.",
+        )

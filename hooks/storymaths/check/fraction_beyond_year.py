@@ -1,0 +1,45 @@
+"""Fractions the year has not met."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.fields import year_name
+from ..model.problem import Problem
+from ..model.rule import Rule
+from ..parse.number_sentence import VULGAR
+from .pupil_numbers import numbers_beyond
+
+RULE = Rule(
+    name="fraction-beyond-year",
+    says="Fractions are of kinds the year has met.",
+    why="A half and a quarter come first; a fifth in Year 1 is a word without a meaning.",
+    source="Programmes of study, key stages 1 and 2 (DfE, 2013), fractions; site_data/years.yaml.",
+    wrong="year: 1 … Take 1/3 of the shells.",
+    right="year: 1 … Take 1/2 of the shells.",
+)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each fraction whose denominator comes later."""
+    known = {year: collection.reference.denominators_by(year) for year in collection.reference.years}
+
+    def beyond(match: re.Match[str], year: int) -> bool:
+        below = _below(match)
+        return below is not None and below not in known[year]
+
+    for found in numbers_beyond(collection, beyond):
+        met = ", ".join(f"1/{below}" for below in sorted(known[found.year])) or "none"
+        yield RULE.problem(
+            found.page.place_in_prose(found.match.start(), found.match.group()),
+            f"{found.match.group()} is beyond {year_name(found.year)}, whose fractions are built from: {met}.",
+            "choose a fraction the year has met, or move it to the bend to an older year.",
+        )
+
+
+def _below(match: re.Match[str]) -> int | None:
+    if match["vulgar"]:
+        return VULGAR[match["vulgar"]].denominator
+    return int(match["below"]) if match["below"] else None

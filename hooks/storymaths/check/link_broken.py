@@ -1,0 +1,66 @@
+"""Links that lead to no page, no file, or no place on a page."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+
+from ..model.address import CONTENT, LISTS, generated_pages, resolve, slug, source_of
+from ..model.collection import Collection
+from ..model.document import Document, Fields
+from ..model.problem import Problem
+from ..model.rule import HOUSE_RULE, Rule
+from .suggestion import did_you_mean
+
+RULE = Rule(
+    name="link-broken",
+    says="A link within the site leads to a page that is there, and to a heading that is on it.",
+    why="A reader who meets one dead link trusts no link.",
+    source=HOUSE_RULE,
+    wrong="[the words](../words.md)",
+    right="[the words](../../words.md)",
+)
+_LINK = re.compile(r"(?<!!)\[[^\]\n]*\]\(\s*<?([^)\s>]+)>?(?:\s+\"[^\"]*\")?\s*\)|\bhref=[\"']([^\"']+)[\"']")
+_HEADING = re.compile(r"^#{1,6} +(.+?) *(?:\{#([\w-]+)\})? *#*$", re.MULTILINE)
+_ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//", re.IGNORECASE)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each link of a body that leads nowhere. Links to other sites are not followed."""
+    generated = frozenset(generated_pages(collection.reference))
+    pages = {source_of(page.path): page for page in collection.documents}
+    unread = {source_of(page.path) for page in collection.unread}
+    files = {source_of(file) for file in collection.files}
+    for source, page in pages.items():
+        if "](" not in page.body and "href=" not in page.body:
+            continue
+        for match in _LINK.finditer(page.body):
+            target = match.group(1) or match.group(2)
+            if _ELSEWHERE.match(target):
+                continue
+            path, _, anchor = target.partition("#")
+            found = resolve(path, source) if path else source
+            if found not in files and found not in generated:
+                known = {*pages, *generated}
+                near = did_you_mean(found, known)
+                yield _problem(page, target, f"The link leads to {CONTENT}{found}, which is not there.{near}")
+            elif anchor and found not in unread and anchor not in _anchors(found, pages, collection):
+                yield _problem(page, target, f'There is no place called "{anchor}" on {found}.')
+
+
+def _problem(page: Document[Fields], target: str, message: str) -> Problem:
+    return RULE.problem(
+        page.place("[body]", within=target), message, "correct the link; it is written from the folder of this file."
+    )
+
+
+def _anchors(source: str, pages: Mapping[str, Document[Fields]], collection: Collection) -> set[str]:
+    reference = collection.reference
+    if source in pages:
+        return {name or slug(heading) for heading, name in _HEADING.findall(pages[source].body)}
+    listed = {
+        LISTS["words"]: map(slug, reference.words),
+        LISTS["materials"]: iter(reference.materials),
+        LISTS["safety"]: iter(reference.cautions),
+    }
+    return set(listed.get(source, ()))

@@ -1,0 +1,67 @@
+"""Numbers larger, smaller or finer than the year has met."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.fields import year_name
+from ..model.problem import Problem
+from ..model.rule import Rule
+from ..parse.number_sentence import find_number_sentences
+from .pupil_numbers import numbers_beyond, pupil_pages, year_at
+
+RULE = Rule(
+    name="number-beyond-year",
+    says="The numbers pupils meet are within the reach of their year: size, decimals, numbers below zero, "
+    "and what is added and taken away.",
+    why="A number beyond the year turns a lesson on one idea into a lesson on two.",
+    source="Programmes of study, key stages 1 and 2 (DfE, 2013); early learning goals (DfE, 2021); site_data/years.yaml.",
+    wrong="year: 2 … Make 250 with the cards.",
+    right="year: 2 … Make 25 with the cards.",
+)
+_WHOLE = re.compile(r"\d{1,3}(?:,\d{3})+|\d+")
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each number out of reach, pages, minutes, years and quantities of things apart."""
+    years = collection.reference.years
+
+    def beyond(match: re.Match[str], year: int) -> bool:
+        limits, whole, places = years[year], match["whole"], match["places"]
+        if whole is None:
+            return False
+        return (
+            int(whole.replace(",", "")) > limits.largest_number
+            or (places is not None and len(places) > limits.decimal_places)
+            or (match["minus"] is not None and not limits.below_zero)
+        )
+
+    for found in numbers_beyond(collection, beyond):
+        limits = years[found.year]
+        reach = f"to {limits.largest_number:,}" + (
+            f", decimals to {limits.decimal_places} places" if limits.decimal_places else ", no decimals"
+        ) + ("" if limits.below_zero else ", none below zero")  # fmt: skip
+        yield RULE.problem(
+            found.page.place_in_prose(found.match.start(), found.match.group()),
+            f"{found.match.group()} is beyond {year_name(found.year)}, which meets numbers {reach}.",
+            "choose a number within reach, or move it to the bend to an older year.",
+        )
+    yield from _sums_beyond(collection)
+
+
+def _sums_beyond(collection: Collection) -> Iterator[Problem]:
+    """Number sentences whose numbers the year may count but not yet add or take away."""
+    for page in pupil_pages(collection):
+        if page.fields.year > 1 and not any(y <= 1 for y in getattr(page.fields, "bends", ())):
+            continue
+        for sentence in find_number_sentences(page.prose.text):
+            limits = collection.reference.years[year_at(page, sentence.start)]
+            largest = max(int(n.replace(",", "")) for n in _WHOLE.findall(sentence.text))
+            if limits.largest_calculated < largest <= limits.largest_number:
+                yield RULE.problem(
+                    page.place_in_prose(sentence.start, sentence.text),
+                    f"{sentence.text}: {year_name(limits.year)} adds and takes away within {limits.largest_calculated}.",
+                    "choose smaller numbers, or move it to the bend to an older year.",
+                )

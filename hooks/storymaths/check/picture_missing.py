@@ -1,0 +1,48 @@
+"""Pictures that are named and are not there."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from ..model.address import CONTENT, resolve, source_of
+from ..model.book import Book
+from ..model.collection import Collection
+from ..model.document import Document, Fields, Loc
+from ..model.problem import Problem
+from ..model.rule import HOUSE_RULE, Rule
+from .suggestion import did_you_mean
+
+RULE = Rule(
+    name="picture-missing",
+    says="A picture that is named is in the folder it is said to be in.",
+    why="A broken picture on a card is found when thirty have been cut out.",
+    source=HOUSE_RULE,
+    wrong="picture: cast/oter.svg",
+    right="picture: cast/otter.svg",
+)
+_PICTURE = re.compile(r"!\[[^\]\n]*\]\(\s*<?([^)\s>]+)>?[^)\n]*\)|<img\b[^>]*\bsrc=[\"']([^\"']+)[\"']")
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each picture of a cover, a cast or a body that is no file of the collection."""
+    files = {source_of(file) for file in collection.files}
+    for page, picture, loc in _pictures(collection):
+        wanted = resolve(picture, source_of(page.path))
+        if ":" not in picture and wanted not in files:
+            yield RULE.problem(
+                page.place(*loc) if loc != ("[body]",) else page.place(*loc, within=picture),
+                f"There is no picture {CONTENT}{wanted}." + did_you_mean(wanted, files),
+                "correct its name, or put the picture there.",
+            )
+
+
+def _pictures(collection: Collection) -> Iterator[tuple[Document[Fields], str, Loc]]:
+    for page in collection.documents:
+        if isinstance(page.fields, Book):
+            yield page, page.fields.cover.picture, ("cover", "picture")
+            for index, character in enumerate(page.fields.cast):
+                yield page, character.picture, ("cast", index, "picture")
+        if "![" in page.body or "<img" in page.body:
+            for match in _PICTURE.finditer(page.body):
+                yield page, match.group(1) or match.group(2), ("[body]",)

@@ -1,0 +1,44 @@
+"""Books whose rights leave open what may be done with them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..model.book import Book
+from ..model.collection import Collection
+from ..model.problem import Problem
+from ..model.rule import Rule
+
+RULE = Rule(
+    name="rights-missing",
+    says="A book says whose it is and what a school may do with it; one in copyright names its publisher, "
+    "and its story is not on the site.",
+    why="Schools copy what they are not told not to copy.",
+    source="Copyright, Designs and Patents Act 1988, sections 12, 30 and 32 to 36.",
+    wrong="rights: in-copyright (and no publisher)",
+    right="rights: in-copyright, publisher: …, rights_note: Read your own copy aloud; do not copy pages.",
+)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each book without rights, or that gives more than its rights allow."""
+    for book, page in collection.books.items():
+        fields: Book = page.fields
+        if fields.rights is None or fields.rights_note is None:
+            lacking = "rights" if fields.rights is None else "rights_note"
+            yield RULE.problem(
+                page.place(),
+                f'The book "{fields.title}" has no {lacking}.',
+                "add rights: own, public-domain or in-copyright, and rights_note: what a school may do with it.",
+            )
+        elif fields.rights == "in-copyright":
+            if fields.publisher is None:
+                yield RULE.problem(
+                    page.place("rights"), "A book in copyright names its publisher.", "add publisher: with its name."
+                )
+            if book in collection.stories:
+                yield RULE.problem(
+                    collection.stories[book].place("kind"),
+                    "The story of a book in copyright is on the site.",
+                    "take the story file out: the site holds page numbers and our own words only.",
+                )

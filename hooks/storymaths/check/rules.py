@@ -1,0 +1,136 @@
+"""The table of rules, and the one call that keeps them all."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from typing import Protocol
+
+from ..model.collection import Collection
+from ..model.problem import Problem
+from ..model.rule import Rule
+from . import (
+    allergen_unnoted,
+    apparatus_not_modelled,
+    bend_without_objective,
+    book_unknown,
+    cast_twice,
+    caution_missing,
+    caution_unknown,
+    concept_unknown,
+    field_duplicate,
+    field_missing,
+    field_mistyped,
+    field_unknown,
+    fraction_beyond_year,
+    front_matter_broken,
+    home_too_hard,
+    isbn_wrong,
+    kind_unknown,
+    link_broken,
+    material_unknown,
+    minutes_do_not_add,
+    mistake_is_true,
+    needs_forward,
+    number_beyond_year,
+    number_sentence_untrue,
+    objective_unknown,
+    objective_wrong_year,
+    page_outside_book,
+    phrase_forbidden,
+    picture_missing,
+    picture_without_words,
+    quotes_too_long,
+    reading_backwards,
+    reference_data,
+    rights_missing,
+    session_number_gap,
+    small_parts_unnoted,
+    step_without_section,
+    stop_outside_reading,
+    story_pages_differ,
+    symbol_beyond_year,
+    symbol_not_introduced,
+    theme_unknown,
+    thing_not_at_home,
+    title_twice,
+    unit_beyond_year,
+    word_beyond_year,
+    word_not_taught,
+    word_unknown,
+)
+
+
+class RuleModule(Protocol):
+    """What each rule's file offers."""
+
+    @property
+    def RULE(self) -> Rule:
+        """The rule it keeps."""
+
+    def check(self, collection: Collection) -> Iterator[Problem]:
+        """The problems it finds."""
+
+
+# In the order the report and `explain` list them: front matter, names, years, pages and steps, words and
+# signs, numbers, cautions, rights and reading.
+TABLE: tuple[RuleModule, ...] = (
+    front_matter_broken,
+    kind_unknown,
+    field_unknown,
+    field_missing,
+    field_mistyped,
+    field_duplicate,
+    book_unknown,
+    objective_unknown,
+    concept_unknown,
+    theme_unknown,
+    word_unknown,
+    material_unknown,
+    caution_unknown,
+    objective_wrong_year,
+    bend_without_objective,
+    page_outside_book,
+    stop_outside_reading,
+    reading_backwards,
+    minutes_do_not_add,
+    step_without_section,
+    session_number_gap,
+    needs_forward,
+    word_not_taught,
+    word_beyond_year,
+    symbol_beyond_year,
+    symbol_not_introduced,
+    apparatus_not_modelled,
+    number_beyond_year,
+    fraction_beyond_year,
+    unit_beyond_year,
+    number_sentence_untrue,
+    mistake_is_true,
+    caution_missing,
+    small_parts_unnoted,
+    allergen_unnoted,
+    phrase_forbidden,
+    thing_not_at_home,
+    rights_missing,
+    quotes_too_long,
+    home_too_hard,
+    picture_without_words,
+    picture_missing,
+    link_broken,
+    isbn_wrong,
+    title_twice,
+    story_pages_differ,
+    cast_twice,
+)
+
+
+def check_all(collection: Collection, only: Iterable[str] | None = None) -> list[Problem]:
+    """Every problem of the collection, in the order of files and lines; of the files named in ``only``, if given."""
+    problems = {problem for module in TABLE for problem in module.check(collection)}
+    wanted = None if only is None else frozenset(only)
+    return sorted(p for p in problems if wanted is None or p.place.path in wanted)
+
+
+def rules() -> dict[str, Rule]:
+    """Every rule by its name."""
+    return {reference_data.RULE.name: reference_data.RULE} | {module.RULE.name: module.RULE for module in TABLE}

@@ -1,0 +1,50 @@
+"""Session numbers that skip or repeat."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.document import Document
+from ..model.problem import Problem
+from ..model.rule import HOUSE_RULE, Rule
+from ..model.session import Session
+
+RULE = Rule(
+    name="session-number-gap",
+    says="The sessions of a book are numbered 1, 2, 3 … without a gap or a repeat.",
+    why="A missing number looks like a missing lesson; a repeated one hides which comes first.",
+    source=HOUSE_RULE,
+    wrong="sessions 1, 2 and 4",
+    right="sessions 1, 2 and 3",
+)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each number that comes twice or leaves a gap before it."""
+    unread = Counter(page.folder for page in collection.unread)
+    for book in sorted(collection.book_ids):
+        run = collection.sessions_of(book)
+        # A page that could not be read may hold the number that seems to be missing.
+        if run and not unread[run[0].folder]:
+            yield from _gaps(run)
+
+
+def _gaps(run: tuple[Document[Session], ...]) -> Iterator[Problem]:
+    expected = 1
+    for page in run:
+        number = page.fields.number
+        if number < expected:
+            yield RULE.problem(
+                page.place("number"), f"There is already a session {number} of this book.", "number it afresh."
+            )
+        elif number > expected:
+            yield RULE.problem(
+                page.place("number"),
+                f"Session {number} comes after session {expected - 1}: session {expected} is missing."
+                if expected > 1
+                else f"The first session is number {number}.",
+                f"write number: {expected}, or add the session that is missing.",
+            )
+        expected = max(expected, number + 1)

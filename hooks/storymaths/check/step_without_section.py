@@ -1,0 +1,50 @@
+"""Steps and the sections of the body that tell them must agree."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.problem import Problem
+from ..model.rule import HOUSE_RULE, Rule
+from ..model.session import Session
+
+RULE = Rule(
+    name="step-without-section",
+    says="Each step has a section in the body, under a heading of the same name, in the same order.",
+    why="The minutes stand beside the heading; without its section a step is a name and no lesson.",
+    source=HOUSE_RULE,
+    wrong="steps: [{name: Act it out, …}] … ## Acting it out",
+    right="steps: [{name: Act it out, …}] … ## Act it out",
+)
+_HEADING = re.compile(r"^## +(.+?) *#*$", re.MULTILINE)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each step without a section, section without a step, or pair out of order."""
+    for page in collection.of_kind(Session):
+        headings = _HEADING.findall(page.body) if "## " in page.body else []
+        names = [step.name for step in page.fields.steps]
+        if headings == names:
+            continue
+        for index, name in enumerate(names):
+            if name not in headings:
+                yield RULE.problem(
+                    page.place("steps", index, "name"),
+                    f'No section of the body is called "{name}".',
+                    f'write "## {name}" above what happens in this step.',
+                )
+        for heading in headings:
+            if heading not in names:
+                yield RULE.problem(
+                    page.place("[body]", within=f"## {heading}"),
+                    f'The section "{heading}" is not one of the steps.',
+                    "add it to steps with its minutes, or make it a smaller heading (###).",
+                )
+        if sorted(headings) == sorted(names):
+            yield RULE.problem(
+                page.place("[body]", within=f"## {headings[0]}"),
+                "The sections are not in the order of the steps.",
+                "put the sections of the body in the order of the steps.",
+            )

@@ -1,0 +1,46 @@
+"""Stories whose pages are not those the book's record says."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.problem import Problem
+from ..model.rule import HOUSE_RULE, Rule
+
+RULE = Rule(
+    name="story-pages-differ",
+    says="A story has a heading for each page of its book: ## Page 1, ## Page 2, and so on to the last.",
+    why="Sessions say which page to stop on; the story must have that page, with that number.",
+    source=HOUSE_RULE,
+    wrong="pages: 14 … and a story that ends at ## Page 13",
+    right="pages: 14 … ## Page 14",
+)
+HEADING = re.compile(r"^## +(.+?) *$", re.MULTILINE)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem at the first heading of each story that is not the page that should come next."""
+    for book, story in collection.stories.items():
+        if book not in collection.books:
+            continue
+        pages = collection.books[book].fields.pages
+        headings = HEADING.findall(story.body)
+        expected = [f"Page {number}" for number in range(1, pages + 1)]
+        for index, heading in enumerate(headings):
+            if index >= pages or heading != expected[index]:
+                wanted = f'"## {expected[index]}" was expected here' if index < pages else f"the book has {pages} pages"
+                yield RULE.problem(
+                    story.place("[body]", within=f"## {heading}"),
+                    f'The heading is "{heading}"; {wanted}.',
+                    "number the pages in order, or correct pages: in the book's record.",
+                )
+                break
+        else:
+            if len(headings) < pages:
+                yield RULE.problem(
+                    story.place("[body]"),
+                    f"The story has {len(headings)} pages; the book's record says {pages}.",
+                    f'add "## {expected[len(headings)]}", or correct pages: in the book\'s record.',
+                )

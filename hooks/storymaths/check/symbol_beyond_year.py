@@ -1,0 +1,40 @@
+"""Signs the year has not met."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.fields import year_name
+from ..model.problem import Problem
+from ..model.rule import Rule
+from .pupil_numbers import pupil_pages, year_at
+
+RULE = Rule(
+    name="symbol-beyond-year",
+    says="Signs are ones the year has met: + − = from Year 1, < > × ÷ from Year 2.",
+    why="A sign is a new word; it needs its own lesson, in its own year.",
+    source="Programmes of study, key stages 1 and 2 (DfE, 2013); site_data/years.yaml. For ≠: common practice, no source.",
+    wrong="year: 1 … 3 × 2 = 6",
+    right="year: 1 … 2 + 2 + 2 = 6",
+)
+SIGNS = re.compile(r"[+−=<>×÷≠%²³]")
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for the first use on a page of each sign that comes later. ≠ may come as soon as = has."""
+    reference = collection.reference
+    for page in pupil_pages(collection):
+        said: set[tuple[str, int]] = set()
+        for match in SIGNS.finditer(page.prose.text):
+            sign, year = match.group(), year_at(page, match.start())
+            if (sign, year) in said:
+                continue
+            said.add((sign, year))
+            if ("=" if sign == "≠" else sign) not in reference.symbols_by(year):
+                yield RULE.problem(
+                    page.place_in_prose(match.start(), sign),
+                    f"The sign {sign} is not yet met in {year_name(year)}.",
+                    "say it in words, or move it to the bend to an older year.",
+                )

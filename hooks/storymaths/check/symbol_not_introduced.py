@@ -1,0 +1,57 @@
+"""Signs new to the year that are used before a session has introduced them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.document import Document
+from ..model.problem import Problem
+from ..model.rule import COMMON_PRACTICE, Rule
+from ..model.session import Session
+from .symbol_beyond_year import SIGNS
+
+RULE = Rule(
+    name="symbol-not-introduced",
+    says="A sign new in this year, and ≠, is introduced (symbols: new) by this session or an earlier one; ≠ only after =.",
+    why="A child who has not been shown what a sign says will make up what it means.",
+    source=COMMON_PRACTICE,
+    wrong="session 1 uses ≠; symbols: {new: [≠]} stands in session 2",
+    right="session 1: symbols: {new: [≠]}",
+)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for the first use in a session of each sign nobody has introduced yet."""
+    for book in sorted(collection.book_ids):
+        introduced: set[str] = set()
+        for page in collection.sessions_of(book):
+            known = collection.reference.symbols_by(page.fields.year - 1)
+            new = page.fields.symbols.new
+            if "≠" in new and "=" not in known | introduced and "=" not in new[: new.index("≠")]:
+                yield RULE.problem(
+                    page.place("symbols", "new", new.index("≠")),
+                    "≠ is introduced before =.",
+                    "introduce = first: what is not equal means nothing before equal does.",
+                )
+            introduced |= set(new)
+            yield from _used_too_soon(page, collection, known | introduced)
+
+
+def _used_too_soon(
+    page: Document[Session], collection: Collection, known: set[str] | frozenset[str]
+) -> Iterator[Problem]:
+    of_the_year = collection.reference.symbols_by(page.fields.year) | {"≠"}
+    said: set[str] = set()
+    for match in SIGNS.finditer(page.prose.text):
+        sign = match.group()
+        if sign in known or sign in said or sign not in of_the_year:
+            continue
+        if page.prose.passage_at(match.start()).year is not None:
+            continue  # a bend is another year's lesson
+        said.add(sign)
+        yield RULE.problem(
+            page.place_in_prose(match.start(), sign),
+            f"The sign {sign} is used, but no session so far has introduced it.",
+            f"add {sign} to symbols: new here, where it is first taught, or say it in words.",
+        )

@@ -1,0 +1,151 @@
+"""The ``storymaths`` command: check, start a file, explain a rule, list where words are taught."""
+
+from __future__ import annotations
+
+import argparse
+import datetime
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from . import starters
+from .check.rules import rules
+from .check.suggestion import did_you_mean
+from .model.collection import Collection
+from .model.fields import year_name
+from .model.rule import Rule
+from .model.session import Session
+from .pipeline import read_and_check
+from .project import find_root
+from .terminal import FORMATS, ProgressLine, as_text
+
+FAILED, MISUSED = 1, 2
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Runs the command; the exit code is 0 when all is well, 1 on problems, 2 when it is misused."""
+    options = _parser().parse_args(arguments)
+    if options.command == "explain":
+        return _explain(options.rule)
+    root = find_root(Path.cwd())
+    if root is None:
+        print("No project here: there is no mkdocs.yml beside a content folder, here or above.", file=sys.stderr)
+        return MISUSED
+    if options.command == "check":
+        return _check(root, options.paths, options.format)
+    if options.command == "new":
+        return _new(root, options)
+    return _words(root)
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog="storymaths", description="Maths lessons taught from picture books.")
+    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+    check = commands.add_parser("check", help="check every page, or the pages named, without building the site")
+    check.add_argument(
+        "paths", nargs="*", type=Path, metavar="PATH", help="a page or folder to report on (default: all)"
+    )
+    check.add_argument("--format", choices=FORMATS, default="text", help="how to report (default: text)")
+    new = commands.add_parser("new", help="start a book, session, home activity or series; never overwrites")
+    kinds = new.add_subparsers(dest="kind", required=True, metavar="KIND")
+    for kind in starters.KINDS:
+        starter = kinds.add_parser(kind, help=f"start a {'home activity' if kind == 'home' else kind}")
+        if kind in ("session", "home"):
+            starter.add_argument("book", help="the book's folder name in content/books")
+        starter.add_argument("title", help="its title, in quotes")
+    explain = commands.add_parser("explain", help="why a rule exists, its source, and an example")
+    explain.add_argument("rule", nargs="?", help="a rule's name as reports print it (default: list them all)")
+    commands.add_parser("words", help="list where each word is taught")
+    return parser
+
+
+def _check(root: Path, paths: Sequence[Path], form: str) -> int:
+    for path in paths:
+        if not path.exists():
+            print(f"There is no {path}.", file=sys.stderr)
+            return MISUSED
+    progress = ProgressLine()
+    reading = read_and_check(root, progress)
+    progress.clear()
+    wanted = [path.resolve() for path in paths]
+    problems = [
+        problem
+        for problem in reading.problems
+        if not wanted or any((root / problem.place.path).resolve().is_relative_to(path) for path in wanted)
+    ]
+    if problems or form == "json":
+        print(FORMATS[form](problems))
+    if form == "text":
+        pages = len(reading.collection.documents) + len(reading.collection.unread) if reading.collection else 0
+        print(_summary(len(problems), pages))
+    return FAILED if problems else 0
+
+
+def _summary(problems: int, pages: int) -> str:
+    found = "No problems" if problems == 0 else "1 problem" if problems == 1 else f"{problems} problems"
+    return f"{found} in {pages} pages." if pages else f"{found}."
+
+
+def _new(root: Path, options: argparse.Namespace) -> int:
+    try:
+        if options.kind == "book":
+            written = starters.new_book(root, options.title)
+        elif options.kind == "series":
+            written = starters.new_series(root, options.title, datetime.date.today().isoformat())
+        else:
+            start = starters.new_session if options.kind == "session" else starters.new_home
+            written = start(root, options.book, options.title)
+    except starters.AlreadyThere as error:
+        print(f"{error.args[0]} is already there. Nothing was written.", file=sys.stderr)
+        return FAILED
+    except starters.NoSuchBook as error:
+        known = [path.parent.name for path in (root / "content" / "books").glob("*/index.md")]
+        print(f'There is no book "{error}" in content/books.{did_you_mean(str(error), known)}', file=sys.stderr)
+        return FAILED
+    for path in written:
+        print(f"Wrote {path.relative_to(root)}")
+    print("It is a draft: it shows under `mkdocs serve` and is left out of a build until status: draft is taken out.")
+    return 0
+
+
+def _explain(name: str | None) -> int:
+    known = rules()
+    if name is None:
+        for rule in known.values():
+            print(f"{rule.name}\n  {rule.says}")
+        return 0
+    if name not in known:
+        print(f'There is no rule "{name}".{did_you_mean(name, known)}', file=sys.stderr)
+        return MISUSED
+    print(explanation(known[name]))
+    return 0
+
+
+def explanation(rule: Rule) -> str:
+    """A rule told in full."""
+    return (
+        f"{rule.name}\n\n  {rule.says}\n\n  Why:     {rule.why}\n  Source:  {rule.source}\n"
+        f"  Wrong:   {rule.wrong}\n  Right:   {rule.right}"
+    )
+
+
+def _words(root: Path) -> int:
+    reading = read_and_check(root)
+    if reading.collection is None:
+        print(as_text(reading.problems))
+        return FAILED
+    print(words_taught(reading.collection))
+    return 0
+
+
+def words_taught(collection: Collection) -> str:
+    """Each word of the word bank, its year, and the sessions that teach it."""
+    taught: dict[str, list[str]] = {}
+    for page in collection.of_kind(Session):
+        for word in page.fields.words.new:
+            taught.setdefault(word, []).append(f"{page.fields.book}, session {page.fields.number}")
+    lines = []
+    for entry in sorted(collection.reference.words.values(), key=lambda entry: (entry.year, entry.word.lower())):
+        where = "; ".join(taught.get(entry.word, ())) or ("everyday talk" if entry.everyday else "not yet taught")
+        lines.append(f"{entry.word:<24} {year_name(entry.year):<10} {where}")
+    return "\n".join(lines)

@@ -1,0 +1,1 @@
+"""What things are: books, sessions, objectives, problems. Frozen; nothing here reads or writes."""

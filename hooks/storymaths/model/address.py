@@ -1,0 +1,95 @@
+"""Where each page of the site is: the generated ones by what they are about, the written ones by their file."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Mapping
+from posixpath import dirname, normpath, relpath
+
+from .fields import RECEPTION
+from .reference import Reference
+
+CONTENT = "content/"
+
+
+def slug(words: str) -> str:
+    """Words as they stand in an address: small letters and digits, hyphens between."""
+    plain = unicodedata.normalize("NFKD", words).encode("ascii", "ignore").decode()
+    return re.sub(r"[^a-z0-9]+", "-", plain.lower()).strip("-")
+
+
+def source_of(path: str) -> str:
+    """A content file's name inside ``content/``: ``books/lift/session-1.md``."""
+    return path.removeprefix(CONTENT)
+
+
+def html_of(source: str) -> str:
+    """The address a source is published at, from the site's root."""
+    return source[: -len(".md")] + ".html" if source.endswith(".md") else source
+
+
+def link(target: str, here: str) -> str:
+    """A link from the page made of source ``here`` to that of ``target``, which may end in ``#anchor``."""
+    source, mark, anchor = target.partition("#")
+    if not source:
+        return mark + anchor
+    return relpath(html_of(source), dirname(html_of(here)) or ".") + mark + anchor
+
+
+def resolve(target: str, here: str) -> str:
+    """The source a relative link in ``here`` leads to, from the site's root."""
+    return normpath(f"{dirname(here)}/{target}" if dirname(here) else target)
+
+
+def concept_page(concept: str) -> str:
+    """The page of a concept."""
+    return f"concepts/{concept}.md"
+
+
+def theme_page(theme: str) -> str:
+    """The page of a theme."""
+    return f"themes/{theme}.md"
+
+
+def year_page(year: int) -> str:
+    """The page of a school year."""
+    return "years/reception.md" if year == RECEPTION else f"years/year-{year}.md"
+
+
+def objective_page(framework: str, code: str) -> str:
+    """The page of an objective. Its year is no part of it beyond what the official code says."""
+    return f"objectives/{framework}/{slug(code)}.md"
+
+
+def framework_page(framework: str) -> str:
+    """The page that lists a framework's objectives."""
+    return f"objectives/{framework}/index.md"
+
+
+LISTS: Mapping[str, str] = {
+    "find": "find.md",
+    "books": "books/index.md",
+    "at-home": "at-home.md",
+    "series": "series/index.md",
+    "concepts": "concepts/index.md",
+    "themes": "themes/index.md",
+    "years": "years/index.md",
+    "objectives": "objectives/index.md",
+    "words": "words.md",
+    "materials": "materials.md",
+    "safety": "safety.md",
+    "checked": "checked.md",
+}
+"""Generated pages there is one of each."""
+
+
+def generated_pages(reference: Reference) -> list[str]:
+    """Sources of every page the build makes itself."""
+    pages = list(LISTS.values())
+    pages += [concept_page(concept) for concept in reference.concepts]
+    pages += [theme_page(theme) for theme in reference.themes]
+    pages += [year_page(year) for year in reference.years]
+    pages += [framework_page(framework) for framework in reference.frameworks]
+    pages += [objective_page(framework, code) for framework, code in reference.objectives]
+    return pages

@@ -1,0 +1,87 @@
+"""Everything in ``content/`` at once, with the look-ups that rules and pages need."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any, TypeVar, cast
+
+from .book import Book, Story
+from .document import Document, Fields, Unread
+from .home import Home
+from .reference import Reference
+from .series import Series
+from .session import Session
+
+K = TypeVar("K", bound=Fields)
+
+
+@dataclass(frozen=True)
+class Collection:
+    """All documents, the files beside them, and the reference data they lean on."""
+
+    documents: tuple[Document[Fields], ...]
+    unread: tuple[Unread, ...]
+    files: frozenset[str]
+    """Every file under ``content/``, as a path from the project root."""
+    reference: Reference
+
+    def of_kind(self, kind: type[K]) -> tuple[Document[K], ...]:
+        """The documents of one kind, in path order."""
+        return cast("tuple[Document[K], ...]", self._by_kind.get(kind, ()))
+
+    @cached_property
+    def _by_kind(self) -> Mapping[type, tuple[Document[Any], ...]]:
+        kinds: dict[type, list[Document[Any]]] = defaultdict(list)
+        for document in self.documents:
+            kinds[type(document.fields)].append(document)
+        return {kind: tuple(documents) for kind, documents in kinds.items()}
+
+    @cached_property
+    def books(self) -> Mapping[str, Document[Book]]:
+        """Books by id: the name of the folder a book's record stands in."""
+        return {book_id(document.path): document for document in self.of_kind(Book)}
+
+    @cached_property
+    def book_ids(self) -> frozenset[str]:
+        """Ids of all books, those that could not be read included."""
+        unread = {book_id(page.path) for page in self.unread if page.path.endswith("/index.md")}
+        return frozenset(self.books) | unread
+
+    @cached_property
+    def _sessions(self) -> Mapping[str, tuple[Document[Session], ...]]:
+        found: dict[str, list[Document[Session]]] = defaultdict(list)
+        for document in self.of_kind(Session):
+            found[document.fields.book].append(document)
+        return {book: tuple(sorted(run, key=lambda d: d.fields.number)) for book, run in found.items()}
+
+    def sessions_of(self, book: str) -> tuple[Document[Session], ...]:
+        """The sessions of a book by number."""
+        return self._sessions.get(book, ())
+
+    @cached_property
+    def _homes(self) -> Mapping[str, tuple[Document[Home], ...]]:
+        found: dict[str, list[Document[Home]]] = defaultdict(list)
+        for document in self.of_kind(Home):
+            found[document.fields.book].append(document)
+        return {book: tuple(sorted(run, key=lambda d: d.fields.number)) for book, run in found.items()}
+
+    def homes_of(self, book: str) -> tuple[Document[Home], ...]:
+        """The home activities of a book by number."""
+        return self._homes.get(book, ())
+
+    @cached_property
+    def stories(self) -> Mapping[str, Document[Story]]:
+        """Stories by the id of their book."""
+        return {document.fields.book: document for document in self.of_kind(Story)}
+
+    def series_with(self, book: str) -> tuple[Document[Series], ...]:
+        """The series a book belongs to."""
+        return tuple(series for series in self.of_kind(Series) if book in series.fields.books)
+
+
+def book_id(path: str) -> str:
+    """The id of the book a file belongs to: ``content/books/<id>/…``."""
+    return path.rpartition("/")[0].rpartition("/")[2]

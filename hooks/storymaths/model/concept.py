@@ -1,0 +1,60 @@
+"""The tree of ideas: strands, the concepts in them, and how each grows through the years."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Annotated
+
+from pydantic import Field
+
+from .fields import Codes, Id, Strict, Text, Year
+
+
+class Strand(Strict):
+    """A branch of mathematics."""
+
+    id: Id
+    name: Text
+    says: Text
+
+
+class Concept(Strict):
+    """An idea taught across years, in a strand, perhaps under a wider concept."""
+
+    id: Id
+    name: Text
+    strand: Id
+    under: Id | None = None
+    says: Text
+    grows: Annotated[Mapping[Year, Text], Field(min_length=1)]
+    """What the idea looks like in each year it lives in."""
+    objectives: Codes
+
+    @property
+    def years(self) -> tuple[int, ...]:
+        """The years it lives in, youngest first."""
+        return tuple(sorted(self.grows))
+
+
+class Theme(Strict):
+    """What a story is about, apart from its maths."""
+
+    id: Id
+    name: Text
+    says: Text
+    sensitive: bool = False
+    """True when some children may find it close to home."""
+
+
+class Word(Strict):
+    """A word of the subject, as a child would have it explained."""
+
+    word: Text
+    year: Year
+    concept: Id
+    means: Text
+    also: tuple[Text, ...] = ()
+    """Other forms that stand for the same word in running text: plurals, endings."""
+    example: Text | None = None
+    everyday: bool = False
+    """True for words most children know from talk; sessions need not teach them first."""

@@ -1,0 +1,90 @@
+"""Kinds of value shared by every schema: years, page ranges, whole sentences, names used as keys."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Annotated, Any
+
+from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, PlainValidator, StringConstraints
+
+RECEPTION = 0
+YEARS = range(RECEPTION, 7)
+
+
+class Strict(BaseModel):
+    """A schema that refuses unknown keys and never changes once made."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+
+def year_name(year: int) -> str:
+    """The words a school uses: ``Reception`` for 0, else ``Year 3``."""
+    return "Reception" if year == RECEPTION else f"Year {year}"
+
+
+def _year(value: Any) -> Any:
+    if value == "Reception":
+        return RECEPTION
+    if isinstance(value, bool) or not isinstance(value, int) or value == RECEPTION:
+        raise ValueError("a year is Reception, 1, 2, 3, 4, 5 or 6")
+    return value
+
+
+def _in_schooling(year: int) -> int:
+    if year not in YEARS:
+        raise ValueError("a year is Reception, 1, 2, 3, 4, 5 or 6")
+    return year
+
+
+Year = Annotated[int, BeforeValidator(_year), AfterValidator(_in_schooling)]
+"""A school year in England: 0 stands for Reception, 1 to 6 for Years 1 to 6."""
+
+
+class Pages(tuple[int, ...]):
+    """First and last page of a stretch of a book, both read. ``4`` is pages 4 to 4."""
+
+    __slots__ = ()
+
+    @property
+    def first(self) -> int:
+        """The page the stretch starts on."""
+        return self[0]
+
+    @property
+    def last(self) -> int:
+        """The page the stretch ends on."""
+        return self[1]
+
+    def __contains__(self, page: object) -> bool:
+        return isinstance(page, int) and self[0] <= page <= self[1]
+
+    def __str__(self) -> str:
+        return f"page {self[0]}" if self[0] == self[1] else f"pages {self[0]} to {self[1]}"
+
+
+def _pages(value: Any) -> Pages:
+    problem = ValueError("pages are written 4, or 4-7 for pages 4 to 7")
+    if isinstance(value, Pages):
+        return value
+    if isinstance(value, bool) or not isinstance(value, (int, str)):
+        raise problem
+    ends = str(value).replace("–", "-").split("-")
+    if len(ends) > 2 or not all(end.strip().isdecimal() for end in ends):
+        raise problem
+    first, last = int(ends[0]), int(ends[-1])
+    if first < 1 or last < first:
+        raise ValueError("pages start at 1 and the second number is not smaller than the first")
+    return Pages((first, last))
+
+
+PageRange = Annotated[Pages, PlainValidator(_pages)]
+Text = Annotated[str, StringConstraints(min_length=1, strip_whitespace=True, strict=True)]
+"""Words for people: may hold Markdown; never empty."""
+
+Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", strict=True)]
+"""A name used as a key and in addresses: small letters, digits and single hyphens."""
+
+Count = Annotated[int, Field(ge=1, strict=True)]
+Minutes = Annotated[int, Field(ge=1, le=240, strict=True)]
+Codes = Mapping[str, tuple[str, ...]]
+"""Objective codes by framework, as written: ``{england-content-domain: [2C4]}``."""

@@ -1,0 +1,41 @@
+"""Something wrong in the content, told so that its author can put it right."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Place:
+    """A spot in a file: path from the project root, line and column, both counted from 1."""
+
+    path: str
+    line: int = 1
+    column: int = 1
+
+    def __str__(self) -> str:
+        return f"{self.path}:{self.line}:{self.column}"
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Problem:
+    """One thing to mend: where it is, which rule it breaks, what is wrong and what to do."""
+
+    place: Place
+    rule: str
+    message: str
+    fix: str
+
+    def __str__(self) -> str:
+        return f"{self.place}  {self.rule}\n  {self.message}\n  Fix: {self.fix}"
+
+    def as_record(self) -> dict[str, str | int]:
+        """The problem as plain data, for machines."""
+        return {
+            "path": self.place.path,
+            "line": self.place.line,
+            "column": self.place.column,
+            "rule": self.rule,
+            "message": self.message,
+            "fix": self.fix,
+        }

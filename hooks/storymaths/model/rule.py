@@ -1,0 +1,28 @@
+"""A rule the content keeps: its permanent name, why it exists, and where that comes from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from .problem import Place, Problem
+
+COMMON_PRACTICE = "Common practice in the trade; no single source."
+HOUSE_RULE = "A rule of this collection."
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """What ``storymaths explain`` prints, and the maker of a rule's problems."""
+
+    name: str
+    says: str
+    why: str
+    source: str
+    wrong: str
+    """An example that breaks it."""
+    right: str
+    """The example mended."""
+
+    def problem(self, place: Place, message: str, fix: str) -> Problem:
+        """A breach of this rule at a place."""
+        return Problem(place, self.name, message, fix)

@@ -1,0 +1,46 @@
+"""A series: books in order for a purpose, with a version and what changed."""
+
+from __future__ import annotations
+
+import datetime
+from typing import Annotated, Literal
+
+from pydantic import Field, StringConstraints
+
+from .fields import Id, Strict, Text, Year
+from .session import Status
+
+Version = Annotated[str, StringConstraints(pattern=r"^\d+\.\d+$", strict=True)]
+
+
+class Change(Strict):
+    """What is new in one version."""
+
+    version: Version
+    date: datetime.date
+    what: Annotated[tuple[Text, ...], Field(min_length=1)]
+
+
+class Series(Strict):
+    """A published run of books. The body says why these, in this order."""
+
+    kind: Literal["series"]
+    status: Status = "ready"
+    title: Text
+    year: Year
+    summary: Text
+    for_whom: Text
+    books: Annotated[tuple[Id, ...], Field(min_length=1)]
+    licence: Text
+    contact: Text
+    version: Version
+    changes: Annotated[tuple[Change, ...], Field(min_length=1)]
+
+
+class Page(Strict):
+    """A plain page: words only."""
+
+    kind: Literal["page"]
+    status: Status = "ready"
+    title: Text
+    summary: Text

@@ -1,0 +1,135 @@
+"""A session: one lesson taught from some pages of a book."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from .fields import Codes, Count, Id, Minutes, PageRange, Strict, Text, Year
+
+Status = Literal["ready", "draft"]
+Per = Literal["child", "pair", "group", "class"]
+
+
+class Stop(Strict):
+    """A place to stop reading and talk: the very question, and answers one may hear."""
+
+    page: Count
+    ask: Text
+    hear: Annotated[tuple[Text, ...], Field(min_length=1)]
+    listen_for: Text | None = None
+
+
+class Reading(Strict):
+    """Pages read aloud in one go, with the stops on the way."""
+
+    pages: PageRange
+    stops: tuple[Stop, ...] = ()
+    going_back: bool = False
+
+
+class Step(Strict):
+    """A part of the session. The body holds what happens, under a heading of the same name."""
+
+    name: Text
+    minutes: Minutes
+    models: tuple[Id, ...] = ()
+    """Apparatus the adult shows the use of in this step."""
+    alone: tuple[Id, ...] = ()
+    """Apparatus the children use on their own in this step."""
+
+
+class NewAndAgain(Strict):
+    """Words or symbols: met for the first time here, and used again as known."""
+
+    new: tuple[Text, ...] = ()
+    again: tuple[Text, ...] = ()
+
+
+class Task(Strict):
+    """The main task from real things, through pictures, to symbols."""
+
+    objects: Text
+    pictures: Text
+    symbols: Text
+
+
+class Misconception(Strict):
+    """A wrong idea in a child's words, what it shows, and what to try at once."""
+
+    says: Text
+    shows: Text
+    try_this: Text = Field(alias="try")
+
+
+class ExitQuestion(Strict):
+    """One question at the end that would catch a child who has not got it."""
+
+    ask: Text
+    answer: Text
+
+
+class Needed(Strict):
+    """Something to get out of the cupboard, how many, and for whom."""
+
+    item: Id
+    count: Count = 1
+    per: Per = "class"
+    note: Text | None = None
+
+
+class CautionNote(Strict):
+    """The author's own note on one risk; the standard line is printed with it."""
+
+    risk: Id
+    note: Text
+
+
+class Bend(Strict):
+    """What changes when the year below or above is taught from the same pages, and why."""
+
+    objectives: Codes = Field(default_factory=dict)
+    numbers: Text
+    recording: Text
+    question: Text
+    why: Text
+
+
+class Session(Strict):
+    """One lesson: what is read, asked, done and recorded, in the order it is taught."""
+
+    kind: Literal["session"]
+    status: Status = "ready"
+    book: Id
+    title: Text
+    number: Count
+    year: Year
+    minutes: Minutes
+    summary: Text
+    group_size: Annotated[int, Field(ge=2, le=15, strict=True)] = 5
+    objectives: Codes
+    revisits: Codes = Field(default_factory=dict)
+    """Objectives of the year before, taken up again here."""
+    concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
+    themes: tuple[Id, ...] = ()
+    reads: Annotated[tuple[Reading, ...], Field(min_length=1)]
+    steps: Annotated[tuple[Step, ...], Field(min_length=1)]
+    words: NewAndAgain = NewAndAgain()
+    symbols: NewAndAgain = NewAndAgain()
+    task: Task
+    stem_sentences: Annotated[tuple[Text, ...], Field(min_length=1)]
+    misconceptions: Annotated[tuple[Misconception, ...], Field(min_length=1)]
+    easier: Annotated[tuple[Text, ...], Field(min_length=1)]
+    harder: Annotated[tuple[Text, ...], Field(min_length=1)]
+    access: tuple[Text, ...] = ()
+    """How children who hear, see, move, read or speak English differently join in."""
+    look_for: Annotated[tuple[Text, ...], Field(min_length=1)]
+    exit_question: ExitQuestion
+    materials: tuple[Needed, ...] = ()
+    cautions: tuple[CautionNote, ...] = ()
+    bends: Mapping[Year, Bend] = Field(default_factory=dict)
+    needs: tuple[Count, ...] = ()
+    """Numbers of the sessions of this book that come first."""
+    next: Text | None = None

@@ -1,0 +1,1 @@
+"""From files to the model, every value with its line and column."""

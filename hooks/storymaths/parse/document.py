@@ -1,0 +1,92 @@
+"""One file of content into the model: front matter split off, read with positions, and validated."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from typing import Any
+
+from pydantic import ValidationError
+
+from ..model.book import Book, Story
+from ..model.document import Document, Fault, Fields, Loc, Unread
+from ..model.home import Home
+from ..model.problem import Place
+from ..model.series import Page, Series
+from ..model.session import Session
+from .prose import BODY, gather
+from .schema_faults import faults_of, without_unknown
+from .yaml_text import BrokenYaml, YamlLocator, load
+
+KINDS: Mapping[str, type[Fields]] = {
+    "book": Book, "story": Story, "session": Session, "home": Home, "series": Series, "page": Page,
+}  # fmt: skip
+_FENCE = re.compile(r"\A---[ \t]*\n(.*?)^---[ \t]*(?:\n|\Z)", re.DOTALL | re.MULTILINE)
+_LINES_ABOVE = 1  # the opening ``---``
+
+
+class FileLocator:
+    """Finds places in a content file: in its front matter by way of keys, in its body by words."""
+
+    def __init__(self, path: str, front: str, body: str, body_line: int) -> None:
+        self._front = YamlLocator(path, front, _LINES_ABOVE)
+        self._path, self._body, self._body_line = path, body, body_line
+
+    def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
+        """See ``Locator.place``; ``("[body]",)`` is the text under the front matter."""
+        if loc != BODY:
+            return self._front.place(loc, within, nth)
+        at = 0
+        if within:
+            at = self._body.find(within)
+            for _ in range(nth):
+                at = self._body.find(within, at + 1)
+        before = self._body[: max(at, 0)]
+        return Place(self._path, self._body_line + before.count("\n"), len(before) - before.rfind("\n"))
+
+
+def parse_document(path: str, text: str) -> Document[Fields] | Unread:
+    """A content file as a ``Document``, or as ``Unread`` when its front matter cannot be used."""
+    text = text.removeprefix("\ufeff").replace("\r\n", "\n")
+    match = _FENCE.match(text)
+    if match is None:
+        return Unread(path, {}, (Fault("broken", Place(path), "", _why_no_front_matter(text)),))
+    front, body = match.group(1), text[match.end() :]
+    body_line = text.count("\n", 0, match.end()) + 1
+    try:
+        raw, twice = load(front)
+    except BrokenYaml as broken:
+        place = Place(path, broken.line + _LINES_ABOVE, broken.column)
+        return Unread(path, {}, (Fault("broken", place, "", broken.reason),))
+    locator = FileLocator(path, front, body, body_line)
+    faults = [Fault("duplicate", Place(path, t.line + _LINES_ABOVE, t.column), t.key) for t in twice]
+    return _validated(path, raw, body, body_line, locator, faults)
+
+
+def _why_no_front_matter(text: str) -> str:
+    if text.startswith("---"):
+        return "the front matter that opens with --- is never closed with a second ---"
+    return "the file does not open with front matter between two lines of ---"
+
+
+def _validated(
+    path: str, raw: Any, body: str, body_line: int, locator: FileLocator, faults: list[Fault]
+) -> Document[Fields] | Unread:
+    if not isinstance(raw, dict):
+        fault = Fault("broken", locator.place(()), "", "the front matter is not a list of `key: value` lines")
+        return Unread(path, {}, (*faults, fault))
+    schema = KINDS.get(str(raw.get("kind", "")))
+    if schema is None:
+        fault = Fault("kind", locator.place(("kind",)), "kind", str(raw.get("kind", "")), tuple(KINDS))
+        return Unread(path, raw, (*faults, fault))
+    try:
+        fields = schema.model_validate(raw)
+    except ValidationError as error:
+        faults += faults_of(error, schema, raw, locator)
+        if any(fault.kind != "unknown" for fault in faults if fault.kind != "duplicate"):
+            return Unread(path, raw, tuple(faults))
+        # Only unknown keys stand in the way: leave them out, so that the other rules still speak.
+        raw = without_unknown(raw, error)
+        fields = schema.model_validate(raw)
+    prose = gather(raw, body)
+    return Document(path, fields, raw, body, body_line, prose, locator, tuple(faults))

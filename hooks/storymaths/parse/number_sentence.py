@@ -1,0 +1,183 @@
+"""Number sentences in running text: found, read by a grammar, and worked out exactly.
+
+The grammar, loosest first::
+
+    sentence  = sum  relation sum  (relation sum)…        relation:  =  ≠  <  >
+    sum       = product  (+ or −  product)…
+    product   = value  (× or ÷ or "of"  value)…
+    value     = number [unit] | £ number | ( sum ) | − value
+    number    = 12 | 1,200 | 2.5 | 3/4 | ½ | 1 1/2 | 1½
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from ..model.quantity import UNITS, Quantity, UnlikeQuantities
+
+VULGAR = {
+    "½": Fraction(1, 2), "⅓": Fraction(1, 3), "⅔": Fraction(2, 3), "¼": Fraction(1, 4), "¾": Fraction(3, 4),
+    "⅕": Fraction(1, 5), "⅖": Fraction(2, 5), "⅗": Fraction(3, 5), "⅘": Fraction(4, 5), "⅙": Fraction(1, 6),
+    "⅚": Fraction(5, 6), "⅛": Fraction(1, 8), "⅜": Fraction(3, 8), "⅝": Fraction(5, 8), "⅞": Fraction(7, 8),
+}  # fmt: skip
+_V = "".join(VULGAR)
+_UNIT = "|".join(sorted((re.escape(unit) for unit in UNITS if unit != "£"), key=len, reverse=True))
+_WHOLE = r"\d{1,3}(?:,\d{3})+(?!\d)|\d+"
+_NUMBER = rf"(?:{_WHOLE})[ ]?[{_V}]|(?:{_WHOLE})[ ]\d+/\d+|\d+/\d+|(?:{_WHOLE})(?:\.\d+)?|[{_V}]"
+_VALUE = rf"£?(?:{_NUMBER})(?:[ ]?(?:{_UNIT})\b)?"
+_OPEN, _CLOSE = r"(?:\([ ]*)*", r"(?:[ ]*\))*"
+_SIGNED = rf"{_OPEN}(?:−[ ]?)?{_OPEN}{_VALUE}{_CLOSE}"
+_SUM = rf"{_SIGNED}(?:[ ]*(?:[+−×÷]|\bof\b)[ ]*{_SIGNED})*"
+_SENTENCE = re.compile(rf"(?<![\w.,/]){_SUM}(?:[ ]*[=≠<>][ ]*{_SUM})+")
+_TOKEN = re.compile(rf"[ ]*(?:(£?)({_NUMBER})(?:[ ]?({_UNIT})\b)?|(of\b|[()+−×÷=≠<>]))")
+_WITH_LEFT = re.compile(r"[ ]*,?[ ]*(?:r|remainder|with|and)[ ]+(\d+)(?:[ ]+left(?:[ ]over)?)?\b")
+_WRONG_MARK = re.compile(r"\[([^\]\n]+)\]\{wrong\}")
+# A word with an operator beyond it is part of the sum: "the crab + 1 = 4" says nothing we can work out.
+_WORD_BEFORE = re.compile(r"(?:[+−×÷=≠<>][ ]*[A-Za-z][\w’' -]*|_[ ]*[+−×÷=≠<>]?[ ]*|[+−×÷=≠<>]|[□?]) *$")
+_WORD_AFTER = re.compile(r" *(?:[A-Za-z][A-Za-z’' -]*[+−×÷=≠<>]|[_□?][ _]|[+−×÷=≠<>])")
+
+
+@dataclass(frozen=True, slots=True)
+class NumberSentence:
+    """A number sentence in a text: the words, where they start, and whether it is marked as a mistake."""
+
+    text: str
+    start: int
+    marked_wrong: bool = False
+    left_over: int | None = None
+
+
+def find_number_sentences(text: str) -> Iterator[NumberSentence]:
+    """The number sentences of a text that can be worked out; those with gaps or names are passed over."""
+    marked = [(mark.start(1), mark.end(1)) for mark in _WRONG_MARK.finditer(text)] if "{wrong}" in text else []
+    for match in _SENTENCE.finditer(text):
+        start, end = match.span()
+        inside = next(((a, b) for a, b in marked if a <= start < b), None)
+        low, high = inside or (text.rfind("\n", 0, start) + 1, len(text))
+        if _WORD_BEFORE.search(text, max(low, start - 60), start) or _WORD_AFTER.match(text, end, high):
+            continue
+        remainder = _WITH_LEFT.match(text, end, high) if "÷" in match.group() else None
+        yield NumberSentence(
+            match.group().strip(), start, inside is not None, int(remainder.group(1)) if remainder else None
+        )
+
+
+def marked_mistakes(text: str) -> Iterator[tuple[str, int]]:
+    """What stands in ``[…]{wrong}`` marks, and where."""
+    if "{wrong}" in text:
+        for mark in _WRONG_MARK.finditer(text):
+            yield mark.group(1), mark.start(1)
+
+
+def is_true(sentence: NumberSentence) -> bool | None:
+    """Whether it holds, exactly; None where its amounts cannot be compared or a divisor is nought."""
+    try:
+        sides, relations = _Reader(sentence.text).sentence()
+        if sentence.left_over is not None:
+            return _true_with_left_over(sentence)
+        return all(_holds(sides[i].compare(sides[i + 1]), relation) for i, relation in enumerate(relations))
+    except (UnlikeQuantities, ZeroDivisionError, _NotASentence):
+        return None
+
+
+def value_of(text: str) -> Quantity:
+    """The worth of one side, such as ``3 × (2 + 4)``. Raises ``ValueError`` if it is not one."""
+    reader = _Reader(text)
+    try:
+        value = reader.sum()
+    except _NotASentence as error:
+        raise ValueError(str(error)) from None
+    if reader.token() is not None:
+        raise ValueError(f"{text} is not a sum")
+    return value
+
+
+def _holds(order: int, relation: str) -> bool:
+    return {"=": order == 0, "≠": order != 0, "<": order < 0, ">": order > 0}[relation]
+
+
+_DIVISION = re.compile(rf"({_WHOLE})[ ]*÷[ ]*({_WHOLE})[ ]*=[ ]*({_WHOLE})$")
+
+
+def _true_with_left_over(sentence: NumberSentence) -> bool | None:
+    match = _DIVISION.search(sentence.text)
+    if match is None:
+        return None
+    shared, among, each = (int(part.replace(",", "")) for part in match.groups())
+    return divmod(shared, among) == (each, sentence.left_over)
+
+
+class _NotASentence(ValueError):
+    """The text does not follow the grammar."""
+
+
+class _Reader:
+    """A reader of one sentence, a token ahead."""
+
+    def __init__(self, text: str) -> None:
+        self._text, self._at = text, 0
+
+    def token(self) -> re.Match[str] | None:
+        return _TOKEN.match(self._text, self._at)
+
+    def _take(self, *signs: str) -> str | None:
+        token = self.token()
+        if token is None or token.group(4) not in signs:
+            return None
+        self._at = token.end()
+        return token.group(4)
+
+    def sentence(self) -> tuple[list[Quantity], list[str]]:
+        sides, relations = [self.sum()], []
+        while relation := self._take("=", "≠", "<", ">"):
+            relations.append(relation)
+            sides.append(self.sum())
+        if self._text[self._at :].strip():
+            raise _NotASentence(self._text)
+        return sides, relations
+
+    def sum(self) -> Quantity:
+        total = self._product()
+        while sign := self._take("+", "−"):
+            total = total + self._product() if sign == "+" else total - self._product()
+        return total
+
+    def _product(self) -> Quantity:
+        total = self._value()
+        while sign := self._take("×", "÷", "of"):
+            total = total / self._value() if sign == "÷" else total * self._value()
+        return total
+
+    def _value(self) -> Quantity:
+        if self._take("−"):
+            return Quantity(Fraction(-1)) * self._value()
+        if self._take("("):
+            inner = self.sum()
+            if not self._take(")"):
+                raise _NotASentence(self._text)
+            return inner
+        token = self.token()
+        if token is None or token.group(2) is None:
+            raise _NotASentence(self._text)
+        self._at = token.end()
+        return Quantity.of(exact(token.group(2)), token.group(1) or token.group(3) or "")
+
+
+def exact(number: str) -> Fraction:
+    """A written number as an exact fraction: ``1,200``, ``2.5``, ``3/4``, ``1 1/2``, ``1½``.
+
+    Nought under the line raises ``ZeroDivisionError``.
+    """
+    total = Fraction(0)
+    for part in re.findall(rf"\d+/\d+|[{_V}]|[\d,]+(?:\.\d+)?", number):
+        if part in VULGAR:
+            total += VULGAR[part]
+        elif "/" in part:
+            above, below = part.split("/")
+            total += Fraction(int(above), int(below))
+        else:
+            total += Fraction(part.replace(",", ""))
+    return total

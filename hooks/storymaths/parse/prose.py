@@ -1,0 +1,61 @@
+"""The words of a page gathered into one string, with what is not a pupil's reading blanked out."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from ..model.document import Loc, Passage, Prose
+
+# Keys whose values are names, codes or directions to the adult rather than words of the lesson.
+NOT_PROSE = frozenset(
+    "kind status book item risk picture id isbn licence contact version rights rights_note objectives revisits "
+    "concepts themes materials things models alone theme plural".split()  # noqa: SIM905
+)
+BODY: Loc = ("[body]",)
+_SEPARATOR = "\n\n"
+_NOT_READ = re.compile(
+    r"^(?P<fence>```|~~~).*?^(?P=fence)[^\n]*$"  # fenced data
+    r"|<!--.*?-->|</?[A-Za-z][^>\n]*>"  # raw HTML
+    r"|\]\([^)\n]*\)"  # where a link goes
+    r"|`[^`\n]+`"  # code
+    r"|\{[.#:][^}\n]*\}"  # attributes
+    r"|^[ ]*\d+\.(?=[ ])",  # list numbers
+    re.MULTILINE | re.DOTALL,
+)
+
+
+def _blank(match: re.Match[str]) -> str:
+    # Same length, so that positions hold.
+    return re.sub(r"[^\n]", " ", match.group())
+
+
+def gather(raw: Mapping[str, Any], body: str) -> Prose:
+    """All prose of a document: every text of its front matter, then its body."""
+    parts: list[str] = []
+    passages: list[Passage] = []
+    at = 0
+    for loc, text, year in _texts(raw, (), None):
+        passages.append(Passage(at, loc, year))
+        parts.append(text)
+        at += len(text) + len(_SEPARATOR)
+    passages.append(Passage(at, BODY, None))
+    parts.append(body)
+    return Prose(_NOT_READ.sub(_blank, _SEPARATOR.join(parts)), passages)
+
+
+def _texts(value: Any, loc: Loc, year: int | None) -> Iterator[tuple[Loc, str, int | None]]:
+    if value.__class__ is str:
+        yield loc, value, year
+    elif value.__class__ is dict:
+        for key, inner in value.items():
+            if key not in NOT_PROSE:
+                yield from _texts(inner, (*loc, key), _year_of(key) if loc == ("bends",) else year)
+    elif value.__class__ is list:
+        for index, inner in enumerate(value):
+            yield from _texts(inner, (*loc, index), year)
+
+
+def _year_of(key: Any) -> int | None:
+    return 0 if key == "Reception" else key if isinstance(key, int) else None

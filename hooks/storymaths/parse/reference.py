@@ -1,0 +1,145 @@
+"""``site_data/`` into the model, as strictly as content: unknown and repeated keys are refused."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from pathlib import Path
+from typing import TypeVar
+
+from pydantic import BaseModel, ValidationError
+
+from ..model.concept import Concept, Strand, Theme, Word
+from ..model.document import Fault
+from ..model.fields import Strict
+from ..model.material import Caution, Material
+from ..model.objective import Framework
+from ..model.problem import Place
+from ..model.reference import Limits, Reference
+from ..model.year import YearLimits
+from .reference_links import faults_in_links
+from .schema_faults import faults_of
+from .yaml_text import BrokenYaml, YamlLocator, load
+
+M = TypeVar("M", bound=BaseModel)
+
+
+class ReferenceError(Exception):
+    """``site_data/`` cannot be used: every fault found in it, with its place."""
+
+    def __init__(self, faults: Iterable[Fault]) -> None:
+        self.faults = tuple(faults)
+        super().__init__("\n".join(f"{fault.place}  {fault.field} {fault.detail}" for fault in self.faults))
+
+
+class YearsFile(Strict):
+    """``years.yaml``."""
+
+    years: tuple[YearLimits, ...]
+
+
+class ConceptsFile(Strict):
+    """``concepts.yaml``."""
+
+    strands: tuple[Strand, ...]
+    concepts: tuple[Concept, ...]
+
+
+class ThemesFile(Strict):
+    """``themes.yaml``."""
+
+    themes: tuple[Theme, ...]
+
+
+class WordsFile(Strict):
+    """``words.yaml``."""
+
+    words: tuple[Word, ...]
+
+
+class MaterialsFile(Strict):
+    """``materials.yaml``."""
+
+    materials: tuple[Material, ...]
+
+
+class CautionsFile(Strict):
+    """``cautions.yaml``."""
+
+    cautions: tuple[Caution, ...]
+
+
+class _Reader:
+    """Reads the files one after another and gathers every fault before giving up."""
+
+    def __init__(self, root: Path, folder: str) -> None:
+        self._root, self._folder = root, root / folder
+        self.faults: list[Fault] = []
+        self.locators: dict[str, YamlLocator] = {}
+
+    def read(self, name: str, schema: type[M]) -> M | None:
+        """One file, or None with its faults noted."""
+        path = (self._folder / name).relative_to(self._root).as_posix()
+        try:
+            text = (self._folder / name).read_text(encoding="utf-8")
+            value, twice = load(text)
+        except FileNotFoundError:
+            self.faults.append(Fault("broken", Place(path), "", "the file is not there"))
+            return None
+        except BrokenYaml as broken:
+            self.faults.append(Fault("broken", Place(path, broken.line, broken.column), "", broken.reason))
+            return None
+        locator = self.locators[name] = YamlLocator(path, text)
+        self.faults += [Fault("duplicate", Place(path, key.line, key.column), key.key) for key in twice]
+        try:
+            return schema.model_validate(value)
+        except ValidationError as error:
+            self.faults += faults_of(error, schema, value if isinstance(value, dict) else {}, locator)
+            return None
+
+    def frameworks(self) -> dict[str, Framework]:
+        """Every framework in ``curricula/``, by id."""
+        names = sorted(path.name for path in (self._folder / "curricula").glob("*.yaml"))
+        read = (self.read(f"curricula/{name}", Framework) for name in names)
+        return {framework.id: framework for framework in read if framework is not None}
+
+
+def read_reference(root: Path, folder: str = "site_data") -> Reference:
+    """The reference data of a project. Raises ``ReferenceError`` with all faults at once."""
+    reader = _Reader(root, folder)
+    frameworks = reader.frameworks()
+    years = reader.read("years.yaml", YearsFile)
+    concepts = reader.read("concepts.yaml", ConceptsFile)
+    themes = reader.read("themes.yaml", ThemesFile)
+    words = reader.read("words.yaml", WordsFile)
+    materials = reader.read("materials.yaml", MaterialsFile)
+    cautions = reader.read("cautions.yaml", CautionsFile)
+    limits = reader.read("limits.yaml", Limits)
+    if reader.faults or not (years and concepts and themes and words and materials and cautions and limits):
+        raise ReferenceError(reader.faults)
+    reference = Reference(
+        frameworks=frameworks,
+        years={limit.year: limit for limit in years.years},
+        strands={strand.id: strand for strand in concepts.strands},
+        concepts={concept.id: concept for concept in concepts.concepts},
+        themes={theme.id: theme for theme in themes.themes},
+        words={word.word: word for word in words.words},
+        materials={material.id: material for material in materials.materials},
+        cautions={caution.id: caution for caution in cautions.cautions},
+        limits=limits,
+        objectives={
+            (name, objective.code): objective
+            for name, framework in frameworks.items()
+            for objective in framework.objectives
+        },
+    )
+    listed = {
+        "concepts.yaml": [("concepts", c.id) for c in concepts.concepts],
+        "themes.yaml": [("themes", t.id) for t in themes.themes],
+        "words.yaml": [("words", w.word) for w in words.words],
+        "materials.yaml": [("materials", m.id) for m in materials.materials],
+        "cautions.yaml": [("cautions", c.id) for c in cautions.cautions],
+    } | {f"curricula/{name}.yaml": [("objectives", o.code) for o in f.objectives] for name, f in frameworks.items()}
+    faults = list(faults_in_links(reference, listed, reader.locators))
+    if faults:
+        raise ReferenceError(faults)
+    return reference

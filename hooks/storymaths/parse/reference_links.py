@@ -1,0 +1,69 @@
+"""What one file of ``site_data/`` says of another must hold: ids once only, and every id named exists."""
+
+from __future__ import annotations
+
+from collections.abc import Container, Iterator, Mapping, Sequence
+
+from ..model.concept import Concept
+from ..model.document import Fault, Loc, Locator
+from ..model.reference import Reference
+
+Listed = Mapping[str, Sequence[tuple[str, str]]]
+"""By file: the list's key and the id of each item, in the order written."""
+
+
+def faults_in_links(reference: Reference, listed: Listed, locators: Mapping[str, Locator]) -> Iterator[Fault]:
+    """Every id written twice, and every name that leads nowhere."""
+    for file, items in listed.items():
+        seen: set[str] = set()
+        for index, (key, item) in enumerate(items):
+            if item in seen:
+                yield Fault("duplicate", locators[file].place((key, index)), item, "is already in this list")
+            seen.add(item)
+    order = {file: {item: index for index, (_, item) in enumerate(items)} for file, items in listed.items()}
+    for file, loc, name, known in _names(reference, order):
+        if name not in known:
+            place = locators[file].place(loc)
+            yield Fault("mistyped", place, str(loc[-1]), f'is "{name}", which is not a known id')
+
+
+Named = tuple[str, Loc, str, Container[str]]
+
+
+def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iterator[Named]:
+    """Every name one item gives of another: its file, where, the name, and what it may be."""
+    for concept in reference.concepts.values():
+        yield from _names_in_concept(concept, order["concepts.yaml"][concept.id], reference)
+    for word in reference.words.values():
+        loc = ("words", order["words.yaml"][word.word], "concept")
+        yield "words.yaml", loc, word.concept, reference.concepts
+    for material in reference.materials.values():
+        for hazard in material.hazards:
+            loc = ("materials", order["materials.yaml"][material.id], "hazards")
+            yield "materials.yaml", loc, hazard, reference.cautions
+    for framework in reference.frameworks.values():
+        file = f"curricula/{framework.id}.yaml"
+        codes = {objective.code for objective in framework.objectives}
+        if framework.replaced_by:
+            yield file, ("replaced_by",), framework.replaced_by, reference.frameworks
+        for index, objective in enumerate(framework.objectives):
+            yield file, ("objectives", index, "strand"), objective.strand, framework.strands
+            for before in objective.follows:
+                yield file, ("objectives", index, "follows"), before, codes
+            if objective.replaced_by:
+                known = {f"{name}:{code}" for name, code in reference.objectives}
+                yield file, ("objectives", index, "replaced_by"), objective.replaced_by, known
+
+
+def _names_in_concept(concept: Concept, index: int, reference: Reference) -> Iterator[Named]:
+    file = "concepts.yaml"
+    yield file, ("concepts", index, "strand"), concept.strand, reference.strands
+    if concept.under:
+        yield file, ("concepts", index, "under"), concept.under, reference.concepts
+    for framework, codes in concept.objectives.items():
+        loc: Loc = ("concepts", index, "objectives", framework)
+        yield file, loc, framework, reference.frameworks
+        if framework in reference.frameworks:
+            known = {objective.code for objective in reference.frameworks[framework].objectives}
+            for code in codes:
+                yield file, loc, code, known

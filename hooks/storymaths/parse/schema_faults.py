@@ -1,0 +1,132 @@
+"""What a schema refused, as faults with places, in words a teacher can use."""
+
+from __future__ import annotations
+
+import copy
+import types
+import typing
+from collections.abc import Mapping
+from typing import Any, get_args, get_origin
+
+from pydantic import BaseModel, ValidationError
+from pydantic_core import ErrorDetails
+
+from ..model.document import Fault, Locator
+
+_WORDS = {
+    "string_type": "should be words",
+    "string_too_short": "is empty",
+    "int_type": "should be a whole number",
+    "int_parsing": "should be a whole number",
+    "int_from_float": "should be a whole number",
+    "float_type": "should be a number",
+    "bool_type": "should be true or false",
+    "bool_parsing": "should be true or false",
+    "tuple_type": "should be a list",
+    "mapping_type": "should be a set of `key: value` lines",
+    "model_type": "should be a set of `key: value` lines",
+    "dict_type": "should be a set of `key: value` lines",
+    "too_short": "needs at least one item",
+    "date_type": "should be a date such as 2027-01-11",
+    "date_from_datetime_parsing": "should be a date such as 2027-01-11",
+}
+
+
+def faults_of(error: ValidationError, schema: type[BaseModel], raw: Mapping[str, Any], locator: Locator) -> list[Fault]:
+    """Each thing the schema refused, once."""
+    faults: dict[tuple[str, int, int], Fault] = {}
+    for detail in error.errors(include_url=False, include_context=True):
+        fault = _fault(detail, schema, raw, locator)
+        # A union reports each of its members; one fault a place is enough.
+        faults.setdefault((fault.field, fault.place.line, fault.place.column), fault)
+    return list(faults.values())
+
+
+def without_unknown(raw: Mapping[str, Any], error: ValidationError) -> dict[str, Any]:
+    """A copy of ``raw`` without the keys the schema does not know."""
+    kept: dict[str, Any] = copy.deepcopy(dict(raw))
+    for detail in error.errors(include_url=False):
+        holder: Any = kept
+        for step in detail["loc"][:-1]:
+            holder = holder[step]
+        holder.pop(detail["loc"][-1], None)
+    return kept
+
+
+def _fault(detail: ErrorDetails, schema: type[BaseModel], raw: Mapping[str, Any], locator: Locator) -> Fault:
+    loc = tuple(step for step in detail["loc"] if _resolves(step))
+    name = ".".join(str(step + 1 if isinstance(step, int) else step) for step in loc if step != "[key]")
+    if detail["type"] == "extra_forbidden":
+        return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name, _keys_at(schema, loc[:-1]))
+    if detail["type"] == "missing":
+        return Fault("missing", locator.place(loc[:-1]), str(loc[-1]), name)
+    return Fault("mistyped", locator.place(loc), name, _in_words(detail))
+
+
+def _resolves(step: str | int) -> bool:
+    # Steps such as ``function-before[…]`` are the validator's own and stand for nothing in the file.
+    return isinstance(step, int) or step == "[key]" or "[" not in step
+
+
+def _in_words(detail: ErrorDetails) -> str:
+    kind, given = detail["type"], _shown(detail["input"])
+    context = detail.get("ctx", {})
+    if kind == "value_error":
+        return f"is {given}: {context['error']}"
+    if kind == "literal_error":
+        return f"is {given}; it should be one of: {context['expected']}"
+    if kind in ("greater_than_equal", "less_than_equal"):
+        bound = "at least" if kind.startswith("greater") else "at most"
+        return f"is {given}; it should be {bound} {context.get('ge', context.get('le'))}"
+    if kind == "string_pattern_mismatch":
+        return f"is {given}, which is not written in the form expected ({context['pattern']})"
+    if kind in _WORDS:
+        return f"is {given}; it {_WORDS[kind]}" if _WORDS[kind].startswith("should") else _WORDS[kind]
+    return f"is {given}: {detail['msg'][0].lower()}{detail['msg'][1:]}"
+
+
+def _shown(value: Any) -> str:
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, (dict, list, tuple)):
+        return "a set of `key: value` lines" if isinstance(value, dict) else "a list"
+    if value is None:
+        return "empty"
+    text = str(value)
+    return f'"{text[:40]}…"' if len(text) > 40 else f'"{text}"'
+
+
+def _keys_at(schema: Any, loc: tuple[str | int, ...]) -> tuple[str, ...]:
+    """The keys a schema would take at ``loc``."""
+    for step in loc:
+        model = _model_in(schema)
+        if model is None:
+            return ()
+        if isinstance(step, str) and schema is model:
+            field = next((f for n, f in model.model_fields.items() if (f.alias or n) == step), None)
+            if field is None:
+                return ()
+            schema = field.annotation
+        else:
+            schema = model
+        if isinstance(step, int):
+            schema = _model_in(schema)
+    model = _model_in(schema)
+    return tuple(f.alias or name for name, f in model.model_fields.items()) if model else ()
+
+
+def _model_in(annotation: Any) -> Any:
+    """The schema inside a list, mapping, union or annotation; None if there is none."""
+    if (
+        isinstance(annotation, type)
+        and not isinstance(annotation, types.GenericAlias)
+        and issubclass(annotation, BaseModel)
+    ):
+        return annotation
+    if get_origin(annotation) is typing.Literal:
+        return None
+    for inner in reversed(get_args(annotation)):
+        found = _model_in(inner)
+        if found is not None:
+            return found
+    return None
