@@ -12,6 +12,16 @@ from .objective import Framework, Objective
 from .year import YearLimits
 
 
+class ActivityCaps(Strict):
+    """The most an activity may ask of the machine."""
+
+    players: int
+    number: int
+    answers: int
+    cells: int
+    tries: int
+
+
 class Limits(Strict):
     """Numbers the checks need that are a matter of choice."""
 
@@ -19,6 +29,7 @@ class Limits(Strict):
     home_reading_grade: float
     home_reading_slack: float
     class_size: int
+    activity: ActivityCaps
 
 
 @dataclass(frozen=True)

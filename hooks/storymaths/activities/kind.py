@@ -1,0 +1,134 @@
+"""What every kind of activity offers, and the fields they share."""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Iterator, Mapping
+from fractions import Fraction
+from typing import Annotated, Any, ClassVar, Generic, Literal, TypeVar
+
+from pydantic import BeforeValidator, Field
+
+from ..model.activity import Scene, Solution
+from ..model.book import FactValue
+from ..model.document import Loc
+from ..model.fields import Id, Strict, Text, Year
+from ..model.year import YearLimits
+from .revalue import revalued
+
+
+class Unsolvable(Exception):
+    """An activity cannot be worked out as its author wrote it. Becomes a Problem at ``loc``.
+
+    ``rule`` is one of the names in ``activities/rules.py``; ``message`` and ``fix`` are for a teacher.
+    """
+
+    def __init__(self, loc: Loc, message: str, fix: str, rule: str = "activity-cannot-be") -> None:
+        super().__init__(message)
+        self.loc, self.message, self.fix, self.rule = loc, message, fix, rule
+
+
+def _exact(value: Any) -> Any:
+    if isinstance(value, Fraction):
+        return value
+    if isinstance(value, bool) or not isinstance(value, (int, float, str)):
+        raise ValueError("should be a number such as 7, 2.5 or 3/4")
+    text = str(value).strip().replace(",", "").replace("−", "-")
+    if len(text) > 24 or "e" in text.lower() or "n" in text.lower():
+        raise ValueError("should be a number such as 7, 2.5 or 3/4, within ten million")
+    try:
+        number = Fraction(text)
+    except (ValueError, ZeroDivisionError):
+        raise ValueError("should be a number such as 7, 2.5 or 3/4") from None
+    if abs(number) > 10_000_000:
+        raise ValueError("should be within ten million, the largest number primary schools meet")
+    return number
+
+
+Exact = Annotated[Fraction, BeforeValidator(_exact)]
+"""A number kept exactly, written 7, 2.5, "3/4" or "1,200"; never floating point, never past ten million."""
+
+InlineCast = Mapping[Id, Mapping[str, FactValue]]
+
+
+class ActivityFields(Strict):
+    """Fields of every kind. A kind adds its own."""
+
+    kind: Text
+    title: Text
+    ask: Text | None = None
+    """The task in the author's own words, in place of the kind's."""
+    cast: tuple[Id, ...] | InlineCast | Literal["all"] | None = None
+    """Ids from the book's cast, or the characters themselves with their facts."""
+    fact: Text | None = None
+    """The fact of the cast the activity turns on, such as ``mass``."""
+    year: Year | None = None
+    """The year it is for; on a page, the page's own if not stated."""
+    years: Mapping[Year, Mapping[str, Any]] = Field(default_factory=dict)
+    """Versions for other years: what the author wants to pin; the rest is searched for."""
+    answers: int | tuple[Any, ...] | None = None
+    """What the author believes: how many, or which. The build checks it."""
+    at_most: Annotated[int, Field(ge=1, le=500)] = 60
+    """More answers than this is a problem."""
+    wished: tuple[int, int] = (1, 12)
+    """How many answers a computed year version may have."""
+
+
+F = TypeVar("F", bound=ActivityFields)
+
+
+class Kind(ABC, Generic[F]):
+    """One kind of activity. Stateless; all in and out through arguments."""
+
+    name: ClassVar[str]
+    """As written after ``kind:``."""
+    says: ClassVar[str]
+    """One sentence for an author: what it is for."""
+    answer_shape: ClassVar[str]
+    """The shape of ``Answer.data``, as documented to authors."""
+    example: ClassVar[str]
+    """A whole activity in YAML with an inline cast: documentation, gallery and test bed at once."""
+    practises: ClassVar[Mapping[str, str]] = {}
+    """Ready-to-progress codes of Years 1 and 2 it can practise, and how."""
+    fields: ClassVar[type[ActivityFields]]
+
+    @abstractmethod
+    def solve(self, fields: F, scene: Scene) -> Solution:
+        """Every answer, exact, complete and in a stated order. Raises ``Unsolvable`` for what cannot be."""
+
+    def versions(self, fields: F, scene: Scene, year: YearLimits) -> Iterator[tuple[F, Scene, str]]:
+        """Candidate versions for another year, best first, each with what changed in words.
+
+        Deterministic. The caller takes the first whose solution fits the year and the wished number of
+        answers. The default offers the activity unchanged, then with cast values of the fact remade.
+        """
+        yield fields, scene, "The same numbers."
+        if fields.fact:
+            for changed, why in revalued(scene, fields.fact, year):
+                yield fields, changed, why
+
+
+def whole_fact(scene: Scene, fact: str, loc: Loc = ("fact",)) -> dict[str, int]:
+    """The whole-number values of a fact by player id. Raises ``Unsolvable`` where one lacks it or it is not one."""
+    values: dict[str, int] = {}
+    for player in scene.players:
+        value = player.facts.get(fact)
+        if value is None:
+            raise Unsolvable(
+                loc,
+                f'{player.name} has no fact "{fact}".',
+                "give the character that fact, or choose another.",
+                "activity-fact-missing",
+            )
+        if isinstance(value, bool) or not isinstance(value, int):
+            raise Unsolvable(
+                loc, f"The {fact} of {player.name} is {value!r}, which is not a whole number.", "write a whole number."
+            )
+        if not 0 < value <= scene.caps.number:
+            raise Unsolvable(
+                loc,
+                f"The {fact} of {player.name} is {value}.",
+                f"write a whole number from 1 to {scene.caps.number:,}.",
+            )
+        values[player.id] = value
+    return values
