@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any, TypeVar, cast
 
@@ -38,6 +38,16 @@ class Collection:
         for document in self.documents:
             kinds[type(document.fields)].append(document)
         return {kind: tuple(documents) for kind, documents in kinds.items()}
+
+    def without_drafts(self) -> Collection:
+        """What is published: no draft, and nothing of a book that is a draft itself."""
+        drafts = {book for book, page in self.books.items() if page.fields.status == "draft"}
+        kept = tuple(
+            page
+            for page in self.documents
+            if page.fields.status == "ready" and getattr(page.fields, "book", book_id(page.path)) not in drafts
+        )
+        return replace(self, documents=kept)
 
     @cached_property
     def books(self) -> Mapping[str, Document[Book]]:

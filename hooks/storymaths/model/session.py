@@ -79,6 +79,11 @@ class Needed(Strict):
     per: Per = "class"
     note: Text | None = None
 
+    def for_class(self, children: int, group_size: int) -> int:
+        """How many are needed for a class of so many children, part groups counted whole."""
+        size = {"child": 1, "pair": 2, "group": group_size, "class": max(children, 1)}[self.per]
+        return self.count * -(-children // size)
+
 
 class CautionNote(Strict):
     """The author's own note on one risk; the standard line is printed with it."""

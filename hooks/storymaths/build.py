@@ -1,0 +1,92 @@
+"""One build of the site, as the frame around it asks for it: what to leave out, what to add, each page's HTML."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import Path
+
+from .model.address import link, source_of
+from .model.document import Document, Fields
+from .model.problem import Problem
+from .pipeline import read_and_check
+from .publish.assets import assets
+from .publish.generated import generated
+from .publish.text_index import build_text_index
+from .render.content_page import draw_content
+from .render.problem_pages import draw_problems, draw_unread
+from .render.site import Rendered, Site
+from .terminal import as_text
+
+
+@dataclass(frozen=True)
+class Drawn:
+    """A page for the frame: its HTML, what is wrong with it, and whether it is a draft."""
+
+    page: Rendered
+    problems: str
+    draft: bool
+
+
+class Build:
+    """Reads a project once, then draws its pages one by one as they are asked for."""
+
+    def __init__(self, root: Path, serving: bool = False) -> None:
+        reading = read_and_check(root)
+        self.problems = reading.problems
+        self._whole = reading.collection
+        self._serving = serving
+
+    def report(self) -> str:
+        """Every problem, for people."""
+        return as_text(self.problems)
+
+    @cached_property
+    def _site(self) -> Site | None:
+        """None when ``site_data/`` itself cannot be used."""
+        if self._whole is None:
+            return None
+        return Site(self._whole if self._serving else self._whole.without_drafts())
+
+    @cached_property
+    def _written(self) -> Mapping[str, Document[Fields]]:
+        return {source_of(page.path): page for page in self._site.collection.documents} if self._site else {}
+
+    @cached_property
+    def _generated(self) -> Mapping[str, Callable[[], Rendered]]:
+        return generated(self._site) if self._site else {}
+
+    @property
+    def generated_sources(self) -> list[str]:
+        """Sources of the pages to add to those in ``content/``."""
+        return [source for source in self._generated if source not in self._written]
+
+    def is_left_out(self, source: str) -> bool:
+        """Whether a written page is not to be published: a draft, outside serve."""
+        return source.endswith(".md") and not self._serving and source not in self._written
+
+    def assets(self) -> Mapping[str, bytes | str]:
+        """Files to add beside the pages: the finder's catalogue and the letterforms."""
+        return assets(self._site) if self._site else {}
+
+    def draw(self, source: str) -> Drawn:
+        """A page. One with problems is drawn as far as it can be, with its problems told first."""
+        mine = [p for p in self.problems if source_of(p.place.path) == source or self._site is None]
+        written = self._written.get(source)
+        if written is not None and self._site is not None:
+            page = draw_content(self._site, written)
+        elif source in self._generated:
+            page = self._generated[source]()
+        else:
+            page = draw_unread(source)
+        draft = written is not None and written.fields.status == "draft"
+        return Drawn(page, draw_problems(mine), draft)
+
+    def linker(self, source: str) -> Callable[[str], str]:
+        """Links from the page made of ``source`` to other sources."""
+        return lambda target: link(target, source)
+
+    def finish(self, site_folder: Path) -> float:
+        """Indexes the text of the finished site; returns the seconds it took."""
+        return build_text_index(site_folder)

@@ -1,0 +1,43 @@
+"""Every page the build makes itself, by its source; each is drawn only when asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from functools import partial
+
+from ..model.address import LISTS, concept_page, framework_page, objective_page, theme_page, year_page
+from ..render.site import Rendered, Site
+from . import idea_pages, list_pages, objective_pages
+
+_ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
+    "find": list_pages.draw_find,
+    "books": list_pages.draw_books,
+    "at-home": list_pages.draw_at_home,
+    "series": list_pages.draw_series_list,
+    "concepts": idea_pages.draw_concepts,
+    "themes": idea_pages.draw_themes,
+    "years": idea_pages.draw_years,
+    "objectives": objective_pages.draw_objectives,
+    "words": list_pages.draw_words,
+    "materials": list_pages.draw_materials,
+    "safety": list_pages.draw_safety,
+    "checked": list_pages.draw_checked,
+}
+
+
+def generated(site: Site) -> Mapping[str, Callable[[], Rendered]]:
+    """How to draw each generated page, by its source inside ``content/``."""
+    reference = site.collection.reference
+    pages: dict[str, Callable[[], Rendered]] = {LISTS[name]: partial(draw, site) for name, draw in _ONE_OF_EACH.items()}
+    for concept in reference.concepts.values():
+        pages[concept_page(concept.id)] = partial(idea_pages.draw_concept, site, concept)
+    for theme in reference.themes.values():
+        pages[theme_page(theme.id)] = partial(idea_pages.draw_theme, site, theme)
+    for limits in reference.years.values():
+        pages[year_page(limits.year)] = partial(idea_pages.draw_year, site, limits)
+    for framework in reference.frameworks.values():
+        pages[framework_page(framework.id)] = partial(objective_pages.draw_framework, site, framework)
+        for objective in framework.objectives:
+            page = objective_page(framework.id, objective.code)
+            pages[page] = partial(objective_pages.draw_objective, site, framework, objective)
+    return pages

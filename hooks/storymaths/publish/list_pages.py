@@ -1,0 +1,95 @@
+"""Pages there is one of: find, books, at home, series, words, materials, safety, how it is checked."""
+
+from __future__ import annotations
+
+from itertools import groupby
+
+from ..check.rules import rules
+from ..model.address import LISTS, year_page
+from ..model.document import Document
+from ..model.fields import YEARS
+from ..model.home import Home
+from ..model.series import Series
+from ..model.session import Session
+from ..render.site import Rendered, Site
+from .idea_pages import books_about, concept_counts
+
+
+def draw_find(site: Site) -> Rendered:
+    """The finder, and the lists that answer without it."""
+    reference, collection = site.collection.reference, site.collection
+    meant = [page.fields.year for page in collection.of_kind(Session)]
+    meant += [page.fields.year for page in collection.of_kind(Home)]
+    years = [(year, meant.count(year)) for year in YEARS]
+    themes = [(theme, len(books_about(site, theme.id))) for theme in reference.themes.values()]
+    html = site.draw(
+        "find.html",
+        LISTS["find"],
+        root=".",
+        years=[pair for pair in years if pair[1]],
+        concepts=[(reference.concepts[concept], count) for concept, count in concept_counts(site).items()],
+        themes=[pair for pair in themes if pair[1]],
+        home_count=len(collection.of_kind(Home)),
+        year_source=year_page,
+    )
+    return Rendered(
+        LISTS["find"], "Find an idea", "Every session, home activity and book.", html, "find", searched=False
+    )
+
+
+def draw_books(site: Site) -> Rendered:
+    """All books."""
+    html = site.draw("books.html", LISTS["books"], books=list(site.collection.books.values()))
+    return Rendered(LISTS["books"], "Books", "Picture books with maths in the plot.", html, "list", searched=False)
+
+
+def draw_at_home(site: Site) -> Rendered:
+    """All home activities, by book."""
+    books = [(page, site.collection.homes_of(book)) for book, page in site.collection.books.items()]
+    html = site.draw("at_home.html", LISTS["at-home"], books=[pair for pair in books if pair[1]])
+    return Rendered(LISTS["at-home"], "At home", "Ten minutes with a book and a child.", html, "list", searched=False)
+
+
+def draw_series_list(site: Site) -> Rendered:
+    """All series."""
+    html = site.draw("series_list.html", LISTS["series"], series=site.collection.of_kind(Series))
+    return Rendered(LISTS["series"], "Series", "Books in order, for a purpose.", html, "list", searched=False)
+
+
+def draw_words(site: Site) -> Rendered:
+    """The word bank by letter, with the sessions that teach each word."""
+    taught: dict[str, list[Document[Session]]] = {}
+    for page in site.collection.of_kind(Session):
+        for word in page.fields.words.new:
+            taught.setdefault(word, []).append(page)
+    words = sorted(site.collection.reference.words.values(), key=lambda entry: entry.word.lower())
+    letters = [
+        (letter, [(word, taught.get(word.word, [])) for word in group])
+        for letter, group in groupby(words, key=lambda entry: entry.word[0].lower())
+    ]
+    html = site.draw("words.html", LISTS["words"], letters=letters)
+    return Rendered(LISTS["words"], "Word bank", "The words of the subject, explained to a child.", html, "list")
+
+
+def draw_materials(site: Site) -> Rendered:
+    """Everything the lessons may use."""
+    materials = sorted(site.collection.reference.materials.values(), key=lambda material: material.name.lower())
+    html = site.draw("materials.html", LISTS["materials"], materials=materials)
+    return Rendered(LISTS["materials"], "Materials", "What the lessons use, and what to look out for.", html, "list")
+
+
+def draw_safety(site: Site) -> Rendered:
+    """Every caution with its line, what calls for it, and its source."""
+    reference = site.collection.reference
+    things: dict[str, list[str]] = {caution: [] for caution in reference.cautions}
+    for material in reference.materials.values():
+        for risk in material.hazards:
+            things[risk].append(material.name)
+    html = site.draw("safety.html", LISTS["safety"], cautions=list(reference.cautions.values()), things=things)
+    return Rendered(LISTS["safety"], "Safety and care", "What makes a page carry a note.", html, "list")
+
+
+def draw_checked(site: Site) -> Rendered:
+    """Every rule, why it is there and where it comes from."""
+    html = site.draw("checked.html", LISTS["checked"], rules=list(rules().values()))
+    return Rendered(LISTS["checked"], "How these lessons are checked", "Every rule, and why.", html, "list")

@@ -1,0 +1,1 @@
+"""From the model to HTML: fragments that any page frame can hold."""

@@ -1,0 +1,84 @@
+"""Markdown into HTML, with links between sources turned into links between pages."""
+
+from __future__ import annotations
+
+import re
+from xml.etree import ElementTree
+
+import markdown
+from markdown.extensions import Extension
+from markdown.inlinepatterns import InlineProcessor
+from markdown.treeprocessors import Treeprocessor
+
+from ..model.address import link, resolve, slug
+
+_ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//|#|/", re.IGNORECASE)
+
+
+class _WrongMark(InlineProcessor):
+    """``[4 + 5 = 8]{wrong}``: a mistake to talk about, said to be one to those who only hear it."""
+
+    def handleMatch(self, m: re.Match[str], data: str) -> tuple[ElementTree.Element, int, int]:  # type: ignore[override]
+        element = ElementTree.Element("span", {"class": "wrong"})
+        note = ElementTree.SubElement(element, "span", {"class": "only-heard"})
+        note.text = "Wrong on purpose: "
+        note.tail = m.group(1)
+        return element, m.start(0), m.end(0)
+
+
+class _Links(Treeprocessor):
+    """Turns ``.md`` into ``.html``; wraps tables so that they can scroll on a narrow screen."""
+
+    here = ""
+
+    def run(self, root: ElementTree.Element) -> None:
+        for anchor in root.iter("a"):
+            target = anchor.get("href", "")
+            if target and not _ELSEWHERE.match(target):
+                path, mark, place = target.partition("#")
+                anchor.set("href", link(resolve(path, self.here), self.here) + mark + place)
+        for index, child in enumerate(list(root)):
+            if child.tag == "table":
+                frame = ElementTree.Element(
+                    "div", {"class": "table-frame", "tabindex": "0", "role": "region", "aria-label": "Table"}
+                )
+                root.remove(child)
+                frame.append(child)
+                root.insert(index, frame)
+
+
+class _Storymaths(Extension):
+    def __init__(self) -> None:
+        super().__init__()
+        self.links = _Links()
+
+    def extendMarkdown(self, md: markdown.Markdown) -> None:
+        # Above the link pattern (160), or the square brackets would be taken for a reference.
+        md.inlinePatterns.register(_WrongMark(r"\[([^\]\n]+)\]\{wrong\}", md), "wrong", 175)
+        md.treeprocessors.register(self.links, "links", 5)
+
+
+_EXTENSION = _Storymaths()
+_MARKDOWN = markdown.Markdown(
+    extensions=[_EXTENSION, "tables", "sane_lists", "attr_list", "toc", "smarty"],
+    extension_configs={
+        "toc": {"slugify": lambda text, separator: slug(text), "permalink": False, "marker": ""},
+        "smarty": {"smart_angled_quotes": False, "smart_dashes": False, "smart_ellipses": False},
+    },
+    output_format="html",
+)
+
+
+def markdown_to_html(text: str, here: str) -> str:
+    """A stretch of Markdown as HTML. One converter serves all: making one costs as much as a short page."""
+    _EXTENSION.links.here = here
+    return _MARKDOWN.reset().convert(text)
+
+
+_SECTION = re.compile(r'<h2 id="([^"]*)">(.*?)</h2>', re.DOTALL)
+
+
+def sections(html: str) -> tuple[str, list[tuple[str, str, str]]]:
+    """What stands above the first heading, then each section: its anchor, heading and HTML."""
+    parts = _SECTION.split(html)
+    return parts[0], [(parts[i], parts[i + 1], parts[i + 2]) for i in range(1, len(parts), 3)]

@@ -1,0 +1,66 @@
+"""A book's own page, and its story page by page."""
+
+from __future__ import annotations
+
+import re
+
+from ..model.address import source_of
+from ..model.book import Book, Story
+from ..model.document import Document
+from .body import markdown_to_html, sections
+from .objectives import shown
+from .site import Rendered, Site
+
+
+def draw_book(site: Site, page: Document[Book], book_id: str) -> Rendered:
+    """The page of a book: synopsis, the maths on its pages, its cast, what is taught from it, its rights."""
+    source, reference = source_of(page.path), site.collection.reference
+    run = site.collection.sessions_of(book_id)
+    codes: dict[str, list[str]] = {}
+    for session in run:
+        for framework, listed in session.fields.objectives.items():
+            known = codes.setdefault(framework, [])
+            known += [code for code in listed if code not in known]
+    html = site.draw_with_words(
+        "book.html",
+        source,
+        page=page,
+        book=page.fields,
+        run=run,
+        homes=site.collection.homes_of(book_id),
+        story=site.collection.stories.get(book_id),
+        in_series=site.collection.series_with(book_id),
+        synopsis=markdown_to_html(page.body, source),
+        covered=shown(codes, reference),
+        facts=_fact_table(page.fields),
+    )
+    return Rendered(source, page.fields.title, page.fields.summary, html, "book")
+
+
+def _fact_table(book: Book) -> list[tuple[str, list[str]]]:
+    """Each fact of the cast with its value for every character, as words; empty where one has none."""
+    names = list(dict.fromkeys(fact for character in book.cast for fact in character.facts))
+    return [(name, [_said(character.facts.get(name)) for character in book.cast]) for name in names]
+
+
+def _said(value: bool | int | str | None) -> str:
+    if value is None:
+        return "–"
+    return {True: "yes", False: "no"}[value] if isinstance(value, bool) else str(value)
+
+
+_PICTURE = re.compile(r"<p>\s*(<img[^>]*>)\s*</p>")
+
+
+def draw_story(site: Site, page: Document[Story]) -> Rendered:
+    """A story: each page's picture above its words."""
+    source = source_of(page.path)
+    book = site.collection.books[page.fields.book]
+    _, parts = sections(markdown_to_html(page.body, source))
+    spreads = []
+    for anchor, heading, html in parts:
+        picture = _PICTURE.search(html)
+        spreads.append((anchor, heading, picture.group(1) if picture else "", _PICTURE.sub("", html, count=1)))
+    html = site.draw("story.html", source, page=page, story=page.fields, book=book, spreads=spreads)
+    summary = page.fields.summary or f"The story of {book.fields.title}, page by page."
+    return Rendered(source, page.fields.title, summary, html, "story")

@@ -1,0 +1,41 @@
+"""A session, in the order a teacher uses it."""
+
+from __future__ import annotations
+
+from ..model.address import source_of
+from ..model.document import Document
+from ..model.session import Session
+from .body import markdown_to_html, sections
+from .objectives import shown
+from .site import Rendered, Site
+
+
+def draw_session(site: Site, page: Document[Session]) -> Rendered:
+    """The page of a session."""
+    session, source, reference = page.fields, source_of(page.path), site.collection.reference
+    book = site.collection.books[session.book]
+    run = site.collection.sessions_of(session.book)
+    opening, parts = sections(markdown_to_html(page.body, source))
+    told = {heading: html for _, heading, html in parts}
+    place = run.index(page)
+    html = site.draw_with_words(
+        "session.html",
+        source,
+        page=page,
+        session=session,
+        book=book,
+        run=run,
+        before=run[place - 1] if place else None,
+        after=run[place + 1] if place + 1 < len(run) else None,
+        homes=site.collection.homes_of(session.book),
+        story=site.collection.stories.get(session.book),
+        opening=opening,
+        steps=[(step, told.get(step.name, "")) for step in session.steps],
+        objectives=shown(session.objectives, reference),
+        revisited=shown(session.revisits, reference),
+        bends=[(year, bend, shown(bend.objectives, reference)) for year, bend in sorted(session.bends.items())],
+        new_words=[reference.words[word] for word in session.words.new if word in reference.words],
+        known_words=[reference.words[word] for word in session.words.again if word in reference.words],
+        class_size=reference.limits.class_size,
+    )
+    return Rendered(source, session.title, session.summary, html, "session")

@@ -1,0 +1,91 @@
+"""What every page is drawn from: the collection, its coverage, the word finder and the templates."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import Path
+from typing import Any
+
+import jinja2
+from markupsafe import Markup
+
+from ..model.address import link, slug
+from ..model.collection import Collection
+from ..model.concept import Concept
+from ..model.coverage import Coverage, coverage_of
+from ..model.fields import year_name
+from .inline import inline
+from .word_links import WordFinder
+
+
+@dataclass(frozen=True)
+class Rendered:
+    """A page ready for its frame."""
+
+    source: str
+    title: str
+    summary: str
+    html: str
+    kind: str
+    searched: bool = True
+    """Whether the text search takes it in."""
+
+
+@dataclass(frozen=True)
+class Site:
+    """The whole site, ready to draw any page of it."""
+
+    collection: Collection
+
+    @cached_property
+    def coverage(self) -> Coverage:
+        """Which sessions teach what."""
+        return coverage_of(self.collection)
+
+    @cached_property
+    def ideas_of(self) -> Mapping[tuple[str, str], list[Concept]]:
+        """The concepts an objective teaches, by framework and code."""
+        ideas: dict[tuple[str, str], list[Concept]] = {}
+        for concept in self.collection.reference.concepts.values():
+            for framework, codes in concept.objectives.items():
+                for code in codes:
+                    ideas.setdefault((framework, code), []).append(concept)
+        return ideas
+
+    @cached_property
+    def words(self) -> WordFinder:
+        """The finder for the whole word bank."""
+        return WordFinder.of(self.collection.reference.words.values())
+
+    @cached_property
+    def templates(self) -> jinja2.Environment:
+        """The templates, which stand beside this file."""
+        environment = jinja2.Environment(
+            loader=jinja2.FileSystemLoader(Path(__file__).parent / "templates"),
+            autoescape=True,
+            undefined=jinja2.StrictUndefined,
+            trim_blocks=True,
+            lstrip_blocks=True,
+        )
+        environment.filters["year"] = year_name
+        environment.filters["slug"] = slug
+        return environment
+
+    def draw(self, template: str, source: str, **values: Any) -> str:
+        """A template filled for the page made of ``source``; words of the word bank are linked."""
+
+        def to(target: str) -> str:
+            return link(target, source)
+
+        def words(text: str) -> Markup:
+            return inline(text, source)
+
+        page = self.templates.get_template(template)
+        return page.render(to=to, text=words, site=self, reference=self.collection.reference, **values)
+
+    def draw_with_words(self, template: str, source: str, **values: Any) -> str:
+        """As ``draw``, with the words of the word bank linked and their meanings at the foot."""
+        html, found = self.words.mark(self.draw(template, source, **values))
+        return html + self.draw("meanings.html", source, found=found) if found else html

@@ -1,0 +1,46 @@
+"""Pages as their authors wrote them: home activities, series, and plain pages."""
+
+from __future__ import annotations
+
+from ..model.address import source_of
+from ..model.document import Document
+from ..model.home import Home
+from ..model.series import Page, Series
+from .body import markdown_to_html
+from .site import Rendered, Site
+
+
+def draw_home(site: Site, page: Document[Home]) -> Rendered:
+    """A home activity: what, how long, what you need, what to say first; then the rest."""
+    home, source, reference = page.fields, source_of(page.path), site.collection.reference
+    html = site.draw_with_words(
+        "home_activity.html",
+        source,
+        page=page,
+        home=home,
+        book=site.collection.books[home.book],
+        story=site.collection.stories.get(home.book),
+        others=[other for other in site.collection.homes_of(home.book) if other is not page],
+        body=markdown_to_html(page.body, source),
+        words=[reference.words[word] for word in home.words if word in reference.words],
+    )
+    return Rendered(source, home.title, home.summary, html, "home")
+
+
+def draw_series(site: Site, page: Document[Series]) -> Rendered:
+    """A series: its books in order, and what changed."""
+    series, source = page.fields, source_of(page.path)
+    books = [(book, site.collection.books[book]) for book in series.books if book in site.collection.books]
+    html = site.draw(
+        "series.html", source, page=page, series=series, books=books, body=markdown_to_html(page.body, source)
+    )
+    return Rendered(source, series.title, series.summary, html, "series")
+
+
+def draw_plain(site: Site, page: Document[Page]) -> Rendered:
+    """A plain page; the first page of the site has its own frame."""
+    source = source_of(page.path)
+    body = markdown_to_html(page.body, source)
+    template = "front.html" if source == "index.md" else "plain.html"
+    html = site.draw(template, source, page=page, body=body)
+    return Rendered(source, page.fields.title, page.fields.summary, html, "page")
