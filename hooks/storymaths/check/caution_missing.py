@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 
 from ..model.collection import Collection
+from ..model.material import Caution
 from ..model.problem import Place, Problem
 from ..model.rule import Rule
-from .things_used import Doing, applies, materials_of, notes_on, pages_of_doing, phrases_in
+from .things_used import Phrases, applies, materials_of, notes_on, pages_of_doing
 
 RULE = Rule(
     name="caution-missing",
@@ -21,30 +22,24 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each caution a page lacks, at the first thing that calls for it."""
-    for page in pages_of_doing(collection):
-        noted = notes_on(page)
-        for risk, (place, reason) in _called_for(page, collection).items():
-            if risk not in noted:
-                caution = collection.reference.cautions[risk]
-                yield RULE.problem(
-                    place,
-                    f'{reason}, and the page has no note on "{risk}" ({caution.name.lower()}).',
-                    f"add to cautions: {{risk: {risk}, note: what the adult does about it}}.",
-                )
-
-
-def _called_for(page: Doing, collection: Collection) -> Mapping[str, tuple[Place, str]]:
-    called: dict[str, tuple[Place, str]] = {}
     cautions = collection.reference.cautions
-    for loc, material in materials_of(page, collection):
-        for risk in material.hazards:
-            if risk not in called and applies(cautions[risk], page):
-                called[risk] = page.place(*loc), f"The page uses {material.plural}"
-    noted = notes_on(page)
-    for caution in cautions.values():
-        if caution.id in called or caution.id in noted or not applies(caution, page):
-            continue
-        for offset, words in phrases_in(page, caution.trigger_words):
-            called[caution.id] = page.place_in_prose(offset, words), f'The page says "{words}"'
-            break
-    return called
+    triggers = Phrases((caution.id, word) for caution in cautions.values() for word in caution.trigger_words)
+    for page in pages_of_doing(collection):
+        settled = set(notes_on(page))
+        for loc, material in materials_of(page, collection):
+            for risk in material.hazards:
+                if risk not in settled and applies(cautions[risk], page):
+                    settled.add(risk)
+                    yield _problem(page.place(*loc), f"The page uses {material.plural}", cautions[risk])
+        for risk, at, words in triggers.said_on(page):
+            if risk not in settled and applies(cautions[risk], page):
+                settled.add(risk)
+                yield _problem(page.place_in_prose(at, words), f'The page says "{words}"', cautions[risk])
+
+
+def _problem(place: Place, reason: str, caution: Caution) -> Problem:
+    return RULE.problem(
+        place,
+        f'{reason}, and the page has no note on "{caution.id}" ({caution.name.lower()}).',
+        f"add to cautions: {{risk: {caution.id}, note: what the adult does about it}}.",
+    )

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from ..model.collection import Collection
 from ..model.fields import year_name
 from ..model.problem import Problem
+from ..model.prose import Numeral
 from ..model.rule import Rule
-from ..parse.number_sentence import VULGAR
 from .pupil_numbers import numbers_beyond
 
 RULE = Rule(
@@ -26,20 +25,13 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each fraction whose denominator comes later."""
     known = {year: collection.reference.denominators_by(year) for year in collection.reference.years}
 
-    def beyond(match: re.Match[str], year: int) -> bool:
-        below = _below(match)
-        return below is not None and below not in known[year]
+    def beyond(numeral: Numeral, year: int) -> bool:
+        return numeral.below != 0 and numeral.below not in known[year]
 
     for found in numbers_beyond(collection, beyond):
         met = ", ".join(f"1/{below}" for below in sorted(known[found.year])) or "none"
         yield RULE.problem(
-            found.page.place_in_prose(found.match.start(), found.match.group()),
-            f"{found.match.group()} is beyond {year_name(found.year)}, whose fractions are built from: {met}.",
+            found.page.place_in_prose(found.numeral.start, found.numeral.text),
+            f"{found.numeral.text} is beyond {year_name(found.year)}, whose fractions are built from: {met}.",
             "choose a fraction the year has met, or move it to the bend to an older year.",
         )
-
-
-def _below(match: re.Match[str]) -> int | None:
-    if match["vulgar"]:
-        return VULGAR[match["vulgar"]].denominator
-    return int(match["below"]) if match["below"] else None

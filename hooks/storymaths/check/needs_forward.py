@@ -24,7 +24,7 @@ def check(collection: Collection) -> Iterator[Problem]:
     unread_folders = {page.folder for page in collection.unread}
     for page in collection.of_kind(Session):
         session = page.fields
-        numbers = {other.fields.number for other in collection.sessions_of(session.book)}
+        numbers = {other.fields.number for other in collection.sessions_of(collection.run_of(page))}
         for index, need in enumerate(session.needs):
             if need >= session.number:
                 yield RULE.problem(

@@ -8,9 +8,11 @@ from collections.abc import Iterator
 from ..model.collection import Collection
 from ..model.fields import year_name
 from ..model.problem import Problem
+from ..model.prose import Numeral
 from ..model.rule import Rule
+from ..model.year import YearLimits
 from ..parse.number_sentence import find_number_sentences
-from .pupil_numbers import numbers_beyond, pupil_pages, year_at
+from .pupil_numbers import PupilPage, is_below_zero, numbers_beyond, pupil_pages, year_at
 
 RULE = Rule(
     name="number-beyond-year",
@@ -28,27 +30,30 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each number out of reach, pages, minutes, years and quantities of things apart."""
     years = collection.reference.years
 
-    def beyond(match: re.Match[str], year: int) -> bool:
-        limits, whole, places = years[year], match["whole"], match["places"]
-        if whole is None:
-            return False
-        return (
-            int(whole.replace(",", "")) > limits.largest_number
-            or (places is not None and len(places) > limits.decimal_places)
-            or (match["minus"] is not None and not limits.below_zero)
-        )
+    def beyond(numeral: Numeral, year: int) -> bool:
+        limits = years[year]
+        return numeral.whole > limits.largest_number or numeral.places > limits.decimal_places
 
     for found in numbers_beyond(collection, beyond):
-        limits = years[found.year]
-        reach = f"to {limits.largest_number:,}" + (
-            f", decimals to {limits.decimal_places} places" if limits.decimal_places else ", no decimals"
-        ) + ("" if limits.below_zero else ", none below zero")  # fmt: skip
-        yield RULE.problem(
-            found.page.place_in_prose(found.match.start(), found.match.group()),
-            f"{found.match.group()} is beyond {year_name(found.year)}, which meets numbers {reach}.",
-            "choose a number within reach, or move it to the bend to an older year.",
-        )
+        yield _problem(found.page, found.numeral, years[found.year], found.numeral.text)
+    for page in pupil_pages(collection):
+        if "−" in page.prose.text:
+            for numeral in page.prose.numerals:
+                limits = years[year_at(page, numeral.start)]
+                if not limits.below_zero and is_below_zero(page.prose.text, numeral):
+                    yield _problem(page, numeral, limits, f"−{numeral.text}")
     yield from _sums_beyond(collection)
+
+
+def _problem(page: PupilPage, numeral: Numeral, limits: YearLimits, written: str) -> Problem:
+    reach = f"to {limits.largest_number:,}"
+    reach += f", decimals to {limits.decimal_places} places" if limits.decimal_places else ", no decimals"
+    reach += "" if limits.below_zero else ", none below zero"
+    return RULE.problem(
+        page.place_in_prose(numeral.start, numeral.text),
+        f"{written} is beyond {year_name(limits.year)}, which meets numbers {reach}.",
+        "choose a number within reach, or move it to the bend to an older year.",
+    )
 
 
 def _sums_beyond(collection: Collection) -> Iterator[Problem]:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import Rule
-from .things_used import applies, pages_of_doing, phrases_in
+from .things_used import Phrases, applies, pages_of_doing
 
 RULE = Rule(
     name="phrase-forbidden",
@@ -21,12 +21,14 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each forbidden phrase."""
+    cautions = collection.reference.cautions
+    forbidden = Phrases((caution.id, phrase) for caution in cautions.values() for phrase in caution.forbidden_words)
     for page in pages_of_doing(collection):
-        for caution in collection.reference.cautions.values():
-            if applies(caution, page):
-                for offset, words in phrases_in(page, caution.forbidden_words, everywhere=True):
-                    yield RULE.problem(
-                        page.place_in_prose(offset, words),
-                        f'A page does not say "{words}": {caution.why[0].lower()}{caution.why[1:].rstrip(".")}.',
-                        "say it another way, or do something else.",
-                    )
+        for risk, at, words in forbidden.said_on(page, everywhere=True):
+            if applies(cautions[risk], page):
+                why = cautions[risk].why
+                yield RULE.problem(
+                    page.place_in_prose(at, words),
+                    f'A page does not say "{words}": {why[0].lower()}{why[1:].rstrip(".")}.',
+                    "say it another way, or do something else.",
+                )

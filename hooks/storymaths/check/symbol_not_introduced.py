@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import re
+from collections.abc import Iterator, Set
 
 from ..model.collection import Collection
 from ..model.document import Document
@@ -35,23 +36,22 @@ def check(collection: Collection) -> Iterator[Problem]:
                     "introduce = first: what is not equal means nothing before equal does.",
                 )
             introduced |= set(new)
-            yield from _used_too_soon(page, collection, known | introduced)
+            for match in _used_too_soon(page, collection, known | introduced):
+                introduced.add(match.group())  # told once a book
+                yield RULE.problem(
+                    page.place_in_prose(match.start(), match.group()),
+                    f"The sign {match.group()} is used, but no session so far has introduced it.",
+                    f"add {match.group()} to symbols: new here, where it is first taught, or say it in words.",
+                )
 
 
-def _used_too_soon(
-    page: Document[Session], collection: Collection, known: set[str] | frozenset[str]
-) -> Iterator[Problem]:
+def _used_too_soon(page: Document[Session], collection: Collection, known: Set[str]) -> Iterator[re.Match[str]]:
+    """The first use of each sign of the page's own year, and of ≠, that is not yet known."""
     of_the_year = collection.reference.symbols_by(page.fields.year) | {"≠"}
     said: set[str] = set()
     for match in SIGNS.finditer(page.prose.text):
         sign = match.group()
-        if sign in known or sign in said or sign not in of_the_year:
-            continue
-        if page.prose.passage_at(match.start()).year is not None:
-            continue  # a bend is another year's lesson
-        said.add(sign)
-        yield RULE.problem(
-            page.place_in_prose(match.start(), sign),
-            f"The sign {sign} is used, but no session so far has introduced it.",
-            f"add {sign} to symbols: new here, where it is first taught, or say it in words.",
-        )
+        # A bend is another year's lesson.
+        if sign in of_the_year - known - said and page.prose.passage_at(match.start()).year is None:
+            said.add(sign)
+            yield match

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from functools import lru_cache
 
 from ..model.collection import Collection
 from ..model.document import Document, Loc
@@ -15,6 +14,8 @@ from ..model.session import Session
 Doing = Document[Session] | Document[Home]
 # Where a page tells what is done. A question about the harbour in the story is no call to fill a bucket.
 _DOING = frozenset(("[body]", "task", "easier", "harder", "access", "if_hard", "if_easy", "steps"))
+_FIRST_WORD = re.compile(r"[a-z]+")
+_ENDING = re.compile(r"(?:s|es)?(?![a-z0-9])")
 _NEGATED = re.compile(r"\b(?:no|not|without|never|instead of|rather than)\b[^.;:!?\n]{0,25}$", re.IGNORECASE)
 
 
@@ -48,19 +49,34 @@ def notes_on(page: Doing) -> frozenset[str]:
     return frozenset(note.risk for note in page.fields.cautions)
 
 
-@lru_cache(maxsize=256)
-def _pattern(phrases: tuple[str, ...]) -> re.Pattern[str]:
-    words = "|".join(sorted((re.escape(phrase) for phrase in phrases), key=len, reverse=True))
-    return re.compile(rf"\b(?:{words})(?:s|es)?\b", re.IGNORECASE)
+class Phrases:
+    """Phrases that say something is done or used, each with the caution it speaks for."""
+
+    def __init__(self, spoken: Iterable[tuple[str, str]]) -> None:
+        self._by_opener: dict[str, list[tuple[str, str]]] = {}
+        for caution, phrase in spoken:
+            lowered = phrase.lower()
+            first = _FIRST_WORD.search(lowered)
+            head = first.group() if first else lowered
+            for opener in (head, head + "s", head + "es"):
+                self._by_opener.setdefault(opener, []).append((caution, lowered))
+
+    def said_on(self, page: Doing, everywhere: bool = False) -> Iterator[tuple[str, int, str]]:
+        """Each caution spoken for, where, and the words as written; what is denied ("no water") is passed over."""
+        # Few pages hold a first word of any phrase: looking for those words costs a hundredth of a search.
+        said = {pair for opener in page.prose.words & self._by_opener.keys() for pair in self._by_opener[opener]}
+        for caution, phrase in sorted(said):
+            for at, words in _said(page, phrase, everywhere):
+                yield caution, at, words
 
 
-def phrases_in(page: Doing, phrases: Iterable[str], everywhere: bool = False) -> Iterator[tuple[int, str]]:
-    """Where a page says one of some phrases, and the words as written. What is denied ("no water") is passed over."""
-    listed = tuple(phrases)
-    if not listed:
-        return
-    text = page.prose.text
-    for match in _pattern(listed).finditer(text):
-        doing = everywhere or page.prose.passage_at(match.start()).loc[0] in _DOING
-        if doing and not _NEGATED.search(text, max(0, match.start() - 40), match.start()):
-            yield match.start(), match.group()
+def _said(page: Doing, phrase: str, everywhere: bool) -> Iterator[tuple[int, str]]:
+    text, lowered = page.prose.text, page.prose.lowered
+    at = lowered.find(phrase)
+    while at >= 0:
+        ending = _ENDING.match(lowered, at + len(phrase))
+        if ending and not lowered[at - 1 : at].isalnum():
+            doing = everywhere or page.prose.passage_at(at).loc[0] in _DOING
+            if doing and not _NEGATED.search(text, max(0, at - 40), at):
+                yield at, text[at : ending.end()]
+        at = lowered.find(phrase, at + 1)

@@ -6,8 +6,9 @@ import re
 from collections.abc import Iterator
 
 from ..model.collection import Collection
-from ..model.fields import YEARS, year_name
+from ..model.fields import year_name
 from ..model.problem import Problem
+from ..model.reference import Reference
 from ..model.rule import Rule
 from .pupil_numbers import pupil_pages, year_at
 
@@ -20,25 +21,36 @@ RULE = Rule(
     right="year: 1 … The parcel is as heavy as 5 bricks.",
 )
 
+_TIME = ("hours", "minutes", "seconds")
+_UNIT_SIGNS = ("£", "p", "°C", "%")
+
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each amount in a unit that comes later. Time is left out: minutes are the adult's too."""
-    reference = collection.reference
-    first = {
-        unit: year for year, limits in reference.years.items() for unit in limits.units_new
-        if unit not in ("hours", "minutes", "seconds")
-    } | {sign: year for year, limits in reference.years.items() for sign in limits.symbols_new if sign in ("p", "°C", "%")}  # fmt: skip
+    first = _first_met(collection.reference)
     names = "|".join(sorted(map(re.escape, first), key=len, reverse=True))
-    pounds = min(year for year in YEARS if "£" in reference.symbols_by(year))
-    amount = re.compile(rf"(?<![\w.,/])\d[\d,]*(?:\.\d+)?[ ]?(?P<unit>{names})(?!\w)|(?P<pounds>£)\d")
+    after = re.compile(rf"[ ]?({names})(?!\w)")
     for page in pupil_pages(collection):
-        for match in amount.finditer(page.prose.text):
-            unit = match["unit"] or "£"
-            year = year_at(page, match.start())
-            met = first.get(unit, pounds)
-            if met > year:
+        text = page.prose.text
+        for numeral in page.prose.numerals:
+            match = after.match(text, numeral.end)
+            unit = match.group(1) if match else "£" if text.startswith("£", numeral.start - 1) else None
+            if unit is None:
+                continue
+            year = year_at(page, numeral.start)
+            if first[unit] > year:
+                written = f"£{numeral.text}" if unit == "£" else f"{numeral.text} {unit}"
                 yield RULE.problem(
-                    page.place_in_prose(match.start(), match.group()),
-                    f'"{match.group()}": {unit} is first met in {year_name(met)}; this is for {year_name(year)}.',
+                    page.place_in_prose(numeral.start, numeral.text),
+                    f'"{written}": {unit} is first met in {year_name(first[unit])}; this is for {year_name(year)}.',
                     "use a unit the year has met, everyday objects as units, or move it to an older year's bend.",
                 )
+
+
+def _first_met(reference: Reference) -> dict[str, int]:
+    """The year each unit of measure, and each sign that stands for one, is first met."""
+    units = {unit: year for year, limits in reference.years.items() for unit in limits.units_new}
+    signs = {sign: year for year, limits in reference.years.items() for sign in limits.symbols_new}
+    return {unit: year for unit, year in units.items() if unit not in _TIME} | {
+        sign: year for sign, year in signs.items() if sign in _UNIT_SIGNS
+    }

@@ -25,8 +25,8 @@ def check(collection: Collection) -> Iterator[Problem]:
     for book in sorted(collection.book_ids):
         taught: set[str] = set()
         for page in collection.sessions_of(book):
-            if page.folder in unread_folders:
-                break  # the page that could not be read may be the one that teaches it
+            if page.folder in unread_folders or any(word not in words for word in taught):
+                break  # a page that could not be read, or a word misspelt, may be what teaches it
             session = page.fields
             for index, name in enumerate(session.words.again):
                 word = words.get(name)

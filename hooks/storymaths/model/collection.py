@@ -64,8 +64,13 @@ class Collection:
     def _sessions(self) -> Mapping[str, tuple[Document[Session], ...]]:
         found: dict[str, list[Document[Session]]] = defaultdict(list)
         for document in self.of_kind(Session):
-            found[document.fields.book].append(document)
+            found[self.run_of(document)].append(document)
         return {book: tuple(sorted(run, key=lambda d: d.fields.number)) for book, run in found.items()}
+
+    def run_of(self, page: Document[Session]) -> str:
+        """The book whose run a session is in; one that misspells its book is in that of its folder."""
+        named = page.fields.book
+        return named if named in self.book_ids else book_id(page.path)
 
     def sessions_of(self, book: str) -> tuple[Document[Session], ...]:
         """The sessions of a book by number."""

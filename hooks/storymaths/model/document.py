@@ -2,23 +2,20 @@
 
 from __future__ import annotations
 
-from bisect import bisect_right
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass, field
-from functools import cached_property
 from typing import Any, Generic, Literal, Protocol, TypeVar
 
 from .book import Book, Story
 from .home import Home
 from .problem import Place
+from .prose import Loc as Loc  # noqa: PLC0414 - part of what this module offers
+from .prose import Prose
 from .series import Page, Series
 from .session import Session
 
 Fields = Book | Story | Session | Home | Series | Page
 F_co = TypeVar("F_co", bound=Fields, covariant=True)
-Loc = tuple[str | int, ...]
-"""The way to a value in front matter: keys and list positions, as in ``("reads", 0, "pages")``."""
-
 FaultKind = Literal["broken", "kind", "unknown", "missing", "mistyped", "duplicate"]
 
 
@@ -39,31 +36,6 @@ class Locator(Protocol):
 
     def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
         """The place of a value, or of the ``nth`` time some words stand within it."""
-
-
-@dataclass(frozen=True, slots=True)
-class Passage:
-    """A stretch of prose: where it stands, and the year it is written for if not the page's own."""
-
-    start: int
-    loc: Loc
-    year: int | None
-
-
-@dataclass(frozen=True)
-class Prose:
-    """All the words of a page in one string, so that a rule reads it once."""
-
-    text: str
-    passages: Sequence[Passage]
-
-    @cached_property
-    def _starts(self) -> list[int]:
-        return [passage.start for passage in self.passages]
-
-    def passage_at(self, offset: int) -> Passage:
-        """The passage that holds a position in ``text``."""
-        return self.passages[bisect_right(self._starts, offset) - 1]
 
 
 @dataclass(frozen=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import cached_property
 
 from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
@@ -47,6 +48,15 @@ class Reference:
     limits: Limits
     objectives: Mapping[tuple[str, str], Objective]
     """Every objective by framework and code."""
+
+    @cached_property
+    def material_names(self) -> frozenset[str]:
+        """Every way a material is written, in small letters."""
+        return frozenset(
+            name.lower()
+            for material in self.materials.values()
+            for name in (material.name, material.plural, *material.also)
+        )
 
     def symbols_by(self, year: int) -> frozenset[str]:
         """Every symbol met by the end of ``year``."""

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from ..model.document import Loc, Passage, Prose
+from ..model.prose import Loc, Passage, Prose
 
 # Keys whose values are names, codes or directions to the adult rather than words of the lesson.
 NOT_PROSE = frozenset(

@@ -1,0 +1,104 @@
+"""All the words of a page in one string, so that a rule reads it once; its words and numbers found once."""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_right
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+
+Loc = tuple[str | int, ...]
+"""The way to a value in front matter: keys and list positions, as in ``("reads", 0, "pages")``."""
+
+VULGAR = {
+    "½": Fraction(1, 2), "⅓": Fraction(1, 3), "⅔": Fraction(2, 3), "¼": Fraction(1, 4), "¾": Fraction(3, 4),
+    "⅕": Fraction(1, 5), "⅖": Fraction(2, 5), "⅗": Fraction(3, 5), "⅘": Fraction(4, 5), "⅙": Fraction(1, 6),
+    "⅚": Fraction(5, 6), "⅛": Fraction(1, 8), "⅜": Fraction(3, 8), "⅝": Fraction(5, 8), "⅞": Fraction(7, 8),
+}  # fmt: skip
+
+_WORD = re.compile(r"[a-z]+")
+_NUMERAL = re.compile(rf"\d[\d,./]*|[{''.join(VULGAR)}]")
+_WHOLE = re.compile(r"(\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d+))?")
+_FRACTION = re.compile(r"(\d+)/(\d+)")
+
+
+@dataclass(frozen=True, slots=True)
+class Passage:
+    """A stretch of prose: where it stands, and the year it is written for if not the page's own."""
+
+    start: int
+    loc: Loc
+    year: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class Numeral:
+    """A number written in figures: a whole number with any decimals, or a fraction."""
+
+    start: int
+    text: str
+    whole: int
+    """Nought for a fraction."""
+    places: int
+    below: int
+    """The number under the line of a fraction; nought otherwise."""
+
+    @property
+    def end(self) -> int:
+        """Where it ends."""
+        return self.start + len(self.text)
+
+
+@dataclass(frozen=True)
+class Prose:
+    """The prose of a page and the passages it is made of."""
+
+    text: str
+    passages: Sequence[Passage]
+
+    @cached_property
+    def _starts(self) -> list[int]:
+        return [passage.start for passage in self.passages]
+
+    def passage_at(self, offset: int) -> Passage:
+        """The passage that holds a position in ``text``."""
+        return self.passages[bisect_right(self._starts, offset) - 1]
+
+    @cached_property
+    def lowered(self) -> str:
+        """The text in small letters, character for character."""
+        lowered = self.text.lower()
+        # A few capitals, such as İ, are longer when small; positions would no longer hold.
+        return (
+            lowered
+            if len(lowered) == len(self.text)
+            else "".join(c if len(c.lower()) > 1 else c.lower() for c in self.text)
+        )
+
+    @cached_property
+    def words(self) -> frozenset[str]:
+        """Every word of the prose in small letters: a quick way to know that a phrase cannot be there."""
+        return frozenset(_WORD.findall(self.lowered))
+
+    @cached_property
+    def numerals(self) -> Sequence[Numeral]:
+        """Every number in figures, in order; codes and times such as 2AS-3 and 10:30 are left to the reader."""
+        found = (_numeral(match) for match in _NUMERAL.finditer(self.text))
+        return [numeral for numeral in found if numeral is not None]
+
+
+def _numeral(match: re.Match[str]) -> Numeral | None:
+    text, start = match.group(), match.start()
+    if text.isdecimal():  # nearly all are
+        return Numeral(start, text, int(text), 0, 0)
+    if text in VULGAR:
+        return Numeral(start, text, 0, 0, VULGAR[text].denominator)
+    fraction = _FRACTION.fullmatch(text.rstrip(",./"))
+    if fraction:
+        return Numeral(start, fraction.group(), 0, 0, int(fraction.group(2)))
+    whole = _WHOLE.match(text)
+    if whole is None:
+        return None
+    return Numeral(start, whole.group(), int(whole.group(1).replace(",", "")), len(whole.group(2) or ""), 0)

@@ -1,0 +1,140 @@
+"""The author's command, run as an author runs it."""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from project import ROOT, copy_of_project
+from storymaths.check.rules import rules
+
+
+@pytest.fixture(scope="module")
+def project(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    return copy_of_project(tmp_path_factory.mktemp("project"))
+
+
+def storymaths(*arguments: str, folder: Path = ROOT) -> subprocess.CompletedProcess[str]:
+    environment = {**os.environ, "PYTHONPATH": str(ROOT / "hooks")}
+    command = [sys.executable, "-m", "storymaths", *arguments]
+    return subprocess.run(command, cwd=folder, env=environment, capture_output=True, text=True, check=False)
+
+
+def plant_three(project: Path) -> Path:
+    page = project / "content/books/lamp-loft-lift/session-3.md"
+    text = page.read_text(encoding="utf-8")
+    page.write_text(
+        text.replace("minutes: 50", "minutes: 51", 1).replace("kind: session", "kind: session\ncolour: red"),
+        encoding="utf-8",
+    )
+    return page
+
+
+def test_a_clean_collection_says_so_and_leaves_with_nought() -> None:
+    done = storymaths("check")
+    assert done.returncode == 0
+    assert done.stdout.startswith("No problems in ")
+    assert "\x1b" not in done.stdout + done.stderr
+
+
+def test_problems_as_text_json_and_annotations(project: Path) -> None:
+    page = plant_three(project)
+    shown = page.relative_to(project).as_posix()
+    text = storymaths("check", folder=project)
+    assert text.returncode == 1
+    assert f"{shown}:3:1  field-unknown" in text.stdout
+    assert "Fix: " in text.stdout
+    assert "Traceback" not in text.stdout + text.stderr
+    records = json.loads(storymaths("check", "--format", "json", folder=project).stdout)
+    assert {record["rule"] for record in records} == {"field-unknown", "minutes-do-not-add"}
+    assert all(set(record) == {"path", "line", "column", "rule", "message", "fix"} for record in records)
+    github = storymaths("check", "--format", "github", folder=project).stdout
+    assert f"::error file={shown},line=3,col=1,title=field-unknown::" in github
+
+
+def test_only_the_pages_asked_for_are_reported(project: Path) -> None:
+    page = plant_three(project)
+    other = storymaths("check", "content/books/twenty-lanterns", folder=project)
+    assert other.returncode == 0
+    assert storymaths("check", str(page), folder=project).returncode == 1
+    assert storymaths("check", "content/nowhere.md", folder=project).returncode == 2
+
+
+def test_a_clean_json_report_is_an_empty_list() -> None:
+    assert json.loads(storymaths("check", "--format", "json").stdout) == []
+
+
+def test_started_files_pass_as_they_are_and_nothing_is_overwritten(tmp_path: Path) -> None:
+    folder = copy_of_project(tmp_path)
+    assert storymaths("new", "book", "The Kelp Kitchen", folder=folder).returncode == 0
+    assert storymaths("new", "session", "the-kelp-kitchen", "Stir and count", folder=folder).returncode == 0
+    assert storymaths("new", "session", "the-kelp-kitchen", 'Say "when"', folder=folder).returncode == 0
+    assert storymaths("new", "home", "the-kelp-kitchen", "Spoons", folder=folder).returncode == 0
+    assert storymaths("new", "series", "Kelp and lamps", folder=folder).returncode == 0
+    done = storymaths("check", folder=folder)
+    assert (done.returncode, done.stdout[:11]) == (0, "No problems"), done.stdout
+    before = (folder / "content/books/the-kelp-kitchen/index.md").read_bytes()
+    again = storymaths("new", "book", "The Kelp Kitchen", folder=folder)
+    assert again.returncode == 1
+    assert "is already there. Nothing was written." in again.stderr
+    assert (folder / "content/books/the-kelp-kitchen/index.md").read_bytes() == before
+    assert (folder / "content/books/the-kelp-kitchen/session-2.md").exists()
+
+
+def test_a_session_for_a_book_that_is_not_there() -> None:
+    done = storymaths("new", "session", "lamp-loft-lif", "A title")
+    assert done.returncode == 1
+    assert 'Did you mean "lamp-loft-lift"?' in done.stderr
+
+
+@pytest.mark.parametrize("name", list(rules()))
+def test_every_rule_is_explained(name: str) -> None:
+    rule = rules()[name]
+    assert rule.says.endswith(".")
+    assert rule.why.endswith(".")
+    assert rule.source
+    assert rule.wrong
+    assert rule.right
+
+
+def test_explain() -> None:
+    done = storymaths("explain", "small-parts-unnoted")
+    assert done.returncode == 0
+    assert "16 CFR 1501.4" in done.stdout
+    wrong = storymaths("explain", "small-part-unnoted")
+    assert wrong.returncode == 2
+    assert 'Did you mean "small-parts-unnoted"?' in wrong.stderr
+
+
+def test_words_says_where_each_word_is_taught() -> None:
+    done = storymaths("words")
+    line = next(line for line in done.stdout.splitlines() if line.startswith("array "))
+    assert line.split() == ["array", "Year", "2", "twenty-lanterns,", "session", "2"] or "twenty-lanterns" in line
+
+
+def test_help_names_every_command() -> None:
+    text = storymaths("--help").stdout
+    assert all(command in text for command in ("check", "new", "explain", "words"))
+
+
+def test_outside_a_project_it_says_what_is_missing(tmp_path: Path) -> None:
+    done = storymaths("check", folder=tmp_path)
+    assert done.returncode == 2
+    assert "No project here" in done.stderr
+
+
+def test_broken_reference_data_is_a_problem_with_its_place(tmp_path: Path) -> None:
+    folder = copy_of_project(tmp_path)
+    words = folder / "site_data/words.yaml"
+    words.write_text(
+        words.read_text(encoding="utf-8").replace("concept: equality", "concept: equalitty", 1), encoding="utf-8"
+    )
+    done = storymaths("check", folder=folder)
+    assert done.returncode == 1
+    assert "site_data/words.yaml:" in done.stdout
+    assert "reference-data-broken" in done.stdout
+    assert "Traceback" not in done.stderr

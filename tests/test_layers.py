@@ -1,0 +1,80 @@
+"""The shape of the code: stages in one direction, MkDocs in one file, modules one can read."""
+
+from __future__ import annotations
+
+import ast
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from project import ROOT
+from storymaths.activities.rules import RULES
+from storymaths.check.rules import rules
+
+CORE = ROOT / "hooks" / "storymaths"
+STAGES = ("model", "parse", "check", "activities", "render", "publish")
+MODULES = sorted(path for path in CORE.rglob("*.py"))
+LONGEST = 300
+
+
+def imported(path: Path) -> Iterator[str]:
+    """Every module a file imports, in full: relative ones from the core's root."""
+    package = path.relative_to(CORE).parts[:-1]
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom):
+            base = package[: len(package) - node.level + 1] if node.level else ()
+            name = ".".join((*(("storymaths", *base) if node.level else ()), *((node.module or "").split("."))))
+            yield name.rstrip(".")
+            yield from (f"{name.rstrip('.')}.{alias.name}" for alias in node.names if node.level and not node.module)
+
+
+def stage_of(module: str) -> str | None:
+    parts = module.split(".")
+    return parts[1] if len(parts) > 1 and parts[0] == "storymaths" and parts[1] in STAGES else None
+
+
+@pytest.mark.parametrize("path", MODULES, ids=lambda path: str(path.relative_to(CORE)))
+def test_a_stage_imports_only_itself_and_earlier_stages(path: Path) -> None:
+    own = path.relative_to(CORE).parts[0]
+    if own not in STAGES:
+        return
+    for module in imported(path):
+        stage = stage_of(module)
+        if module.startswith("storymaths."):
+            assert stage is not None, f"{path.name} imports {module}, which is no stage"
+            assert STAGES.index(stage) <= STAGES.index(own), f"{own}/{path.name} imports {module}, a later stage"
+
+
+@pytest.mark.parametrize("path", MODULES, ids=lambda path: str(path.relative_to(CORE)))
+def test_the_core_knows_nothing_of_mkdocs(path: Path) -> None:
+    assert not [module for module in imported(path) if module.split(".")[0] in ("mkdocs", "material")]
+
+
+@pytest.mark.parametrize("path", MODULES, ids=lambda path: str(path.relative_to(CORE)))
+def test_a_module_says_what_it_is_for_and_can_be_read_in_one_go(path: Path) -> None:
+    text = path.read_text(encoding="utf-8")
+    assert ast.get_docstring(ast.parse(text)), "a module opens with a sentence on what it is for"
+    assert text.count("\n") <= LONGEST
+
+
+def test_the_rooms_of_the_house() -> None:
+    tracked = {
+        path.name for path in ROOT.iterdir() if not path.name.startswith(".") and not path.name.endswith(".egg-info")
+    }
+    made = {"site", "mutants"}
+    assert tracked - made == {
+        "README.md", "DEVELOPERS.md", "mkdocs.yml", "pyproject.toml", "content", "hooks", "tests", "site_data", "LICENSE",
+    }  # fmt: skip
+
+
+def test_only_one_file_of_the_hooks_knows_mkdocs() -> None:
+    files = [path for path in (ROOT / "hooks").glob("*.py") if "mkdocs" in path.read_text(encoding="utf-8")]
+    assert [path.name for path in files] == ["site_build.py"]
+
+
+def test_every_rule_has_a_row_in_the_developers_guide() -> None:
+    guide = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    names = [*rules(), *(rule.name for rule in RULES)]
+    assert [name for name in names if f"`{name}`" not in guide] == []
