@@ -9,7 +9,6 @@ from pathlib import Path
 
 from .model.address import link, source_of
 from .model.document import Document, Fields
-from .model.problem import Problem
 from .pipeline import read_and_check
 from .publish.assets import assets
 from .publish.generated import generated

@@ -1,4 +1,4 @@
-"""The ``storymaths`` command: check, start a file, explain a rule, list where words are taught."""
+"""The ``storymaths`` command: check, start a file, explain a rule, list words, and pass activities on."""
 
 from __future__ import annotations
 
@@ -8,8 +8,8 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from . import starters
-from .check.rules import rules
+from . import cli_activities, starters
+from .activities.rules import every_rule
 from .check.suggestion import did_you_mean
 from .model.collection import Collection
 from .model.fields import year_name
@@ -35,6 +35,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return _check(root, options.paths, options.format)
     if options.command == "new":
         return _new(root, options)
+    if options.command in ("solve", "tune"):
+        return cli_activities.run(root, options)
     return _words(root)
 
 
@@ -56,6 +58,7 @@ def _parser() -> argparse.ArgumentParser:
     explain = commands.add_parser("explain", help="why a rule exists, its source, and an example")
     explain.add_argument("rule", nargs="?", help="a rule's name as reports print it (default: list them all)")
     commands.add_parser("words", help="list where each word is taught")
+    cli_activities.add_commands(commands)
     return parser
 
 
@@ -109,7 +112,7 @@ def _new(root: Path, options: argparse.Namespace) -> int:
 
 
 def _explain(name: str | None) -> int:
-    known = rules()
+    known = every_rule()
     if name is None:
         for rule in known.values():
             print(f"{rule.name}\n  {rule.says}")

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import gc
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
+from .activities.on_pages import check_activities
 from .check.reference_data import as_problems
 from .check.rules import check_all
 from .model.collection import Collection
@@ -24,9 +28,23 @@ class Reading:
 
 def read_and_check(root: Path, progress: Progress = silent) -> Reading:
     """Reads ``site_data/`` and ``content/`` under ``root`` and keeps every rule."""
+    with _no_collecting():
+        try:
+            reference = read_reference(root)
+        except ReferenceError as error:
+            return Reading(None, tuple(as_problems(error.faults)))
+        collection = read_collection(root, reference, progress=progress)
+        problems = sorted({*check_all(collection), *check_activities(collection)})
+        return Reading(collection, tuple(problems))
+
+
+@contextmanager
+def _no_collecting() -> Iterator[None]:
+    """Holds the garbage collector back: what is read stays, and looking it over again and again doubles the time."""
+    was_on = gc.isenabled()
+    gc.disable()
     try:
-        reference = read_reference(root)
-    except ReferenceError as error:
-        return Reading(None, tuple(as_problems(error.faults)))
-    collection = read_collection(root, reference, progress=progress)
-    return Reading(collection, tuple(check_all(collection)))
+        yield
+    finally:
+        if was_on:
+            gc.enable()

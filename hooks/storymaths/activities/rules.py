@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..check.rules import rules
 from ..model.rule import HOUSE_RULE, Rule
 
 CANNOT_BE = Rule(
@@ -77,3 +78,8 @@ NO_VERSION = Rule(
     right="years: {1: {largest: 10}}",
 )
 RULES = (BROKEN, CANNOT_BE, FACT_MISSING, CLAIM_WRONG, NO_ANSWER, TOO_MANY, TWICE, BEYOND_YEAR, NO_VERSION)
+
+
+def every_rule() -> dict[str, Rule]:
+    """The rules of pages and of activities, by name."""
+    return rules() | {rule.name: rule for rule in RULES}

@@ -69,6 +69,7 @@ def framework_page(framework: str) -> str:
 
 LISTS: Mapping[str, str] = {
     "find": "find.md",
+    "plan": "plan.md",
     "books": "books/index.md",
     "at-home": "at-home.md",
     "series": "series/index.md",
@@ -80,6 +81,7 @@ LISTS: Mapping[str, str] = {
     "materials": "materials.md",
     "safety": "safety.md",
     "checked": "checked.md",
+    "gallery": "activities.md",
 }
 """Generated pages there is one of each."""
 

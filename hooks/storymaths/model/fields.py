@@ -14,7 +14,8 @@ YEARS = range(RECEPTION, 7)
 class Strict(BaseModel):
     """A schema that refuses unknown keys and never changes once made."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    # Schemas are made when first needed: a command that never meets a kind of page does not pay for it.
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
 
 def year_name(year: int) -> str:

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
+from typing import NamedTuple
 
 Loc = tuple[str | int, ...]
 """The way to a value in front matter: keys and list positions, as in ``("reads", 0, "pages")``."""
@@ -18,14 +19,13 @@ VULGAR = {
     "⅚": Fraction(5, 6), "⅛": Fraction(1, 8), "⅜": Fraction(3, 8), "⅝": Fraction(5, 8), "⅞": Fraction(7, 8),
 }  # fmt: skip
 
-_WORD = re.compile(r"[a-z]+")
-_NUMERAL = re.compile(rf"\d[\d,./]*|[{''.join(VULGAR)}]")
+_LETTERS_ONLY = bytes(code if chr(code) in "abcdefghijklmnopqrstuvwxyz" else 32 for code in range(256))
+_NUMERAL = re.compile(rf"[0-9{''.join(VULGAR)}][0-9,./]*")
 _WHOLE = re.compile(r"(\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d+))?")
 _FRACTION = re.compile(r"(\d+)/(\d+)")
 
 
-@dataclass(frozen=True, slots=True)
-class Passage:
+class Passage(NamedTuple):
     """A stretch of prose: where it stands, and the year it is written for if not the page's own."""
 
     start: int
@@ -33,8 +33,7 @@ class Passage:
     year: int | None
 
 
-@dataclass(frozen=True, slots=True)
-class Numeral:
+class Numeral(NamedTuple):
     """A number written in figures: a whole number with any decimals, or a fraction."""
 
     start: int
@@ -80,21 +79,25 @@ class Prose:
     @cached_property
     def words(self) -> frozenset[str]:
         """Every word of the prose in small letters: a quick way to know that a phrase cannot be there."""
-        return frozenset(_WORD.findall(self.lowered))
+        # A table over bytes splits twice as fast as a pattern does.
+        return frozenset(self.lowered.encode("ascii", "replace").translate(_LETTERS_ONLY).decode("ascii").split())
 
     @cached_property
     def numerals(self) -> Sequence[Numeral]:
         """Every number in figures, in order; codes and times such as 2AS-3 and 10:30 are left to the reader."""
-        found = (_numeral(match) for match in _NUMERAL.finditer(self.text))
-        return [numeral for numeral in found if numeral is not None]
+        found = []
+        for match in _NUMERAL.finditer(self.text):
+            text = match.group()
+            if text.isdecimal():  # nearly all are
+                found.append(Numeral(match.start(), text, int(text), 0, 0))
+            elif numeral := _numeral(match.start(), text):
+                found.append(numeral)
+        return found
 
 
-def _numeral(match: re.Match[str]) -> Numeral | None:
-    text, start = match.group(), match.start()
-    if text.isdecimal():  # nearly all are
-        return Numeral(start, text, int(text), 0, 0)
-    if text in VULGAR:
-        return Numeral(start, text, 0, 0, VULGAR[text].denominator)
+def _numeral(start: int, text: str) -> Numeral | None:
+    if text[0] in VULGAR:
+        return Numeral(start, text[0], 0, 0, VULGAR[text[0]].denominator)
     fraction = _FRACTION.fullmatch(text.rstrip(",./"))
     if fraction:
         return Numeral(start, fraction.group(), 0, 0, int(fraction.group(2)))

@@ -38,11 +38,11 @@ class UnlikeQuantities(ArithmeticError):
 class Quantity:
     """An exact number of base units of one kind; ``kind`` is empty for a bare number."""
 
-    amount: Fraction
+    amount: Fraction | int
     kind: str = ""
 
     @classmethod
-    def of(cls, number: Fraction, unit: str = "") -> Quantity:
+    def of(cls, number: Fraction | int, unit: str = "") -> Quantity:
         """So many of a unit."""
         if not unit:
             return cls(number)
@@ -69,8 +69,8 @@ class Quantity:
     def __truediv__(self, other: Quantity) -> Quantity:
         if other.kind:
             self._like(other)
-            return Quantity(self.amount / other.amount)
-        return Quantity(self.amount / other.amount, self.kind)
+            return Quantity(Fraction(self.amount) / other.amount)
+        return Quantity(Fraction(self.amount) / other.amount, self.kind)
 
     def compare(self, other: Quantity) -> int:
         """−1, 0 or 1 as this is less than, equal to or greater than the other."""

@@ -35,7 +35,7 @@ _RELATION = re.compile(r"[=≠<>]")
 _WRONG_MARK = re.compile(r"\[([^\]\n]+)\]\{wrong\}")
 # A word with an operator beyond it is part of the sum: "the crab + 1 = 4" says nothing we can work out.
 _WORD_BEFORE = re.compile(r"(?:[+−×÷=≠<>][ ]*[A-Za-z][\w’' -]*|_[ ]*[+−×÷=≠<>]?[ ]*|[+−×÷=≠<>]|[□?]) *$")
-_WORD_AFTER = re.compile(r" *(?:[A-Za-z][A-Za-z’' -]*[+−×÷=≠<>]|[_□?][ _]|[+−×÷=≠<>])")
+_WORD_AFTER = re.compile(r" *(?:[A-Za-z][A-Za-z’' -]*[+−×÷=≠<>]|[_?][ _]|□|[+−×÷=≠<>])")
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +48,7 @@ class NumberSentence:
     left_over: int | None = None
 
 
-@lru_cache(maxsize=64)  # several rules read one page, one after another or page by page
+@lru_cache(maxsize=4096)  # several rules read each page, one rule after another
 def find_number_sentences(text: str) -> tuple[NumberSentence, ...]:
     """The number sentences of a text that can be worked out; those with gaps or names are passed over."""
     return tuple(_found(text))
@@ -107,10 +107,9 @@ def value_of(text: str) -> Quantity:
     reader = _Reader(text)
     try:
         value = reader.sum()
-    except _NotASentence as error:
-        raise ValueError(str(error)) from None
-    if reader.token() is not None:
-        raise ValueError(f"{text} is not a sum")
+        reader.end()
+    except _NotASentence:
+        raise ValueError(f"{text} is not a sum") from None
     return value
 
 
@@ -134,29 +133,33 @@ class _NotASentence(ValueError):
 
 
 class _Reader:
-    """A reader of one sentence, a token ahead."""
+    """A reader of one sentence by recursive descent, a token ahead."""
 
     def __init__(self, text: str) -> None:
         self._text, self._at = text, 0
-
-    def token(self) -> re.Match[str] | None:
-        return _TOKEN.match(self._text, self._at)
+        # Pound sign, number, unit, sign: all but one or two empty.
+        self._tokens: list[tuple[str, str, str, str]] = _TOKEN.findall(text)
+        self._tokens.append(("", "", "", ""))
 
     def _take(self, *signs: str) -> str | None:
-        token = self.token()
-        if token is None or token.group(4) not in signs:
+        sign = self._tokens[self._at][3]
+        if sign not in signs:
             return None
-        self._at = token.end()
-        return token.group(4)
+        self._at += 1
+        return sign
 
     def sentence(self) -> tuple[list[Quantity], list[str]]:
         sides, relations = [self.sum()], []
         while relation := self._take("=", "≠", "<", ">"):
             relations.append(relation)
             sides.append(self.sum())
-        if self._text[self._at :].strip():
-            raise _NotASentence(self._text)
+        self.end()
         return sides, relations
+
+    def end(self) -> None:
+        """Raises ``_NotASentence`` unless all has been read, and nothing stands between the tokens."""
+        if self._at < len(self._tokens) - 1 or _TOKEN.sub("", self._text).strip():
+            raise _NotASentence(self._text)
 
     def sum(self) -> Quantity:
         total = self._product()
@@ -172,24 +175,26 @@ class _Reader:
 
     def _value(self) -> Quantity:
         if self._take("−"):
-            return Quantity(Fraction(-1)) * self._value()
+            return Quantity(-1) * self._value()
         if self._take("("):
             inner = self.sum()
             if not self._take(")"):
                 raise _NotASentence(self._text)
             return inner
-        token = self.token()
-        if token is None or token.group(2) is None:
+        pound, number, unit, _ = self._tokens[self._at]
+        if not number:
             raise _NotASentence(self._text)
-        self._at = token.end()
-        return Quantity.of(exact(token.group(2)), token.group(1) or token.group(3) or "")
+        self._at += 1
+        return Quantity.of(exact(number), pound or unit)
 
 
-def exact(number: str) -> Fraction:
+def exact(number: str) -> Fraction | int:
     """A written number as an exact fraction: ``1,200``, ``2.5``, ``3/4``, ``1 1/2``, ``1½``.
 
     Nought under the line raises ``ZeroDivisionError``.
     """
+    if number.isdecimal():  # nearly all are, and a whole number needs no fraction
+        return int(number)
     total = Fraction(0)
     for part in re.findall(rf"\d+/\d+|[{_V}]|[\d,]+(?:\.\d+)?", number):
         if part in VULGAR:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 from ..model.prose import Loc, Passage, Prose
@@ -15,6 +15,7 @@ NOT_PROSE = frozenset(
 )
 BODY: Loc = ("[body]",)
 _SEPARATOR = "\n\n"
+_MARKS = ("](", "<", "`", "{")
 _NOT_READ = re.compile(
     r"^(?P<fence>```|~~~).*?^(?P=fence)[^\n]*$"  # fenced data
     r"|<!--.*?-->|</?[A-Za-z][^>\n]*>"  # raw HTML
@@ -33,28 +34,40 @@ def _blank(match: re.Match[str]) -> str:
 
 def gather(raw: Mapping[str, Any], body: str) -> Prose:
     """All prose of a document: every text of its front matter, then its body."""
-    parts: list[str] = []
-    passages: list[Passage] = []
-    at = 0
-    for loc, text, year in _texts(raw, (), None):
-        passages.append(Passage(at, loc, year))
-        parts.append(text)
-        at += len(text) + len(_SEPARATOR)
-    passages.append(Passage(at, BODY, None))
-    parts.append(body)
-    return Prose(_NOT_READ.sub(_blank, _SEPARATOR.join(parts)), passages)
+    gathered = _Gathered()
+    gathered.take(raw, (), None)
+    front = _SEPARATOR.join(gathered.texts)
+    if any(mark in front for mark in _MARKS):
+        front = _NOT_READ.sub(_blank, front)
+    gathered.note(BODY, body, None)
+    return Prose(_SEPARATOR.join((front, _NOT_READ.sub(_blank, body))), gathered.passages)
 
 
-def _texts(value: Any, loc: Loc, year: int | None) -> Iterator[tuple[Loc, str, int | None]]:
-    if value.__class__ is str:
-        yield loc, value, year
-    elif value.__class__ is dict:
-        for key, inner in value.items():
-            if key not in NOT_PROSE:
-                yield from _texts(inner, (*loc, key), _year_of(key) if loc == ("bends",) else year)
-    elif value.__class__ is list:
-        for index, inner in enumerate(value):
-            yield from _texts(inner, (*loc, index), year)
+class _Gathered:
+    """Texts found one after another, and where each starts in what they are joined to."""
+
+    def __init__(self) -> None:
+        self.texts: list[str] = []
+        self.passages: list[Passage] = []
+        self._at = 0
+
+    def note(self, loc: Loc, text: str, year: int | None) -> None:
+        """Adds a text."""
+        self.passages.append(Passage(self._at, loc, year))
+        self.texts.append(text)
+        self._at += len(text) + len(_SEPARATOR)
+
+    def take(self, value: Any, loc: Loc, year: int | None) -> None:
+        """Adds every text in a value."""
+        if value.__class__ is str:
+            self.note(loc, value, year)
+        elif value.__class__ is dict:
+            for key, inner in value.items():
+                if key not in NOT_PROSE:
+                    self.take(inner, (*loc, key), _year_of(key) if loc == ("bends",) else year)
+        elif value.__class__ is list:
+            for index, inner in enumerate(value):
+                self.take(inner, (*loc, index), year)
 
 
 def _year_of(key: Any) -> int | None:

@@ -1,30 +1,26 @@
-"""Files that stand beside the pages: the finder's catalogue, and letterforms from their packages."""
+"""Files that stand beside the pages: data for the scripts, the stylesheet in one piece, and the letterforms."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
-from importlib.util import find_spec
 from pathlib import Path
 
 from ..render.site import Site
-from .catalogue import catalogue
+from .data_files import data_files
+from .letterforms import letterforms
 
-_FONTS = {
-    "fonts/lexend.ttf": ("fontpkg_lexend", "Lexend[wght].ttf"),
-    "fonts/abeezee.ttf": ("fontpkg_abeezee", "ABeeZee-Regular.ttf"),
-    "fonts/abeezee-italic.ttf": ("fontpkg_abeezee", "ABeeZee-Italic.ttf"),
-}
-"""Both under the SIL Open Font License; ABeeZee has letterforms a six-year-old knows, but no ≠."""
+_LOOK = Path(__file__).parents[2] / "theme" / "look"
+_PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "print.css")
+"""Values come first: the rest speaks of them by name."""
+_NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
 
 def assets(site: Site) -> Mapping[str, bytes | str]:
     """Each file's address from the site's root, and what is in it."""
-    fonts = {name: _font(package, file) for name, (package, file) in _FONTS.items()}
-    return {"catalogue.json": catalogue(site), **fonts}
+    return {**data_files(site), "look/site.css": stylesheet(), **letterforms()}
 
 
-def _font(package: str, file: str) -> bytes:
-    spec = find_spec(package)
-    if spec is None or spec.origin is None:
-        raise RuntimeError(f"the package {package.replace('_', '-')} is not installed: run pip install -e . again")
-    return (Path(spec.origin).parent / "files" / file).read_bytes()
+def stylesheet() -> str:
+    """All styles as one file, so that nothing else holds up the first paint; notes for developers left out."""
+    return "".join(_NOTE.sub("", (_LOOK / part).read_text("utf-8")) for part in _PARTS)

@@ -7,10 +7,11 @@ from functools import partial
 
 from ..model.address import LISTS, concept_page, framework_page, objective_page, theme_page, year_page
 from ..render.site import Rendered, Site
-from . import idea_pages, list_pages, objective_pages
+from . import gallery, idea_pages, list_pages, objective_pages
 
 _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
     "find": list_pages.draw_find,
+    "plan": list_pages.draw_plan,
     "books": list_pages.draw_books,
     "at-home": list_pages.draw_at_home,
     "series": list_pages.draw_series_list,
@@ -22,6 +23,7 @@ _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
     "materials": list_pages.draw_materials,
     "safety": list_pages.draw_safety,
     "checked": list_pages.draw_checked,
+    "gallery": gallery.draw_gallery,
 }
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import groupby
 
-from ..check.rules import rules
+from ..activities.rules import every_rule
 from ..model.address import LISTS, year_page
 from ..model.document import Document
 from ..model.fields import YEARS
@@ -37,6 +37,13 @@ def draw_find(site: Site) -> Rendered:
     )
 
 
+def draw_plan(site: Site) -> Rendered:
+    """The page that shows a teacher's own plan; the plan itself stays on their device."""
+    html = site.draw("plan.html", LISTS["plan"], class_size=site.collection.reference.limits.class_size)
+    summary = "The sessions you chose, and what to get ready for all of them."
+    return Rendered(LISTS["plan"], "My plan", summary, html, "plan", searched=False)
+
+
 def draw_books(site: Site) -> Rendered:
     """All books."""
     html = site.draw("books.html", LISTS["books"], books=list(site.collection.books.values()))
@@ -65,7 +72,9 @@ def draw_words(site: Site) -> Rendered:
     words = sorted(site.collection.reference.words.values(), key=lambda entry: entry.word.lower())
     letters = [
         (letter, [(word, taught.get(word.word, [])) for word in group])
-        for letter, group in groupby(words, key=lambda entry: entry.word[0].lower())
+        for letter, group in groupby(
+            words, key=lambda entry: entry.word[0].lower() if entry.word[0].isalpha() else "0–9"
+        )
     ]
     html = site.draw("words.html", LISTS["words"], letters=letters)
     return Rendered(LISTS["words"], "Word bank", "The words of the subject, explained to a child.", html, "list")
@@ -91,5 +100,5 @@ def draw_safety(site: Site) -> Rendered:
 
 def draw_checked(site: Site) -> Rendered:
     """Every rule, why it is there and where it comes from."""
-    html = site.draw("checked.html", LISTS["checked"], rules=list(rules().values()))
+    html = site.draw("checked.html", LISTS["checked"], rules=list(every_rule().values()))
     return Rendered(LISTS["checked"], "How these lessons are checked", "Every rule, and why.", html, "list")

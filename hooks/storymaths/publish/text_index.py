@@ -1,11 +1,24 @@
-"""The text index: Pagefind run over the built site, its own program from its own wheel."""
+"""The text index: Pagefind run over the built site, its own program from its own wheel, and joined to the catalogue."""
 
 from __future__ import annotations
 
+import gzip
+import json
 import subprocess
 import sys
 import time
 from pathlib import Path
+
+from .catalogue import addresses
+
+INDEXED = "books/**/*.html"
+"""Pages whose text is searched: those the finder leads to, and stories, which lead to their books."""
+SIGNS = "=≠+−×÷<>%£½¼¾"
+"""Signs that can be looked for like words."""
+LEFT_OUT = "nav, form, .cards, .kicker, .facts, .glance-facts, .masthead-cover, .themes, .concepts, .cast, .timetable"
+"""Parts of a page that speak of other pages, or say in figures what the finder's facets say."""
+_UNUSED = ("pagefind-*ui.*", "pagefind-highlight.js", "wasm.unknown.pagefind")
+_SIGNATURE = b"pagefind_dcd"
 
 
 class IndexFailed(RuntimeError):
@@ -15,9 +28,44 @@ class IndexFailed(RuntimeError):
 def build_text_index(site: Path) -> float:
     """Writes ``pagefind/`` into a built site. Returns the seconds it took. Raises ``IndexFailed``."""
     started = time.perf_counter()
-    done = subprocess.run(
-        [sys.executable, "-m", "pagefind", "--site", str(site), "--quiet"], capture_output=True, text=True, check=False
-    )
+    command = [sys.executable, "-m", "pagefind", "--site", str(site), "--quiet", "--keep-index-url"]
+    command += ["--glob", INDEXED, "--include-characters", SIGNS, "--exclude-selectors", LEFT_OUT]
+    done = subprocess.run(command, capture_output=True, text=True, check=False)
     if done.returncode:
         raise IndexFailed((done.stderr or done.stdout).strip())
+    for pattern in _UNUSED:
+        for file in (site / "pagefind").glob(pattern):
+            file.unlink()
+    _join_to_catalogue(site)
     return time.perf_counter() - started
+
+
+def _join_to_catalogue(site: Path) -> None:
+    """Writes ``text-rows.json``: the mark of each row's text in the index, in the catalogue's order.
+
+    With it a hit is a row without fetching its page's text, so that counts hold for every hit and only the cards
+    in sight fetch their words. ``stories`` gives the row of the book for the mark of its story.
+    """
+    catalogue = site / "catalogue.json"
+    if not catalogue.is_file():
+        return
+    marks = _marks(site / "pagefind" / "fragment")
+    rows = addresses(json.loads(catalogue.read_text(encoding="utf-8")))
+    books = {address.rpartition("/")[0]: row for row, address in enumerate(rows) if address.endswith("/index.html")}
+    listed = frozenset(rows)
+    stories = {
+        mark: books[folder]
+        for address, mark in marks.items()
+        if address not in listed and (folder := address.rpartition("/")[0]) in books
+    }
+    joined = {"rows": ",".join(marks.get(address, "") for address in rows), "stories": stories}
+    (site / "text-rows.json").write_text(json.dumps(joined, separators=(",", ":")), encoding="utf-8")
+
+
+def _marks(fragments: Path) -> dict[str, str]:
+    """The mark of each indexed page by its address from the site's root."""
+    marks: dict[str, str] = {}
+    for file in sorted(fragments.glob("*.pf_fragment")):
+        page = json.loads(gzip.decompress(file.read_bytes()).removeprefix(_SIGNATURE))
+        marks[page["url"].lstrip("/")] = file.stem.rpartition("_")[2]
+    return marks

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 
-from ..model.address import source_of
-from ..model.book import Book, Story
+from ..model.address import resolve, source_of
+from ..model.book import Book, MathsOnPages, Story
 from ..model.document import Document
 from .body import markdown_to_html, sections
 from .objectives import shown
@@ -33,8 +33,21 @@ def draw_book(site: Site, page: Document[Book], book_id: str) -> Rendered:
         synopsis=markdown_to_html(page.body, source),
         covered=shown(codes, reference),
         facts=_fact_table(page.fields),
+        seen_on_pages=_with_pictures(page.fields, site.collection.stories.get(book_id)),
     )
     return Rendered(source, page.fields.title, page.fields.summary, html, "book")
+
+
+_PAGE_WITH_PICTURE = re.compile(r"^## Page (\d+)\n(?:(?!## ).*\n)*?!\[[^\]\n]*\]\(([^)\s]+)", re.MULTILINE)
+
+
+def _with_pictures(book: Book, story: Document[Story] | None) -> list[tuple[MathsOnPages, str]]:
+    """The maths on each stretch of pages, with the source of its first page's picture where the story is here."""
+    pictures: dict[int, str] = {}
+    if story is not None:
+        for number, path in _PAGE_WITH_PICTURE.findall(story.body):
+            pictures[int(number)] = resolve(path, source_of(story.path))
+    return [(seen, pictures.get(seen.pages.first, "")) for seen in book.maths_on_pages]
 
 
 def _fact_table(book: Book) -> list[tuple[str, list[str]]]:

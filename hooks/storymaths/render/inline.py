@@ -8,10 +8,10 @@ from html import escape
 from markupsafe import Markup
 
 from .body import markdown_to_html
+from .spoken import GAP_HTML
 
 _NEEDS_MARKDOWN = re.compile(r"[*`\[<&]|^\s*(?:[-+>#]|\d+\.)|\n")
 _GAP = re.compile(r"_{3,}")
-_GAP_HTML = '<span class="gap" role="img" aria-label="blank"></span>'
 _PARAGRAPH = re.compile(r"\A<p>(.*)</p>\Z", re.DOTALL)
 
 
@@ -25,4 +25,4 @@ def inline(text: str, here: str = "") -> Markup:
     else:
         # Most lines hold no Markdown at all; this is some forty times faster.
         html = escape(text, quote=False)
-    return Markup(_GAP.sub(_GAP_HTML, html))
+    return Markup(_GAP.sub(GAP_HTML, html))

@@ -12,7 +12,9 @@ from ..model.problem import Problem
 from .site import Rendered
 
 _TEMPLATES = jinja2.Environment(
-    loader=jinja2.FileSystemLoader(Path(__file__).parent / "templates"), autoescape=True, undefined=jinja2.StrictUndefined
+    loader=jinja2.FileSystemLoader(Path(__file__).parent / "templates"),
+    autoescape=True,
+    undefined=jinja2.StrictUndefined,
 )
 
 

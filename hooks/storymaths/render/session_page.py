@@ -5,7 +5,9 @@ from __future__ import annotations
 from ..model.address import source_of
 from ..model.document import Document
 from ..model.session import Session
-from .body import markdown_to_html, sections
+from .activity import body_with_activities
+from .answers_apart import answers_apart
+from .body import sections
 from .objectives import shown
 from .site import Rendered, Site
 
@@ -15,7 +17,7 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
     session, source, reference = page.fields, source_of(page.path), site.collection.reference
     book = site.collection.books[session.book]
     run = site.collection.sessions_of(session.book)
-    opening, parts = sections(markdown_to_html(page.body, source))
+    opening, parts = sections(body_with_activities(site, page, source))
     told = {heading: html for _, heading, html in parts}
     place = run.index(page)
     html = site.draw_with_words(
@@ -38,4 +40,4 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         known_words=[reference.words[word] for word in session.words.again if word in reference.words],
         class_size=reference.limits.class_size,
     )
-    return Rendered(source, session.title, session.summary, html, "session")
+    return Rendered(source, session.title, session.summary, html + answers_apart(html, session.title), "session")

@@ -9,7 +9,6 @@ from pathlib import Path
 from typing import Any
 
 import jinja2
-from markupsafe import Markup
 
 from ..model.address import link, slug
 from ..model.collection import Collection
@@ -17,6 +16,7 @@ from ..model.concept import Concept
 from ..model.coverage import Coverage, coverage_of
 from ..model.fields import year_name
 from .inline import inline
+from .spoken import speak
 from .word_links import WordFinder
 
 
@@ -73,17 +73,20 @@ class Site:
         environment.filters["slug"] = slug
         return environment
 
+    def tools(self, source: str) -> Mapping[str, Any]:
+        """What every template may use: links and words from where its page stands, and all there is to show."""
+        return {
+            "to": lambda target: link(target, source),
+            "text": lambda words: inline(words, source),
+            "site": self,
+            "reference": self.collection.reference,
+        }
+
     def draw(self, template: str, source: str, **values: Any) -> str:
-        """A template filled for the page made of ``source``; words of the word bank are linked."""
-
-        def to(target: str) -> str:
-            return link(target, source)
-
-        def words(text: str) -> Markup:
-            return inline(text, source)
+        """A template filled for the page made of ``source``, with its maths named for those who hear it."""
 
         page = self.templates.get_template(template)
-        return page.render(to=to, text=words, site=self, reference=self.collection.reference, **values)
+        return speak(page.render(**self.tools(source), **values))
 
     def draw_with_words(self, template: str, source: str, **values: Any) -> str:
         """As ``draw``, with the words of the word bank linked and their meanings at the foot."""

@@ -6,7 +6,7 @@ from ..model.address import source_of
 from ..model.document import Document
 from ..model.home import Home
 from ..model.series import Page, Series
-from .body import markdown_to_html
+from .activity import body_with_activities
 from .site import Rendered, Site
 
 
@@ -21,7 +21,7 @@ def draw_home(site: Site, page: Document[Home]) -> Rendered:
         book=site.collection.books[home.book],
         story=site.collection.stories.get(home.book),
         others=[other for other in site.collection.homes_of(home.book) if other is not page],
-        body=markdown_to_html(page.body, source),
+        body=body_with_activities(site, page, source, level=3),
         words=[reference.words[word] for word in home.words if word in reference.words],
     )
     return Rendered(source, home.title, home.summary, html, "home")
@@ -32,7 +32,12 @@ def draw_series(site: Site, page: Document[Series]) -> Rendered:
     series, source = page.fields, source_of(page.path)
     books = [(book, site.collection.books[book]) for book in series.books if book in site.collection.books]
     html = site.draw(
-        "series.html", source, page=page, series=series, books=books, body=markdown_to_html(page.body, source)
+        "series.html",
+        source,
+        page=page,
+        series=series,
+        books=books,
+        body=body_with_activities(site, page, source, level=3),
     )
     return Rendered(source, series.title, series.summary, html, "series")
 
@@ -40,7 +45,7 @@ def draw_series(site: Site, page: Document[Series]) -> Rendered:
 def draw_plain(site: Site, page: Document[Page]) -> Rendered:
     """A plain page; the first page of the site has its own frame."""
     source = source_of(page.path)
-    body = markdown_to_html(page.body, source)
+    body = body_with_activities(site, page, source, level=3)
     template = "front.html" if source == "index.md" else "plain.html"
     html = site.draw(template, source, page=page, body=body)
     return Rendered(source, page.fields.title, page.fields.summary, html, "page")

@@ -1,267 +1,164 @@
-/* The finder: facets and titles from the compact catalogue, words of the text from the text index. */
+/* The finder: asks the catalogue and the text, shows what fits, best first, and keeps the question in the address. */
+(() => {
+  const { finder, element, load } = window.storymaths;
+  const place = document.querySelector("[data-finder]");
+  if (!place) return;
+  const WIDE = matchMedia("(min-width: 60rem)");
+  const PAUSE = 40; // milliseconds without a key before the text is searched
+  finder.PAGE = 30;
 
-const place = document.querySelector("[data-finder]");
-const FACETS = ["kind", "year", "concept", "theme", "minutes", "book"];
-const NAMES = { kind: "Kind", year: "Year", concept: "Concept", theme: "Theme", minutes: "Minutes", book: "Book" };
-const KIND_NAMES = { session: "Sessions", home: "Home activities", book: "Books" };
-const SPANS = [["15", "up to 15"], ["45", "16 to 45"], ["60", "46 to 60"], ["90", "more than 60"]];
-const FEW = 60;
+  const part = (selector) => place.querySelector(selector);
+  const form = part("form"), words = part("#find-q"), status = part(".finder-status"), chips = part(".chips");
+  const results = part(".results"), index = part(".finder-index");
+  const help = element("div", "finder-help");
+  const showMore = element("button", "quiet show-more", "Show more");
+  let data, facets, state, scores = null, found = new Map(), looking = false, waiting = 0, saying = 0, typedFrom = "";
 
-const span = (minutes) => (minutes <= 15 ? "15" : minutes <= 45 ? "45" : minutes <= 60 ? "60" : "90");
-
-/* One row of the catalogue as an object whose facets are lists of values. */
-const readRow = (catalogue) => ([kind, address, title, summary, book, year, also, minutes, concepts, themes]) => ({
-  address, title, summary, minutes, year, also,
-  bookTitle: catalogue.books[book][1],
-  words: `${title} ${summary} ${catalogue.books[book][1]}`.toLowerCase(),
-  facets: {
-    kind: [catalogue.kinds[kind]],
-    year: [String(year), ...also.map((n) => `b${n}`)],
-    concept: concepts.map((n) => catalogue.concepts[n][0]),
-    theme: themes.map((n) => catalogue.themes[n][0]),
-    minutes: minutes ? [span(minutes)] : [],
-    book: [catalogue.books[book][0]],
-  },
-  kind: catalogue.kinds[kind],
-});
-
-/* Every value a facet can have, with its name, in a sensible order. */
-const valuesOf = (catalogue) => ({
-  kind: catalogue.kinds.map((kind) => [kind, KIND_NAMES[kind]]),
-  year: catalogue.years.flatMap(([n, name]) => [[String(n), name], [`b${n}`, `bends to ${name}`]]),
-  concept: catalogue.concepts.map(([id, name]) => [id, name]),
-  theme: catalogue.themes.map(([id, name]) => [id, name]),
-  minutes: SPANS,
-  book: catalogue.books.map(([id, title]) => [id, title]),
-});
-
-const readAddress = () => {
-  const query = new URLSearchParams(location.search);
-  return {
-    q: query.get("q") ?? "",
-    chosen: Object.fromEntries(FACETS.map((facet) => [facet, new Set(query.getAll(facet).filter(Boolean))])),
+  /* The words above, what narrows beside, what was found in the middle. */
+  const layOut = () => {
+    const beside = element("details", "narrow"), main = element("div", "finder-found");
+    beside.append(element("summary", "", "Narrow it down"), form.querySelector(".facets"));
+    main.append(status, chips, help, results, showMore);
+    form.after(beside, main);
+    showMore.type = "button";
+    const fit = () => { beside.open = WIDE.matches; };
+    WIDE.addEventListener("change", fit);
+    fit();
+    place.classList.add("ready");
+    return beside.querySelector(".facets");
   };
-};
 
-const writeAddress = (state, replace) => {
-  const query = new URLSearchParams();
-  if (state.q) query.set("q", state.q);
-  for (const facet of FACETS) for (const value of state.chosen[facet]) query.append(facet, value);
-  const text = query.toString();
-  history[replace ? "replaceState" : "pushState"](null, "", text ? `?${text}` : location.pathname);
-};
-
-const fits = (row, chosen, except) =>
-  FACETS.every((facet) => facet === except || chosen[facet].size === 0 || row.facets[facet].some((value) => chosen[facet].has(value)));
-
-/* Pages whose text has the words, best first, with the words in their place. Needs http; without it titles still search. */
-const textSearch = (() => {
-  let index = null;
-  return async (q) => {
-    if (location.protocol === "file:") return new Map();
-    try {
-      index ??= await import(new URL(place.dataset.search, location.href));
-      const found = await index.search(q);
-      const pages = await Promise.all((found?.results ?? []).slice(0, FEW).map((result) => result.data()));
-      const root = new URL(`${place.dataset.root}/`, location.href).pathname;
-      return new Map(pages.map((page, rank) => {
-        const path = new URL(page.url, location.href).pathname;
-        return [decodeURI(path.startsWith(root) ? path.slice(root.length) : path.replace(/^\//, "")), { rank, excerpt: page.excerpt }];
-      }));
-    } catch {
-      return new Map();
-    }
+  const say = (text, later) => {
+    clearTimeout(saying);
+    saying = setTimeout(() => { if (status.textContent !== text) status.textContent = text; }, later ? 350 : 0);
   };
-})();
+  const ideasIn = (number) => (number === 1 ? "1 idea" : `${number} ideas`);
 
-const element = (name, className, text) => {
-  const made = document.createElement(name);
-  if (className) made.className = className;
-  if (text !== undefined) made.textContent = text;
-  return made;
-};
+  const draw = (later = false) => {
+    scores = finder.wordScores(data, state.q, found);
+    const counted = finder.count(data, state.chosen, scores);
+    for (const facet of facets) facet.show(state, counted);
+    finder.drawChips(data, chips, state, { takeAway: (value) => choose(value, false), clear });
+    const fitting = finder.rank(data, counted.fitting, state, scores);
+    results.classList.toggle("looking", looking);
+    results.setAttribute("aria-busy", String(looking));
+    help.replaceChildren();
+    if (fitting.length) drawFound(fitting, later);
+    else if (looking) say("Looking in the text …", later);
+    else drawNearest(counted, later);
+    const pages = finder.drawPagesToo(data, state.q);
+    if (pages) help.prepend(pages);
+  };
 
-/* The index marks words with <mark>; everything else in an excerpt is taken as text. */
-const excerptInto = (holder, excerpt) => {
-  for (const part of excerpt.split(/(<mark>.*?<\/mark>)/)) {
-    const marked = part.match(/^<mark>(.*)<\/mark>$/);
-    const plain = new DOMParser().parseFromString(marked ? marked[1] : part, "text/html").body.textContent;
-    holder.append(marked ? element("mark", "", plain) : plain);
-  }
-};
+  const cards = (rows, alsoTold = () => []) => rows.map((row) => {
+    const reasons = [...alsoTold(row), ...finder.reasons(data, data.ideas[row], state, scores)];
+    const hit = finder.inTitle(scores, row) ? undefined : found.get(row);
+    return finder.drawCard(data, row, reasons, finder.wordsOf(state.q), hit);
+  });
 
-class Finder {
-  constructor(catalogue) {
-    this.rows = catalogue.rows.map(readRow(catalogue));
-    this.values = valuesOf(catalogue);
-    this.form = place.querySelector("form");
-    this.words = place.querySelector("#find-q");
-    this.status = place.querySelector(".finder-status");
-    this.chips = place.querySelector(".chips");
-    this.results = place.querySelector(".results");
-    this.found = new Map();
-    this.boxes = new Map();
-    this.drawFacets();
-    this.listen();
-  }
+  const drawFound = (fitting, later) => {
+    const most = Math.max(finder.PAGE, state.shown);
+    results.replaceChildren(...cards(fitting.slice(0, most)));
+    showMore.hidden = fitting.length <= most;
+    showMore.onclick = () => {
+      const already = results.children.length;
+      results.append(...cards(fitting.slice(already, already + finder.PAGE)));
+      state.shown = results.children.length;
+      finder.writeAddress(data, state, true);
+      showMore.hidden = state.shown >= fitting.length;
+      results.children[already].querySelector("a").focus();
+      say(`${ideasIn(fitting.length)}, ${state.shown} shown.`);
+    };
+    const asked = state.q || state.order.length;
+    const shown = fitting.length > most ? `, the ${asked ? "best " : "first "}${most} shown` : "";
+    say(`${ideasIn(fitting.length)}${asked ? " found" : " in all"}${shown}.`, later);
+  };
 
-  drawFacets() {
-    const holder = this.form.querySelector(".facets");
-    for (const facet of FACETS) {
-      const used = this.values[facet].filter(([value]) => this.rows.some((row) => row.facets[facet].includes(value)));
-      if (!used.length) continue;
-      const details = element("details", "facet");
-      details.append(element("summary", "", NAMES[facet]));
-      const group = element("fieldset");
-      group.append(element("legend", "only-heard", NAMES[facet]));
-      for (const [value, name] of used) {
-        const label = element("label");
-        const box = element("input");
-        box.type = "checkbox";
-        box.name = facet;
-        box.value = value;
-        const count = element("span", "count");
-        label.append(box, element("span", "", name), count);
-        group.append(label);
-        this.boxes.set(`${facet}:${value}`, { box, count, label, name });
-      }
-      details.append(group);
-      holder.append(details);
-    }
-  }
-
-  listen() {
-    this.form.addEventListener("submit", (event) => event.preventDefault());
-    this.form.addEventListener("change", (event) => {
-      if (event.target.type !== "checkbox") return;
-      this.choose(event.target.name, event.target.value, event.target.checked);
-    });
-    let waiting = 0;
-    this.words.addEventListener("input", () => {
-      clearTimeout(waiting);
-      waiting = setTimeout(() => {
-        this.state.q = this.words.value.trim();
-        writeAddress(this.state, true);
-        this.search();
-      }, 150);
-    });
-    addEventListener("popstate", () => this.start());
-  }
-
-  choose(facet, value, on) {
-    this.state.chosen[facet][on ? "add" : "delete"](value);
-    writeAddress(this.state, false);
-    this.draw();
-  }
-
-  start() {
-    this.state = readAddress();
-    this.words.value = this.state.q;
-    return this.search();
-  }
-
-  async search() {
-    const q = this.state.q;
-    this.found = q ? await textSearch(q) : new Map();
-    if (q === this.state.q) this.draw();
-  }
-
-  /* How well a row answers the words: title first, then its summary, then the text of its page. */
-  worth(row) {
-    const { q } = this.state;
-    if (!q) return 1;
-    const words = q.toLowerCase().split(/\s+/);
-    if (words.every((word) => row.title.toLowerCase().includes(word))) return 3000;
-    if (words.every((word) => row.words.includes(word))) return 2000;
-    const inText = this.found.get(row.address);
-    return inText ? 1000 - inText.rank : 0;
-  }
-
-  draw() {
-    const { chosen } = this.state;
-    const named = this.rows.map((row) => [row, this.worth(row)]).filter(([, worth]) => worth > 0);
-    for (const [key, { box, count, label }] of this.boxes) {
-      const [facet, value] = key.split(":");
-      const left = named.filter(([row]) => row.facets[facet].includes(value) && fits(row, chosen, facet)).length;
-      box.checked = chosen[facet].has(value);
-      count.textContent = String(left);
-      label.classList.toggle("none", left === 0);
-    }
-    const shown = named.filter(([row]) => fits(row, chosen)).sort((a, b) => b[1] - a[1]).map(([row]) => row);
-    this.drawChips();
-    this.results.replaceChildren(...shown.slice(0, FEW).map((row) => this.card(row)));
-    const many = shown.length === 1 ? "1 idea" : `${shown.length} ideas`;
-    const asked = this.state.q || FACETS.some((facet) => chosen[facet].size);
-    this.status.textContent = shown.length ? (asked ? `${many} found.` : `${many} in all.`) : `Nothing has all of that. ${this.nearest(named)}`;
-    if (shown.length > FEW) this.status.textContent += ` The first ${FEW} are shown.`;
-  }
-
-  /* What to let go of so that something is left. */
-  nearest(named) {
-    let best = null;
-    for (const facet of FACETS) {
-      for (const value of this.state.chosen[facet]) {
-        const less = { ...this.state.chosen, [facet]: new Set([...this.state.chosen[facet]].filter((other) => other !== value)) };
-        const left = named.filter(([row]) => fits(row, less)).length;
-        if (left && (!best || left > best.left)) best = { left, name: this.boxes.get(`${facet}:${value}`)?.name ?? value };
-      }
-    }
-    return best ? `Without “${best.name}” there would be ${best.left}.` : "Try other words, or fewer.";
-  }
-
-  drawChips() {
-    const chips = FACETS.flatMap((facet) => [...this.state.chosen[facet]].map((value) => {
-      const item = element("li");
-      const name = this.boxes.get(`${facet}:${value}`)?.name ?? value;
-      const button = element("button", "quiet", `${name} ×`);
+  const drawNearest = (counted, later) => {
+    const { offers, rows, reasonFor } = finder.nearest(data, state, scores, counted, { choose, ask, clear });
+    help.append(...offers.map(([text, act]) => {
+      const button = element("button", "quiet", text);
       button.type = "button";
-      button.setAttribute("aria-label", `Take away ${name}`);
-      button.addEventListener("click", () => {
-        this.choose(facet, value, false);
-        (this.chips.querySelector("button") ?? this.words).focus();
-      });
-      item.append(button);
-      return item;
+      button.addEventListener("click", () => { act(); words.focus(); });
+      return button;
     }));
-    this.chips.replaceChildren(...chips);
-    this.chips.hidden = chips.length === 0;
-  }
+    results.replaceChildren(...cards(rows, (row) => [reasonFor(row)]));
+    showMore.hidden = true;
+    const shown = rows.length === 1 ? " The nearest is shown." : ` The ${rows.length} nearest are shown.`;
+    say(`Nothing has all of that.${rows.length ? shown : state.q ? " Try other words, or fewer." : ""}`, later);
+  };
 
-  card(row) {
-    const item = element("li", "card");
-    const box = element("div");
-    const heading = element("h2");
-    const link = element("a", "", row.title);
-    link.href = `${place.dataset.root}/${row.address}`;
-    heading.append(link);
-    box.append(heading);
-    if (row.kind !== "book") box.append(element("p", "of", `${row.kind === "session" ? "from" : "at home with"} ${row.bookTitle}`));
-    box.append(element("p", "", row.summary));
-    const why = this.found.get(row.address);
-    if (why) {
-      const line = element("p", "why");
-      excerptInto(line, why.excerpt);
-      box.append(line);
-    }
-    const facts = element("p", "facts");
-    const year = this.values.year.find(([value]) => value === String(row.year))[1];
-    facts.append(element("span", `year year-${row.year}`, year));
-    if (row.minutes) facts.append(element("span", "", `${row.minutes} minutes`));
-    box.append(facts);
-    item.append(box);
-    return item;
-  }
-}
+  const choose = (value, on) => {
+    state.chosen[value] = on ? 1 : 0;
+    state.order = on ? [...state.order, value] : state.order.filter((other) => other !== value);
+    state.shown = 0;
+    finder.writeAddress(data, state, false);
+    draw();
+  };
 
-const catalogueOnPage = document.querySelector("script[data-catalogue]");
-const load = async () => (catalogueOnPage ? JSON.parse(catalogueOnPage.textContent) : (await fetch(place.dataset.catalogue)).json());
+  const clear = () => {
+    state.chosen.fill(0);
+    state.order = [];
+    ask("");
+    words.focus();
+  };
 
-load().then(async (catalogue) => {
-  const finder = new Finder(catalogue);
-  await finder.start();
-  finder.form.hidden = false;
-  finder.results.hidden = false;
-  place.querySelector(".finder-index").hidden = true;
-}).catch(() => {
-  place.querySelector(".finder-status").textContent = "The finder could not start; the lists below answer the same questions.";
-});
+  const ask = (q) => {
+    words.value = q;
+    state.q = q;
+    state.shown = 0;
+    finder.writeAddress(data, state, false);
+    lookUp();
+  };
+
+  /* Titles answer at once, the text as soon as it can; an answer to an older question is dropped. */
+  const lookUp = async (pause = 0) => {
+    const { q } = state;
+    clearTimeout(waiting);
+    found = new Map();
+    looking = q.length > 1 || /[^\p{L}\s]/u.test(q);
+    draw(pause > 0);
+    if (!looking) return;
+    finder.openText();
+    await new Promise((resolve) => { waiting = setTimeout(resolve, pause); });
+    const hits = await finder.findText(q).catch(() => new Map());
+    if (q !== state.q) return;
+    [found, looking] = [hits, false];
+    draw();
+  };
+
+  const start = () => {
+    state = finder.readAddress(data);
+    words.value = state.q;
+    typedFrom = state.q;
+    return lookUp();
+  };
+
+  const listen = () => {
+    form.addEventListener("submit", (event) => event.preventDefault());
+    words.addEventListener("focus", () => { typedFrom = state.q; });
+    words.addEventListener("change", () => { typedFrom = state.q; });
+    words.addEventListener("input", () => {
+      const first = state.q === typedFrom; // one step back in the history undoes a whole stretch of typing
+      state.q = words.value.trim();
+      state.shown = 0;
+      finder.writeAddress(data, state, !first);
+      lookUp(PAUSE);
+    });
+    addEventListener("popstate", start);
+  };
+
+  load("catalogue").then((catalogue) => {
+    data = finder.read(catalogue);
+    facets = finder.drawFacets(data, layOut(), choose);
+    state = finder.readAddress(data);
+    for (const { details, used } of facets) details.open = used.some(({ number }) => state.chosen[number]);
+    listen();
+    start();
+    form.hidden = false;
+    results.hidden = false;
+    index.hidden = true;
+  }).catch(() => {
+    status.textContent = "The finder could not start; the lists below answer the same questions.";
+  });
+})();

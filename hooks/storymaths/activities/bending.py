@@ -1,0 +1,94 @@
+"""An activity for another year: what its author pins, then the first version that fits."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from itertools import islice
+from typing import Any
+
+from ..model.activity import Scene, Solution
+from ..model.fields import year_name
+from ..model.reference import Reference
+from ..model.year import YearLimits
+from .fit import misfits
+from .kind import ActivityFields, Kind, Unsolvable
+from .pins import Pinned, pinned
+
+_MOST_TRIED = 1500
+
+
+@dataclass(frozen=True, slots=True)
+class Version:
+    """An activity as it is for one year."""
+
+    fields: ActivityFields
+    scene: Scene
+    solution: Solution
+    changed: str
+    """What is not as in the activity it comes from, in a sentence."""
+
+
+def year_version(
+    kind: Kind[Any],
+    fields: ActivityFields,
+    scene: Scene,
+    year: int,
+    pins: Mapping[str, Any],
+    reference: Reference,
+    raw: Mapping[str, Any] | None = None,
+) -> Version:
+    """The version for ``year``: the kind's best that fits the year, keeps the pins and has as many answers as wished.
+
+    ``raw`` is what the fields were read from, if it is at hand. Deterministic. Raises ``Unsolvable``: of the rule
+    ``activity-no-version`` when none fits, of another for a pin that means nothing.
+    """
+    held = pinned(kind, fields, scene, reference.years[year], pins, raw)
+    for version in candidates(kind, held.fields, held.scene, held.limits, own_first=held.has_facts):
+        if held.keeps(version.fields, version.scene) and not why_not(version, held.limits, reference):
+            return version
+    raise Unsolvable(
+        ("years", year),
+        f"No version for {year_name(year)} was found. {_as_it_stands(kind, held, reference)}",
+        "pin less, change the numbers it starts from, or leave this year out.",
+        "activity-no-version",
+    )
+
+
+def candidates(
+    kind: Kind[Any], fields: ActivityFields, scene: Scene, limits: YearLimits, own_first: bool = False
+) -> Iterator[Version]:
+    """Versions that can be worked out, as the kind ranks them; with ``own_first`` the scene as it is before them."""
+    if own_first:
+        yield from _solved(kind, fields, scene, limits, "The numbers are as pinned.")
+    for changed_fields, changed_scene, why in islice(kind.versions(fields, scene, limits), _MOST_TRIED):
+        yield from _solved(kind, changed_fields, changed_scene, limits, why)
+
+
+def _solved(kind: Kind[Any], fields: ActivityFields, scene: Scene, limits: YearLimits, why: str) -> Iterator[Version]:
+    here = replace(scene, year=limits)
+    try:
+        yield Version(fields, here, kind.solve(fields, here), why)
+    except Unsolvable:
+        return
+
+
+def why_not(version: Version, limits: YearLimits, reference: Reference) -> list[str]:
+    """Why a version is not the one: beyond the year, or too few or too many answers."""
+    reasons = misfits(version.solution.uses, limits, reference)
+    fewest, most = version.fields.wished
+    count = len(version.solution.answers)
+    if not fewest <= count <= most:
+        wish = f"{fewest}" if fewest == most else f"{fewest} to {most}"
+        reasons.append(f"it has {count} answers where {wish} are wished for")
+    return reasons
+
+
+def _as_it_stands(kind: Kind[Any], held: Pinned, reference: Reference) -> str:
+    try:
+        here = replace(held.scene, year=held.limits)
+        version = Version(held.fields, here, kind.solve(held.fields, here), "")
+    except Unsolvable as error:
+        return f"With these numbers: {error.message}"
+    reasons = why_not(version, held.limits, reference)
+    return f"With these numbers, {reasons[0]}." if reasons else ""

@@ -1,0 +1,57 @@
+"""One kind with several things to find: each says which fields it needs, and no other may be there unused."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from typing import Generic, TypeVar
+
+from ..model.activity import Scene, Solution
+from .kind import ActivityFields, Unsolvable
+
+F = TypeVar("F", bound=ActivityFields)
+
+
+@dataclass(frozen=True, slots=True)
+class Finding(Generic[F]):
+    """What may be asked for with ``find``."""
+
+    solve: Callable[[F, Scene], Solution]
+    needs: tuple[str, ...] = ()
+    """Fields it cannot do without; ``a|b`` asks for one of them. ``fact`` stands for a cast and its fact."""
+    may: tuple[str, ...] = ()
+
+
+def found(fields: F, find: str, findings: Mapping[str, Finding[F]], scene: Scene) -> Solution:
+    """The solution of what ``find`` asks for. Raises ``Unsolvable`` for a field missing or without a part in it."""
+    finding = findings[find]
+    given = [name for name in (*own_fields(fields), "fact") if _stated(fields, name)]
+    for need in finding.needs:
+        if not set(given) & set(need.split("|")):
+            names = " or ".join(f'"{name}"' for name in need.split("|"))
+            raise Unsolvable(("find",), f'"find: {find}" needs {names}.', f"add {names}.", "activity-broken")
+    understood = {"find", *finding.may, *(name for need in finding.needs for name in need.split("|"))}
+    for name in given:
+        if name not in understood:
+            message = f'"{name}" has no part in "find: {find}", so it would be passed over in silence.'
+            raise Unsolvable((name,), message, "leave it out, or ask for something else.", "activity-broken")
+    if "fact" in given and not scene.players:
+        raise Unsolvable(("cast",), "There is nobody in the cast.", "name some characters.", "activity-fact-missing")
+    if len(scene.players) > scene.caps.players:
+        message = f"{len(scene.players)} characters are more than one activity can hold."
+        raise Unsolvable(("cast",), message, f"choose at most {scene.caps.players}.")
+    solution = finding.solve(fields, scene)
+    if len(solution.answers) > scene.caps.answers:
+        message = f"There are {len(solution.answers):,} answers."
+        raise Unsolvable(("find",), message, "choose smaller numbers or fewer things.", "activity-too-many-answers")
+    answers = tuple(replace(answer, says=answer.says.removesuffix(".")) for answer in solution.answers)
+    return replace(solution, answers=answers, task=replace(solution.task, ask=fields.ask or solution.task.ask))
+
+
+def own_fields(fields: ActivityFields) -> list[str]:
+    """The names of the fields a kind adds to those of every kind, in their order."""
+    return [name for name in type(fields).model_fields if name not in ActivityFields.model_fields]
+
+
+def _stated(fields: ActivityFields, name: str) -> bool:
+    return name in fields.model_fields_set and getattr(fields, name) not in (None, (), {})

@@ -1,0 +1,157 @@
+"""What an author pins for another year: fields of the kind, values of the cast, the largest number."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from typing import Any
+
+from pydantic import ValidationError
+
+from ..check.suggestion import did_you_mean
+from ..model.activity import Scene
+from ..model.book import FactValue
+from ..model.document import Loc
+from ..model.year import YearLimits
+from .claims import claims_none
+from .kind import ActivityFields, Kind, Unsolvable
+
+LARGEST, FACTS, CAST = "largest", "facts", "cast"
+"""Pins besides the fields of the kind: the largest number met, values of the cast, and fewer characters."""
+_SETTLED = frozenset({"kind", "years", "year"})
+
+
+@dataclass(frozen=True, slots=True)
+class Pinned:
+    """An activity with its pins applied, and what a version must keep."""
+
+    fields: ActivityFields
+    scene: Scene
+    limits: YearLimits
+    field_names: frozenset[str]
+    facts: Mapping[str, Mapping[str, FactValue]]
+
+    @property
+    def has_facts(self) -> bool:
+        """Whether values of the cast are pinned."""
+        return bool(self.facts)
+
+    def keeps(self, fields: ActivityFields, scene: Scene) -> bool:
+        """Whether a version has all that is pinned."""
+        if any(getattr(fields, name) != getattr(self.fields, name) for name in self.field_names):
+            return False
+        by_id = {player.id: player.facts for player in scene.players}
+        return all(
+            by_id.get(id_, {}).get(fact) == value for id_, own in self.facts.items() for fact, value in own.items()
+        )
+
+
+def pinned(
+    kind: Kind[Any],
+    fields: ActivityFields,
+    scene: Scene,
+    limits: YearLimits,
+    pins: Mapping[str, Any],
+    raw: Mapping[str, Any] | None = None,
+) -> Pinned:
+    """The activity with its pins. ``raw`` is what the fields were read from, if it is at hand.
+
+    Raises ``Unsolvable`` for a pin that means nothing.
+    """
+    loc: Loc = ("years", limits.year)
+    own = {name: value for name, value in pins.items() if name not in (LARGEST, FACTS, CAST)}
+    if LARGEST in pins:
+        limits = _no_larger_than(pins[LARGEST], limits, loc)
+    if CAST in pins:
+        scene = _fewer(pins[CAST], scene, loc)
+    facts = _facts(pins.get(FACTS, {}), fields, scene, loc)
+    players = tuple(replace(p, facts={**p.facts, **facts[p.id]}) if p.id in facts else p for p in scene.players)
+    names = _names_by_key(kind)
+    changed = _with_fields(kind, fields, own, raw, loc)
+    held = frozenset(names[key] for key in own) - {"answers", "wished"}
+    return Pinned(changed, replace(scene, players=players), limits, held, facts)
+
+
+def _names_by_key(kind: Kind[Any]) -> Mapping[str, str]:
+    """The fields of a kind by what stands before the colon."""
+    return {field.alias or name: name for name, field in kind.fields.model_fields.items()}
+
+
+def _no_larger_than(largest: Any, limits: YearLimits, loc: Loc) -> YearLimits:
+    if isinstance(largest, bool) or not isinstance(largest, int) or largest < 1:
+        raise Unsolvable((*loc, LARGEST), "The largest number should be a whole number from 1.", "write one.")
+    return limits.model_copy(
+        update={
+            "largest_number": min(largest, limits.largest_number),
+            "largest_calculated": min(largest, limits.largest_calculated),
+        }
+    )
+
+
+def _fewer(ids: Any, scene: Scene, loc: Loc) -> Scene:
+    known = [player.id for player in scene.players]
+    if not isinstance(ids, (list, tuple)) or not ids:
+        raise Unsolvable((*loc, CAST), "The cast of a version is a list of ids.", "write it as [otter, hare].")
+    for id_ in ids:
+        _check_known(str(id_), known, (*loc, CAST))
+    return replace(scene, players=tuple(player for player in scene.players if player.id in ids))
+
+
+def _facts(given: Any, fields: ActivityFields, scene: Scene, loc: Loc) -> Mapping[str, Mapping[str, FactValue]]:
+    """Pinned values by character and fact. A bare value is of the fact the activity turns on."""
+    here = (*loc, FACTS)
+    if not isinstance(given, Mapping):
+        raise Unsolvable(here, "Pinned facts are `id: value` lines.", "write them as {otter: 3}.")
+    known = [player.id for player in scene.players]
+    facts: dict[str, Mapping[str, FactValue]] = {}
+    for id_, value in given.items():
+        _check_known(str(id_), known, here)
+        own = value if isinstance(value, Mapping) else {fields.fact or "": value}
+        for fact, number in own.items():
+            if not fact or not isinstance(number, (bool, int, str)):
+                raise Unsolvable((*here, str(id_)), f"A value is missing for {id_}.", "write it as {otter: 3}.")
+            if isinstance(number, int) and abs(number) > scene.caps.number:
+                raise Unsolvable((*here, str(id_)), f"The value for {id_} is too large.", "write a smaller number.")
+        facts[str(id_)] = own
+    return facts
+
+
+def _check_known(id_: str, known: list[str], loc: Loc) -> None:
+    if id_ not in known:
+        raise Unsolvable(
+            loc,
+            f'"{id_}" is not in the cast of this activity.{did_you_mean(id_, known)}',
+            f"use one of {', '.join(known)}." if known else "give the activity a cast.",
+            "activity-fact-missing",
+        )
+
+
+def _with_fields(
+    kind: Kind[Any], fields: ActivityFields, own: Mapping[str, Any], raw: Mapping[str, Any] | None, loc: Loc
+) -> ActivityFields:
+    """The fields with those pinned put in; a number of answers that is pinned is the number wished for."""
+    names = _names_by_key(kind)
+    allowed = [key for key in (*names, LARGEST, FACTS) if key not in _SETTLED]
+    for key in own:
+        if key not in allowed:
+            message = f'"{key}" cannot be pinned.{did_you_mean(str(key), allowed)}'
+            raise Unsolvable((*loc, key, "[key]"), message, f"use one of {', '.join(allowed)}.", "activity-broken")
+    changed = fields
+    if own:
+        stated = {key: getattr(fields, name) for key, name in names.items() if name in fields.model_fields_set}
+        try:
+            changed = kind.fields.model_validate({**(stated if raw is None else raw), **own})
+        except ValidationError as error:
+            detail = error.errors(include_url=False)[0]
+            key = str(detail["loc"][0]) if detail["loc"] else "what is pinned"
+            message = f'"{key}" cannot be pinned like that: {detail["msg"][0].lower()}{detail["msg"][1:]}.'
+            raise Unsolvable((*loc, key), message, "write it as the field is written.", "activity-broken") from None
+    claim = changed.answers if "answers" in own else 0 if claims_none(fields) else None
+    return changed.model_copy(update={"answers": claim, "wished": _wished(changed, claim, "wished" in own)})
+
+
+def _wished(fields: ActivityFields, claim: Any, pinned_too: bool) -> tuple[int, int]:
+    if claim is None or pinned_too:
+        return fields.wished
+    count = claim if isinstance(claim, int) else len(claim)
+    return (count, count)

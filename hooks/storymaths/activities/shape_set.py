@@ -1,0 +1,149 @@
+"""The built-in set of named shapes, flat and solid, with what can be counted on them.
+
+A property is None where it is not to be counted: a circle has lines of symmetry without end, and people
+do not agree on how to count the faces, edges and vertices of solids with a curved surface.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Literal
+
+FlatProperty = Literal["sides", "corners", "symmetry", "right_angles", "curved"]
+SolidProperty = Literal["faces", "edges", "vertices", "curved"]
+SAID = {
+    "sides": "straight sides",
+    "corners": "corners",
+    "symmetry": "lines of symmetry",
+    "right_angles": "right angles",
+    "faces": "faces",
+    "edges": "edges",
+    "vertices": "vertices",
+    "curved": "has a curved side",
+}
+WORDS = {
+    "sides": "side", "corners": "corner", "symmetry": "line of symmetry", "right_angles": "right angle",
+    "faces": "face", "edges": "edge", "vertices": "vertex",
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Flat:
+    """A 2-D shape. Right angles are those inside it."""
+
+    name: str
+    sides: int
+    corners: int
+    symmetry: int | None
+    right_angles: int | None
+    curved: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Solid:
+    """A 3-D shape, its counts as the parts one adds: a prism has its ends and its sides."""
+
+    name: str
+    faces: tuple[int, ...] | None
+    edges: tuple[int, ...] | None
+    vertices: tuple[int, ...] | None
+    curved: bool = False
+
+
+def _prism(name: str, base: int) -> Solid:
+    """Two ends and a face for each side; edges round both ends and between them."""
+    return Solid(name, (2, base), (base, base, base), (base, base))
+
+
+def _pyramid(name: str, base: int) -> Solid:
+    """A base and a face for each of its sides; edges round it and up to the point."""
+    return Solid(name, (1, base), (base, base), (base, 1))
+
+
+def _curved(name: str) -> Solid:
+    return Solid(name, None, None, None, curved=True)
+
+
+FLATS: Mapping[str, Flat] = {
+    shape.name: shape
+    for shape in (
+        Flat("circle", 0, 0, None, 0, curved=True),
+        Flat("oval", 0, 0, 2, 0, curved=True),
+        Flat("semicircle", 1, 2, 1, None, curved=True),
+        Flat("equilateral triangle", 3, 3, 3, 0),
+        Flat("isosceles triangle", 3, 3, 1, 0),
+        Flat("scalene triangle", 3, 3, 0, 0),
+        Flat("right-angled triangle", 3, 3, 0, 1),
+        Flat("right-angled isosceles triangle", 3, 3, 1, 1),
+        Flat("square", 4, 4, 4, 4),
+        Flat("rectangle", 4, 4, 2, 4),
+        Flat("rhombus", 4, 4, 2, 0),
+        Flat("parallelogram", 4, 4, 0, 0),
+        Flat("kite", 4, 4, 1, 0),
+        Flat("isosceles trapezium", 4, 4, 1, 0),
+        Flat("right-angled trapezium", 4, 4, 0, 2),
+        Flat("regular pentagon", 5, 5, 5, 0),
+        Flat("house-shaped pentagon", 5, 5, 1, 2),
+        Flat("regular hexagon", 6, 6, 6, 0),
+        Flat("L-shaped hexagon", 6, 6, 1, 5),
+        Flat("regular heptagon", 7, 7, 7, 0),
+        Flat("regular octagon", 8, 8, 8, 0),
+    )
+}
+"""The rectangle of the set is longer than wide, the rhombus and the parallelogram lean, the right-angled
+triangle has three different sides, and the two arms of the L are alike."""
+
+SOLIDS: Mapping[str, Solid] = {
+    solid.name: solid
+    for solid in (
+        Solid("cube", (2, 4), (4, 4, 4), (4, 4)),
+        Solid("cuboid", (2, 4), (4, 4, 4), (4, 4)),
+        _prism("triangular prism", 3),
+        _prism("pentagonal prism", 5),
+        _prism("hexagonal prism", 6),
+        _pyramid("triangular-based pyramid", 3),
+        _pyramid("square-based pyramid", 4),
+        _pyramid("pentagonal-based pyramid", 5),
+        _pyramid("hexagonal-based pyramid", 6),
+        Solid("octahedron", (4, 4), (4, 4, 4), (4, 1, 1)),
+        _curved("cylinder"),
+        _curved("cone"),
+        _curved("sphere"),
+        _curved("hemisphere"),
+    )
+}
+_ALSO = {
+    "triangle": "equilateral triangle", "oblong": "rectangle", "pentagon": "regular pentagon", "ellipse": "oval",
+    "hexagon": "regular hexagon", "heptagon": "regular heptagon", "octagon": "regular octagon", "prism": "triangular prism",
+    "pyramid": "square-based pyramid", "tetrahedron": "triangular-based pyramid", "semi-circle": "semicircle",
+    "right angled triangle": "right-angled triangle", "trapezium": "isosceles trapezium",
+}  # fmt: skip
+
+
+def known_name(name: str) -> str | None:
+    """The name in the set of a shape as an author may write it; None when it is not there."""
+    plain = " ".join(name.split())
+    for form in (plain, plain.lower(), _ALSO.get(plain.lower(), "")):
+        if form in FLATS or form in SOLIDS:
+            return form
+    return None
+
+
+def with_article(name: str) -> str:
+    """``a cube``, ``an oval``, ``an L-shaped hexagon``; a name that says whose it is stays as it is."""
+    if known_name(name) != name:
+        return name
+    return f"{'an' if name[0] in 'aeioL' else 'a'} {name}"
+
+
+def count_of(shape: Flat | Solid, prop: str) -> int | None:
+    """How many of a property a shape has; None where it is not counted."""
+    value = getattr(shape, prop, None)
+    return sum(value) if isinstance(value, tuple) else value
+
+
+def parts_of_count(shape: Flat | Solid, prop: str) -> tuple[int, ...]:
+    """The parts a count is added from; one where there is nothing to add."""
+    value = getattr(shape, prop, None)
+    return value if isinstance(value, tuple) else (int(value or 0),)

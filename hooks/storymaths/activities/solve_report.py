@@ -1,0 +1,91 @@
+"""What ``storymaths solve`` prints of an activity: words for people, or data for machines."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from fractions import Fraction
+from typing import Any
+
+from ..model.activity import Solution
+from ..model.fields import year_name
+from ..model.reference import Reference
+from .fit import years_that_fit
+from .saying import counted, listed, written
+from .work_out import WorkedOut
+
+_PLACES = 3
+
+
+def as_json(worked: WorkedOut, reference: Reference) -> str:
+    """``{kind, count, answers, largest, symbols, fits_years, difficulty, problems}``; null for what is not known."""
+    solution = worked.solution
+    record: dict[str, Any] = {
+        "kind": worked.kind.name if worked.kind else None,
+        "count": len(solution.answers) if solution else None,
+        "answers": [dict(answer.data) for answer in solution.answers] if solution else [],
+        "largest": _as_data(solution.uses.largest) if solution else None,
+        "symbols": sorted(solution.uses.symbols) if solution else [],
+        "fits_years": [year or "Reception" for year in years_that_fit(solution.uses, reference)] if solution else [],
+        "difficulty": solution.difficulty if solution else None,
+        "problems": [problem.as_record() for problem in worked.problems],
+    }
+    return json.dumps(record, ensure_ascii=False, indent=2)
+
+
+def as_text(worked: WorkedOut, reference: Reference) -> str:
+    """The task, every answer with its reasoning, what it asks of a year, its versions, and what is wrong."""
+    parts: list[str] = []
+    if worked.solution is not None:
+        parts += ["\n".join(_task(worked, worked.solution)), "\n".join(_answers(worked.solution))]
+        parts.append("\n".join(_demands(worked.solution, reference)))
+    for year, version in worked.versions.items():
+        if year == worked.year and version.solution is worked.solution:
+            continue
+        lines = [f"{year_name(year)}: {version.changed}"]
+        cards = zip(version.solution.task.players, version.solution.task.shows, strict=False)
+        lines += [f"  {', '.join(f'{player.name} {shown}' for player, shown in cards)}"] * bool(
+            version.solution.task.shows
+        )
+        lines += _answers(version.solution)[:-1] if version.solution.note else _answers(version.solution)
+        parts.append("\n".join(lines))
+    if worked.problems:
+        parts.append("\n".join(str(problem) for problem in worked.problems))
+    return "\n\n".join(parts)
+
+
+def _task(worked: WorkedOut, solution: Solution) -> Iterator[str]:
+    title = worked.fields.title if worked.fields else ""
+    kind = worked.kind.name if worked.kind else ""
+    yield f"{title} ({kind})"
+    yield solution.task.ask
+    if solution.task.shows:
+        cards = zip(solution.task.players, solution.task.shows, strict=False)
+        yield "  " + ", ".join(f"{player.name} {shown}" for player, shown in cards)
+    yield from (f"  {line}" for line in solution.task.lines)
+
+
+def _answers(solution: Solution) -> list[str]:
+    count = len(solution.answers)
+    lines = ["No answer." if not count else f"{counted(count, 'answers')}:"]
+    width = max((len(answer.says) for answer in solution.answers), default=0)
+    lines += [f"  {answer.says:<{min(width, 48)}}  {answer.worked}" for answer in solution.answers]
+    return [*lines, solution.note] if solution.note else lines
+
+
+def _demands(solution: Solution, reference: Reference) -> Iterator[str]:
+    if solution.slip:
+        yield f"Likely slip: {solution.slip.does} It gives: {solution.slip.gives}"
+    signs = " ".join(sorted(solution.uses.symbols)) or "none"
+    years = years_that_fit(solution.uses, reference)
+    fits = listed([year_name(year) for year in years]) or "no year"
+    yield f"Largest number {_said(solution.uses.largest)}; signs {signs}; difficulty {solution.difficulty}."
+    yield f"Fits {fits}."
+
+
+def _said(number: Fraction) -> str:
+    return written(number, _PLACES)
+
+
+def _as_data(number: Fraction) -> int | str:
+    return number.numerator if number.denominator == 1 else str(number)

@@ -1,0 +1,183 @@
+"""One activity worked out: read, set in its scene, solved, checked, and bent to other years."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field, replace
+from functools import lru_cache
+from typing import Any
+
+from ..model.activity import Scene, Solution
+from ..model.book import Book
+from ..model.fields import year_name
+from ..model.problem import Place, Problem
+from ..model.reference import Reference
+from .bending import Version, year_version
+from .block import Block, read_block
+from .claims import claim_fault, claims_none
+from .fit import misfits
+from .kind import ActivityFields, Kind, Unsolvable
+from .rules import BEYOND_YEAR, CANNOT_BE, CLAIM_WRONG, NO_ANSWER, RULES, TOO_MANY
+from .scene import build_scene
+
+_RULES = {rule.name: rule for rule in RULES}
+
+
+@dataclass(frozen=True, slots=True)
+class WorkedOut:
+    """An activity, as far as it could be worked out, and everything wrong with it."""
+
+    kind: Kind[Any] | None
+    fields: ActivityFields | None
+    scene: Scene | None
+    solution: Solution | None
+    versions: Mapping[int, Version]
+    """The versions for other years, and for its own where the author names it."""
+    problems: tuple[Problem, ...]
+    raw: Mapping[str, Any] = field(default_factory=dict)
+
+    @property
+    def year(self) -> int | None:
+        """The year it is for."""
+        return self.scene.year.year if self.scene else None
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """All that an activity depends on. Two are equal when their outcome is."""
+
+    text: str
+    year: int
+    also: tuple[int, ...]
+    folder: str
+    cast: str
+    limits: tuple[Any, ...]
+    judged: bool
+    book: Book | None = field(compare=False)
+    reference: Reference = field(compare=False)
+
+
+def work_out(
+    text: str,
+    path: str,
+    line: int,
+    book: Book | None,
+    year: int,
+    reference: Reference,
+    *,
+    folder: str = "",
+    also: tuple[int, ...] = (),
+    judged: bool = True,
+) -> WorkedOut:
+    """Works out the activity whose first line stands on ``line`` of ``path``. Gives all problems at once.
+
+    ``year`` holds where the activity names none. ``folder`` is the book's inside ``content/``. ``also`` are
+    years a version is welcome for; where there is none that is no problem. With ``judged`` off it is held
+    against a year only if it names one itself.
+    """
+    cast = repr((book.title, book.cast, book.facts)) if book else ""
+    limits = (reference.limits.activity, *reference.years.values())
+    worked = _worked_out(Asked(text, year, also, folder, cast, limits, judged, book, reference))
+    return replace(worked, problems=tuple(_moved(problem, path, line) for problem in worked.problems))
+
+
+def _moved(problem: Problem, path: str, line: int) -> Problem:
+    return replace(problem, place=Place(path, problem.place.line + line - 1, problem.place.column))
+
+
+# By content: a rebuild after an edit elsewhere on the page solves nothing again.
+@lru_cache(maxsize=1024)
+def _worked_out(asked: Asked) -> WorkedOut:
+    block = read_block(asked.text)
+    if isinstance(block, list):
+        return WorkedOut(None, None, None, None, {}, tuple(sorted(block)))
+    kind, fields, reference = block.kind, block.fields, asked.reference
+    limits = reference.years[asked.year if fields.year is None else fields.year]
+    scene = build_scene(fields, asked.book, asked.folder, limits, reference.limits.activity)
+    if isinstance(scene, list):
+        problems = sorted(as_problem(error, block) for error in scene)
+        return WorkedOut(kind, fields, None, None, {}, tuple(problems), block.raw)
+    try:
+        solution = in_own_words(fields, _solve(kind, fields, scene))
+    except Unsolvable as error:
+        return WorkedOut(kind, fields, scene, None, {}, (as_problem(error, block),), block.raw)
+    problems = [*_problems(block, solution, scene, asked)]
+    versions = _versions(block, scene, solution, asked, problems)
+    return WorkedOut(kind, fields, scene, solution, versions, tuple(sorted(problems)), block.raw)
+
+
+def _solve(kind: Kind[Any], fields: ActivityFields, scene: Scene) -> Solution:
+    try:
+        return kind.solve(fields, scene)
+    except Unsolvable:
+        raise
+    except Exception as error:
+        # A kind that fails on some data is a fault in the kind; the author still gets a report of every page.
+        said = f"{type(error).__name__}: {error}"[:200]
+        raise Unsolvable(
+            (),
+            f"The kind {kind.name} failed on this activity ({said}).",
+            "change the numbers, and tell the developers.",
+        ) from error
+
+
+def in_own_words(fields: ActivityFields, solution: Solution) -> Solution:
+    """The solution with the author's own words for the task, where there are any."""
+    return replace(solution, task=replace(solution.task, ask=fields.ask)) if fields.ask else solution
+
+
+def as_problem(error: Unsolvable, block: Block) -> Problem:
+    """The problem an author reads, at its place in the activity’s text."""
+    rule = _RULES.get(error.rule, CANNOT_BE)
+    return rule.problem(block.place(error.loc), error.message, error.fix)
+
+
+def _problems(block: Block, solution: Solution, scene: Scene, asked: Asked) -> Iterator[Problem]:
+    """What is wrong with an activity that could be solved."""
+    fields, count = block.fields, len(solution.answers)
+    fault = claim_fault(block.kind, fields, solution)
+    if fault:
+        yield CLAIM_WRONG.problem(block.place(("answers",)), *fault)
+    elif not count and not claims_none(fields):
+        message = f"There is no answer. {solution.note}".rstrip()
+        yield NO_ANSWER.problem(
+            block.place(("kind",)), message, "change the numbers, or write answers: 0 if that is the point."
+        )
+    if count > fields.at_most:
+        message = f"There are {count} answers, and at_most is {fields.at_most}."
+        loc = ("at_most",) if "at_most" in fields.model_fields_set else ("kind",)
+        yield TOO_MANY.problem(
+            block.place(loc), message, "ask for less, or raise at_most if a class can list them all."
+        )
+    reasons = misfits(solution.uses, scene.year, asked.reference) if asked.judged or fields.year is not None else []
+    if reasons:
+        message = f"It is for {year_name(scene.year.year)}, and {'; '.join(reasons)}."
+        loc = ("year",) if "year" in fields.model_fields_set else ("kind",)
+        yield BEYOND_YEAR.problem(
+            block.place(loc), message, "use smaller or simpler numbers, or give it to an older year."
+        )
+
+
+def _versions(
+    block: Block, scene: Scene, solution: Solution, asked: Asked, problems: list[Problem]
+) -> Mapping[int, Version]:
+    """The versions of the years the author names, with a problem for each that cannot be; then of those welcome."""
+    fields, own = block.fields, scene.year.year
+    versions: dict[int, Version] = {}
+    for year in sorted({*fields.years, *asked.also}):
+        pins = fields.years.get(year, {})
+        if year == own and not pins:
+            if year in fields.years:
+                versions[year] = Version(fields, scene, solution, "The same numbers.")
+            continue
+        try:
+            version = year_version(block.kind, fields, scene, year, pins, asked.reference, block.raw)
+        except Unsolvable as error:
+            if year in fields.years:
+                problems.append(as_problem(error, block))
+            continue
+        versions[year] = replace(version, solution=in_own_words(version.fields, version.solution))
+        fault = claim_fault(block.kind, version.fields, version.solution)
+        if fault:
+            problems.append(CLAIM_WRONG.problem(block.place(("years", year, "answers")), *fault))
+    return versions

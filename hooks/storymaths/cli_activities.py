@@ -1,0 +1,124 @@
+"""The commands ``solve`` and ``tune``: one activity, from a file or from standard input."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+from .activities.solve_report import as_json, as_text
+from .activities.tune import tune, tuned_as_text
+from .activities.work_out import work_out
+from .check.suggestion import did_you_mean
+from .model.book import Book
+from .model.document import Document
+from .model.fields import RECEPTION, YEARS
+from .model.reference import Reference
+from .parse.document import parse_document
+from .parse.reference import ReferenceError, read_reference
+
+FAILED, MISUSED = 1, 2
+_STANDARD_INPUT = "-"
+_USUAL_YEAR = 2
+_USUAL_ANSWERS = (1, 12)
+_FORMATS = {"text": as_text, "json": as_json}
+
+
+class _Misused(Exception):
+    """The command was asked for something that is not there."""
+
+
+def add_commands(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    """Adds both commands to the parser's."""
+    solve = commands.add_parser("solve", help="work out one activity: every answer, and the years it fits")
+    solve.add_argument("file", metavar="FILE", help="a file with the activity's YAML, or - for standard input")
+    solve.add_argument("--book", metavar="SLUG", help="the book its cast is from, by folder name")
+    solve.add_argument("--format", choices=tuple(_FORMATS), default="text", help="how to print (default: text)")
+    tuning = commands.add_parser("tune", help="propose numbers with which an activity comes out")
+    tuning.add_argument("file", metavar="FILE", help="a file with the activity's YAML, or - for standard input")
+    tuning.add_argument("--year", type=_year, required=True, metavar="N", help="Reception, or a year from 1 to 6")
+    tuning.add_argument(
+        "--answers", type=_range, default=_USUAL_ANSWERS, metavar="MIN..MAX", help="how many answers (default: 1..12)"
+    )
+    tuning.add_argument("--book", metavar="SLUG", help="the book its cast is from, by folder name")
+
+
+def run(root: Path, options: argparse.Namespace) -> int:
+    """Runs ``solve`` or ``tune``; 0 when all is well, 1 on problems, 2 when it is misused."""
+    commands: dict[str, Callable[[_Asked, argparse.Namespace], int]] = {"solve": _solve, "tune": _tune}
+    try:
+        return commands[options.command](_asked(root, options), options)
+    except _Misused as error:
+        print(error, file=sys.stderr)
+        return MISUSED
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    name: str
+    text: str
+    book: Book | None
+    folder: str
+    reference: Reference
+
+
+def _asked(root: Path, options: argparse.Namespace) -> _Asked:
+    try:
+        reference = read_reference(root)
+    except ReferenceError:
+        raise _Misused("The data in site_data cannot be used; `storymaths check` says why.") from None
+    name, text = _read(options.file)
+    if options.book is None:
+        return _Asked(name, text, None, "", reference)
+    return _Asked(name, text, _book(root, options.book), f"books/{options.book}", reference)
+
+
+def _read(file: str) -> tuple[str, str]:
+    try:
+        if file == _STANDARD_INPUT:
+            return _STANDARD_INPUT, sys.stdin.read()
+        return file, Path(file).read_text(encoding="utf-8")
+    except (OSError, UnicodeDecodeError):
+        raise _Misused(f"{file} cannot be read as a text file.") from None
+
+
+def _book(root: Path, slug: str) -> Book:
+    books = root / "content" / "books"
+    known = sorted(path.parent.name for path in books.glob("*/index.md"))
+    if slug not in known:
+        raise _Misused(f'There is no book "{slug}" in content/books.{did_you_mean(slug, known)}')
+    path = books / slug / "index.md"
+    page = parse_document(path.relative_to(root).as_posix(), path.read_text(encoding="utf-8"))
+    if not isinstance(page, Document) or not isinstance(page.fields, Book):
+        raise _Misused(f"The record of {slug} cannot be used; `storymaths check` says why.")
+    return page.fields
+
+
+def _solve(asked: _Asked, options: argparse.Namespace) -> int:
+    year = asked.book.years.best if asked.book else _USUAL_YEAR
+    worked = work_out(asked.text, asked.name, 1, asked.book, year, asked.reference, folder=asked.folder, judged=False)
+    print(_FORMATS[options.format](worked, asked.reference))
+    return FAILED if worked.problems else 0
+
+
+def _tune(asked: _Asked, options: argparse.Namespace) -> int:
+    tuned = tune(asked.text, options.year, options.answers, asked.book, asked.reference)
+    print(tuned_as_text(tuned))
+    return FAILED if tuned.problems else 0
+
+
+def _year(text: str) -> int:
+    if text == "Reception":
+        return RECEPTION
+    if text.isdecimal() and int(text) in YEARS and int(text) != RECEPTION:
+        return int(text)
+    raise argparse.ArgumentTypeError(f"{text} is not Reception, 1, 2, 3, 4, 5 or 6")
+
+
+def _range(text: str) -> tuple[int, int]:
+    few, _, many = text.partition("..")
+    if few.isdecimal() and (many or few).isdecimal() and int(few) <= int(many or few):
+        return int(few), int(many or few)
+    raise argparse.ArgumentTypeError(f"{text} is not a number of answers such as 3, or 1..6")

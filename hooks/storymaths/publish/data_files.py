@@ -1,0 +1,32 @@
+"""Data for the scripts of the pages, each file twice: as JSON, and as a script for where pages may not fetch."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from typing import Any
+
+from ..render.site import Site
+from .catalogue import catalogue
+from .finder_words import questions, shelves
+from .plan_data import plan_data
+
+
+def data_files(site: Site) -> Mapping[str, str]:
+    """Each file's address from the site's root, and what is in it.
+
+    From a memory stick a page may load scripts but not fetch files, so ``catalogue.js`` gives a page what
+    ``catalogue.json`` would. Pages load the one or the other, never both.
+    """
+    data: dict[str, Any] = {
+        "catalogue": catalogue(site),
+        "questions": questions(site),
+        "plan-data": plan_data(site),
+        **shelves(site),
+    }
+    files: dict[str, str] = {}
+    for name, value in data.items():
+        text = json.dumps(value, ensure_ascii=False, separators=(",", ":"))
+        files[f"{name}.json"] = text
+        files[f"{name}.js"] = f'(window.storymathsData??={{}})["{name}"]={text};\n'
+    return files

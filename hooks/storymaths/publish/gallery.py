@@ -1,0 +1,70 @@
+"""The gallery: every kind of activity with an example, its fields and its answers. Authors' reference and test bed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from ..activities.kind import ActivityFields, Kind
+from ..activities.table import KINDS
+from ..activities.work_out import WorkedOut, work_out
+from ..model.address import LISTS
+from ..model.objective import Objective
+from ..model.reference import Reference
+from ..render.activity import draw_activity
+from ..render.site import Rendered, Site
+
+_READY = "england-ready-to-progress"
+_EXAMPLE_YEAR = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Field:
+    """A field of a kind as the gallery lists it."""
+
+    name: str
+    needed: bool
+    says: str
+
+
+def example_of(kind: Kind[Any], reference: Reference) -> WorkedOut:
+    """A kind's own example, worked out."""
+    return work_out(kind.example, "gallery", 1, None, _EXAMPLE_YEAR, reference)
+
+
+def fields_of(kind: Kind[Any]) -> Iterator[Field]:
+    """The fields a kind adds to those all kinds share."""
+    for name, field in kind.fields.model_fields.items():
+        if name not in ActivityFields.model_fields:
+            yield Field(field.alias or name, field.is_required(), field.description or "")
+
+
+def practised(reference: Reference) -> list[tuple[Objective, list[tuple[Kind[Any], str]]]]:
+    """Each ready-to-progress criterion of Years 1 and 2, and the kinds that can practise it, with how."""
+    by_code: dict[str, list[tuple[Kind[Any], str]]] = {}
+    for kind in KINDS.values():
+        for code, how in kind.practises.items():
+            by_code.setdefault(code, []).append((kind, how))
+    criteria = reference.frameworks[_READY].objectives
+    return [(criterion, by_code.get(criterion.code, [])) for criterion in criteria if criterion.year <= 2]
+
+
+def draw_gallery(site: Site) -> Rendered:
+    """The gallery page."""
+    source, reference = LISTS["gallery"], site.collection.reference
+    shown: Mapping[str, str] = {
+        kind.name: draw_activity(site, example_of(kind, reference), source, f"example-{kind.name}", level=3)
+        for kind in KINDS.values()
+    }
+    html = site.draw(
+        "gallery.html",
+        source,
+        kinds=[(kind, shown[kind.name], list(fields_of(kind))) for kind in KINDS.values()],
+        shared=[
+            Field(name, field.is_required(), field.description or "")
+            for name, field in ActivityFields.model_fields.items()
+        ],
+        practised=practised(reference),
+    )
+    return Rendered(source, "Kinds of activity", "Every kind of activity, with an example worked out.", html, "gallery")

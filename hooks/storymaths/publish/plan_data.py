@@ -1,0 +1,53 @@
+"""What a plan of sessions needs to add up their materials; fetched by the plan's page alone."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from ..model.home import Home
+from ..model.reference import Reference
+from ..model.session import Per, Session
+from ..render.site import Site
+from .ideas import Idea, ideas
+
+PER: tuple[Per, ...] = ("class", "group", "pair", "child")
+"""For whom a thing is counted; the data names each by its place here."""
+
+
+def plan_data(site: Site) -> dict[str, Any]:
+    """Every session and home activity by the name a plan keeps it under, with what it needs.
+
+    ``materials`` is ``[one, several, 1 if it can be used again]`` a thing. An idea is ``[title, book, year, minutes,
+    children in a group, needed]``, its group 0 for a home activity; ``needed`` runs on as thing, count, for whom
+    (0 class, 1 group, 2 pair, 3 child), and a home activity's count is for one home.
+    """
+    reference, collection = site.collection.reference, site.collection
+    used = sorted({item for idea in ideas(collection) for item, _, _ in _needed(idea)})
+    place = {item: n for n, item in enumerate(used)}
+    return {
+        "materials": [_material(item, reference) for item in used],
+        "books": {book: page.fields.title for book, page in collection.books.items()},
+        "ideas": {
+            idea.address.removesuffix(".html"): [
+                idea.fields.title,
+                idea.book,
+                idea.fields.year,
+                idea.fields.minutes,
+                idea.fields.group_size if isinstance(idea.fields, Session) else 0,
+                [number for item, count, per in _needed(idea) for number in (place[item], count, per)],
+            ]
+            for idea in ideas(collection)
+            if isinstance(idea.fields, Session | Home)
+        },
+    }
+
+
+def _needed(idea: Idea) -> list[tuple[str, int, int]]:
+    if isinstance(idea.fields, Session):
+        return [(needed.item, needed.count, PER.index(needed.per)) for needed in idea.fields.materials]
+    return [(thing.item, thing.count, 0) for thing in idea.fields.things] if isinstance(idea.fields, Home) else []
+
+
+def _material(item: str, reference: Reference) -> list[Any]:
+    material = reference.materials[item]
+    return [material.name, material.plural, int(material.reusable)]

@@ -1,0 +1,81 @@
+"""An activity on a page: the pupil's task, the answers folded away for the adult, and a version for each year."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from markupsafe import Markup
+
+from ..activities.on_pages import PageActivity, activities_of
+from ..activities.work_out import WorkedOut
+from ..model.activity import Figure, Solution
+from ..model.document import Document, Fields
+from .body import markdown_to_html
+from .figures.table import FIGURES
+from .site import Site
+
+
+@dataclass(frozen=True, slots=True)
+class ShownVersion:
+    """An activity as one year meets it."""
+
+    year: int
+    solution: Solution
+    changed: str
+    """What is not as the author wrote it, in words; empty for the author's own version."""
+
+
+def body_with_activities(site: Site, page: Document[Fields], source: str, level: int = 4) -> str:
+    """The body of a page as HTML, each fenced activity worked out where it stands. ``level`` heads an activity."""
+    activities = activities_of(page, site.collection)
+    drawn = [draw_activity(site, found.worked, source, f"activity-{n}", level) for n, found in enumerate(activities, 1)]
+    html = markdown_to_html(_with_marks(page.body, activities), source)
+    for number, activity in enumerate(drawn):
+        html = html.replace(f"<p>{_mark(number)}</p>", activity).replace(_mark(number), activity)
+    return html
+
+
+def _mark(number: int) -> str:
+    return f"\ue000{number}\ue001"  # private-use characters: no author types them
+
+
+def _with_marks(body: str, activities: tuple[PageActivity, ...]) -> str:
+    parts, at = [], 0
+    for number, activity in enumerate(activities):
+        parts += [body[at : activity.start], f"\n{_mark(number)}\n\n"]
+        at = activity.end
+    return "".join((*parts, body[at:]))
+
+
+def draw_activity(site: Site, worked: WorkedOut, source: str, anchor: str, level: int = 4) -> str:
+    """An activity as HTML; one that could not be worked out says so to its author."""
+    if worked.kind is None or worked.fields is None or worked.solution is None or worked.year is None:
+        return '<p class="activity-broken">This activity cannot be worked out yet.</p>'
+    template = site.templates.get_template("activity.html")
+    return template.render(
+        kind=worked.kind,
+        fields=worked.fields,
+        versions=list(_versions(worked)),
+        own=worked.year,
+        anchor=anchor,
+        level=level,
+        figure=_drawn,
+        **site.tools(source),
+    )
+
+
+def _versions(worked: WorkedOut) -> Iterator[ShownVersion]:
+    """The versions youngest first, the author's own among them."""
+    assert worked.solution is not None
+    assert worked.year is not None
+    shown: dict[int, ShownVersion] = {worked.year: ShownVersion(worked.year, worked.solution, "")}
+    for year, version in worked.versions.items():
+        shown[year] = ShownVersion(year, version.solution, version.changed)
+    yield from (shown[year] for year in sorted(shown))
+
+
+def _drawn(figure: Figure) -> Markup:
+    data: Mapping[str, Any] = figure.data
+    return Markup(FIGURES[figure.name.replace("_", "-")](data))

@@ -1,0 +1,25 @@
+"""Every pair that makes a number as bars of two colours, one under another, so that a missing one leaves a step."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from .pen import box, svg, words
+
+_HIGH, _LABEL, _WIDE = 24, 60, 320
+
+
+def draw(data: Mapping[str, Any]) -> str:
+    """``rows``: pairs of whole numbers, each with the same sum from 1 to 20."""
+    rows = [(int(first), int(second)) for first, second in data["rows"]]
+    square = min(24.0, (_WIDE - 12 - 2 * _LABEL / 2) / max(1, *(a + b for a, b in rows)))
+    pieces: list[str] = []
+    for place, (first, second) in enumerate(rows):
+        y = 6 + place * (_HIGH + 4)
+        pieces.append(words(24, y + 18, str(first), 15, "end"))
+        for at in range(first + second):
+            kind = "fig-fill" if at < first else "fig-soft"
+            pieces.append(box(32 + at * square, y, square, _HIGH, kind))
+        pieces.append(words(38 + (first + second) * square, y + 18, str(second), 15, "start"))
+    return svg("bond-stairs", _WIDE, 8 + len(rows) * (_HIGH + 4), *pieces)

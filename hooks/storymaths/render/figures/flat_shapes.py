@@ -1,0 +1,40 @@
+"""Flat shapes side by side, each over its name."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from .flat_outlines import OUTLINES
+from .lettering import LINE, block, broken
+from .pen import at, disc, path, svg
+
+_ACROSS, _WIDE, _HIGH = 3, 106, 100
+
+
+def draw(data: Mapping[str, Any]) -> str:
+    """``names``: of the set of shapes; ``titles``: what stands under each."""
+    pieces, top = [], 6.0
+    shapes = list(zip(data["names"], (broken(str(title), _WIDE + 4) for title in data["titles"]), strict=True))
+    for first in range(0, len(shapes), _ACROSS):
+        row = shapes[first : first + _ACROSS]
+        for column, (name, title) in enumerate(row):
+            middle = 1 + (column + 0.5) * _WIDE
+            pieces += [_shape(str(name), middle, top + _HIGH / 2), block(middle, top + _HIGH + LINE - 2, title)]
+        top += _HIGH + LINE * max(len(title) for _, title in row) + 12
+    return svg("flat-shapes", 320, top, *pieces)
+
+
+def _shape(name: str, x: float, y: float) -> str:
+    if name == "circle":
+        return disc(x, y, 40, "fig-fill")
+    if name == "oval":
+        return path(f"M{at(x - 46)} {at(y)} a46 28 0 1 0 92 0 a46 28 0 1 0 -92 0 Z", "fig-fill")
+    if name == "semicircle":
+        return path(f"M{at(x - 44)} {at(y + 22)} a44 44 0 0 1 88 0 Z", "fig-fill")
+    corners = OUTLINES[name]
+    across, up = [point[0] for point in corners], [point[1] for point in corners]
+    grow = 84 / max(max(across) - min(across), max(up) - min(up))
+    left, foot = (max(across) + min(across)) / 2, (max(up) + min(up)) / 2
+    course = " L".join(f"{at(x + (px - left) * grow)} {at(y - (py - foot) * grow)}" for px, py in corners)
+    return path(f"M{course} Z", "fig-fill")

@@ -1,0 +1,35 @@
+"""A line cut into equal parts, with numbers placed on it and arrows at marks to be read."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from .pen import arrow_down, disc, line, svg, words_inside
+
+_LEFT, _WIDE, _Y = 24, 272, 66
+
+
+def draw(data: Mapping[str, Any]) -> str:
+    """``places`` are [words, over, under]: how far along the line; ``arrows`` are marks counted from the start."""
+    parts = int(data["parts"])
+    pieces = [line(_LEFT, _Y, _LEFT + _WIDE, _Y)]
+    for i in range(parts + 1):
+        x, tall = _LEFT + _WIDE * i / parts, 12 if i in (0, parts) else 8
+        pieces.append(line(x, _Y - tall, x, _Y + tall, "fig-tick"))
+    pieces += [
+        words_inside(_LEFT, _Y + 30, str(data["start"]), 320),
+        words_inside(_LEFT + _WIDE, _Y + 30, str(data["end"]), 320),
+    ]
+    pieces += [arrow_down(_LEFT + _WIDE * mark / parts, _Y - 13) for mark in data.get("arrows", ())]
+    # Neighbours stand on different heights, so that their words do not run into each other.
+    ordered = sorted(data.get("places", ()), key=lambda place: place[1] / place[2])
+    for i, (text, over, under) in enumerate(ordered):
+        x = _LEFT + _WIDE * over / under
+        high = _Y - 18 - 18 * (i % 3)
+        pieces += [
+            line(x, high + 3, x, _Y, "fig-mark"),
+            disc(x, _Y, 4, "fig-mark"),
+            words_inside(x, high, str(text), 320),
+        ]
+    return svg("fraction-line", 320, 104, *pieces)

@@ -1,0 +1,34 @@
+"""A part–whole model: the whole above, a line down to each of its parts."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from .lettering import SIZE, broken
+from .pen import box, line, svg, words
+
+_HIGH, _DEEP, _ONE_LINE = 44, 150, 9
+
+
+def draw(data: Mapping[str, Any]) -> str:
+    """``whole``: text; ``parts``: texts; an empty text or ``?`` is drawn as an empty box."""
+    parts = list(data["parts"])
+    across = 308 / max(1, len(parts))
+    wide = min(96.0, across - 4)
+    pieces: list[str] = []
+    for place, part in enumerate(parts):
+        middle = 6 + across * (place + 0.5)
+        pieces.append(line(160, _HIGH + 6, middle, _DEEP - _HIGH - 6))
+        pieces += _boxed(middle, _DEEP - _HIGH - 6, wide, str(part))
+    return svg("part-whole", 320, _DEEP, *pieces, *_boxed(160, 6, 110, str(data["whole"])))
+
+
+def _boxed(middle: float, top: float, wide: float, text: str) -> list[str]:
+    empty = text in ("", "?")
+    frame = box(middle - wide / 2, top, wide, _HIGH, "fig-line" if empty else "fig-soft", 8)
+    if empty:
+        return [frame]
+    lines = [text] if len(text) <= _ONE_LINE else broken(text, wide)[:2]
+    first = top + _HIGH / 2 + SIZE / 3 - 9 * (len(lines) - 1)
+    return [frame, *(words(middle, first + 18 * place, said, SIZE) for place, said in enumerate(lines))]

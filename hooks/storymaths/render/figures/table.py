@@ -1,0 +1,73 @@
+"""The table of drawings: which module draws which figure."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from . import (
+    array,
+    balance,
+    bar_chart,
+    block_diagram,
+    bond_stairs,
+    case_grid,
+    case_strip,
+    clock_face,
+    clock_jumps,
+    coins,
+    flat_shapes,
+    fraction_bar,
+    fraction_line,
+    fraction_shape,
+    grid_route,
+    measure_scale,
+    mirror_squares,
+    part_whole,
+    pictogram,
+    places,
+    solid_shapes,
+    sort_carroll,
+    sort_hoop,
+    sort_venn,
+    sum_bars,
+    tally_chart,
+    towers,
+    track,
+    two_bars,
+    weighing,
+)
+
+FIGURES: Mapping[str, Callable[[Mapping[str, Any]], str]] = {
+    "array": array.draw,
+    "balance": balance.draw,
+    "bar-chart": bar_chart.draw,
+    "block-diagram": block_diagram.draw,
+    "bond-stairs": bond_stairs.draw,
+    "case-grid": case_grid.draw,
+    "case-strip": case_strip.draw,
+    "clock-face": clock_face.draw,
+    "clock-jumps": clock_jumps.draw,
+    "coins": coins.draw,
+    "flat-shapes": flat_shapes.draw,
+    "fraction-bar": fraction_bar.draw,
+    "fraction-line": fraction_line.draw,
+    "fraction-shape": fraction_shape.draw,
+    "grid-route": grid_route.draw,
+    "measure-scale": measure_scale.draw,
+    "mirror-squares": mirror_squares.draw,
+    "part-whole": part_whole.draw,
+    "pictogram": pictogram.draw,
+    "places": places.draw,
+    "solid-shapes": solid_shapes.draw,
+    "sort-carroll": sort_carroll.draw,
+    "sort-hoop": sort_hoop.draw,
+    "sort-venn": sort_venn.draw,
+    "sum-bars": sum_bars.draw,
+    "tally-chart": tally_chart.draw,
+    "towers": towers.draw,
+    "track": track.draw,
+    "two-bars": two_bars.draw,
+    "weighing": weighing.draw,
+}
+"""Every drawing by the name an activity gives its figure."""

@@ -1,0 +1,249 @@
+"""Clocks, held against the calendar's own arithmetic."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, time, timedelta
+
+import pytest
+import yaml
+from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from pydantic import TypeAdapter
+from storymaths.activities.clock import KIND
+from storymaths.activities.clock_time import GRAIN, Length, Time, digits, in_words, long
+
+DAY = date(2001, 1, 1)
+MINUTES = st.integers(0, 1439)
+LENGTHS = st.integers(1, 700)
+
+
+def at(minutes: int) -> datetime:
+    return datetime.combine(DAY, time()) + timedelta(minutes=minutes)
+
+
+def hhmm(moment: datetime) -> str:
+    return moment.strftime("%H:%M")
+
+
+def test_the_example_is_a_year_2_lesson() -> None:
+    solution = solved(KIND, KIND.example)
+    assert [answer.data["minutes"] for answer in solution.answers] == [35, 40, 45, 30]
+    assert fits(solution, 2)
+
+
+def test_every_minute_of_the_day_is_told_and_read_back() -> None:
+    reader = TypeAdapter(Time)
+    for minutes in range(1440):
+        moment = at(minutes)
+        assert digits(minutes) == hhmm(moment)
+        assert reader.validate_python(hhmm(moment)) == minutes
+        half = moment.strftime("%I:%M %p").lstrip("0").lower()
+        if minutes % 720:
+            assert digits(minutes, "12") == half
+        assert reader.validate_python(half) == minutes
+        assert reader.validate_python(in_words(minutes)) % 720 == minutes % 720
+        if minutes >= 60:
+            assert reader.validate_python(yaml.safe_load(hhmm(moment).lstrip("0"))) == minutes
+    assert digits(720, "12") == "12 noon"
+    assert digits(0, "12") == "12 midnight"
+
+
+def test_every_length_is_told_and_read_back() -> None:
+    reader = TypeAdapter(Length)
+    for minutes in range(1, 1441):
+        assert reader.validate_python(long(minutes)) == minutes
+        assert reader.validate_python(minutes) == minutes
+
+
+@given(MINUTES, MINUTES, st.integers(3, 6), st.sampled_from(["12", "24", None]))
+@settings(max_examples=150, deadline=None)
+def test_a_duration_is_the_difference_of_two_moments(start: int, end: int, year: int, clock: str | None) -> None:
+    data = {"find": "duration", "spans": [[digits(start), digits(end)]]} | ({"clock": clock} if clock else {})
+    if start == end:
+        refused(KIND, data, year, rule="activity-cannot-be")
+        return
+    passed = at(end) - at(start) if end > start else at(end) + timedelta(days=1) - at(start)
+    assert answers_of(KIND, data, year) == [
+        {"from": hhmm(at(start)), "to": hhmm(at(end)), "minutes": passed.total_seconds() // 60}
+    ]
+
+
+@given(MINUTES, st.lists(st.integers(1, 400), min_size=1, max_size=3))
+@settings(max_examples=100, deadline=None)
+def test_ends_and_starts_are_moments_moved_by_lengths(known: int, lasts: list[int]) -> None:
+    moved = timedelta(minutes=sum(lasts))
+    [end] = answers_of(KIND, {"find": "end", "starts": digits(known), "lasts": lasts}, 4)
+    assert end == {"ends": hhmm(at(known) + moved), "minutes": sum(lasts)}
+    [start] = answers_of(KIND, {"find": "start", "ends": end["ends"], "lasts": lasts}, 4)
+    assert start["began"] == hhmm(at(known))
+
+
+@given(MINUTES, MINUTES, LENGTHS)
+@settings(max_examples=60, deadline=None)
+def test_what_comes_round_again_is_found_by_waiting(start: int, until: int, every: int) -> None:
+    data = {"find": "repeats", "starts": digits(start), "until": digits(until), "every": every}
+    if until < start:
+        refused(KIND, data, 3, rule="activity-cannot-be")
+        return
+    moments, now = [], at(start)
+    while now <= at(until):
+        moments.append(hhmm(now))
+        now += timedelta(minutes=every)
+    if len(moments) > 500:
+        refused(KIND, data, 3, rule="activity-too-many-answers")
+    else:
+        assert [answer["time"] for answer in answers_of(KIND, data, 3)] == moments
+
+
+@given(st.dictionaries(st.sampled_from("gull crab seal puffin whelk limpet".split()), MINUTES, min_size=2))
+@settings(max_examples=60, deadline=None)
+def test_the_order_of_a_day_is_that_of_the_moments(wakes: dict[str, int]) -> None:
+    cast = {name: {"wakes": digits(minutes)} for name, minutes in wakes.items()}
+    [answer] = answers_of(KIND, {"find": "order", "fact": "wakes", "cast": cast}, 3)
+    assert answer["order"] == sorted(wakes, key=lambda name: at(wakes[name]).time())
+    assert sorted(map(len, answer["together"])) == sorted(
+        count for minutes in set(wakes.values()) if (count := list(wakes.values()).count(minutes)) > 1
+    )
+
+
+def a_trip(times: list[int], stopping: tuple[bool, bool, bool]) -> list[int | None]:
+    """Rising times at three stops, without those it passes by."""
+    return [minutes if stops else None for minutes, stops in zip(sorted(times), stopping, strict=True)]
+
+
+TRIP = st.builds(
+    a_trip,
+    st.lists(MINUTES, min_size=3, max_size=3, unique=True),
+    st.tuples(st.booleans(), st.booleans(), st.booleans()),
+)
+
+
+@given(
+    st.lists(TRIP, min_size=1, max_size=5),
+    st.none() | MINUTES,
+    st.none() | MINUTES,
+    st.sampled_from([None, "first", "last", "shortest", "longest"]),
+    st.sampled_from([("Quay", "Cove"), ("Quay", "Rock"), ("Rock", "Cove")]),
+)
+@settings(max_examples=100, deadline=None)
+def test_a_timetable_offers_what_reading_every_trip_finds(
+    trips: list[list[int | None]], after: int | None, by: int | None, pick: str | None, way: tuple[str, str]
+) -> None:
+    stops = ["Quay", "Rock", "Cove"]
+    data = {"find": "timetable", "stops": stops, "board": way[0], "alight": way[1]}
+    data["trips"] = [[None if t is None else digits(t) for t in trip] for trip in trips]
+    data |= {"after": digits(after)} if after is not None else {}
+    data |= {"by": digits(by)} if by is not None else {}
+    data |= {"pick": pick} if pick else {}
+    expected = []
+    for number, trip in enumerate(trips, 1):
+        leaves, arrives = trip[stops.index(way[0])], trip[stops.index(way[1])]
+        late = arrives is None or (by is not None and at(arrives) > at(by))
+        if leaves is not None and arrives is not None and not late and (after is None or at(leaves) >= at(after)):
+            expected.append((leaves, arrives - leaves, number))
+    keys = {"first": lambda t: t[0], "last": lambda t: -t[0], "shortest": lambda t: t[1], "longest": lambda t: -t[1]}
+    if pick and expected:
+        best = min(map(keys[pick], expected))
+        expected = [trip for trip in expected if keys[pick](trip) == best]
+    found = [(answer["leaves"], answer["minutes"], answer["trip"]) for answer in answers_of(KIND, data, 5)]
+    assert found == [
+        (hhmm(at(leaves)), minutes, number) for leaves, minutes, number in sorted(expected, key=lambda t: (t[0], t[2]))
+    ]
+
+
+@given(MINUTES)
+@settings(max_examples=60, deadline=None)
+def test_the_two_clocks_agree(minutes: int) -> None:
+    to_24 = answers_of(KIND, {"find": "convert", "times": [digits(minutes)], "clock": "24"}, 4)
+    to_12 = answers_of(KIND, {"find": "convert", "times": [digits(minutes)], "clock": "12"}, 4)
+    assert to_24[0]["told"] == hhmm(at(minutes))
+    assert (
+        TypeAdapter(Time).validate_python(
+            to_12[0]["told"].removeprefix("12 ") if minutes % 720 == 0 else to_12[0]["told"]
+        )
+        == minutes
+    )
+    [face] = answers_of(KIND, {"find": "set", "times": [digits(minutes)]}, 4)
+    twelfth = at(minutes).hour % 12 or 12
+    assert face["minute_hand"] == at(minutes).minute
+    assert face["hour_hand"][0] == twelfth
+    [shown] = answers_of(KIND, {"find": "read", "times": [digits(minutes)]}, 4)
+    assert shown["time"] == hhmm(at(minutes))
+
+
+@pytest.mark.parametrize(
+    ("data", "year", "rule"),
+    [
+        ({"find": "read"}, 2, "activity-broken"),
+        ({"find": "read", "times": ["7:30"], "lasts": [5]}, 2, "activity-broken"),
+        ({"find": "read", "times": ["7:35"]}, 1, "activity-beyond-year"),
+        ({"find": "read", "times": ["7:36"]}, 2, "activity-beyond-year"),
+        ({"find": "read", "times": ["19:30"], "clock": "24"}, 2, "activity-beyond-year"),
+        ({"find": "convert", "times": ["19:30"]}, 2, "activity-beyond-year"),
+        ({"find": "duration", "to_fact": "home", "cast": {"gull": {"home": "7:30"}}}, 2, "activity-cannot-be"),
+        ({"find": "read", "fact": "wakes", "cast": {"gull": {}}}, 2, "activity-fact-missing"),
+        ({"find": "read", "fact": "wakes", "cast": {"gull": {"wakes": "dawn"}}}, 2, "activity-cannot-be"),
+        ({"find": "end", "starts": "7:00", "lasts": ["23 hours", "1 hour"]}, 3, "activity-cannot-be"),
+        ({"find": "repeats", "starts": "7:00", "every": 5, "until": "6:00"}, 3, "activity-cannot-be"),
+        ({"find": "order", "events": {"tea": "7:00"}}, 2, "activity-cannot-be"),
+        ({"find": "timetable", "stops": ["Quay"], "trips": [["7:00", "8:00"]]}, 3, "activity-cannot-be"),
+        ({"find": "timetable", "stops": ["Quay", "Rock"], "trips": [["8:00", "7:00"]]}, 3, "activity-cannot-be"),
+        ({"find": "timetable", "stops": ["Quay", "Rock"], "trips": [["7:00", "8:00", "9:00"]]}, 3, "activity-cannot-be"),
+        ({"find": "timetable", "stops": ["Quay", "Rock"], "trips": [["7:00", "8:00"]], "board": "Rock"}, 3, "activity-cannot-be"),
+        ({"find": "timetable", "stops": ["Quay", "Rock"], "trips": [["7:00", "8:00"]], "board": "Bay"}, 3, "activity-cannot-be"),
+    ],
+)  # fmt: skip
+def test_what_cannot_be_is_refused_in_plain_words(data: dict[str, object], year: int, rule: str) -> None:
+    refused(KIND, data, year, rule=rule)
+
+
+@pytest.mark.parametrize(
+    "text", ["25:00", "7:60", "13 pm", "half to 7", "70 past 3", "7", "noonish", 5, 1440, 7.5, "x" * 50]
+)
+def test_what_is_no_time_is_refused(text: object) -> None:
+    assert "half past 7" in refused(KIND, {"find": "read", "times": [text]}, 3)
+
+
+GOOD = [
+    {"find": "read", "times": ["7:30", "quarter to 4"]},
+    {"find": "set", "times": ["half past 3", "25 to 9"]},
+    {"find": "duration", "spans": [["8:45", "10:20"]], "pick": "longest"},
+    {"find": "end", "starts": "8:45", "lasts": ["20 minutes", 70]},
+    {"find": "start", "ends": "10:20", "lasts": [35]},
+    {"find": "repeats", "starts": "6:10", "every": 25, "until": "8:00"},
+    {"find": "order", "events": {"breakfast": "7:30", "tea": "17:00", "school": "9:00"}},
+]
+TRIPS = {"find": "timetable", "stops": ["Quay", "Rock"], "trips": [["9:00", "9:25"], ["9:40", None]], "by": "10:00"}
+TO_24 = {"find": "convert", "times": ["7:35 pm", "9:05"], "clock": "24"}
+
+
+@pytest.mark.parametrize("data", [*GOOD, TRIPS, TO_24], ids=lambda data: data["find"])
+def test_bad_input_never_breaks_it(data: dict[str, object]) -> None:
+    for bad in spoilt(data, list(data)):
+        never_breaks(KIND, bad, 4)
+
+
+@pytest.mark.parametrize("data", [yaml.safe_load(KIND.example), *GOOD], ids=lambda data: data["find"])
+@pytest.mark.parametrize("year", [1, 2, 3, 4, 5, 6])
+def test_year_versions_fit_and_keep_the_order(data: dict[str, object], year: int) -> None:
+    version = first_version(KIND, data, year)
+    assert version is not None
+    fields, scene, why, _ = version
+    before, was = read(KIND, data)
+    assert why
+
+    def times(of: object, there: object) -> list[int]:
+        reader = TypeAdapter(Time)
+        facts = [reader.validate_python(p.facts[f]) for p in there.players for f in (of.fact, of.to_fact)]  # type: ignore[attr-defined]
+        return [*of.times, *(t for span in of.spans for t in span), *(of.events or {}).values(), *facts]  # type: ignore[attr-defined]
+
+    old, new = times(before, was), times(fields, scene)
+    assert [a < b for a in old for b in old] == [a < b for a in new for b in new]
+    assert all(minutes % GRAIN[year] == 0 for minutes in new)
+
+
+@pytest.mark.parametrize("data", [TRIPS, TO_24], ids=lambda data: data["find"])
+@pytest.mark.parametrize("year", [3, 4, 5, 6])
+def test_digital_times_come_from_year_3(data: dict[str, object], year: int) -> None:
+    assert first_version(KIND, data, year, 4) is not None

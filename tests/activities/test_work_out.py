@@ -1,0 +1,223 @@
+"""An activity worked out from its text, and the activities of pages: places, rules, caching."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import replace
+from time import process_time
+
+import pytest
+from activities.scenes import the_reference
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from project import collection, text_of
+from storymaths.activities.balance import KIND as BALANCE
+from storymaths.activities.on_pages import activities_of, check_activities
+from storymaths.activities.table import KINDS
+from storymaths.activities.work_out import WorkedOut, work_out
+from storymaths.model.collection import Collection
+from storymaths.model.document import Document
+from storymaths.model.problem import Problem
+from storymaths.parse.document import parse_document
+
+SESSION = "books/twenty-lanterns/session-1.md"
+BOOK = "twenty-lanterns"
+
+
+def worked(text: str, line: int = 1, year: int = 2, with_book: bool = False) -> WorkedOut:
+    book = collection().books[BOOK].fields if with_book else None
+    return work_out(text, "content/x.md", line, book, year, the_reference(), folder=f"books/{BOOK}")
+
+
+def shown(problems: tuple[Problem, ...] | list[Problem]) -> list[tuple[int, int, str]]:
+    return [(problem.place.line, problem.place.column, problem.rule) for problem in problems]
+
+
+def balance(*lines: str) -> str:
+    return "\n".join(("kind: balance", "title: A trial", *lines))
+
+
+@pytest.mark.parametrize("name", list(KINDS))
+def test_every_example_works_out_without_a_problem(name: str) -> None:
+    kind = KINDS[name]
+    done = worked(kind.example)
+    assert done.problems == ()
+    assert done.solution is not None
+    assert 1 <= len(done.solution.answers) <= 12
+    assert set(done.versions) == set(done.fields.years if done.fields else ())
+
+
+def test_problems_stand_where_they_are_on_the_page() -> None:
+    text = balance("fact: masss", "cast: {gull: {mass: 2}, crab: {mass: 3}}")
+    assert shown(worked(text, line=40).problems) == [(42, 7, "activity-fact-missing")]
+    assert worked(text, line=40).problems[0].message == ('Nobody in the cast has a fact "masss". Did you mean "mass"?')
+
+
+@pytest.mark.parametrize(
+    ("lines", "year", "expected"),
+    [
+        (["cast: {a: {mass: 4}, b: {mass: 9}}"], 2, [(1, 7, "activity-no-answer")]),
+        (["cast: {a: {mass: 4}, b: {mass: 9}}", "answers: 0"], 2, []),
+        (["cast: {a: {mass: 4}, b: {mass: 4}}", "answers: 2"], 2, [(4, 10, "activity-claim-wrong")]),
+        (["cast: {a: {mass: 40}, b: {mass: 40}, c: {mass: 80}}"], 1, [(1, 7, "activity-beyond-year")]),
+        (["year: 1", "cast: {a: {mass: 40}, b: {mass: 40}}"], 2, []),
+        (["year: 1", "cast: {a: {mass: 140}, b: {mass: 140}}"], 4, [(3, 7, "activity-beyond-year")]),
+        (
+            ["at_most: 1", "cast: {a: {mass: 4}, b: {mass: 4}, c: {mass: 4}}"],
+            2,
+            [(3, 10, "activity-too-many-answers")],
+        ),
+        (
+            ["cast: {a: {mass: 4}, b: {}, c: {}}"],
+            2,
+            [(3, 25, "activity-fact-missing"), (3, 32, "activity-fact-missing")],
+        ),
+        (["cast: [gull]"], 2, [(3, 7, "activity-fact-missing")]),
+        (
+            ["cast: {a: {mass: 4}, b: {mass: 4}, c: {mass: 8}}", "years: {1: {largest: 1}}"],
+            2,
+            [(4, 12, "activity-no-version")],
+        ),
+        (
+            ["cast: {a: {mass: 4}, b: {mass: 4}}", "years: {1: {answers: [a = c]}}"],
+            2,
+            [(4, 22, "activity-claim-wrong")],
+        ),
+        (["cast: {a: {mass: 4}, b: {mass: 4}}", "start: {left: [a], right: [b]}"], 2, [(4, 8, "activity-cannot-be")]),
+        (["cast: {a: {mass: 0x" + "f" * 5000 + "}, b: {mass: 4}}"], 2, [(3, 18, "activity-cannot-be")]),
+    ],
+)
+def test_each_rule_at_its_place(lines: list[str], year: int, expected: list[tuple[int, int, str]]) -> None:
+    assert shown(worked(balance(*lines), year=year).problems) == expected
+
+
+def test_several_problems_at_once() -> None:
+    text = balance("cast: {a: {mass: 40}, b: {mass: 40}, c: {mass: 80}}", "answers: 5", "years: {Reception: {}}")
+    assert [rule for _, _, rule in shown(worked(text, year=1).problems)] == [
+        "activity-beyond-year",
+        "activity-claim-wrong",
+        "activity-no-version",
+    ]
+
+
+def test_the_cast_of_a_book() -> None:
+    done = worked(balance("fact: legs", "cast: [clem, quill, tansy, cass]"), with_book=True)
+    assert done.problems == ()
+    assert done.scene is not None
+    assert [player.name for player in done.scene.players] == ["Clem", "Quill", "Old Tansy", "Cass"]
+    assert done.scene.players[0].picture == "books/twenty-lanterns/cast/clem.svg"
+    assert done.solution is not None
+    assert done.solution.answers[-1].worked == "10 = 2 + 4 + 4."
+    everybody = worked(balance("fact: legs", "cast: all", "at_most: 500"), with_book=True)
+    assert everybody.scene is not None
+    assert len(everybody.scene.players) == len(collection().books[BOOK].fields.cast)
+    unknown = worked(balance("fact: legs", "cast: [clem, quil, clem]"), with_book=True).problems
+    assert shown(unknown) == [(4, 14, "activity-fact-missing"), (4, 20, "activity-cannot-be")]
+    assert 'Did you mean "quill"?' in unknown[0].message
+
+
+def test_the_authors_own_words_for_the_task() -> None:
+    done = worked(BALANCE.example + "ask: Who can ride with whom?\n")
+    assert done.solution is not None
+    assert done.solution.task.ask == "Who can ride with whom?"
+    assert all(version.solution.task.ask == "Who can ride with whom?" for version in done.versions.values())
+
+
+def test_a_rebuild_solves_nothing_again(monkeypatch: pytest.MonkeyPatch) -> None:
+    first = worked(BALANCE.example, line=5)
+
+    def not_again(*_: object) -> None:
+        raise AssertionError("solved again")
+
+    monkeypatch.setattr(type(BALANCE), "solve", not_again)
+    again = worked(BALANCE.example, line=50)
+    assert again.solution is first.solution
+
+
+def test_a_kind_that_fails_is_a_problem_and_no_traceback(monkeypatch: pytest.MonkeyPatch) -> None:
+    def fails(*_: object) -> None:
+        raise ZeroDivisionError("nought")
+
+    monkeypatch.setattr(type(BALANCE), "solve", fails)
+    problems = worked(balance("cast: {gull: {mass: 7}, crab: {mass: 8}}")).problems
+    assert [problem.rule for problem in problems] == ["activity-cannot-be"]
+    assert "ZeroDivisionError: nought" in problems[0].message
+
+
+@given(
+    st.dictionaries(
+        st.sampled_from("kind title fact cast teams given start answers years at_most wished statements clues".split()),
+        st.recursive(
+            st.one_of(
+                st.none(), st.booleans(), st.integers(-(10**9), 10**9), st.sampled_from(["balance", "mass", "a", "all"])
+            ),
+            lambda inner: st.one_of(
+                st.lists(inner, max_size=3),
+                st.dictionaries(st.sampled_from(["a", "b", "mass", "side", "left"]), inner, max_size=3),
+            ),
+            max_leaves=8,
+        ),
+    ),
+    st.sampled_from(list(KINDS)),
+)
+@settings(max_examples=300, deadline=None)
+def test_no_data_breaks_it(data: dict[str, object], kind: str) -> None:
+    started = process_time()
+    done = worked(json.dumps({"kind": kind, "title": "x", **data}))
+    assert process_time() - started < 3
+    assert done.problems or done.solution
+
+
+# On pages.
+
+
+def page(body: str, source: str = SESSION) -> Document:  # type: ignore[type-arg]
+    front = text_of(source).split("\n---\n", 1)[0]
+    made = parse_document(f"content/{source}", f"{front}\n---\n{body}")
+    assert isinstance(made, Document)
+    return made
+
+
+def with_page(made: Document) -> Collection:  # type: ignore[type-arg]
+    others = tuple(document for document in collection().documents if document.path != made.path)
+    return replace(collection(), documents=(*others, made))
+
+
+LEGS = "kind: balance\ntitle: Legs\nfact: legs\ncast: [clem, quill, tansy, cass]\n"
+
+
+def test_blocks_are_found_with_their_lines_and_worked_out_with_their_book() -> None:
+    body = f"## Share\n\nText.\n\n```maths\n{LEGS}```\n\n- In a list:\n\n    ~~~ maths\n    kind: balence\n    ~~~\n\n```\n```maths\n```\n"
+    made = page(body)
+    found = activities_of(made, with_page(made))
+    assert len(found) == 2
+    first, second = found
+    assert made.body[first.start : first.end] == f"```maths\n{LEGS}```\n"
+    assert first.place.line == made.body_line + 4
+    assert first.worked.problems == ()
+    assert first.worked.year == 2
+    assert shown(second.worked.problems) == [(made.body_line + 14, 11, "activity-broken")]
+
+
+def test_a_page_is_bent_to_its_own_years_where_a_version_is_to_be_had() -> None:
+    made = page(f"```maths\n{LEGS}```\n")
+    (found,) = activities_of(made, with_page(made))
+    assert set(found.worked.versions) <= {1, 3}
+    assert set(found.worked.versions) >= {3}
+
+
+def test_a_block_that_is_never_closed() -> None:
+    made = page("```maths\nkind: balance\n")
+    assert shown(check_activities(with_page(made))) == [(made.body_line, 1, "activity-broken")]
+
+
+def test_the_same_activity_twice_on_a_page() -> None:
+    again = LEGS.replace("Legs", "Legs again")
+    made = page(f"```maths\n{LEGS}```\n\n```maths\n{again}```\n\n```maths\n{again}teams: all\n```\n")
+    problems = [p for p in check_activities(with_page(made)) if p.place.path == made.path]
+    assert shown(problems) == [(made.body_line + 7, 1, "activity-twice")]
+    assert f"on line {made.body_line}" in problems[0].message
+
+
+def test_the_collections_own_activities_have_no_problem() -> None:
+    assert check_activities(collection()) == []

@@ -1,0 +1,201 @@
+"""Trials every kind of activity must stand: true lines, plain data, drawings, refusals, years."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
+from fractions import Fraction
+from importlib import import_module
+from time import process_time
+from typing import Any
+from xml.etree import ElementTree
+
+import pytest
+import yaml
+from activities.scenes import a_scene, the_reference
+from pydantic import ValidationError
+from storymaths.activities.kind import ActivityFields, Kind, Unsolvable
+from storymaths.activities.rules import RULES
+from storymaths.model.activity import Figure, Scene, Solution
+from storymaths.parse.number_sentence import find_number_sentences, is_true
+
+BAD_NUMBERS = (0, -3, 10**9, "1e400", float("nan"), float("inf"), "seven", "x" * 40, "", [], {}, True, None, "3/0", "²")
+_JARGON = re.compile(r"NoneType|Traceback|Fraction\(|WrittenNumber|<class|object at|\bint\b|\bstr\b|dict|tuple")
+
+
+def read(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2) -> tuple[ActivityFields, Scene]:
+    """Fields and scene of an activity written as YAML or as data, its inline cast made players."""
+    told = dict(yaml.safe_load(data) if isinstance(data, str) else data)
+    told = {"kind": kind.name, "title": "A trial", **told}
+    fields = kind.fields.model_validate(told)
+    cast = told.get("cast") or {}
+    return fields, a_scene(cast if isinstance(cast, dict) else {}, fields.year or year)
+
+
+def solved(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2) -> Solution:
+    """The solution, having stood every trial that any solution must stand."""
+    solution = kind.solve(*read(kind, data, year))
+    stands(solution)
+    return solution
+
+
+def answers_of(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2) -> list[dict[str, Any]]:
+    """The answers as plain data."""
+    return [dict(answer.data) for answer in solved(kind, data, year).answers]
+
+
+def stands(solution: Solution) -> None:
+    """Lines are true, data is plain, drawings can be drawn, and nothing is left unsaid."""
+    assert solution.task.ask
+    assert solution.steps >= 0
+    assert solution.answers or solution.note
+    for answer in solution.answers:
+        assert answer.says
+        assert answer.worked
+        assert _is_plain(answer.data), answer.data
+    for text in _texts(solution):
+        for sentence in find_number_sentences(text):
+            assert is_true(sentence) is True, text
+        assert not re.search(r"Fraction|None|\bTrue\b|\bFalse\b|  |\{|\}", text), text
+        assert "-" not in re.sub(r"(?<=[A-Za-z0-9])-(?=[A-Za-z])", "", text), text
+    if solution.slip:
+        assert solution.slip.does
+        assert solution.slip.gives
+    for figure in (*solution.task.figures, *solution.answer_figures):
+        drawn(figure)
+
+
+def drawn(figure: Figure) -> ElementTree.Element:
+    """The figure as its own drawing module draws it: well-formed, unscripted, big enough to read."""
+    assert figure.alt
+    assert _is_plain(figure.data), figure.data
+    draw = import_module(f"storymaths.render.figures.{figure.name.replace('-', '_')}").draw
+    text = draw(figure.data)
+    root = ElementTree.fromstring(text)
+    assert root.tag == "svg"
+    assert root.get("role") == "presentation"
+    assert root.get("class") == f"figure figure-{figure.name}"
+    _, _, width, height = map(float, (root.get("viewBox") or "").split())
+    for element in root.iter():
+        assert not {"id", "style", "onload", "href"} & set(element.keys())
+        assert element.tag != "script"
+        for name, value in element.items():
+            if name in ("x", "x1", "x2", "cx", "y", "y1", "y2", "cy"):
+                assert -0.01 <= float(value) <= (width if "x" in name else height) + 0.01, (figure, text)
+        if element.tag == "text":
+            assert float(element.get("font-size", "0")) >= 14 * width / 320
+    return root
+
+
+def fits(solution: Solution, year: int) -> bool:
+    """Whether a year has met all that the solution uses."""
+    reference, uses = the_reference(), solution.uses
+    limits = reference.years[year]
+    symbols = reference.symbols_by(year) | {"≠"}
+    return (
+        all(_is_met(number, year) for number in (*uses.numbers, *uses.calculated))
+        and all(abs(number) <= limits.largest_calculated for number in uses.calculated)
+        and uses.symbols <= symbols
+        and uses.units <= reference.units_by(year)
+        and uses.tables <= set(limits.tables)
+        and all(reference.words[word].year <= year for word in uses.words if word in reference.words)
+    )
+
+
+def _is_met(number: Fraction, year: int) -> bool:
+    limits = the_reference().years[year]
+    whole_places = (number * 10**limits.decimal_places).denominator == 1
+    return (
+        abs(number) <= limits.largest_number
+        and (number >= 0 or limits.below_zero)
+        and (whole_places or number.denominator in the_reference().denominators_by(year))
+    )
+
+
+def first_version(
+    kind: Kind[Any], data: Mapping[str, Any] | str, year: int, home: int = 2
+) -> tuple[ActivityFields, Scene, str, Solution] | None:
+    """The version a caller would take: the first that fits the year with 1 to 12 answers."""
+    fields, scene = read(kind, data, home)
+    limits = the_reference().years[year]
+    started = process_time()
+    for tried, (changed, there, why) in enumerate(kind.versions(fields, scene, limits)):
+        assert tried < 5000
+        try:
+            solution = kind.solve(changed, replace(there, year=limits))
+        except Unsolvable:
+            continue
+        if fits(solution, year) and 1 <= len(solution.answers) <= 12:
+            assert process_time() - started < 5
+            stands(solution)
+            return changed, there, why, solution
+    return None
+
+
+def refused(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2, rule: str | None = None) -> str:
+    """The message of a refusal in a teacher's words, given within a second."""
+    started = process_time()
+    with pytest.raises((Unsolvable, ValidationError)) as caught:
+        kind.solve(*read(kind, data, year))
+    assert process_time() - started < 1
+    if isinstance(caught.value, Unsolvable):
+        _is_told_plainly(caught.value)
+        assert rule is None or caught.value.rule == rule
+    else:
+        assert rule is None
+    return str(caught.value)
+
+
+def never_breaks(kind: Kind[Any], data: Mapping[str, Any], year: int = 2) -> Solution | None:
+    """The solution, or None where it was refused in plain words; within a second, whatever the data."""
+    started = process_time()
+    try:
+        solution = kind.solve(*read(kind, data, year))
+    except ValidationError:
+        return None
+    except Unsolvable as problem:
+        _is_told_plainly(problem)
+        return None
+    finally:
+        assert process_time() - started < 1
+    stands(solution)
+    return solution
+
+
+def spoilt(data: Mapping[str, Any], fields: Iterator[str] | list[str] | tuple[str, ...]) -> Iterator[dict[str, Any]]:
+    """The activity with each of its fields in turn made bad, and each of the items of its lists."""
+    for name in fields:
+        for bad in BAD_NUMBERS:
+            yield {**data, name: bad}
+            yield {**data, name: [bad]}
+            value = data.get(name)
+            if isinstance(value, list) and value:
+                yield {**data, name: [bad, *value[1:]]}
+            if isinstance(value, dict) and value:
+                yield {**data, name: {**value, next(iter(value)): bad}}
+
+
+def _is_told_plainly(problem: Unsolvable) -> None:
+    assert problem.rule in {rule.name for rule in RULES}
+    for text in (problem.message, problem.fix):
+        assert text
+        assert not _JARGON.search(text), text
+    assert problem.message[-1] in ".?!"
+
+
+def _texts(solution: Solution) -> Iterator[str]:
+    yield solution.task.ask
+    yield solution.note
+    yield from solution.task.lines
+    for answer in solution.answers:
+        yield answer.says
+        yield answer.worked
+
+
+def _is_plain(value: Any) -> bool:
+    if isinstance(value, (str, bool, int)):
+        return True
+    if isinstance(value, Mapping):
+        return all(isinstance(key, str) and _is_plain(item) for key, item in value.items())
+    return isinstance(value, (list, tuple)) and all(_is_plain(item) for item in value)

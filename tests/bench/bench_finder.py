@@ -1,0 +1,149 @@
+"""Measures the finder beside the theme's own search and plain Pagefind: ``python -m bench.bench_finder 60 500 5000``.
+
+Run from ``tests/`` with ``hooks`` on the path. Each figure is of a first visit, nothing kept from before, served packed
+from this machine; the best of ``ROUNDS``, since everything else on the machine only adds.
+"""
+
+from __future__ import annotations
+
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+from browser.conftest import ARGUMENTS
+from browser.get_browser import find_browser
+from playwright.sync_api import Browser, Page, sync_playwright
+
+from .counting_server import Served, serving
+from .many_sessions import make_project
+from .other_finders import add_plain_pagefind, build, build_theme_search
+
+ROUNDS = 5
+COMMON, RARE = "partner", "daick"
+"""A word of nearly every page and a name of few; neither is in a title."""
+INDEXES = (
+    "catalogue",
+    "pagefind",
+    "questions",
+    "text-rows",
+    "cards/",
+    "plan-data",
+    "search_index",
+    "plain-index",
+    "search.",
+)
+_UNTIL_THERE = """([box, word, wanted]) => new Promise((done) => {
+  const field = document.querySelector(box), begun = performance.now();
+  const look = () => document.querySelector(wanted) ? requestAnimationFrame(() => setTimeout(() => done(performance.now() - begun)))
+    : setTimeout(look, 2);
+  field.focus();
+  field.value = word;
+  field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+  field.dispatchEvent(new KeyboardEvent("keyup", { bubbles: true, key: word.at(-1) }));
+  look();
+})"""
+_UNTIL_PAINTED = """(box) => new Promise((done) => {
+  const begun = performance.now();
+  box.click();
+  requestAnimationFrame(() => setTimeout(() => done(performance.now() - begun)));
+})"""
+
+
+@dataclass
+class Finder:
+    """One of the searches compared: its page, its box, and what shows that it has answered."""
+
+    name: str
+    page: str
+    box: str
+    wanted: str
+    ready: str
+
+
+OURS = Finder("ours", "find.html", "#find-q", ".results .why mark", ".results > li")
+PLAIN = Finder("plain Pagefind", "plain.html", "#q", "#results mark", "#q")
+THEMES = Finder("the theme's own", "index.html", ".md-search__input", ".md-search-result__item", ".md-search__input")
+
+
+@contextmanager
+def first_visit(browser: Browser) -> Iterator[Page]:
+    """A page of somebody who has never been here."""
+    context = browser.new_context(viewport={"width": 1280, "height": 900})
+    yield context.new_page()
+    context.close()
+
+
+def measure_words(browser: Browser, served: Served, finder: Finder) -> tuple[str, ...]:
+    """Bytes to the first result; from opening, and from focus, to the first result; and a rarer word after it."""
+    sizes, opened, common, rare = [], [], [], []
+    for _ in range(ROUNDS):
+        with first_visit(browser) as page:
+            served.sent.clear()
+            begun = time.perf_counter()
+            page.goto(served.address + finder.page)
+            page.wait_for_selector(finder.ready, state="attached")
+            common.append(page.evaluate(_UNTIL_THERE, [finder.box, COMMON, finder.wanted]))
+            opened.append((time.perf_counter() - begun) * 1000)
+            sizes.append(served.bytes_of(*INDEXES))
+            page.evaluate(
+                "(wanted) => document.querySelector(wanted)?.closest('ol, ul').replaceChildren()", finder.wanted
+            )
+            rare.append(page.evaluate(_UNTIL_THERE, [finder.box, RARE, finder.wanted]))
+    return (f"{min(sizes) / 1000:,.0f}", *(f"{min(times):,.0f}" for times in (opened, common, rare)))
+
+
+def measure_click(browser: Browser, served: Served) -> str:
+    """Milliseconds from a click on a facet to its results painted: the worst of several values, each at its best."""
+    with first_visit(browser) as page:
+        page.goto(served.address + "find.html")
+        for facet in ("year", "concept", "kind"):
+            page.click(f".facet-{facet} > summary")
+        worst = 0.0
+        for box in ("year'][value='2", "concept'][value='strand-number", "kind'][value='session", "year'][value='b3"):
+            handle = page.wait_for_selector(f"input[name='{box}']", state="attached")
+            worst = max(worst, min(page.evaluate(_UNTIL_PAINTED, handle) for _ in range(2 * ROUNDS)))
+        return f"{worst:,.0f}"
+
+
+def measure_elsewhere(browser: Browser, served: Served, page_name: str) -> str:
+    """Bytes of index a page fetches where nobody searches."""
+    with first_visit(browser) as page:
+        served.sent.clear()
+        page.goto(served.address + page_name, wait_until="networkidle")
+        return f"{served.bytes_of(*INDEXES) / 1000:,.0f}"
+
+
+def compare(sessions: int, browser: Browser, folder: Path) -> Iterator[tuple[str, ...]]:
+    """A row of the table for each finder at one size."""
+    project, site = folder / "ours", folder / "ours" / "site"
+    make_project(project, sessions)
+    build(project, site)
+    add_plain_pagefind(site)
+    elsewhere = "books/book-0/session-1.html"
+    with serving(site) as served:
+        yield (OURS.name, *measure_words(browser, served, OURS), measure_click(browser, served),
+               measure_elsewhere(browser, served, elsewhere))  # fmt: skip
+        yield (PLAIN.name, *measure_words(browser, served, PLAIN), "–", "–")
+    with serving(build_theme_search(site, folder / "theme")) as served:
+        yield (THEMES.name, *measure_words(browser, served, THEMES), "–", measure_elsewhere(browser, served, elsewhere))
+
+
+def main(sizes: list[int], say: Callable[[str], None] = print) -> None:
+    """Prints the table."""
+    heads = ("sessions", "finder", "kB of index to first result", "ms from opening", "ms from focus", "ms, next word",
+             "ms a facet click", "kB of index elsewhere")  # fmt: skip
+    say(" | ".join(heads))
+    with sync_playwright() as playwright, tempfile.TemporaryDirectory() as folder:
+        browser = playwright.chromium.launch(executable_path=find_browser(), args=ARGUMENTS)
+        for sessions in sizes:
+            for row in compare(sessions, browser, Path(folder) / str(sessions)):
+                say(" | ".join((f"{sessions:,}", *row)))
+        browser.close()
+
+
+if __name__ == "__main__":
+    main([int(size) for size in sys.argv[1:]] or [60, 500, 5000])

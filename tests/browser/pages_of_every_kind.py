@@ -1,0 +1,79 @@
+"""One page of every template, and the states a page can be in, for tests that must see them all."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from playwright.sync_api import Page
+
+TEMPLATES: Mapping[str, str] = {
+    "front": "index.html",
+    "find": "find.html",
+    "plan": "plan.html",
+    "books": "books/index.html",
+    "book": "books/lamp-loft-lift/index.html",
+    "story": "books/lamp-loft-lift/story.html",
+    "session": "books/lamp-loft-lift/session-2.html",
+    "session with signs": "books/twenty-lanterns/session-3.html",
+    "home activity": "books/lamp-loft-lift/home-1.html",
+    "at home": "at-home.html",
+    "series list": "series/index.html",
+    "series": "series/a-term-on-cockle-row.html",
+    "concepts": "concepts/index.html",
+    "concept": "concepts/equality.html",
+    "concept without sessions": "concepts/averages.html",
+    "themes": "themes/index.html",
+    "theme": "themes/being-left-out.html",
+    "years": "years/index.html",
+    "year": "years/year-2.html",
+    "reception": "years/reception.html",
+    "objectives": "objectives/index.html",
+    "framework": "objectives/england-content-domain/index.html",
+    "framework to come": "objectives/england-2028/index.html",
+    "objective": "objectives/england-content-domain/2c1.html",
+    "gap": "objectives/england-content-domain/1n1a.html",
+    "words": "words.html",
+    "materials": "materials.html",
+    "safety": "safety.html",
+    "checked": "checked.html",
+    "plain": "access.html",
+    "not found": "404.html",
+}
+
+
+def _open_answers(page: Page) -> None:
+    for fold in page.locator("details").all():
+        fold.evaluate("fold => fold.open = true")
+
+
+def _wait_for_results(page: Page) -> None:
+    page.locator("[data-finder] [role=status]").filter(has_text="idea").or_(
+        page.locator("[data-finder] [role=status]").filter(has_text="Nothing")
+    ).first.wait_for()
+    _open_answers(page)
+
+
+def _put_in_plan(page: Page) -> None:
+    page.get_by_role("button", name="Add to my plan").first.click()
+    page.goto(page.url.split("/books/")[0] + "/plan.html")
+    page.get_by_role("table").first.wait_for()
+
+
+def _all_pages(page: Page) -> None:
+    page.get_by_role("button", name="All pages").click()
+
+
+def _meaning_shown(page: Page) -> None:
+    page.locator("a.word").first.focus()
+
+
+STATES: Mapping[str, tuple[str, Callable[[Page], None]]] = {
+    "answers open": (TEMPLATES["session"], _open_answers),
+    "a word's meaning shown": (TEMPLATES["session"], _meaning_shown),
+    "filters chosen": ("find.html?year=2&concept=equality", _wait_for_results),
+    "words looked for": ("find.html?q=equal", _wait_for_results),
+    "nothing found": ("find.html?q=zzzzzz", _wait_for_results),
+    "plan with a session": (TEMPLATES["session"], _put_in_plan),
+    "story, all pages": (TEMPLATES["story"], _all_pages),
+}
+"""States by name: the page to start from, and what to do there."""

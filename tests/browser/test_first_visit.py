@@ -1,0 +1,45 @@
+"""A first visit to a session: how much comes over the wire, and what holds up the first paint."""
+
+from __future__ import annotations
+
+import gzip
+from urllib.parse import urlsplit
+
+import pytest
+from playwright.sync_api import Browser, Page, Response
+
+from .pages_of_every_kind import TEMPLATES
+
+MOST = 120_000
+"""Bytes over the wire for a session page's first visit, without pictures."""
+PACKED = (".woff2", ".svg", ".png")
+"""Letterforms are packed already; pictures are not counted."""
+
+
+def weight_of(response: Response) -> int:
+    """Bytes over the wire from a server that packs text, as nearly all do."""
+    path = urlsplit(response.url).path
+    body = response.body()
+    return len(body) if path.endswith(PACKED) else len(gzip.compress(body, 6))
+
+
+@pytest.mark.parametrize("name", ["session", "session with signs", "home activity", "story"])
+def test_a_first_visit_is_light(browser: Browser, base: str, name: str) -> None:
+    context = browser.new_context()
+    page = context.new_page()
+    got: list[Response] = []
+    page.on("response", got.append)
+    page.goto(base + TEMPLATES[name], wait_until="networkidle")
+    weights = {r.url.removeprefix(base): weight_of(r) for r in got if not r.url.endswith((".svg", ".png"))}
+    context.close()
+    assert sum(weights.values()) <= MOST, weights
+
+
+@pytest.mark.parametrize("name", TEMPLATES)
+def test_one_stylesheet_and_nothing_else_holds_up_the_first_paint(page: Page, base: str, name: str) -> None:
+    page.goto(base + TEMPLATES[name])
+    blocking = page.evaluate(
+        "() => performance.getEntriesByType('resource').filter((r) => r.renderBlockingStatus === 'blocking').map((r) => r.name)"
+    )
+    assert blocking == [f"{base}look/site.css"]
+    assert page.locator("head script:not([defer]):not([type=module]), body script[src]:not([defer]):not([type=module])").count() == 0

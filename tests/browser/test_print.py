@@ -1,0 +1,54 @@
+"""Pages on paper: a session on two sides of A4 and its answers on a third; nothing only a screen can do."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from playwright.sync_api import Page, expect
+from project import collection
+from storymaths.model.address import html_of, source_of
+from storymaths.model.session import Session
+
+from .pages_of_every_kind import TEMPLATES
+
+SESSIONS = [html_of(source_of(page.path)) for page in collection().of_kind(Session)]
+
+
+def sides(page: Page) -> int:
+    return len(re.findall(rb"/Type\s*/Page\b", page.pdf(format="A4", prefer_css_page_size=True)))
+
+
+@pytest.mark.parametrize("address", SESSIONS)
+def test_a_session_takes_two_sides_and_its_answers_one(page: Page, base: str, address: str) -> None:
+    page.goto(base + address)
+    assert sides(page) == 3
+
+
+def test_answers_stand_apart_and_open(page: Page, base: str) -> None:
+    page.goto(base + TEMPLATES["session"])
+    apart = page.locator(".answers-apart")
+    expect(apart).to_be_hidden()
+    page.emulate_media(media="print")
+    expect(apart).to_be_visible()
+    expect(apart).to_contain_text("Beaver and Snail")
+    expect(page.locator("details.answer").first).to_be_hidden()
+    assert apart.evaluate("e => getComputedStyle(e).breakBefore") == "page"
+
+
+@pytest.mark.parametrize("name", TEMPLATES)
+def test_paper_is_black_on_white_without_addresses(page: Page, base: str, name: str) -> None:
+    page.emulate_media(media="print", color_scheme="dark")
+    page.goto(base + TEMPLATES[name])
+    assert page.evaluate("getComputedStyle(document.body).backgroundColor") == "rgb(255, 255, 255)"
+    coloured = page.evaluate(
+        """() => [...document.querySelectorAll('main *')].filter((e) => e.checkVisibility() && !e.closest('svg')).filter((e) => {
+            const [r, g, b] = getComputedStyle(e).color.match(/\\d+/g).map(Number);
+            return Math.max(r, g, b) - Math.min(r, g, b) > 8 || r > 120;
+        }).map((e) => e.outerHTML.slice(0, 100))"""
+    )
+    assert coloured == []
+    assert page.evaluate("[...document.querySelectorAll('a')].every((a) => getComputedStyle(a, '::after').content in {none: 1, normal: 1, '\"\"': 1})")
+    for gone in ("nav", "header.top", "footer.bottom", "button"):
+        for part in page.locator(gone).all():
+            expect(part).to_be_hidden()

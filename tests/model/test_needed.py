@@ -1,0 +1,18 @@
+"""How many of a thing a class needs."""
+
+from __future__ import annotations
+
+import pytest
+from storymaths.model.session import Needed
+
+
+@pytest.mark.parametrize(
+    ("per", "count", "children", "group", "wanted"),
+    [
+        ("child", 1, 30, 5, 30), ("pair", 18, 30, 5, 270), ("pair", 1, 31, 5, 16), ("group", 2, 30, 5, 12), ("group", 1, 31, 4, 8),
+        ("class", 1, 30, 5, 1), ("class", 3, 1, 5, 3), ("child", 2, 0, 5, 0),
+    ],
+)  # fmt: skip
+def test_needed(per: str, count: int, children: int, group: int, wanted: int) -> None:
+    needed = Needed.model_validate({"item": "counter", "count": count, "per": per})
+    assert needed.for_class(children, group) == wanted

@@ -1,0 +1,54 @@
+"""``site_data/`` is read as strictly as content."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from project import copy_of_project, reference
+from storymaths.parse.reference import ReferenceError, read_reference
+
+
+@pytest.mark.parametrize(
+    ("file", "old", "new", "says"),
+    [
+        ("words.yaml", "concept: equality", "concept: equalitty", "not a known id"),
+        ("materials.yaml", "    apparatus: true\n", "    aparatus: true\n", "aparatus"),
+        ("concepts.yaml", "  - id: mass\n", "  - id: length\n", "already in this list"),
+        ("years.yaml", "    tables: [2, 5, 10]\n", "    tables: [2, 5, ten]\n", "whole number"),
+        (
+            "curricula/england-ready-to-progress.yaml",
+            "id: england-ready-to-progress\n",
+            "id: england-ready-to-progress\nid: again\n",
+            "id",
+        ),
+        ("themes.yaml", "themes:", "themes: [", ""),
+    ],
+)
+def test_a_slip_is_told_with_its_place(tmp_path: Path, file: str, old: str, new: str, says: str) -> None:
+    project = copy_of_project(tmp_path)
+    path = project / "site_data" / file
+    text = path.read_text(encoding="utf-8")
+    assert old in text
+    path.write_text(text.replace(old, new, 1), encoding="utf-8")
+    with pytest.raises(ReferenceError) as error:
+        read_reference(project)
+    assert f"site_data/{file}:" in str(error.value)
+    assert says in str(error.value)
+
+
+def test_every_objective_is_taught_by_some_concept() -> None:
+    taught = {
+        (framework, code)
+        for concept in reference().concepts.values()
+        for framework, codes in concept.objectives.items()
+        for code in codes
+    }
+    assert sorted(set(reference().objectives) - taught) == []
+
+
+def test_a_concept_lives_in_the_years_of_its_objectives() -> None:
+    for concept in reference().concepts.values():
+        for framework, codes in concept.objectives.items():
+            for code in codes:
+                assert reference().objectives[framework, code].year in concept.years, (concept.id, code)

@@ -1,0 +1,32 @@
+"""Answers for a page of their own on paper."""
+
+from __future__ import annotations
+
+from storymaths.render.answers_apart import answers_apart
+
+
+def test_each_answer_stands_under_its_heading_without_its_fold() -> None:
+    html = (
+        "<h2>Look for</h2><h3 id='q'>A question</h3>"
+        '<details class="answer"><summary>The answer</summary><p id="it">Beaver &amp; Snail.</p></details>'
+    )
+    apart = answers_apart(html, "Who < what?")
+    assert "<h2>Answers: Who &lt; what?</h2>" in apart
+    assert "<h3>A question</h3><p>Beaver &amp; Snail.</p>" in apart
+    assert "summary" not in apart
+    assert "id=" not in apart
+
+
+def test_versions_are_told_apart_by_their_year() -> None:
+    html = "<h4>Level</h4>" + "".join(
+        f'<div class="version" data-year="{n}" data-name="Year {n}"><details class="answers"><summary>All</summary>'
+        f"<ol><li>{n}</li></ol></details></div>"
+        for n in (1, 2)
+    )
+    apart = answers_apart(html, "Rides")
+    assert "<h3>Level, Year 1</h3><ol><li>1</li></ol>" in apart
+    assert "<h3>Level, Year 2</h3><ol><li>2</li></ol>" in apart
+
+
+def test_a_page_without_answers_has_no_such_page() -> None:
+    assert answers_apart("<h2>Look for</h2><details><summary>More</summary></details>", "A page") == ""

@@ -1,0 +1,63 @@
+"""An author's words into HTML: small pieces, exactly."""
+
+from __future__ import annotations
+
+import pytest
+from storymaths.render.body import markdown_to_html, sections
+from storymaths.render.inline import inline
+
+HERE = "books/lift/session-1.md"
+
+
+@pytest.mark.parametrize(
+    ("text", "html"),
+    [
+        ("Plain words.", "Plain words."),
+        ("3 < 4 & 5", "3 &lt; 4 &amp; 5"),
+        ("*six* and **seven**", "<em>six</em> and <strong>seven</strong>"),
+        ("[the words](../../words.md#equal)", '<a href="../../words.html#equal">the words</a>'),
+        (
+            "[4 + 5 = 8]{wrong}",
+            '<span class="wrong"><span class="only-heard">Wrong on purpose: </span>4 + 5 = 8</span>',
+        ),
+    ],
+)
+def test_a_line(text: str, html: str) -> None:
+    assert str(inline(text, HERE)) == html
+
+
+def test_a_gap_is_drawn_and_can_be_heard() -> None:
+    html = str(inline("___ is equal to ___.", HERE))
+    assert html.count('class="gap"') == 2
+    assert "blank" in html
+    assert "___" not in html
+
+
+@pytest.mark.parametrize(
+    ("link", "href"),
+    [
+        ("session-2.md", "session-2.html"),
+        ("../other/index.md#cast", "../other/index.html#cast"),
+        ("#stops", "#stops"),
+        ("https://example.org/a.md", "https://example.org/a.md"),
+    ],
+)
+def test_links_lead_to_pages(link: str, href: str) -> None:
+    assert f'href="{href}"' in markdown_to_html(f"[a]({link})", HERE)
+
+
+def test_a_table_can_scroll_in_a_frame_of_its_own() -> None:
+    html = markdown_to_html("| a | b |\n| --- | --- |\n| 1 | 2 |\n", HERE)
+    assert html.index('tabindex="0"') < html.index("<table>")
+
+
+def test_one_page_does_not_leak_into_the_next() -> None:
+    markdown_to_html("[a]: https://example.org\n\n[a]\n\n## Same", HERE)
+    assert "href" not in markdown_to_html("[a]\n\n## Same", HERE)
+    assert 'id="same"' in markdown_to_html("## Same", HERE)
+
+
+def test_sections() -> None:
+    opening, parts = sections(markdown_to_html("Before.\n\n## One\n\nA.\n\n## Two\n\nB.", HERE))
+    assert "Before." in opening
+    assert [(anchor, heading) for anchor, heading, _ in parts] == [("one", "One"), ("two", "Two")]

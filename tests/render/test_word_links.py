@@ -1,0 +1,31 @@
+"""Words of the word bank where they stand."""
+
+from __future__ import annotations
+
+from storymaths.model.concept import Word
+from storymaths.render.word_links import WordFinder
+
+
+def a_word(word: str, *also: str, everyday: bool = False) -> Word:
+    return Word(word=word, year=1, concept="equality", means="Worth the same.", also=also, everyday=everyday)
+
+
+FINDER = WordFinder.of(
+    [a_word("equal", "equals"), a_word("equal to"), a_word("share", "shared"), a_word("big", everyday=True)]
+)
+
+
+def test_the_first_use_is_linked_and_the_longest_form_wins() -> None:
+    html, found = FINDER.mark("<p>It is equal to this, and equal to that; it equals it.</p>")
+    assert html.count("<a ") == 2
+    assert '<a class="word" href="#word-equal-to">equal to</a> this' in html
+    assert [word.word for word in found] == ["equal to", "equal"]
+
+
+def test_links_headings_and_attributes_are_left_alone() -> None:
+    html = '<h2>Share</h2><a href="x">share</a><img alt="share">'
+    assert FINDER.mark(html) == (html, [])
+
+
+def test_everyday_words_and_parts_of_words_are_left_alone() -> None:
+    assert FINDER.mark("<p>A big shareholder.</p>")[1] == []

@@ -1,0 +1,133 @@
+"""The build as MkDocs runs it: what it makes, what it refuses, and what it leaves as it was."""
+
+from __future__ import annotations
+
+import os
+import re
+import subprocess
+import sys
+from html.parser import HTMLParser
+from pathlib import Path
+from urllib.parse import unquote, urlsplit
+
+import pytest
+from project import collection, copy_of_project
+
+LIFT = "content/books/lamp-loft-lift"
+
+
+def mkdocs_build(project: Path) -> subprocess.CompletedProcess[str]:
+    environment = {**os.environ, "NO_MKDOCS_2_WARNING": "1"}
+    command = [sys.executable, "-m", "mkdocs", "build"]
+    return subprocess.run(command, cwd=project, env=environment, capture_output=True, text=True, check=False)
+
+
+@pytest.fixture(scope="module")
+def built(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    project = copy_of_project(tmp_path_factory.mktemp("built"))
+    draft = project / LIFT / "session-4.md"
+    draft.write_text(
+        draft.read_text(encoding="utf-8").replace("kind: session\n", "kind: session\nstatus: draft\n"), encoding="utf-8"
+    )
+    done = mkdocs_build(project)
+    assert done.returncode == 0, done.stdout + done.stderr
+    return project / "site"
+
+
+class Addresses(HTMLParser):
+    """Every address a page names, what it would load from it, and every id on it."""
+
+    def __init__(self, text: str) -> None:
+        super().__init__()
+        self.links: list[str] = []
+        self.loads: list[str] = []
+        self.ids: list[str] = []
+        self.feed(text)
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        given = dict(attrs)
+        self.ids += [given["id"]] if given.get("id") else []
+        for name in ("href", "src", "action"):
+            if value := given.get(name):
+                (self.links if tag in ("a", "form") else self.loads).append(value)
+
+
+def pages(site: Path) -> dict[Path, Addresses]:
+    return {
+        path: Addresses(path.read_text(encoding="utf-8"))
+        for path in sorted(site.rglob("*.html"))
+        if path.name != "404.html"
+    }
+
+
+def test_every_kind_of_page_is_there(built: Path) -> None:
+    for page in (
+        "index.html", "find.html", "books/lamp-loft-lift/index.html", "books/lamp-loft-lift/session-1.html",
+        "books/lamp-loft-lift/home-1.html", "books/lamp-loft-lift/story.html", "series/a-term-on-cockle-row.html",
+        "concepts/equality.html", "themes/fairness.html", "years/year-2.html", "years/reception.html", "words.html",
+        "objectives/england-content-domain/2c4.html", "objectives/england-ready-to-progress/2as-3.html", "materials.html",
+        "safety.html", "checked.html", "catalogue.json", "pagefind/pagefind.js",
+    ):  # fmt: skip
+        assert (built / page).is_file(), page
+    reference = collection().reference
+    assert len(list((built / "objectives").glob("*/*.html"))) == len(reference.objectives) + len(reference.frameworks)
+    assert len(list((built / "concepts").glob("*.html"))) == len(reference.concepts) + 1
+
+
+def test_a_draft_is_left_out(built: Path) -> None:
+    assert not (built / "books/lamp-loft-lift/session-4.html").exists()
+    assert "session-4.html" not in (built / "books/lamp-loft-lift/index.html").read_text(encoding="utf-8")
+
+
+def test_every_link_leads_somewhere_and_every_id_is_used_once(built: Path) -> None:
+    found = pages(built)
+    broken = []
+    for path, page in found.items():
+        assert len(page.ids) == len(set(page.ids)), f"{path}: {[i for i in page.ids if page.ids.count(i) > 1]}"
+        for link in (*page.links, *page.loads):
+            parts = urlsplit(link)
+            if parts.scheme or parts.netloc:
+                continue
+            target = (path.parent / unquote(parts.path)).resolve() if parts.path else path
+            if not target.is_file():
+                broken.append(f"{path.relative_to(built)}: {link}")
+            elif parts.fragment and target in found and parts.fragment not in found[target].ids:
+                broken.append(f"{path.relative_to(built)}: no #{parts.fragment} on {target.name}")
+    assert broken == []
+
+
+def test_nothing_is_loaded_from_elsewhere(built: Path) -> None:
+    for path, page in pages(built).items():
+        assert [link for link in page.loads if urlsplit(link).netloc] == [], path
+    for style in built.glob("look/*.css"):
+        assert not re.search(r"url\(\s*[\"']?(?:https?:)?//", style.read_text(encoding="utf-8"))
+
+
+def test_no_two_pages_have_one_title(built: Path) -> None:
+    titles = [re.search(r"<title>(.*?)</title>", path.read_text(encoding="utf-8"), re.DOTALL) for path in pages(built)]
+    named = [title.group(1) for title in titles if title]
+    assert len(named) == len(set(named)), [name for name in named if named.count(name) > 1]
+
+
+def test_the_generator_is_named_on_the_credits_page_alone(built: Path) -> None:
+    naming = [p.name for p in built.rglob("*.html") if "MkDocs" in p.read_text(encoding="utf-8")]
+    assert naming == ["credits.html"]
+
+
+def test_problems_stop_the_build_and_leave_the_site_as_it_was(tmp_path: Path) -> None:
+    project = copy_of_project(tmp_path)
+    old = project / "site"
+    old.mkdir()
+    (old / "index.html").write_text("as it was", encoding="utf-8")
+    page = project / LIFT / "session-1.md"
+    page.write_text(
+        page.read_text(encoding="utf-8").replace("minutes: 50", "minutes: 51", 1).replace("year: 2", "yeer: 2", 1),
+        encoding="utf-8",
+    )
+    done = mkdocs_build(project)
+    said = done.stdout + done.stderr
+    assert done.returncode != 0
+    assert "field-unknown" in said
+    assert "field-missing" in said
+    assert "Traceback" not in said
+    assert [(path.name, path.read_text(encoding="utf-8")) for path in old.rglob("*")] == [("index.html", "as it was")]
