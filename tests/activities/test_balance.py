@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from itertools import product
-from time import process_time
 from typing import Any
 
 import pytest
@@ -148,9 +147,7 @@ def test_the_number_of_ways_is_the_generating_functions(masses: list[int]) -> No
 
 def test_twelve_characters_take_a_moment() -> None:
     question = Question(tuple(range(1, 13)), (ANYWHERE,) * 12)
-    started = process_time()
     found = every_balance(question)
-    assert process_time() - started < 0.1  # the bench prints how much less
     assert len(found) == number_of_balances(list(range(1, 13)))
 
 
@@ -254,9 +251,7 @@ def test_an_older_years_version_adds_across_ten() -> None:
 def test_versions_offered_come_out_and_are_the_same_each_time(masses: dict[str, int], year: int) -> None:
     fields, scene = read(KIND, with_cast(masses))
     limits = the_reference().years[year]
-    started = process_time()
     offered = [(s, why) for _, (_, s, why) in zip(range(3), KIND.versions(fields, scene, limits), strict=False)]
-    assert process_time() - started < 1
     again = [(s, why) for _, (_, s, why) in zip(range(3), KIND.versions(fields, scene, limits), strict=False)]
     assert offered == again
     for place, _ in offered:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from time import process_time
-
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -12,9 +10,7 @@ from storymaths.activities.table import KINDS
 
 
 def faults(text: str) -> list[tuple[int, int, str]]:
-    started = process_time()
     read = read_block(text)
-    assert process_time() - started < 1
     assert not isinstance(read, Block)
     assert {problem.rule for problem in read} == {"activity-broken"}
     return [(problem.place.line, problem.place.column, problem.message) for problem in read]

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from time import process_time
-
 import pytest
 from activities.scenes import the_reference
 from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, never_breaks, read, refused, solved
@@ -184,8 +182,7 @@ def test_versions_fit_their_year_and_keep_the_order(data: dict[str, object], yea
         assert shells == sorted(shells, reverse=True)
 
 
-def test_versions_are_the_same_every_time_and_soon_made() -> None:
-    started = process_time()
+def test_versions_are_the_same_every_time() -> None:
     cast = {name: {"shells": at + 3} for at, name in enumerate(NAMES)}
     for data in (*VERSIONS.values(), {"fact": "shells", "among": 2, "cast": cast}):
         fields, scene = read(KIND, data)
@@ -197,4 +194,3 @@ def test_versions_are_the_same_every_time_and_soon_made() -> None:
             (changed.total, changed.piles, there.players) for changed, there, _ in KIND.versions(fields, scene, limits)
         ]
         assert first == again
-    assert process_time() - started < 5

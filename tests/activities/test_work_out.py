@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 from dataclasses import replace
-from time import process_time
 
 import pytest
 from activities.scenes import the_reference
@@ -162,9 +161,7 @@ def test_a_kind_that_fails_is_a_problem_and_no_traceback(monkeypatch: pytest.Mon
 )
 @settings(max_examples=300, deadline=None)
 def test_no_data_breaks_it(data: dict[str, object], kind: str) -> None:
-    started = process_time()
     done = worked(json.dumps({"kind": kind, "title": "x", **data}))
-    assert process_time() - started < 3
     assert done.problems or done.solution
 
 

@@ -7,7 +7,6 @@ from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from fractions import Fraction
 from importlib import import_module
-from time import process_time
 from typing import Any
 from xml.etree import ElementTree
 
@@ -119,7 +118,6 @@ def first_version(
     """The version a caller would take: the first that fits the year with 1 to 12 answers."""
     fields, scene = read(kind, data, home)
     limits = the_reference().years[year]
-    started = process_time()
     for tried, (changed, there, why) in enumerate(kind.versions(fields, scene, limits)):
         assert tried < 5000
         try:
@@ -127,18 +125,15 @@ def first_version(
         except Unsolvable:
             continue
         if fits(solution, year) and 1 <= len(solution.answers) <= 12:
-            assert process_time() - started < 5
             stands(solution)
             return changed, there, why, solution
     return None
 
 
 def refused(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2, rule: str | None = None) -> str:
-    """The message of a refusal in a teacher's words, given within a second."""
-    started = process_time()
+    """The message of a refusal in a teacher's words."""
     with pytest.raises((Unsolvable, ValidationError)) as caught:
         kind.solve(*read(kind, data, year))
-    assert process_time() - started < 1
     if isinstance(caught.value, Unsolvable):
         _is_told_plainly(caught.value)
         assert rule is None or caught.value.rule == rule
@@ -148,8 +143,7 @@ def refused(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2, rule:
 
 
 def never_breaks(kind: Kind[Any], data: Mapping[str, Any], year: int = 2) -> Solution | None:
-    """The solution, or None where it was refused in plain words; within a second, whatever the data."""
-    started = process_time()
+    """The solution, or None where it was refused in plain words, whatever the data."""
     try:
         solution = kind.solve(*read(kind, data, year))
     except ValidationError:
@@ -157,8 +151,6 @@ def never_breaks(kind: Kind[Any], data: Mapping[str, Any], year: int = 2) -> Sol
     except Unsolvable as problem:
         _is_told_plainly(problem)
         return None
-    finally:
-        assert process_time() - started < 1
     stands(solution)
     return solution
 

@@ -1,7 +1,8 @@
-"""Measures the finder beside the theme's own search and plain Pagefind: ``python -m bench.bench_finder 60 500 5000``.
+"""Measures the finder beside the theme's own search and plain Pagefind.
 
-Run from ``tests/`` with ``hooks`` on the path. Each figure is of a first visit, nothing kept from before, served packed
-from this machine; the best of ``ROUNDS``, since everything else on the machine only adds.
+``python tests/bench/bench_finder.py [SESSIONS …]`` (default 60, 500 and 5,000) prints a table. Each figure is of a
+first visit, nothing kept from before, served packed from this machine; the best of ``ROUNDS``, since everything else
+on the machine only adds.
 """
 
 from __future__ import annotations
@@ -14,13 +15,15 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
-from browser.conftest import ARGUMENTS
-from browser.get_browser import find_browser
 from playwright.sync_api import Browser, Page, sync_playwright
 
-from .counting_server import Served, serving
-from .many_sessions import make_project
-from .other_finders import add_plain_pagefind, build, build_theme_search
+sys.path.insert(0, str(Path(__file__).parent.parent))
+
+from bench.counting_server import Served, serving
+from bench.many_sessions import make_project
+from bench.other_finders import add_plain_pagefind, build, build_theme_search
+from browser.conftest import FLAGS
+from browser.get_browser import find_browser
 
 ROUNDS = 5
 COMMON, RARE = "partner", "daick"
@@ -138,7 +141,7 @@ def main(sizes: list[int], say: Callable[[str], None] = print) -> None:
              "ms a facet click", "kB of index elsewhere")  # fmt: skip
     say(" | ".join(heads))
     with sync_playwright() as playwright, tempfile.TemporaryDirectory() as folder:
-        browser = playwright.chromium.launch(executable_path=find_browser(), args=ARGUMENTS)
+        browser = playwright.chromium.launch(executable_path=find_browser(), args=FLAGS)
         for sessions in sizes:
             for row in compare(sessions, browser, Path(folder) / str(sessions)):
                 say(" | ".join((f"{sessions:,}", *row)))

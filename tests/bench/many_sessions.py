@@ -1,4 +1,7 @@
-"""Makes a project folder with as many made-up sessions as wanted, for measuring: ``python -m bench.many_sessions``."""
+"""Makes a project folder with as many made-up sessions as wanted, for measuring.
+
+From ``tests/``: ``python -m bench.many_sessions FOLDER SESSIONS``.
+"""
 
 from __future__ import annotations
 

@@ -36,6 +36,7 @@ TEMPLATES: Mapping[str, str] = {
     "materials": "materials.html",
     "safety": "safety.html",
     "checked": "checked.html",
+    "kinds of activity": "activities.html",
     "plain": "access.html",
     "not found": "404.html",
 }

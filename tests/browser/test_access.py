@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from contextlib import contextmanager
+from itertools import pairwise
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
@@ -85,7 +86,7 @@ def test_headings_stand_in_order(page: Page, base: str, name: str) -> None:
     )
     assert levels.count(1) == 1
     assert levels[0] == 1
-    assert all(after <= before + 1 for before, after in zip(levels, levels[1:], strict=False)), levels
+    assert all(after <= before + 1 for before, after in pairwise(levels)), levels
 
 
 @pytest.mark.parametrize("name", TEMPLATES)

@@ -200,7 +200,7 @@ def test_what_was_found_is_announced(page: Page, base: str) -> None:
     expect(status).to_have_attribute("aria-live", "polite")
     expect(status).to_have_text(re.compile(r"^\d+ ideas in all\.$"))
     open_facet(page, "kind").locator("input[value=book]").check()
-    expect(status).to_have_text("2 ideas found.")
+    expect(status).to_have_text(f"{len(collection().books)} ideas found.")
 
 
 def test_the_keyboard_is_enough(page: Page, base: str) -> None:
@@ -335,6 +335,17 @@ def test_nothing_is_wider_than_a_small_phone(page: Page, base: str, query: str) 
     assert page.evaluate("document.documentElement.scrollWidth") <= 320
 
 
+def test_on_a_phone_one_button_leads_from_the_facets_to_what_was_found(page: Page, base: str) -> None:
+    page.set_viewport_size({"width": 390, "height": 844})
+    open_finder(page, base)
+    page.locator(".narrow > summary").click()
+    open_facet(page, "kind").locator("input[value=home]").check()
+    number = number_in(page)
+    page.get_by_role("button", name=f"Show {number} ideas").click()
+    expect(page.locator(".finder-status")).to_be_focused()
+    expect(page.locator(".results a").first).to_be_in_viewport()
+
+
 def test_boxes_and_buttons_are_big_enough_to_hit(page: Page, base: str) -> None:
     open_finder(page, base, "?concept=equality")
     open_facet(page, "year")
@@ -352,3 +363,13 @@ def test_requests_stay_on_the_site(page: Page, base: str) -> None:
     open_finder(page, base, "?q=donkey")
     expect(page.locator(".results mark").first).to_be_visible()
     assert all(address.startswith((base, "blob:", "data:")) for address in asked)
+
+
+def test_no_script_of_any_page_throws(page: Page, base: str) -> None:
+    thrown: list[str] = []
+    page.on("pageerror", lambda error: thrown.append(str(error)))
+    open_finder(page, base, "?q=donkey&concept=equality&year=6")
+    for name in ("lamp-loft-lift/session-1", "lamp-loft-lift/home-1", "lamp-loft-lift/story", "lamp-loft-lift/index"):
+        page.goto(f"{base}books/{name}.html", wait_until="load")
+    page.goto(f"{base}plan.html?plan=lamp-loft-lift/session-1", wait_until="networkidle")
+    assert thrown == []

@@ -28,7 +28,11 @@ def test_a_first_visit_is_light(browser: Browser, base: str, name: str) -> None:
     context = browser.new_context()
     page = context.new_page()
     got: list[Response] = []
-    page.on("response", got.append)
+
+    def note(response: Response) -> None:
+        got.append(response)
+
+    page.on("response", note)
     page.goto(base + TEMPLATES[name], wait_until="networkidle")
     weights = {r.url.removeprefix(base): weight_of(r) for r in got if not r.url.endswith((".svg", ".png"))}
     context.close()
@@ -42,4 +46,9 @@ def test_one_stylesheet_and_nothing_else_holds_up_the_first_paint(page: Page, ba
         "() => performance.getEntriesByType('resource').filter((r) => r.renderBlockingStatus === 'blocking').map((r) => r.name)"
     )
     assert blocking == [f"{base}look/site.css"]
-    assert page.locator("head script:not([defer]):not([type=module]), body script[src]:not([defer]):not([type=module])").count() == 0
+    assert (
+        page.locator(
+            "head script:not([defer]):not([type=module]), body script[src]:not([defer]):not([type=module])"
+        ).count()
+        == 0
+    )

@@ -102,7 +102,9 @@ def test_every_pair_has_contrast_enough(mode: str) -> None:
 def test_no_colour_is_left_out() -> None:
     named = set(modes()["day"])
     assert named - {name for pair in PAIRS for name in pair[:2]} == DECORATION
-    assert named_colours(VALUES.split("@media (prefers-color-scheme: dark)")[1].split("@media print")[0]).keys() == named
+    assert (
+        named_colours(VALUES.split("@media (prefers-color-scheme: dark)")[1].split("@media print")[0]).keys() == named
+    )
 
 
 def test_only_the_values_name_colours() -> None:

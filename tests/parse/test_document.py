@@ -58,3 +58,10 @@ def test_no_change_to_a_file_brings_the_reader_down(data: st.DataObject) -> None
     put = data.draw(st.text(max_size=12))
     page = parse_document("content/a.md", text[:at] + put + text[at + cut :])
     assert isinstance(page, Document | Unread)
+
+
+@pytest.mark.parametrize("key", ["0[:", "function-before[x]", "a.b", "''"])
+def test_strange_keys_are_only_unknown_fields(key: str) -> None:
+    page = parse_document("content/a.md", f'---\nkind: page\ntitle: A\nsummary: B\n"{key}": 1\n---\n')
+    assert isinstance(page, Document)
+    assert [(fault.kind, fault.place.line) for fault in page.faults] == [("unknown", 5)]

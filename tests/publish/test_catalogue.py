@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 from bench.many_sessions import make_project
 from project import ROOT, collection
+from storymaths.check.rules import check_all
 from storymaths.model.collection import Collection
 from storymaths.model.home import Home
 from storymaths.model.session import Session
@@ -121,6 +122,10 @@ def test_questions_hold_the_words_and_the_questions_of_the_stops(site: Site) -> 
         if isinstance(idea.fields, Session):
             assert all(stop.ask.split()[-1] in text for reading in idea.fields.reads for stop in reading.stops)
             assert all(word in text for word in idea.fields.words.new)
+
+
+def test_made_up_projects_keep_every_rule(many: Collection) -> None:
+    assert check_all(many) == []
 
 
 def test_the_catalogue_stays_small(many: Collection) -> None:

@@ -6,9 +6,8 @@ import io
 
 import pytest
 from fontTools.ttLib import TTFont
-from storymaths.publish.letterforms import letterforms
-
 from project import ROOT
+from storymaths.publish.letterforms import letterforms
 
 SIGNS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789+−×÷=≠<>£½¼¾°“”‘’–…é"
 

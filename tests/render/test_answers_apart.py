@@ -17,15 +17,12 @@ def test_each_answer_stands_under_its_heading_without_its_fold() -> None:
     assert "id=" not in apart
 
 
-def test_versions_are_told_apart_by_their_year() -> None:
+def test_of_versions_for_several_years_the_pages_own_is_printed() -> None:
     html = "<h4>Level</h4>" + "".join(
-        f'<div class="version" data-year="{n}" data-name="Year {n}"><details class="answers"><summary>All</summary>'
-        f"<ol><li>{n}</li></ol></details></div>"
-        for n in (1, 2)
+        f'<div class="{kind}" data-year="{n}"><details class="answers"><summary>All</summary><p>{n}</p></details></div>'
+        for n, kind in ((1, "version"), (2, "version own"), (3, "version"))
     )
-    apart = answers_apart(html, "Rides")
-    assert "<h3>Level, Year 1</h3><ol><li>1</li></ol>" in apart
-    assert "<h3>Level, Year 2</h3><ol><li>2</li></ol>" in apart
+    assert "<ol><li><h3>Level</h3><p>2</p></li></ol>" in answers_apart(html, "Rides")
 
 
 def test_a_page_without_answers_has_no_such_page() -> None:

@@ -21,7 +21,7 @@ def claim_fault(kind: Kind[Any], fields: ActivityFields, solution: Solution) -> 
         return None
     if isinstance(claim, int):
         return None if claim == len(found) else (_miscounted(claim, solution), f"write answers: {len(found)}.")
-    unordered = bool(getattr(kind, "unordered", False))
+    unordered = kind.unordered
     keys = [_keys(answer, unordered) for answer in found]
     said = [_key(str(item), unordered) for item in claim]
     missed = [answer for answer, own in zip(found, keys, strict=True) if not own & set(said)]

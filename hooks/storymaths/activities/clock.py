@@ -66,20 +66,24 @@ class ClockFields(ActivityFields):
 
 
 FINDINGS = {
-    "read": Finding(read_clock, ("times|fact",), ("clock", "roman")),
-    "set": Finding(set_clock, ("times|fact",), ("clock", "roman")),
-    "convert": Finding(convert, ("times|fact",), ("clock",)),
-    "duration": Finding(duration, ("spans|to_fact",), ("fact", "pick", "clock")),
+    "read": Finding(read_clock, ("times^fact",), ("clock", "roman")),
+    "set": Finding(set_clock, ("times^fact",), ("clock", "roman")),
+    "convert": Finding(convert, ("times^fact",), ("clock",)),
+    "duration": Finding(duration, ("spans^to_fact",), ("fact", "pick", "clock")),
     "end": Finding(moved, ("starts", "lasts"), ("clock",)),
     "start": Finding(moved, ("ends", "lasts"), ("clock",)),
     "repeats": Finding(repeats, ("starts", "every", "until"), ("clock",)),
-    "order": Finding(order_of_day, ("events|fact",), ("clock",)),
+    "order": Finding(order_of_day, ("events^fact",), ("clock",)),
     "timetable": Finding(timetable, ("stops", "trips"), ("board", "alight", "after", "by", "pick", "clock")),
 }
 
 
 class Clock(Kind[ClockFields]):
-    """Times to the minute. Steps: hour and minutes for a face, a jump along the day, a comparison of two times."""
+    """Times to the minute.
+
+    Steps: two for a clock face (the hour, the minutes); one for each jump along the day; one for each comparison of
+    times; two to read a timetable and one for each thing asked of a trip.
+    """
 
     name = "clock"
     says = "Time: clocks read and set, how long, when it ends, the order of a day, trips of a timetable."

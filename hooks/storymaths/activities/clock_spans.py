@@ -51,8 +51,9 @@ def _spans(fields: ClockFields, scene: Scene) -> list[Span]:
     if fields.fact and fields.to_fact:
         pairs = zip(scene.players, times_of(fields.fact, scene), times_of(fields.to_fact, scene), strict=True)
         named = [(player.id, player.name, start, end) for player, start, end in pairs]
-    if not named:
-        raise Unsolvable(("find",), "There are no times to go between.", 'give "spans", or "fact" and "to_fact".')
+    if bool(fields.fact) != bool(fields.to_fact):
+        message = "A span of the cast needs two facts: where it starts and where it ends."
+        raise Unsolvable(("fact",), message, 'give both "fact" and "to_fact", or "spans".')
     for _, name, start, end in named:
         if start == end:
             message = f"The two times{f' of {name}' if name else ''} are the same: no time passes, or a whole day."
@@ -102,40 +103,40 @@ def _slip_of_hundreds(spans: Sequence[Span]) -> Slip | None:
 def moved(fields: ClockFields, scene: Scene) -> Solution:
     """When it ends, given its start and what it lasts; or when it began, given its end."""
     forward = fields.find == "end"
-    known = fields.starts if forward else fields.ends
+    known, field = (fields.starts, "starts") if forward else (fields.ends, "ends")
     total = sum(fields.lasts)
     if known is None or total >= DAY:
         raise Unsolvable(("lasts",), "It lasts a day or more.", "choose shorter lengths of time.")
-    read_finely([known], scene, ("starts",) if forward else ("ends",))
+    read_finely([known], scene, (field,))
     read_finely(fields.lasts, scene, ("lasts",))
-    times = (
-        list(accumulate(fields.lasts, initial=known))
-        if forward
-        else list(accumulate(reversed(fields.lasts), lambda time, length: time - length, initial=known))
-    )
+    first = known if forward else known - total
+    times = list(accumulate(fields.lasts, initial=first))
     tell = teller(times, scene, style_of(fields, scene))
-    found, verb = times[-1], "ends" if forward else "began"
+    found, verb = (times[-1], "ends") if forward else (first, "began")
     day = "" if 0 <= found < DAY else " the next day" if found >= DAY else " the day before"
-    way = [counted_on(a, b, tell) if forward else counted_on(b, a, tell) for a, b in pairwise(times)]
-    lengths = listed([long(length) for length in fields.lasts])
-    one_after = ", one after another" if len(fields.lasts) > 1 else ""
-    task = Task(
-        f"It starts at {tell(known)} and lasts {lengths}{one_after}. When does it end?"
-        if forward
-        else f"It ended at {tell(known)} and had lasted {lengths}{one_after}. When did it begin?"
-    )
-    data = {verb: digits(found), "minutes": total}
-    answer = Answer(f"It {verb} at {tell(found)}{day}.", " ".join(way), data)
-    slip = None
-    minute = known % HOUR + total % HOUR
-    if forward and minute >= HOUR:
-        slip = Slip(
-            "Adds the minutes past 60 without a new hour.", f"{known // HOUR + total // HOUR} and {minute} minutes"
-        )
-    stops = stops_between(min(known, found), max(known, found))
+    way = " ".join(counted_on(start, end, tell) for start, end in pairwise(times))
+    answer = Answer(f"It {verb} at {tell(found)}{day}.", way, {verb: digits(found), "minutes": total})
+    stops = stops_between(times[0], times[-1])
     note = "A time and a length lead to one other time, so there is one answer."
-    figure = line_of_time([stop % DAY + DAY * (stop // DAY) for stop in stops], tell)
-    return solution(task, [answer], len(fields.lasts) + len(stops) - 2, note, slip, (figure,))
+    task = Task(_asked_when(forward, tell(known), fields.lasts))
+    steps = len(fields.lasts) + len(stops) - 2
+    slip = _slip_past_sixty(known, total) if forward else None
+    return solution(task, [answer], steps, note, slip, (line_of_time(stops, tell),))
+
+
+def _asked_when(forward: bool, known: str, lasts: Sequence[int]) -> str:
+    lengths = listed([long(length) for length in lasts]) + (", one after another" if len(lasts) > 1 else "")
+    if forward:
+        return f"It starts at {known} and lasts {lengths}. When does it end?"
+    return f"It ended at {known} and had lasted {lengths}. When did it begin?"
+
+
+def _slip_past_sixty(start: int, total: int) -> Slip | None:
+    minute = start % HOUR + total % HOUR
+    if minute < HOUR:
+        return None
+    hour = (start // HOUR + total // HOUR) % 12 or 12
+    return Slip("Adds the minutes past 60 without a new hour.", f"{minute} minutes past {hour}")
 
 
 def repeats(fields: ClockFields, scene: Scene) -> Solution:

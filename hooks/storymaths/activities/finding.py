@@ -18,7 +18,10 @@ class Finding(Generic[F]):
 
     solve: Callable[[F, Scene], Solution]
     needs: tuple[str, ...] = ()
-    """Fields it cannot do without; ``a|b`` asks for one of them. ``fact`` stands for a cast and its fact."""
+    """Fields it cannot do without: ``a|b`` asks for one of them or more, ``a^b`` for one only.
+
+    ``fact`` stands for a cast and its fact.
+    """
     may: tuple[str, ...] = ()
 
 
@@ -27,10 +30,15 @@ def found(fields: F, find: str, findings: Mapping[str, Finding[F]], scene: Scene
     finding = findings[find]
     given = [name for name in (*own_fields(fields), "fact") if _stated(fields, name)]
     for need in finding.needs:
-        if not set(given) & set(need.split("|")):
-            names = " or ".join(f'"{name}"' for name in need.split("|"))
+        choice = _choice(need)
+        there = [name for name in choice if name in given]
+        names = " or ".join(f'"{name}"' for name in choice)
+        if not there:
             raise Unsolvable(("find",), f'"find: {find}" needs {names}.', f"add {names}.", "activity-broken")
-    understood = {"find", *finding.may, *(name for need in finding.needs for name in need.split("|"))}
+        if len(there) > 1 and "^" in need:
+            message = f'"find: {find}" takes only one of {names}; the other would be passed over in silence.'
+            raise Unsolvable((there[1],), message, "keep one of them.", "activity-broken")
+    understood = {"find", *finding.may, *(name for need in finding.needs for name in _choice(need))}
     for name in given:
         if name not in understood:
             message = f'"{name}" has no part in "find: {find}", so it would be passed over in silence.'
@@ -46,6 +54,10 @@ def found(fields: F, find: str, findings: Mapping[str, Finding[F]], scene: Scene
         raise Unsolvable(("find",), message, "choose smaller numbers or fewer things.", "activity-too-many-answers")
     answers = tuple(replace(answer, says=answer.says.removesuffix(".")) for answer in solution.answers)
     return replace(solution, answers=answers, task=replace(solution.task, ask=fields.ask or solution.task.ask))
+
+
+def _choice(need: str) -> list[str]:
+    return need.replace("^", "|").split("|")
 
 
 def own_fields(fields: ActivityFields) -> list[str]:

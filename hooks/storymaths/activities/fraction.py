@@ -69,10 +69,10 @@ class FractionFields(ActivityFields):
 
 
 FINDINGS = {
-    "part": Finding(part, ("fraction", "of|fact"), ("things",)),
+    "part": Finding(part, ("fraction", "of^fact"), ("things",)),
     "rest": Finding(rest, ("fraction", "of"), ("taken", "things")),
-    "whole": Finding(whole, ("fraction", "part|rest"), ("things",)),
-    "share": Finding(share, ("fraction", "counts|up_to|fact")),
+    "whole": Finding(whole, ("fraction", "part^rest"), ("things",)),
+    "share": Finding(share, ("fraction", "counts^up_to^fact")),
     "set": Finding(part_of_cast, ("fact",), ("has",)),
     "groups": Finding(groups, ("fraction", "fact"), ("things",)),
     "shape": Finding(shape, ("shapes",), ("fraction", "written_as")),
@@ -84,7 +84,11 @@ FINDINGS = {
 
 
 class FractionKind(Kind[FractionFields]):
-    """Fractions of anything. Steps: one to share into equal parts, one more to take several, one for each that goes."""
+    """Fractions of anything.
+
+    Steps: of an amount, one to share it into equal parts, one more to take several of them, one for each amount that
+    goes; in a list, one for each comparison; two to look at a set, a line or equal fractions; three for groups.
+    """
 
     name = "fraction"
     says = "Fractions of an amount, of the cast, of a shape or as numbers: found, compared, ordered, placed."

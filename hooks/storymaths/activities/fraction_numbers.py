@@ -19,6 +19,9 @@ if TYPE_CHECKING:
 def equal(fields: FractionFields, scene: Scene) -> Solution:
     """Which are worth the same: the pairs of a list, those of a list equal to one, or all up to a number of parts."""
     fraction, numbers = fields.fraction, fields.numbers
+    if numbers and fields.up_to:
+        message = '"up_to" says nothing where "numbers" lists what to look through.'
+        raise Unsolvable(("up_to",), message, "keep one of them.", "activity-broken")
     if fraction is None:
         pairs = [(a, b) for a, b in combinations(numbers, 2) if a.value == b.value]
         ask, lines = "Which of these are worth the same?", tuple(number.text for number in numbers)
@@ -76,6 +79,7 @@ def order(fields: FractionFields, scene: Scene) -> Solution:
     if under > 1 and under <= 10_000:
         parts = [f"{n.text} is {n.value * under}" for n in numbers]
         worked += f"In parts of which {under:,} make one whole, {listed(parts)}."
+    worked = worked.strip() or f"Each is {'less' if fields.greatest_first else 'more'} than the one before."
     data = {
         "order": [n.text for n in numbers],
         "equal": [[n.text for n in place] for place in places if len(place) > 1],
@@ -86,9 +90,8 @@ def order(fields: FractionFields, scene: Scene) -> Solution:
     task = Task(f"Put these in order, the {end} first.", lines=lines[: 1 + (scene.year.year >= 2)])
     note = "Numbers have one order; two that are equal stand at one place."
     slip = _by_digits(numbers)
-    return solution(
-        task, [Answer(f"{says}.", worked.strip(), data)], scene, len(numbers) - 1, note, slip, figures=figures
-    )
+    answer = Answer(f"{says}.", worked, data)
+    return solution(task, [answer], scene, len(numbers) - 1, note, slip, figures=figures)
 
 
 def _by_digits(numbers: list[WrittenNumber]) -> Slip | None:

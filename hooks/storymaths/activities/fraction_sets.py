@@ -10,7 +10,7 @@ from ..model.activity import Answer, Scene, Slip, Solution, Task
 from .fraction_number import WrittenNumber
 from .fraction_words import a_part, bar, shared_out, solution
 from .kind import Unsolvable, whole_fact
-from .saying import capital, counted, listed, mixed, plain, spoken
+from .saying import capital, counted, listed, mixed, plain, spoken, written
 
 if TYPE_CHECKING:
     from .fraction import FractionFields
@@ -73,7 +73,8 @@ def part_of_cast(fields: FractionFields, scene: Scene) -> Solution:
     about = scene.facts.get(fact)
     label = about.means if about else fact
     if wanted is not True:
-        label = f"not {label}" if wanted is False else f"{label}: {wanted}"
+        value = written(wanted) if isinstance(wanted, int) else wanted
+        label = f"not {label}" if wanted is False else f"{label}: {value}"
     among, all_ = len(fits), len(scene.players)
     what = "fraction" if scene.year.year > 1 else "part"
     task = Task(f"What {what} of them fits this: {label}?", scene.players, lines=(f"___ of the {all_} fit.",))

@@ -91,6 +91,8 @@ class Kind(ABC, Generic[F]):
     practises: ClassVar[Mapping[str, str]] = {}
     """Ready-to-progress codes of Years 1 and 2 it can practise, and how."""
     fields: ClassVar[type[ActivityFields]]
+    unordered: ClassVar[bool] = False
+    """Whether a claimed answer may name its parts in any order: ``hare + otter`` for ``otter + hare``."""
 
     @abstractmethod
     def solve(self, fields: F, scene: Scene) -> Solution:

@@ -75,14 +75,14 @@ class MeasureFields(ActivityFields):
     form: Literal["ruler", "jug", "thermometer"] = "ruler"
 
 
-_WHAT = "amounts|things|fact"
+_WHAT = "amounts^things^fact"
 FINDINGS = {
     "compare": Finding(compare, (_WHAT,), ("unit",)),
     "order": Finding(order, (_WHAT,), ("unit", "greatest_first")),
     "convert": Finding(convert, (_WHAT, "to"), ("unit",)),
     "read": Finding(read_scale, ("parts", "pointers"), ("ends", "numbered", "form", "unit")),
     "units": Finding(units, ("amount", "by")),
-    "level": Finding(level, ("load|fact", "weights"), ("pans", "unit")),
+    "level": Finding(level, ("load^fact", "weights"), ("pans", "unit")),
     "reach": Finding(reach, ("weights",), ("pans", "up_to")),
     "total": Finding(total, ("start|amounts|things",), ("less", "to")),
     "rate": Finding(rate, ("of", "comes_to", "want"), ("to",)),
@@ -92,7 +92,11 @@ FINDINGS = {
 
 
 class MeasureKind(Kind[MeasureFields]):
-    """Exact amounts. Steps: one for each unit changed, comparison, sum, division or weight."""
+    """Exact amounts.
+
+    Steps: one for each unit changed, comparison, sum, multiplication or division; one for each weight; two to read a
+    scale (what a part is worth, where the arrow is) and one more between marks.
+    """
 
     name = "measure"
     says = "Measures: compared, ordered, converted, read off a scale, levelled with weights, added, kept in step."

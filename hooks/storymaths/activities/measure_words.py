@@ -30,11 +30,19 @@ Named = tuple[str, str, Amount]
 
 def named_amounts(fields: MeasureFields, scene: Scene) -> list[Named]:
     """What is measured, in order: of the cast, of named things, or of nothing in particular."""
+    named: list[Named] = [("", "", amount) for amount in fields.amounts]
     if fields.fact:
-        return [(player.id, player.name, _of_player(fields, scene, i)) for i, player in enumerate(scene.players)]
-    if fields.things:
-        return [(name, name, amount) for name, amount in fields.things.items()]
-    return [("", "", amount) for amount in fields.amounts]
+        named = [(player.id, player.name, _of_player(fields, scene, i)) for i, player in enumerate(scene.players)]
+    elif fields.things:
+        named = [(name, name, amount) for name, amount in fields.things.items()]
+    for _, name, amount in named:
+        if amount.number < 0 and amount.unit not in ("", "°C"):
+            message = (
+                f"{name or 'An amount'} is {amount.text or amount.number} {'' if amount.text else amount.unit}".strip()
+            )
+            fix = "only temperatures and bare numbers go below nought."
+            raise Unsolvable(("fact",) if fields.fact else ("amounts",), f"{message}, which is less than nothing.", fix)
+    return named
 
 
 def _of_player(fields: MeasureFields, scene: Scene, index: int) -> Amount:

@@ -80,18 +80,22 @@ FINDINGS = {
     "ways": Finding(make, ("amount",), ("coins", "purse", "count")),
     "fewest": Finding(make_in_fewest, ("amount",), ("coins", "purse")),
     "change": Finding(change, ("items|prices", "paid")),
-    "buy": Finding(buy, ("amount|paid", "prices|fact"), ("change", "choose", "repeats", "spend")),
-    "how_many": Finding(how_many, ("amount|fact", "price")),
+    "buy": Finding(buy, ("amount^paid", "prices^fact"), ("change", "choose", "repeats", "spend")),
+    "how_many": Finding(how_many, ("amount^fact", "price")),
     "total": Finding(total, ("|".join(_BOUGHT),), ("less",)),
     "compare": Finding(compare, ("purse", "other")),
-    "missing": Finding(missing, ("amount|paid",), ("change", "items", "prices", "alike")),
-    "share": Finding(share, ("items|start", "among|fraction"), ("less", "each_less")),
+    "missing": Finding(missing, ("amount^paid",), ("change", "items", "prices", "alike")),
+    "share": Finding(share, ("items|start", "among^fraction"), ("less", "each_less")),
     "save": Finding(save, ("amount", "each"), ("items", "start")),
 }
 
 
 class Money(Kind[MoneyFields]):
-    """Money in whole pence. Steps: one for each coin, thing or amount reckoned with after the first."""
+    """Money in whole pence.
+
+    Steps: one for each coin, thing or amount reckoned with after the first, and for each multiplication or division;
+    no more than twelve.
+    """
 
     name = "money"
     says = "Money: every way to make or spend an amount, fewest coins, change, totals, missing prices."

@@ -56,5 +56,7 @@ class Word(Strict):
     also: tuple[Text, ...] = ()
     """Other forms that stand for the same word in running text: plurals, endings."""
     example: Text | None = None
+    ambiguous: bool = False
+    """True where running text often means something else by it: "three times" is no multiplication."""
     everyday: bool = False
     """True for words most children know from talk; sessions need not teach them first."""

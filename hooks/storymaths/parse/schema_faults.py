@@ -11,7 +11,7 @@ from typing import Any, get_args, get_origin
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 
-from ..model.document import Fault, Locator
+from ..model.document import Fault, Loc, Locator
 
 _WORDS = {
     "string_type": "should be words",
@@ -54,8 +54,7 @@ def without_unknown(raw: Mapping[str, Any], error: ValidationError) -> dict[str,
 
 
 def _fault(detail: ErrorDetails, schema: type[BaseModel], raw: Mapping[str, Any], locator: Locator) -> Fault:
-    loc = tuple(step for step in detail["loc"] if _resolves(step))
-    name = ".".join(str(step + 1 if isinstance(step, int) else step) for step in loc if step != "[key]")
+    loc, name = _in_file(detail, raw)
     if detail["type"] == "extra_forbidden":
         return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name, _keys_at(schema, loc[:-1]))
     if detail["type"] == "missing":
@@ -63,9 +62,28 @@ def _fault(detail: ErrorDetails, schema: type[BaseModel], raw: Mapping[str, Any]
     return Fault("mistyped", locator.place(loc), name, _in_words(detail))
 
 
-def _resolves(step: str | int) -> bool:
-    # Steps such as ``function-before[…]`` are the validator's own and stand for nothing in the file.
-    return isinstance(step, int) or step == "[key]" or "[" not in step
+def _in_file(detail: ErrorDetails, raw: Mapping[str, Any]) -> tuple[Loc, str]:
+    """The way to what was refused as it stands in the file, and in words: list items are counted from 1.
+
+    Steps such as ``function-before[…]`` are the validator's own and stand for nothing in the file.
+    """
+    loc: list[str | int] = []
+    named: list[str] = []
+    value: Any = raw
+    last = len(detail["loc"]) - 1
+    for index, step in enumerate(detail["loc"]):
+        if isinstance(value, Mapping) and step in value:
+            value = value[step]
+            named.append(str(step))
+        elif isinstance(value, list) and isinstance(step, int) and step < len(value):
+            value = value[step]
+            named.append(str(step + 1))
+        elif index == last and detail["type"] in ("missing", "extra_forbidden"):
+            named.append(str(step))
+        elif step != "[key]":
+            continue
+        loc.append(step)
+    return tuple(loc), ".".join(named)
 
 
 def _in_words(detail: ErrorDetails) -> str:

@@ -14,10 +14,10 @@ from functools import cache
 from importlib.util import find_spec
 from pathlib import Path
 
-from fontTools.pens.ttGlyphPen import TTGlyphPen
-from fontTools.subset import Options, Subsetter
-from fontTools.ttLib import TTFont
-from fontTools.varLib.instancer import instantiateVariableFont
+from fontTools.pens.ttGlyphPen import TTGlyphPen  # type: ignore[import-untyped]
+from fontTools.subset import Options, Subsetter  # type: ignore[import-untyped]
+from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
+from fontTools.varLib.instancer import instantiateVariableFont  # type: ignore[import-untyped]
 
 _SIGNS = (*range(0x20, 0x7F), *range(0xA0, 0x100), *map(ord, "−≠≤≥½⅓⅔¼¾⅛–—‘’“”•…→←⁰ⁱ"))
 """Latin letters, and the signs of primary mathematics; where a face lacks one the next in the list serves."""

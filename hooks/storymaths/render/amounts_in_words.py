@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 
-from ..model.quantity import UNITS
 from ..model.prose import VULGAR
+from ..model.quantity import UNITS
 
 VULGARS = "".join(VULGAR)
 SIGNS = {

@@ -26,8 +26,13 @@ class WordFinder:
 
     @classmethod
     def of(cls, words: Iterable[Word]) -> WordFinder:
-        """A finder for some words; everyday words are left alone."""
-        by_form = {form.lower(): word for word in words if not word.everyday for form in (word.word, *word.also)}
+        """A finder for some words; everyday and ambiguous words are left alone."""
+        by_form = {
+            form.lower(): word
+            for word in words
+            if not (word.everyday or word.ambiguous)
+            for form in (word.word, *word.also)
+        }
         return cls(re.compile(rf"\b(?:{_by_opening(by_form)})\b", re.IGNORECASE), by_form)
 
     def mark(self, html: str) -> tuple[str, list[Word]]:

@@ -10,14 +10,21 @@
   const part = (selector) => place.querySelector(selector);
   const form = part("form"), words = part("#find-q"), status = part(".finder-status"), chips = part(".chips");
   const results = part(".results"), index = part(".finder-index");
-  const help = element("div", "finder-help");
+  const help = element("div", "finder-help"), done = element("button", "narrow-done");
   const showMore = element("button", "quiet show-more", "Show more");
   let data, facets, state, scores = null, found = new Map(), looking = false, waiting = 0, saying = 0, typedFrom = "";
 
   /* The words above, what narrows beside, what was found in the middle. */
   const layOut = () => {
     const beside = element("details", "narrow"), main = element("div", "finder-found");
-    beside.append(element("summary", "", "Narrow it down"), form.querySelector(".facets"));
+    beside.append(element("summary", "", "Narrow it down"), form.querySelector(".facets"), done);
+    done.type = "button";
+    done.addEventListener("click", () => { // on a phone what was found is below, out of sight
+      beside.open = false;
+      status.focus();
+      main.scrollIntoView();
+    });
+    status.tabIndex = -1;
     main.append(status, chips, help, results, showMore);
     form.after(beside, main);
     showMore.type = "button";
@@ -40,6 +47,7 @@
     for (const facet of facets) facet.show(state, counted);
     finder.drawChips(data, chips, state, { takeAway: (value) => choose(value, false), clear });
     const fitting = finder.rank(data, counted.fitting, state, scores);
+    done.textContent = fitting.length ? `Show ${ideasIn(fitting.length)}` : "Show the nearest";
     results.classList.toggle("looking", looking);
     results.setAttribute("aria-busy", String(looking));
     help.replaceChildren();
