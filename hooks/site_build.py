@@ -18,26 +18,28 @@ from mkdocs.exceptions import Abort
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 
-
 log = logging.getLogger("mkdocs.storymaths")
 _HERE = str(Path(__file__).parent)
-_serving = False
-_build: Any = None
+
+
+class _Now:
+    """What this run of MkDocs is doing, and its build. The one state there is: MkDocs' events share no other."""
+
+    serving = False
+    build: Any = None
 
 
 def on_startup(command: str, dirty: bool) -> None:
     """Notes whether pages are being written for publishing or served to their author."""
-    global _serving
-    _serving = command == "serve"
+    _Now.serving = command == "serve"
 
 
 def on_config(config: MkDocsConfig) -> MkDocsConfig:
     """Reads and checks everything; a build with problems stops here, before any file is touched."""
-    global _build
-    _build = _fresh().Build(Path(config.config_file_path).parent, serving=_serving)
-    if _build.problems:
-        report = f"{len(_build.problems)} problem(s) in the content\n\n{_build.report()}\n"
-        if not _serving:
+    _Now.build = _fresh().Build(Path(config.config_file_path).parent, serving=_Now.serving)
+    if _Now.build.problems:
+        report = f"{len(_Now.build.problems)} problem(s) in the content\n\n{_Now.build.report()}\n"
+        if not _Now.serving:
             raise Abort(f"{report}\nNothing was built; the site is as it was.")
         log.error(report)
     return config
@@ -46,11 +48,11 @@ def on_config(config: MkDocsConfig) -> MkDocsConfig:
 def on_files(files: Files, config: MkDocsConfig) -> Files:
     """Leaves out drafts, and adds the pages and files the core makes itself."""
     for file in list(files):
-        if _build.is_left_out(file.src_uri):
+        if _Now.build.is_left_out(file.src_uri):
             files.remove(file)
-    for source in _build.generated_sources:
+    for source in _Now.build.generated_sources:
         files.append(File.generated(config, source, content=""))
-    for name, content in _build.assets().items():
+    for name, content in _Now.build.assets().items():
         files.append(File.generated(config, name, content=content))
     return files
 
@@ -62,18 +64,18 @@ def on_page_markdown(markdown: str, page: Page, config: MkDocsConfig, files: Fil
 
 def on_page_context(context: dict[str, Any], page: Page, config: MkDocsConfig, nav: Any) -> dict[str, Any]:
     """Gives the frame its page."""
-    context["drawn"] = _build.draw(page.file.src_uri)
-    context["to"] = _build.linker(page.file.src_uri)
+    context["drawn"] = _Now.build.draw(page.file.src_uri)
+    context["to"] = _Now.build.linker(page.file.src_uri)
     return context
 
 
 def on_post_build(config: MkDocsConfig) -> None:
     """Indexes the text of the finished site."""
-    _build.finish(Path(config.site_dir))
+    _Now.build.finish(Path(config.site_dir))
 
 
 def _fresh() -> Any:
-    if _serving and _build is not None:
+    if _Now.serving and _Now.build is not None:
         for name in [name for name in sys.modules if name.split(".")[0] == "storymaths"]:
             del sys.modules[name]
         sys.path.insert(0, _HERE)

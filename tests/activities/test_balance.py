@@ -12,7 +12,7 @@ from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, neve
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.balance import KIND
-from storymaths.activities.balance_search import ANYWHERE, Question, every_balance
+from storymaths.activities.balance.search import ANYWHERE, Question, every_balance
 from storymaths.parse.number_sentence import find_number_sentences
 
 NAMES = "gull crab seal puffin whelk limpet otter heron".split()

@@ -11,7 +11,7 @@ from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, neve
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.bonds import KIND
-from storymaths.activities.splitting import Split
+from storymaths.activities.bonds.splitting import Split
 
 CAST = st.dictionaries(
     st.sampled_from("gull crab seal puffin whelk limpet otter".split()), st.integers(1, 12), min_size=2

@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from pydantic import TypeAdapter
 from storymaths.activities.clock import KIND
-from storymaths.activities.clock_time import GRAIN, Length, Time, digits, in_words, long
+from storymaths.activities.clock.time import GRAIN, Length, Time, digits, in_words, long
 
 DAY = date(2001, 1, 1)
 MINUTES = st.integers(0, 1439)

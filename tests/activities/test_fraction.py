@@ -14,7 +14,7 @@ from activities.trials import answers_of, first_version, fits, never_breaks, rea
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.fraction import KIND
-from storymaths.activities.fraction_number import DENOMINATORS
+from storymaths.activities.fraction.number import DENOMINATORS
 from storymaths.parse.number_sentence import exact
 
 FRACTIONS = st.integers(1, 12).flatmap(lambda under: st.tuples(st.integers(1, under), st.just(under)))

@@ -12,7 +12,7 @@ from activities.trials import answers_of, first_version, fits, never_breaks, rea
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.measure import KIND
-from storymaths.activities.measure_amount import FIRST_YEAR, SIZES
+from storymaths.activities.measure.amount import FIRST_YEAR, SIZES
 from storymaths.model.activity import Scene
 
 # How many of the smallest of each kind: an account of its own, in whole numbers.

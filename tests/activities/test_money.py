@@ -12,7 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.kind import Unsolvable
 from storymaths.activities.money import KIND
-from storymaths.activities.uk_coins import COINS, MONEY, in_fewest_coins
+from storymaths.activities.money.uk_coins import COINS, MONEY, in_fewest_coins
 
 SOME_COINS = st.lists(st.integers(1, 30), min_size=1, max_size=5, unique=True)
 PURSES = st.lists(st.sampled_from([1, 2, 5, 10, 20, 50]), min_size=1, max_size=9)

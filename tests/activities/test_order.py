@@ -12,8 +12,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.kind import Unsolvable
 from storymaths.activities.order import KIND
-from storymaths.activities.order_clues import read_clue
-from storymaths.activities.order_search import Orders, too_few_to_clash
+from storymaths.activities.order.clues import read_clue
+from storymaths.activities.order.search import Orders, too_few_to_clash
 
 NAMES = "gull crab seal puffin whelk limpet".split()
 CASTS = st.dictionaries(st.sampled_from(NAMES), st.integers(1, 12), min_size=2, max_size=6)

@@ -11,11 +11,11 @@ from typing import Any
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from storymaths.activities.rule_functions import TooLarge
-from storymaths.activities.rule_reader import RuleFault, read_rule
-from storymaths.activities.rule_tree import NoValue, decider
-from storymaths.activities.rule_words import clause
-from storymaths.activities.rule_worked import worked
+from storymaths.activities.rule_language.functions import TooLarge
+from storymaths.activities.rule_language.reader import RuleFault, read_rule
+from storymaths.activities.rule_language.tree import NoValue, decider
+from storymaths.activities.rule_language.words import clause
+from storymaths.activities.rule_language.worked import worked
 from storymaths.parse.number_sentence import find_number_sentences, is_true
 
 LETTERS = {"a": "number", "b": "number"}

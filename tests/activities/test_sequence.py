@@ -11,8 +11,8 @@ from activities.scenes import the_reference
 from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, never_breaks, read, refused, solved
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from storymaths.activities.number_rules import whole_root
 from storymaths.activities.sequence import KIND
+from storymaths.activities.sequence.number_rules import whole_root
 
 STARTS, STEPS = st.integers(-20, 60), st.integers(-12, 12)
 

@@ -13,8 +13,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.kind import Unsolvable
 from storymaths.activities.shape import KIND
-from storymaths.activities.shape_claims import right_angles_can_be, solids_that_can_be
-from storymaths.activities.shape_set import FLATS, SOLIDS, count_of
+from storymaths.activities.shape.claims import right_angles_can_be, solids_that_can_be
+from storymaths.activities.shape.set import FLATS, SOLIDS, count_of
 from storymaths.render.figures.flat_outlines import OUTLINES
 from storymaths.render.figures.solid_meshes import MESHES
 

@@ -23,7 +23,7 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 sys.path.insert(0, str(Path(__file__).parent.parent.parent / "hooks"))
 
 from activities.scenes import the_reference
-from storymaths.activities.balance_search import ANYWHERE, Question, every_balance
+from storymaths.activities.balance.search import ANYWHERE, Question, every_balance
 from storymaths.activities.table import KINDS
 from storymaths.activities.tune import tune
 from storymaths.activities.work_out import _worked_out, work_out

@@ -1,1 +1,1 @@
-"""Activities that work themselves out: one kind a file, each exact and complete."""
+"""Activities that work themselves out: one kind a folder, each exact and complete."""

@@ -1,0 +1,154 @@
+"""The rows of a chart: a label and an amount each, checked against what the chart can show."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Annotated, Any, Literal
+
+from pydantic import BeforeValidator, TypeAdapter, ValidationError
+
+from ...model.activity import Scene
+from ...model.prose import Loc
+from ...model.quantity import UNITS
+from ..kind import Exact, Unsolvable
+from ..saying import written
+
+Show = Literal["tally", "pictogram", "block", "bar", "table"]
+MOST = {"tally": 60, "pictogram": 12, "block": 20, "bar": 40}
+"""Marks, pictures, blocks or steps of a scale that a row can hold and still be counted."""
+
+
+_EXACT: TypeAdapter[Fraction] = TypeAdapter(Exact)
+
+
+def _amount(value: Any) -> Any:
+    if value == "?":
+        return value
+    try:
+        return _EXACT.validate_python(value)
+    except ValidationError:
+        raise ValueError("should be a number such as 7, 2.5 or 3/4, or ? for the one left open") from None
+
+
+Amount = Annotated[Fraction | str, BeforeValidator(_amount)]
+"""An exact number, or ``?`` for an amount that is left open."""
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A label and its amount. ``hidden`` amounts are worked out from the total."""
+
+    label: str
+    amount: Fraction
+    hidden: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Rows:
+    """All rows, and how they are spoken of."""
+
+    rows: tuple[Row, ...]
+    thing: str
+    """What is counted, in the plural; empty where the labels say it."""
+    owned: bool
+    """Whether the labels are characters who have the things."""
+
+    def __getitem__(self, label: str) -> Row:
+        return next(row for row in self.rows if row.label == label)
+
+    @property
+    def labels(self) -> tuple[str, ...]:
+        """The labels, in order."""
+        return tuple(row.label for row in self.rows)
+
+    @property
+    def total(self) -> Fraction:
+        """All amounts together."""
+        return sum((row.amount for row in self.rows), Fraction(0))
+
+    @property
+    def hidden(self) -> Row | None:
+        """The row whose amount is to be worked out, if there is one."""
+        return next((row for row in self.rows if row.hidden), None)
+
+
+def rows_of(
+    data: Mapping[str, Fraction | str] | None, fact: str | None, thing: str | None, total: Fraction | None, scene: Scene
+) -> Rows:
+    """The rows of a data list, or of a fact of the cast. Raises ``Unsolvable``."""
+    if data is not None:
+        given: Mapping[str, Fraction | str] = data
+        rows = Rows(_filled(given, total, scene, ("data",)), thing or "", owned=False)
+    else:
+        if not fact or not scene.players:
+            raise Unsolvable(("data",), "There is nothing to show.", "give data, or a cast and one of its facts.")
+        given = _facts(fact, scene)
+        about = scene.facts.get(fact)
+        named = thing or (about.unit if about and about.unit else fact.replace("_", " "))
+        rows = Rows(_filled(given, total, scene, ("fact",)), named, owned=named not in UNITS)
+    if not 2 <= len(rows.rows) <= scene.caps.players:
+        message = f"There are {len(rows.rows)} rows."
+        raise Unsolvable(("data",), message, f"give from 2 to {scene.caps.players} rows.")
+    return rows
+
+
+def _facts(fact: str, scene: Scene) -> dict[str, Fraction | str]:
+    values: dict[str, Fraction | str] = {}
+    for player in scene.players:
+        value = player.facts.get(fact)
+        if value is None:
+            fix = "give the character that fact, or choose another."
+            raise Unsolvable(("fact",), f'{player.name} has no fact "{fact}".', fix, "activity-fact-missing")
+        if isinstance(value, bool) or not isinstance(value, int):
+            message = f"The {fact} of {player.name} is {value!r:.30}, which is not a whole number."
+            raise Unsolvable(("fact",), message, "write a whole number.")
+        if player.name in values:
+            raise Unsolvable(("cast",), f"Two characters are called {player.name}.", "give them names that differ.")
+        values[player.name] = Fraction(value)
+    return values
+
+
+def _filled(given: Mapping[str, Fraction | str], total: Fraction | None, scene: Scene, loc: Loc) -> tuple[Row, ...]:
+    for label, value in given.items():
+        if isinstance(value, Fraction) and not 0 <= value <= scene.caps.number:
+            message = f"The amount of {label} is {written(value, 3)}."
+            raise Unsolvable((*loc, label), message, f"write a number from 0 to {scene.caps.number:,}.")
+    known = sum((value for value in given.values() if isinstance(value, Fraction)), Fraction(0))
+    unknown = [label for label, value in given.items() if not isinstance(value, Fraction)]
+    if len(unknown) > 1 or (unknown and total is None):
+        message = "More than one amount is left open." if len(unknown) > 1 else "An amount is left open."
+        raise Unsolvable((*loc, unknown[-1]), message, "leave one open, and give the total.")
+    missing = (total - known) if total is not None else Fraction(0)
+    if missing < 0 or (not unknown and missing):
+        message = f"The total is given as {written(total or 0, 3)}, and the amounts come to {written(known, 3)}."
+        raise Unsolvable(("total",), message, "put the total right, or leave it out.")
+    return tuple(
+        Row(label, value) if isinstance(value, Fraction) else Row(label, missing, hidden=True)
+        for label, value in given.items()
+    )
+
+
+def check_shown(rows: Rows, show: Show, given: int | None) -> None:
+    """Raises ``Unsolvable`` where a chart cannot show an amount, or not so that it can be counted.
+
+    ``given`` is what a picture stands for, or a step of the scale, as the author has it.
+    """
+    each = given or 1
+    if each > 1 and show in ("tally", "block", "table"):
+        fix = "leave each out, or choose a pictogram or a bar chart."
+        raise Unsolvable(("each",), f"In this chart everything stands for 1, not {each}.", fix)
+    for row in rows.rows:
+        if row.amount.denominator > 1 and show not in ("bar", "table"):
+            message = f"{row.label} has {written(row.amount, 3)}, and this chart counts whole things."
+            raise Unsolvable(("show",), message, "choose a bar chart or a table, or write whole numbers.")
+        smallest = each // 2 if each % 2 == 0 else each
+        if show == "pictogram" and row.amount % smallest:
+            half = " or half a picture" if each % 2 == 0 else ""
+            message = f"{written(row.amount)} cannot be drawn with pictures of {each}{half}."
+            raise Unsolvable(("each",), message, "choose another each, or another amount.")
+        count = row.amount / each
+        if (show != "bar" or given) and count > MOST.get(show, count):
+            message = f"{row.label} would take {int(count):,} marks in its row, too many to count."
+            raise Unsolvable(("show",), message, "let each stand for more, or choose a bar chart.")

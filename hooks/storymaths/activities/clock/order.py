@@ -1,0 +1,53 @@
+"""The order of a day."""
+
+from __future__ import annotations
+
+from itertools import groupby
+from typing import TYPE_CHECKING
+
+from ...model.activity import Answer, Scene, Slip, Solution, Task
+from ..kind import Unsolvable
+from ..saying import capital, listed
+from .time import DAY, long
+from .words import read_finely, solution, style_of, teller, times_of
+
+if TYPE_CHECKING:
+    from . import ClockFields
+
+
+def order_of_day(fields: ClockFields, scene: Scene) -> Solution:
+    """The events or the cast from the earliest to the latest; those at one time share a place."""
+    events = _events(fields, scene)
+    if len(events) < 2:
+        raise Unsolvable(("events",), "There is nothing to put in order.", "give two times or more.")
+    read_finely([time for _, _, time in events], scene, ("fact",) if fields.fact else ("events",))
+    tell = teller([time for _, _, time in events], scene, style_of(fields, scene))
+    ordered = sorted(events, key=lambda event: event[2])
+    places = [list(group) for _, group in groupby(ordered, key=lambda event: event[2])]
+    says = ", then ".join(listed([name for _, name, _ in place]) for place in places)
+    together = [[id_ for id_, _, _ in place] for place in places if len(place) > 1]
+    worked = ", then ".join(f"{tell(place[0][2])} ({listed([name for _, name, _ in place])})" for place in places)
+    if len(places) > 1:
+        first, last = places[0][0], places[-1][0]
+        worked += f". From {first[1]} to {last[1]}: {long(last[2] - first[2])}"
+    task = Task(
+        "Put these in the order of the day, the earliest first.",
+        scene.players if fields.fact else (),
+        tuple(tell(time) for _, _, time in events) if fields.fact else (),
+        () if fields.fact else tuple(f"{name}: {tell(time)}" for _, name, time in events),
+    )
+    by_face = sorted(events, key=lambda event: event[2] % (DAY // 2))
+    slip = None
+    if [id_ for id_, _, _ in by_face] != [id_ for id_, _, _ in ordered]:
+        slip = Slip("Looks at the clock and not at morning or afternoon.", listed([name for _, name, _ in by_face]))
+    data = {"order": [id_ for id_, _, _ in ordered], "together": together}
+    note = "A day has one order; what is at the same time has the same place."
+    return solution(task, [Answer(f"{capital(says)}.", f"{capital(worked)}.", data)], len(events) - 1, note, slip)
+
+
+def _events(fields: ClockFields, scene: Scene) -> list[tuple[str, str, int]]:
+    """Id, name and time of each."""
+    if fields.fact:
+        times = times_of(fields.fact, scene)
+        return [(player.id, player.name, time) for player, time in zip(scene.players, times, strict=True)]
+    return [(name, name, time) for name, time in (fields.events or {}).items()]

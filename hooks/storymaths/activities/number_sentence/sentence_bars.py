@@ -1,0 +1,51 @@
+"""Two bars of the same length that show what an equals sign says of a sum with one gap."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from ...model.activity import Figure
+from ..saying import listed, written
+from .filled_sentence import Filled
+from .gapped_sentence import Gap, Joined, Known, Node
+from .gapped_tokens import Rational
+
+_MOST_PARTS, _MOST_LETTERS = 5, 24
+_Part = tuple[bool, Rational, bool]
+"""Whether it is added, how much it is, and whether it is the gap."""
+
+
+def bars_of(filled: Sequence[Filled]) -> Figure | None:
+    """The bars for the one answer of a sentence of + and −; what is taken away stands in the other bar."""
+    if len(filled) != 1 or filled[0].single_plan() is None or filled[0].has_units():
+        return None
+    one = filled[0]
+    parts = [list(_parts(side, one, True)) for side in one.sentence.sides]
+    if any(not isinstance(size, int) or size <= 0 for side in parts for _, size, _ in side):
+        return None
+    top = [part for part in parts[0] if part[0]] + [part for part in parts[1] if not part[0]]
+    bottom = [part for part in parts[1] if part[0]] + [part for part in parts[0] if not part[0]]
+    if not top or not bottom or max(len(top), len(bottom)) > _MOST_PARTS:
+        return None
+    bars = {name: [[_label(part), int(part[1])] for part in bar] for name, bar in (("top", top), ("bottom", bottom))}
+    if any(sum(len(str(label)) for label, _ in bar) > _MOST_LETTERS for bar in bars.values()):
+        return None
+    said = [listed([str(label).replace("?", "a gap") for label, _ in bar]) for bar in bars.values()]
+    return Figure("sum-bars", bars, f"Two bars of the same length. One shows {said[0]}, the other {said[1]}.")
+
+
+def _label(part: _Part) -> str:
+    return "?" if part[2] else written(part[1])
+
+
+def _parts(node: Node, one: Filled, added: bool) -> Iterator[_Part]:
+    """The parts of a sum; one that is not a plain sum comes as nought, which no bar can show."""
+    if isinstance(node, Joined) and node.sign in "+−":
+        yield from _parts(node.left, one, added)
+        yield from _parts(node.right, one, added if node.sign == "+" else not added)
+    elif isinstance(node, Known):
+        yield added, node.value, False
+    elif isinstance(node, Gap):
+        yield added, one.numbers[node.at], True
+    else:
+        yield added, 0, False

@@ -1,0 +1,114 @@
+"""Shapes: properties counted, shapes sorted and found by clues, what cannot be, and figures made symmetrical."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Annotated, ClassVar, Literal
+
+from pydantic import Field
+
+from ...model.activity import Scene, Solution
+from ...model.fields import Text
+from ...model.year import YearLimits
+from ..kind import ActivityFields, Kind, Unsolvable
+from ..saying import listed
+from ..sort.rules import SortRule
+from .claims import Claim
+from .counts import counted_solution
+from .half import completed_solution
+from .judging import claimed_solution
+from .mirror import Edge
+from .set import SAID
+from .sorting import guessed_solution, sorted_solution
+from .tasks import shapes_of
+
+_ASKS = ("count", "by", "clues", "claims", "half")
+_YEAR_1 = ("corners",)
+"""What Year 1 has a word for; sides, faces, edges, vertices and symmetry are new in Year 2."""
+Property = Literal["sides", "corners", "symmetry", "right_angles", "faces", "edges", "vertices"]
+
+
+class ShapeFields(ActivityFields):
+    """Shapes, and one of ``count``, ``by``, ``clues``, ``claims`` and ``half``."""
+
+    shapes: Literal["flat", "solid"] | Annotated[tuple[Text, ...], Field(min_length=1, max_length=24)] | None = None
+    """Names from the set of shapes, all flat or all solid; or all of a sort. With a cast, ``fact`` names their shapes."""
+    count: tuple[Property, ...] = ()
+    """What to count on each."""
+    by: Annotated[tuple[Text | SortRule, ...], Field(max_length=2)] = ()
+    """One rule or two to sort by, such as ``sides > 3``, ``symmetry = 0``, ``curved``, ``faces = 6``."""
+    diagram: Literal["hoop", "venn", "carroll"] | None = None
+    """What to sort into; when left out, a hoop for one rule and a Venn diagram for two."""
+    clues: Annotated[tuple[Text, ...], Field(max_length=6)] = ()
+    """Rules that the shape thought of fits: which of the shapes can it be?"""
+    claims: Annotated[tuple[Claim, ...], Field(max_length=12)] = ()
+    """Counts somebody says a shape has: can that be?"""
+    half: Annotated[tuple[Text, ...], Field(max_length=40)] = ()
+    """Half a figure on squares, row by row: x is shaded, a full stop is empty."""
+    mirror: Edge = "right"
+    """The edge of the half that the mirror line runs along."""
+
+
+class Shape(Kind[ShapeFields]):
+    """Shapes and their properties.
+
+    Steps: one for each property of a shape, each rule, each clue or each count of a claim; for a half to be
+    completed, one for each shaded square.
+    """
+
+    name = "shape"
+    says = "Flat and solid shapes: what they have, how they sort, which it can be, what cannot be, and symmetry on squares."
+    answer_shape = (
+        "{shape: cube, faces: 6, …}; as for sort {regions: …, empty: …}; for clues {shape: kite}; for a claim "
+        "{claim: 1, can: false, shapes: []}; for a half {rows: [x..x, …], squares: 8}"
+    )
+    practises: ClassVar[dict[str, str]] = {
+        "1G-1": "shapes known by name, lying any way",
+        "2G-1": "sides, corners, faces, edges and vertices counted and put side by side",
+    }
+    fields = ShapeFields
+    example = """\
+kind: shape
+title: What is in the parcels?
+cast:
+  gull: {parcel: cube}
+  crab: {parcel: triangular prism}
+  seal: {parcel: square-based pyramid}
+fact: parcel
+count: [faces, edges, vertices]
+answers: 3
+years: {3: {}}
+"""
+
+    def solve(self, fields: ShapeFields, scene: Scene) -> Solution:
+        """Every shape counted or sorted, every shape that fits, every claim judged, in the order given."""
+        asked = [name for name in _ASKS if getattr(fields, name)]
+        if len(asked) != 1:
+            message = f"{listed(asked)} are asked for at once." if asked else "Nothing is asked about the shapes."
+            raise Unsolvable(
+                (asked[1] if len(asked) > 1 else "count",), message, f"give just one of {listed(_ASKS, 'or')}."
+            )
+        if fields.claims:
+            return claimed_solution(fields.claims, scene, fields.ask)
+        if fields.half:
+            return completed_solution(fields.half, fields.mirror, scene, fields.ask)
+        shapes = shapes_of(fields.shapes, fields.fact, scene)
+        if fields.count:
+            return counted_solution(shapes, fields.count, fields.ask)
+        if fields.by:
+            return sorted_solution(shapes, fields.by, fields.diagram, fields.ask)
+        return guessed_solution(shapes, fields.clues, fields.ask)
+
+    def versions(self, fields: ShapeFields, scene: Scene, year: YearLimits) -> Iterator[tuple[ShapeFields, Scene, str]]:
+        """The same shapes; for Year 1 and below only what is counted there."""
+        fewer = tuple(prop for prop in fields.count if prop in _YEAR_1)
+        if year.year < 2 and fewer and fewer != fields.count:
+            yield (
+                fields.model_copy(update={"count": fewer}),
+                scene,
+                f"Only {listed([SAID[prop] for prop in fewer])} are counted.",
+            )
+        yield fields, scene, "The same shapes."
+
+
+KIND = Shape()

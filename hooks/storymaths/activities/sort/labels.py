@@ -1,0 +1,101 @@
+"""Rules as a sorting diagram says them: a label for what fits, and one for what does not."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ...model.activity import Scene
+from ...model.quantity import UNITS
+from ..rule_language.tree import Call, Comparison, Join, Name, Not, Number, Rule, Words, gives
+from ..rule_language.words import COMPARED_WORDS, NEGATED, amount, clause, property_words
+
+_DOES = {
+    "swims": "swim", "flies": "fly", "walks": "walk", "climbs": "climb", "hops": "hop", "runs": "run", "sings": "sing",
+    "digs": "dig", "floats": "float", "crawls": "crawl", "sleeps": "sleep", "jumps": "jump", "dives": "dive",
+    "eats": "eat", "lives": "live", "wears": "wear", "carries": "carry", "likes": "like", "lays": "lay", "moves": "move",
+}  # fmt: skip
+_DENIED = {"has": "does not have", "is": "is not", "can": "cannot", "are": "are not", "have": "do not have"}
+_COUNTED = {"=": "{0} {1}", "≠": "not {0} {1}", "<": "fewer than {0} {1}", ">": "more than {0} {1}",
+            "≤": "{0} {1} or fewer", "≥": "{0} {1} or more"}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Labels:
+    """How rules are said in a scene; ``n`` is a number card's own number."""
+
+    scene: Scene
+
+    def fits(self, rule: Rule) -> str:
+        """What fits the rule: ``swims``, ``more than 4 legs``, ``odd``."""
+        match rule:
+            case Name(name=fact):
+                return self._means(fact)
+            case Not(inner=inner):
+                return self.otherwise(inner)
+            case Comparison(sign=sign, left=Name(name=fact), right=Number() as number):
+                return self._compared(fact, sign, number)
+            case Comparison(sign=sign, left=Name(name=fact), right=Words(text=text)):
+                return f"{self._fact(fact)}: {'' if sign == '=' else 'not '}{text}"
+            case Call(parts=(Name(name=fact), *_)) if gives(rule) == "truth":
+                said = property_words(rule, self.scene.year.year)
+                return said if fact == "n" else self._of_fact(fact, rule, said)
+            case Join(word=word, left=left, right=right):
+                return f"{self.fits(left)} {word} {self.fits(right)}"
+            case _:
+                return clause(rule, self.scene.year.year)
+
+    def otherwise(self, rule: Rule) -> str:
+        """What does not fit the rule."""
+        match rule:
+            case Name(name=fact):
+                return _denied(self._means(fact))
+            case Not(inner=inner):
+                return self.fits(inner)
+            case Comparison(sign=sign, left=left, right=right) if gives(left) != "truth":
+                return self.fits(Comparison(NEGATED[sign], left, right))
+            case Call(parts=(Name(), *_)):
+                return f"not {self.fits(rule)}"
+            case Call():
+                return clause(Not(rule), self.scene.year.year)
+            case _:
+                return f"not so: {self.fits(rule)}"
+
+    def _means(self, fact: str) -> str:
+        about = self.scene.facts.get(fact)
+        return about.means if about else self._fact(fact)
+
+    def _fact(self, fact: str) -> str:
+        return fact.replace("_", " ")
+
+    def _counted_in(self, fact: str) -> str:
+        """The plural of what a fact counts; empty when it measures."""
+        about = self.scene.facts.get(fact)
+        if about and about.unit:
+            return "" if about.unit in UNITS else about.unit
+        return self._fact(fact) if fact.endswith("s") and not fact.endswith("ss") else ""
+
+    def _compared(self, fact: str, sign: str, number: Number) -> str:
+        said = amount(number)
+        if fact == "n":
+            return COMPARED_WORDS[sign].format(said)
+        things = self._counted_in(fact)
+        if things:
+            return _COUNTED[sign].format(said, things[:-1] if number.value == 1 and things.endswith("s") else things)
+        about = self.scene.facts.get(fact)
+        unit = f" {about.unit}" if about and about.unit else ""
+        return f"{self._fact(fact)} {COMPARED_WORDS[sign].format(said + unit)}"
+
+    def _of_fact(self, fact: str, rule: Call, said: str) -> str:
+        things = self._counted_in(fact)
+        if things and rule.name in ("odd", "even"):
+            return f"an {rule.name} number of {things}"
+        return f"{things or self._fact(fact)}: {said}"
+
+
+def _denied(said: str) -> str:
+    first, _, rest = said.partition(" ")
+    if first in _DENIED:
+        return f"{_DENIED[first]} {rest}".strip()
+    if first in _DOES:
+        return f"does not {_DOES[first]} {rest}".strip()
+    return f"not {said}"
