@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Any
 
 import yaml
@@ -20,9 +20,6 @@ from .table import KINDS
 
 _LONGEST = 20_000
 _DEEPEST = 12
-_SHOULD = "; it should be "
-_UNION_STEPS = frozenset({"bool", "int", "str", "float", "none"})
-"""Steps a validator adds to the way to a value for each sort it tried; they stand for nothing in the text."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,17 +60,10 @@ def read_block(text: str) -> Block | list[Problem]:
     kind = KINDS.get(str(raw.get("kind")))
     if kind is None:
         return [*problems, _kind_unknown(raw, locator)]
-    odd = _odd_key(raw, ())
-    if odd is not None:
-        place = locator.place((*odd, "[key]"))
-        return [
-            *problems,
-            BROKEN.problem(place, f'"{str(odd[-1])[:40]}" is not a name.', "take the square bracket out."),
-        ]
     try:
         fields = kind.fields.model_validate(raw)
     except ValidationError as error:
-        faults = _one_a_place(faults_of(error, kind.fields, raw, locator), raw)
+        faults = _without_other_sorts(faults_of(error, kind.fields, raw, locator))
         return [*problems, *(_in_words(fault, kind.name) for fault in faults)]
     return problems or Block(kind, fields, raw, text)
 
@@ -120,45 +110,14 @@ def _kind_unknown(raw: Mapping[str, Any], locator: YamlLocator) -> Problem:
     return BROKEN.problem(locator.place(("kind",)), message, fix)
 
 
-def _odd_key(value: Any, loc: Loc) -> Loc | None:
-    """The way to a key that holds a square bracket, which the reading of faults would take for a validator's step."""
-    if isinstance(value, dict):
-        for key, inner in value.items():
-            here = (*loc, key if isinstance(key, int) else str(key))
-            found = here if "[" in str(key) else _odd_key(inner, here)
-            if found is not None:
-                return found
-    elif isinstance(value, list):
-        return next(filter(None, (_odd_key(inner, (*loc, index)) for index, inner in enumerate(value))), None)
-    return None
-
-
-def _one_a_place(faults: Sequence[Fault], raw: Mapping[str, Any]) -> list[Fault]:
-    """One fault for each value: where a field takes several sorts of value, each sort refused it in turn."""
-    kept: dict[tuple[int, int], Fault] = {}
-    inside_cast = isinstance(raw.get("cast"), (dict, list)) and any(f.field.startswith("cast.") for f in faults)
-    for fault in faults:
-        if fault.field == "cast" and inside_cast:
-            continue  # a sort of cast this one was not meant to be
-        key = (fault.place.line, fault.place.column)
-        kept[key] = _joined(kept[key], fault) if key in kept else fault
-    return list(kept.values())
-
-
-def _joined(one: Fault, other: Fault) -> Fault:
-    """What two sorts said of the same value, as one."""
-    given, should, first = one.detail.partition(_SHOULD)
-    _, too, second = other.detail.partition(_SHOULD)
-    if one.kind != "mistyped" or other.kind != "mistyped" or not should or not too or second in first:
-        return other if other.kind == "unknown" else one
-    return replace(one, detail=f"{given}{_SHOULD}{first} or {second}")
+def _without_other_sorts(faults: Sequence[Fault]) -> list[Fault]:
+    """The faults without that of the whole cast, where something inside it is what is wrong."""
+    inside_cast = any(fault.field.startswith("cast.") for fault in faults)
+    return [fault for fault in faults if not (inside_cast and fault.field == "cast")]
 
 
 def _in_words(fault: Fault, kind: str) -> Problem:
-    steps = fault.field.split(".")
-    while len(steps) > 1 and steps[-1] in _UNION_STEPS:
-        steps.pop()
-    name = ".".join(steps)
+    name = fault.field
     if fault.kind == "unknown":
         return BROKEN.problem(
             fault.place,

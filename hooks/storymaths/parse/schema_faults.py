@@ -6,6 +6,7 @@ import copy
 import types
 import typing
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any, get_args, get_origin
 
 from pydantic import BaseModel, ValidationError
@@ -13,6 +14,7 @@ from pydantic_core import ErrorDetails
 
 from ..model.document import Fault, Loc, Locator
 
+_SHOULD = "; it should be "
 _WORDS = {
     "string_type": "should be words",
     "string_too_short": "is empty",
@@ -33,13 +35,22 @@ _WORDS = {
 
 
 def faults_of(error: ValidationError, schema: type[BaseModel], raw: Mapping[str, Any], locator: Locator) -> list[Fault]:
-    """Each thing the schema refused, once."""
-    faults: dict[tuple[str, int, int], Fault] = {}
+    """Each place the schema refused something, once."""
+    faults: dict[tuple[int, int], Fault] = {}
     for detail in error.errors(include_url=False, include_context=True):
         fault = _fault(detail, schema, raw, locator)
-        # A union reports each of its members; one fault a place is enough.
-        faults.setdefault((fault.field, fault.place.line, fault.place.column), fault)
+        at = (fault.place.line, fault.place.column)
+        faults[at] = _joined(faults[at], fault) if at in faults else fault
     return list(faults.values())
+
+
+def _joined(one: Fault, other: Fault) -> Fault:
+    """Two faults at one place as one: where a field takes several sorts of value, each refused it in turn."""
+    given, should, first = one.detail.partition(_SHOULD)
+    _, too, second = other.detail.partition(_SHOULD)
+    if one.kind != "mistyped" or other.kind != "mistyped" or not should or not too or second in first:
+        return other if other.kind == "unknown" else one
+    return replace(one, detail=f"{given}{_SHOULD}{first} or {second}")
 
 
 def without_unknown(raw: Mapping[str, Any], error: ValidationError) -> dict[str, Any]:
