@@ -36,6 +36,7 @@ class Build:
         self.problems = reading.problems
         self._whole = reading.collection
         self._serving = serving
+        self._kept = root / ".cache"
 
     def report(self) -> str:
         """Every problem, for people."""
@@ -67,7 +68,7 @@ class Build:
 
     def assets(self) -> Mapping[str, bytes | str]:
         """Files to add beside the pages: the finder's catalogue and the letterforms."""
-        return assets(self._site) if self._site else {}
+        return assets(self._site, self._kept) if self._site else {}
 
     def draw(self, source: str) -> Drawn:
         """A page. One with problems is drawn as far as it can be, with its problems told first."""

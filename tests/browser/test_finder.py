@@ -209,6 +209,7 @@ def test_the_keyboard_is_enough(page: Page, base: str) -> None:
     page.keyboard.press("Tab")
     expect(page.locator(".facet-year > summary")).to_be_focused()
     page.keyboard.press("Enter")
+    expect(page.locator(".facet-year input").first).to_be_visible()
     page.keyboard.press("Tab")
     expect(page.locator(".facet-year input").first).to_be_focused()
     page.keyboard.press("Space")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Mapping
-from posixpath import dirname, normpath, relpath
+from posixpath import dirname, normpath
 
 from .fields import RECEPTION
 from .reference import Reference
@@ -34,7 +34,11 @@ def link(target: str, here: str) -> str:
     source, mark, anchor = target.partition("#")
     if not source:
         return mark + anchor
-    return relpath(html_of(source), dirname(html_of(here)) or ".") + mark + anchor
+    ours, theirs = here.split("/")[:-1], html_of(source).split("/")
+    shared = 0
+    while shared < min(len(ours), len(theirs) - 1) and ours[shared] == theirs[shared]:
+        shared += 1
+    return "../" * (len(ours) - shared) + "/".join(theirs[shared:]) + mark + anchor
 
 
 def resolve(target: str, here: str) -> str:

@@ -16,9 +16,9 @@ _PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "print.cs
 _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
 
-def assets(site: Site) -> Mapping[str, bytes | str]:
-    """Each file's address from the site's root, and what is in it."""
-    return {**data_files(site), "look/site.css": stylesheet(), **letterforms()}
+def assets(site: Site, kept: Path) -> Mapping[str, bytes | str]:
+    """Each file's address from the site's root, and what is in it. ``kept`` holds what is made once."""
+    return {**data_files(site), "look/site.css": stylesheet(), **letterforms(kept / "letterforms")}
 
 
 def stylesheet() -> str:

@@ -1,28 +1,18 @@
-"""The letterforms of the site: two typefaces from their packages, cut down to the signs we print.
+"""The letterforms of the site: two typefaces from their packages, cut down to the signs we print and kept so.
 
-Whole, they weigh 140 kB over the wire; so cut, 30 kB. Cutting makes a modified version, and the licence of one
-(SIL Open Font License 1.1, clause 3) reserves its name, so each goes by a name of ours.
+Whole, they weigh 140 kB over the wire; so cut, 30 kB.
 """
 
 from __future__ import annotations
 
-import io
-import logging
+import hashlib
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache
 from importlib.util import find_spec
 from pathlib import Path
 
-from fontTools.pens.ttGlyphPen import TTGlyphPen  # type: ignore[import-untyped]
-from fontTools.subset import Options, Subsetter  # type: ignore[import-untyped]
-from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
-from fontTools.varLib.instancer import instantiateVariableFont  # type: ignore[import-untyped]
-
-_SIGNS = (*range(0x20, 0x7F), *range(0xA0, 0x100), *map(ord, "−≠≤≥½⅓⅔¼¾⅛–—‘’“”•…→←⁰ⁱ"))
-"""Latin letters, and the signs of primary mathematics; where a face lacks one the next in the list serves."""
-_NAMED = (1, 3, 4, 6, 16)
-"""Entries of a font's name table that name it; those that hold its copyright and licence stay as they are."""
+_EDITION = "1"
+"""Raised when the cutting changes, so that what was kept is cut afresh."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,49 +30,24 @@ _FACES: Mapping[str, _Face] = {
 }
 
 
-@cache
-def letterforms() -> Mapping[str, bytes]:
-    """Each font file's address from the site's root, and what is in it."""
-    return {address: _cut(face) for address, face in _FACES.items()}
+def letterforms(kept: Path) -> Mapping[str, bytes]:
+    """Each font file's address from the site's root, and what is in it. What is cut once is kept in a folder."""
+    return {address: _cut_once(face, kept) for address, face in _FACES.items()}
 
 
-def _cut(face: _Face) -> bytes:
-    logging.getLogger("fontTools").setLevel(logging.ERROR)
-    font = TTFont(_file(face))
-    if "glyf" in font and ord("≠") not in font.getBestCmap():
-        _add_not_equal(font)
-    options = Options(layout_features=["kern", "mark", "ccmp"], hinting=False, name_IDs=["*"], notdef_outline=True)
-    cutter = Subsetter(options)
-    cutter.populate(unicodes=_SIGNS)
-    cutter.subset(font)
-    if "fvar" in font:
-        font = instantiateVariableFont(font, {"wght": (400, 700)})
-    for record in font["name"].names:
-        if record.nameID in _NAMED:
-            record.string = face.name if record.nameID != 6 else face.name.replace(" ", "")
-    font.flavor = "woff2"
-    written = io.BytesIO()
-    font.save(written)
-    return written.getvalue()
+def _cut_once(face: _Face, kept: Path) -> bytes:
+    whole = _file(face)
+    mark = hashlib.sha256(f"{_EDITION} {face.name} ".encode() + whole.read_bytes()).hexdigest()[:20]
+    held = kept / f"{mark}.woff2"
+    if not held.is_file():
+        from .letter_cutting import cut  # noqa: PLC0415 - half a second to load, and hardly ever needed
 
-
-def _add_not_equal(font: TTFont) -> None:
-    """Draws ≠ from the face's own = and /, so that it looks like its neighbours."""
-    names, drawn = font.getBestCmap(), font["glyf"]
-    equal, slash = names[ord("=")], names[ord("/")]
-    box, stroke = drawn[equal], drawn[slash]
-    scale = 2 * (box.yMax - box.yMin) / (stroke.yMax - stroke.yMin)
-    right = (box.xMin + box.xMax - scale * (stroke.xMin + stroke.xMax)) / 2
-    up = (box.yMin + box.yMax - scale * (stroke.yMin + stroke.yMax)) / 2
-    pen = TTGlyphPen(font.getGlyphSet())
-    pen.addComponent(equal, (1, 0, 0, 1, 0, 0))
-    pen.addComponent(slash, (scale, 0, 0, scale, right, up))
-    font.setGlyphOrder([*font.getGlyphOrder(), "notequal"])
-    font["glyf"]["notequal"] = pen.glyph()
-    font["hmtx"]["notequal"] = font["hmtx"][equal]
-    for table in font["cmap"].tables:
-        if table.isUnicode():
-            table.cmap[ord("≠")] = "notequal"
+        made = cut(whole, face.name)
+        kept.mkdir(parents=True, exist_ok=True)
+        part = held.with_suffix(".part")
+        part.write_bytes(made)
+        part.replace(held)
+    return held.read_bytes()
 
 
 def _file(face: _Face) -> Path:

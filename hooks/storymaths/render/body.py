@@ -12,6 +12,7 @@ from markdown.treeprocessors import Treeprocessor
 
 from ..model.address import link, resolve, slug
 
+_HEADINGS = ("h1", "h2", "h3", "h4", "h5", "h6")
 _ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//|#|/", re.IGNORECASE)
 
 
@@ -27,7 +28,7 @@ class _WrongMark(InlineProcessor):
 
 
 class _Links(Treeprocessor):
-    """Turns ``.md`` into ``.html``; wraps tables so that they can scroll on a narrow screen."""
+    """Turns ``.md`` into ``.html``, names headings, and frames tables so that they scroll on a narrow screen."""
 
     here = ""
 
@@ -37,7 +38,10 @@ class _Links(Treeprocessor):
             if target and not _ELSEWHERE.match(target):
                 path, mark, place = target.partition("#")
                 anchor.set("href", link(resolve(path, self.here), self.here) + mark + place)
+        taken: set[str] = set()
         for index, child in enumerate(list(root)):
+            if child.tag in _HEADINGS and "id" not in child.attrib:
+                child.set("id", _free(slug("".join(child.itertext())), taken))
             if child.tag == "table":
                 frame = ElementTree.Element(
                     "div", {"class": "table-frame", "tabindex": "0", "role": "region", "aria-label": "Table"}
@@ -45,6 +49,16 @@ class _Links(Treeprocessor):
                 root.remove(child)
                 frame.append(child)
                 root.insert(index, frame)
+
+
+def _free(name: str, taken: set[str]) -> str:
+    """The name, with a number after it if a heading above has it already."""
+    free, number = name, 1
+    while free in taken:
+        number += 1
+        free = f"{name}-{number}"
+    taken.add(free)
+    return free
 
 
 class _Storymaths(Extension):
@@ -60,9 +74,8 @@ class _Storymaths(Extension):
 
 _EXTENSION = _Storymaths()
 _MARKDOWN = markdown.Markdown(
-    extensions=[_EXTENSION, "tables", "sane_lists", "attr_list", "toc", "smarty"],
+    extensions=[_EXTENSION, "tables", "sane_lists", "attr_list", "smarty"],
     extension_configs={
-        "toc": {"slugify": lambda text, separator: slug(text), "permalink": False, "marker": ""},
         "smarty": {"smart_angled_quotes": False, "smart_dashes": False, "smart_ellipses": False},
     },
     output_format="html",
