@@ -1,7 +1,5 @@
 """``python -m storymaths``."""
 
-import sys
+from .cli import run
 
-from .cli import main
-
-sys.exit(main())
+run()

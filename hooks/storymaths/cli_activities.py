@@ -14,7 +14,6 @@ from .activities.work_out import work_out
 from .check.suggestion import did_you_mean
 from .model.book import Book
 from .model.document import Document
-from .model.fields import RECEPTION, YEARS
 from .model.reference import Reference
 from .parse.document import parse_document
 from .parse.reference import ReferenceError, read_reference
@@ -22,27 +21,11 @@ from .parse.reference import ReferenceError, read_reference
 FAILED, MISUSED = 1, 2
 _STANDARD_INPUT = "-"
 _USUAL_YEAR = 2
-_USUAL_ANSWERS = (1, 12)
 _FORMATS = {"text": as_text, "json": as_json}
 
 
 class _Misused(Exception):
     """The command was asked for something that is not there."""
-
-
-def add_commands(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    """Adds both commands to the parser's."""
-    solve = commands.add_parser("solve", help="work out one activity: every answer, and the years it fits")
-    solve.add_argument("file", metavar="FILE", help="a file with the activity's YAML, or - for standard input")
-    solve.add_argument("--book", metavar="SLUG", help="the book its cast is from, by folder name")
-    solve.add_argument("--format", choices=tuple(_FORMATS), default="text", help="how to print (default: text)")
-    tuning = commands.add_parser("tune", help="propose numbers with which an activity comes out")
-    tuning.add_argument("file", metavar="FILE", help="a file with the activity's YAML, or - for standard input")
-    tuning.add_argument("--year", type=_year, required=True, metavar="N", help="Reception, or a year from 1 to 6")
-    tuning.add_argument(
-        "--answers", type=_range, default=_USUAL_ANSWERS, metavar="MIN..MAX", help="how many answers (default: 1..12)"
-    )
-    tuning.add_argument("--book", metavar="SLUG", help="the book its cast is from, by folder name")
 
 
 def run(root: Path, options: argparse.Namespace) -> int:
@@ -107,18 +90,3 @@ def _tune(asked: _Asked, options: argparse.Namespace) -> int:
     tuned = tune(asked.text, options.year, options.answers, asked.book, asked.reference)
     print(tuned_as_text(tuned))
     return FAILED if tuned.problems else 0
-
-
-def _year(text: str) -> int:
-    if text == "Reception":
-        return RECEPTION
-    if text.isdecimal() and int(text) in YEARS and int(text) != RECEPTION:
-        return int(text)
-    raise argparse.ArgumentTypeError(f"{text} is not Reception, 1, 2, 3, 4, 5 or 6")
-
-
-def _range(text: str) -> tuple[int, int]:
-    few, _, many = text.partition("..")
-    if few.isdecimal() and (many or few).isdecimal() and int(few) <= int(many or few):
-        return int(few), int(many or few)
-    raise argparse.ArgumentTypeError(f"{text} is not a number of answers such as 3, or 1..6")

@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 import gc
+import re
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
-from .activities.on_pages import check_activities
 from .check.reference_data import as_problems
 from .check.rules import check_all
 from .model.collection import Collection
 from .model.problem import Problem
 from .parse.collection import Progress, read_collection, silent
 from .parse.reference import ReferenceError, read_reference
+
+_ACTIVITY = re.compile(r"^ *(?:`{3,}|~{3,}) *maths", re.MULTILINE)
 
 
 @dataclass(frozen=True)
@@ -34,8 +36,16 @@ def read_and_check(root: Path, progress: Progress = silent) -> Reading:
         except ReferenceError as error:
             return Reading(None, tuple(as_problems(error.faults)))
         collection = read_collection(root, reference, progress=progress)
-        problems = sorted({*check_all(collection), *check_activities(collection)})
-        return Reading(collection, tuple(problems))
+        problems = {*check_all(collection), *_activity_problems(collection)}
+        return Reading(collection, tuple(sorted(problems)))
+
+
+def _activity_problems(collection: Collection) -> list[Problem]:
+    if not any(_ACTIVITY.search(page.body) for page in collection.documents):
+        return []
+    from .activities.on_pages import check_activities  # noqa: PLC0415 - the kinds take a quarter of a second to load
+
+    return check_activities(collection)
 
 
 @contextmanager

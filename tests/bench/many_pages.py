@@ -114,8 +114,7 @@ themes: {_list(tale.themes[:1])}
 reads:
   - pages: {number * 3 - 2}-{number * 3 + 1}
     stops:
-      - {{page: {number * 3 - 1}, ask: {_q(ask[0])}, hear: [{_q(_say(chance, things))}]}}
-      - {{page: {number * 3}, ask: {_q(ask[1])}, hear: [{_q(_say(chance, things))}, {_q(_sum(chance, tale.year))}]}}
+{_stops(chance, number * 3 - 2, ask, things, tale.year)}
 steps:
 {chr(10).join(f"  - {{name: {_q(step)}, minutes: {m}}}" for step, m in zip(steps, minutes, strict=True))}
 words: {{new: {_list(new)}}}
@@ -125,16 +124,38 @@ words: {{new: {_list(new)}}}
   symbols: {_q(_sum(chance, tale.year))}
 stem_sentences: [{_q(f"The {tale.things} are ___ because ___.")}]
 misconceptions:
-  - {{says: {_q(_say(chance, things))}, shows: {_q(f"The {things[1]} are taken for the {things[2]}.")}, try: {_q(_say(chance, things))}}}
-easier: [{_q(_say(chance, things))}]
-harder: [{_q(_say(chance, things))}]
-look_for: [{_q(_say(chance, things))}, {_q(_say(chance, things))}]
+{_misconceptions(chance, things)}
+easier: [{_q(_say(chance, things))}, {_q(_say(chance, things))}]
+harder: [{_q(_say(chance, things))}, {_q(_say(chance, things))}, {_q(_say(chance, things))}]
+access:
+  - {_q(_say(chance, things))}
+  - {_q(_say(chance, things))}
+  - {_q(_say(chance, things))}
+look_for: [{_q(_say(chance, things))}, {_q(_say(chance, things))}, {_q(_say(chance, things))}]
 exit_question: {{ask: {_q(ask[2])}, answer: {_q(_sum(chance, tale.year))}}}
 materials: {_materials(chance)}
 cautions: [{{risk: small-parts, note: {_q(_NOTE)}}}]
+next: {_q(_say(chance, things))}
 {_bends(tale, main[0], reference, chance, things)}---
 
-{chr(10).join(f"## {step}{chr(10)}{chr(10)}{_told(tale, chance, 5)}{chr(10)}" for step in steps)}"""
+{chr(10).join(f"## {step}{chr(10)}{chr(10)}{_told(tale, chance, 8)}{chr(10)}" for step in steps)}"""
+
+
+def _stops(chance: Random, first: int, ask: list[str], things: list[str], year: int) -> str:
+    """As many stops as the lessons of the demonstration have, each with two answers and what to listen for."""
+    return "\n".join(
+        f"      - page: {first + at}\n        ask: {_q(question)}\n        hear:\n          - {_q(_say(chance, things))}\n"
+        f"          - {_q(_sum(chance, year))}\n        listen_for: {_q(_say(chance, things))}"
+        for at, question in enumerate(ask)
+    )
+
+
+def _misconceptions(chance: Random, things: list[str]) -> str:
+    return "\n".join(
+        f"  - says: {_q(_say(chance, things))}\n    shows: {_q(f'The {one} are taken for the {things[0]}.')}\n"
+        f"    try: {_q(_say(chance, things))}"
+        for one in things[1:]
+    )
 
 
 def home_page(tale: Tale) -> str:

@@ -23,6 +23,7 @@ RULE = Rule(
     wrong="year: 2 … Make 250 with the cards.",
     right="year: 2 … Make 25 with the cards.",
 )
+_MINUS_ATTACHED = re.compile(r"−[0-9½⅓¼¾]")
 _WHOLE = re.compile(r"\d{1,3}(?:,\d{3})+|\d+")
 
 
@@ -37,7 +38,7 @@ def check(collection: Collection) -> Iterator[Problem]:
     for found in numbers_beyond(collection, beyond):
         yield _problem(found.page, found.numeral, years[found.year], found.numeral.text)
     for page in pupil_pages(collection):
-        if "−" in page.prose.text:
+        if _MINUS_ATTACHED.search(page.prose.text):
             for numeral in page.prose.numerals:
                 limits = years[year_at(page, numeral.start)]
                 if not limits.below_zero and is_below_zero(page.prose.text, numeral):

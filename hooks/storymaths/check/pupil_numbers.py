@@ -9,10 +9,12 @@ from dataclasses import dataclass
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.home import Home
-from ..model.prose import Numeral
+from ..model.prose import VULGAR, Numeral
 from ..model.reference import Reference
 from ..model.session import Session
 
+_PARTED = re.compile("[0-9][,./][0-9]")
+_VULGAR_FRACTION = re.compile(f"[{''.join(VULGAR)}]")
 PupilPage = Document[Session] | Document[Home]
 # What stands just before a number that is not a pupil's: page 12, pages 4 to 12, Year 2, session 3, ages 5-6.
 _NOT_A_PUPILS_BEFORE = re.compile(
@@ -49,18 +51,32 @@ def year_at(page: PupilPage, offset: int) -> int:
     return page.fields.year if bend is None else bend
 
 
+def youngest(page: PupilPage) -> int:
+    """The youngest year a page has words for."""
+    bends = page.fields.bends if isinstance(page.fields, Session) else ()
+    return int(min((page.fields.year, *bends)))
+
+
 def numbers_beyond(collection: Collection, beyond: Callable[[Numeral, int], bool]) -> Iterator[Found]:
     """Pupils' numbers for which ``beyond(numeral, year)`` holds."""
     for page in pupil_pages(collection):
-        bends = page.fields.bends if isinstance(page.fields, Session) else ()
-        youngest = min((page.fields.year, *bends))
+        least = youngest(page)
+        if not _may_hold_larger(page.prose.text, collection.reference.years[least].largest_number):
+            continue
         for numeral in page.prose.numerals:
             # What suits the youngest year concerned suits them all; only the others are looked at closely.
-            if not beyond(numeral, youngest):
+            if not beyond(numeral, least):
                 continue
             year = year_at(page, numeral.start)
             if beyond(numeral, year) and not _is_not_a_pupils(page.prose.text, numeral, collection.reference):
                 yield Found(page, numeral, year)
+
+
+def _may_hold_larger(text: str, number: int) -> bool:
+    """Whether a text has a numeral as long as ``number``, a decimal or a fraction: most pages have none."""
+    # Plain patterns that open with one class of letters; one pattern with choices in it takes three times as long.
+    long_enough = re.compile("[0-9]" * len(str(number)))
+    return any(pattern.search(text) for pattern in (long_enough, _PARTED, _VULGAR_FRACTION))
 
 
 def is_below_zero(text: str, numeral: Numeral) -> bool:

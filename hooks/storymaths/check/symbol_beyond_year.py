@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from ..model.collection import Collection
 from ..model.fields import year_name
 from ..model.problem import Problem
 from ..model.rule import Rule
-from .pupil_numbers import pupil_pages, year_at
+from .pupil_numbers import pupil_pages, year_at, youngest
 
 RULE = Rule(
     name="symbol-beyond-year",
@@ -19,22 +18,23 @@ RULE = Rule(
     wrong="year: 1 … 3 × 2 = 6",
     right="year: 1 … 2 + 2 + 2 = 6",
 )
-SIGNS = re.compile(r"[+−=<>×÷≠²³]")
 
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the first use on a page of each sign that comes later. ≠ may come as soon as = has."""
     reference = collection.reference
     for page in pupil_pages(collection):
+        if {"=" if sign == "≠" else sign for _, sign in page.prose.signs} <= reference.symbols_by(youngest(page)):
+            continue
         said: set[tuple[str, int]] = set()
-        for match in SIGNS.finditer(page.prose.text):
-            sign, year = match.group(), year_at(page, match.start())
+        for at, sign in page.prose.signs:
+            year = year_at(page, at)
             if (sign, year) in said:
                 continue
             said.add((sign, year))
             if ("=" if sign == "≠" else sign) not in reference.symbols_by(year):
                 yield RULE.problem(
-                    page.place_in_prose(match.start(), sign),
+                    page.place_in_prose(at, sign),
                     f"The sign {sign} is not yet met in {year_name(year)}.",
                     "say it in words, or move it to the bend to an older year.",
                 )

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Set
 
 from ..model.collection import Collection
@@ -10,7 +9,6 @@ from ..model.document import Document
 from ..model.problem import Problem
 from ..model.rule import COMMON_PRACTICE, Rule
 from ..model.session import Session
-from .symbol_beyond_year import SIGNS
 
 RULE = Rule(
     name="symbol-not-introduced",
@@ -36,22 +34,21 @@ def check(collection: Collection) -> Iterator[Problem]:
                     "introduce = first: what is not equal means nothing before equal does.",
                 )
             introduced |= set(new)
-            for match in _used_too_soon(page, collection, known | introduced):
-                introduced.add(match.group())  # told once a book
+            for at, sign in _used_too_soon(page, collection, known | introduced):
+                introduced.add(sign)  # told once a book
                 yield RULE.problem(
-                    page.place_in_prose(match.start(), match.group()),
-                    f"The sign {match.group()} is used, but no session so far has introduced it.",
-                    f"add {match.group()} to symbols: new here, where it is first taught, or say it in words.",
+                    page.place_in_prose(at, sign),
+                    f"The sign {sign} is used, but no session so far has introduced it.",
+                    f"add {sign} to symbols: new here, where it is first taught, or say it in words.",
                 )
 
 
-def _used_too_soon(page: Document[Session], collection: Collection, known: Set[str]) -> Iterator[re.Match[str]]:
+def _used_too_soon(page: Document[Session], collection: Collection, known: Set[str]) -> Iterator[tuple[int, str]]:
     """The first use of each sign of the page's own year, and of ≠, that is not yet known."""
     of_the_year = collection.reference.symbols_by(page.fields.year) | {"≠"}
     said: set[str] = set()
-    for match in SIGNS.finditer(page.prose.text):
-        sign = match.group()
+    for at, sign in page.prose.signs:
         # A bend is another year's lesson.
-        if sign in of_the_year - known - said and page.prose.passage_at(match.start()).year is None:
+        if sign in of_the_year - known - said and page.prose.passage_at(at).year is None:
             said.add(sign)
-            yield match
+            yield at, sign

@@ -32,6 +32,8 @@ def check(collection: Collection) -> Iterator[Problem]:
     after = re.compile(rf"[ ]?({names})(?!\w)")
     for page in pupil_pages(collection):
         text = page.prose.text
+        if first.keys().isdisjoint(page.prose.words) and not any(sign in text for sign in _UNIT_SIGNS if sign != "p"):
+            continue
         for numeral in page.prose.numerals:
             match = after.match(text, numeral.end)
             unit = match.group(1) if match else "£" if text.startswith("£", numeral.start - 1) else None

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
@@ -20,6 +20,7 @@ VULGAR = {
 }  # fmt: skip
 
 _LETTERS_ONLY = bytes(code if chr(code) in "abcdefghijklmnopqrstuvwxyz" else 32 for code in range(256))
+_SIGN = re.compile(r"[+−=<>×÷≠²³]")
 _NUMERAL = re.compile(rf"[0-9{''.join(VULGAR)}][0-9,./]*")
 _WHOLE = re.compile(r"(\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d+))?")
 _FRACTION = re.compile(r"(\d+)/(\d+)")
@@ -55,7 +56,12 @@ class Prose:
     """The prose of a page and the passages it is made of."""
 
     text: str
-    passages: Sequence[Passage]
+    find_passages: Callable[[], Sequence[Passage]]
+
+    @cached_property
+    def passages(self) -> Sequence[Passage]:
+        """The passages, in the order of the text."""
+        return self.find_passages()
 
     @cached_property
     def _starts(self) -> list[int]:
@@ -83,11 +89,16 @@ class Prose:
         return frozenset(self.lowered.encode("ascii", "replace").translate(_LETTERS_ONLY).decode("ascii").split())
 
     @cached_property
+    def signs(self) -> Sequence[tuple[int, str]]:
+        """Every sign of an operation or a relation, and where it stands."""
+        return [(match.start(), match.group()) for match in _SIGN.finditer(self.text)]
+
+    @cached_property
     def numerals(self) -> Sequence[Numeral]:
         """Every number in figures, in order; codes and times such as 2AS-3 and 10:30 are left to the reader."""
         found = []
         for match in _NUMERAL.finditer(self.text):
-            text = match.group()
+            text = match.group().rstrip(",./")
             if text.isdecimal():  # nearly all are
                 found.append(Numeral(match.start(), text, int(text), 0, 0))
             elif numeral := _numeral(match.start(), text):
@@ -98,7 +109,7 @@ class Prose:
 def _numeral(start: int, text: str) -> Numeral | None:
     if text[0] in VULGAR:
         return Numeral(start, text[0], 0, 0, VULGAR[text[0]].denominator)
-    fraction = _FRACTION.fullmatch(text.rstrip(",./"))
+    fraction = _FRACTION.fullmatch(text)
     if fraction:
         return Numeral(start, fraction.group(), 0, 0, int(fraction.group(2)))
     whole = _WHOLE.match(text)

@@ -58,14 +58,27 @@ class Reference:
             for name in (material.name, material.plural, *material.also)
         )
 
+    @cached_property
+    def _met(self) -> Mapping[int, tuple[frozenset[str], frozenset[str], frozenset[int]]]:
+        """By year, all symbols, units and denominators met by its end."""
+        met = {}
+        for year in range(min(self.years) - 1, max(self.years) + 1):
+            sofar = [limits for reached, limits in self.years.items() if reached <= year]
+            met[year] = (
+                frozenset(symbol for limits in sofar for symbol in limits.symbols_new),
+                frozenset(unit for limits in sofar for unit in limits.units_new),
+                frozenset(below for limits in sofar for below in limits.denominators_new),
+            )
+        return met
+
     def symbols_by(self, year: int) -> frozenset[str]:
         """Every symbol met by the end of ``year``."""
-        return frozenset(s for y, limits in self.years.items() if y <= year for s in limits.symbols_new)
+        return self._met[year][0]
 
     def units_by(self, year: int) -> frozenset[str]:
         """Every unit met by the end of ``year``."""
-        return frozenset(u for y, limits in self.years.items() if y <= year for u in limits.units_new)
+        return self._met[year][1]
 
     def denominators_by(self, year: int) -> frozenset[int]:
         """Every denominator met by the end of ``year``."""
-        return frozenset(d for y, limits in self.years.items() if y <= year for d in limits.denominators_new)
+        return self._met[year][2]

@@ -83,10 +83,12 @@ def _validated(
         fields = schema.model_validate(raw)
     except ValidationError as error:
         faults += faults_of(error, schema, raw, locator)
-        if any(fault.kind != "unknown" for fault in faults if fault.kind != "duplicate"):
+        # Where only unknown keys stand in the way they are left out, so that the other rules still speak.
+        raw_known = without_unknown(raw, error)
+        try:
+            fields = schema.model_validate(raw_known)
+        except ValidationError:
             return Unread(path, raw, tuple(faults))
-        # Only unknown keys stand in the way: leave them out, so that the other rules still speak.
-        raw = without_unknown(raw, error)
-        fields = schema.model_validate(raw)
+        raw = raw_known
     prose = gather(raw, body)
     return Document(path, fields, raw, body, body_line, prose, locator, tuple(faults))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 from ..model.prose import Loc, Passage, Prose
@@ -34,40 +34,46 @@ def _blank(match: re.Match[str]) -> str:
 
 def gather(raw: Mapping[str, Any], body: str) -> Prose:
     """All prose of a document: every text of its front matter, then its body."""
-    gathered = _Gathered()
-    gathered.take(raw, (), None)
-    front = _SEPARATOR.join(gathered.texts)
+    texts: list[str] = []
+    _take(raw, texts)
+    front = _SEPARATOR.join(texts)
     if any(mark in front for mark in _MARKS):
         front = _NOT_READ.sub(_blank, front)
-    gathered.note(BODY, body, None)
-    return Prose(_SEPARATOR.join((front, _NOT_READ.sub(_blank, body))), gathered.passages)
+    # Which text stands where is seldom asked: a clean page never pays for it.
+    return Prose(_SEPARATOR.join((front, _NOT_READ.sub(_blank, body))), lambda: list(_passages(raw)))
 
 
-class _Gathered:
-    """Texts found one after another, and where each starts in what they are joined to."""
+def _take(value: Any, texts: list[str]) -> None:
+    if value.__class__ is str:
+        texts.append(value)
+    elif value.__class__ is dict:
+        for key, inner in value.items():
+            if key not in NOT_PROSE:
+                _take(inner, texts)
+    elif value.__class__ is list:
+        for inner in value:
+            _take(inner, texts)
 
-    def __init__(self) -> None:
-        self.texts: list[str] = []
-        self.passages: list[Passage] = []
-        self._at = 0
 
-    def note(self, loc: Loc, text: str, year: int | None) -> None:
-        """Adds a text."""
-        self.passages.append(Passage(self._at, loc, year))
-        self.texts.append(text)
-        self._at += len(text) + len(_SEPARATOR)
+def _passages(raw: Mapping[str, Any]) -> Iterator[Passage]:
+    """Where each text starts in what they are joined to, in the order ``_take`` finds them, and then the body."""
+    at = 0
+    for loc, text, year in _texts(raw, (), None):
+        yield Passage(at, loc, year)
+        at += len(text) + len(_SEPARATOR)
+    yield Passage(max(at, len(_SEPARATOR)), BODY, None)
 
-    def take(self, value: Any, loc: Loc, year: int | None) -> None:
-        """Adds every text in a value."""
-        if value.__class__ is str:
-            self.note(loc, value, year)
-        elif value.__class__ is dict:
-            for key, inner in value.items():
-                if key not in NOT_PROSE:
-                    self.take(inner, (*loc, key), _year_of(key) if loc == ("bends",) else year)
-        elif value.__class__ is list:
-            for index, inner in enumerate(value):
-                self.take(inner, (*loc, index), year)
+
+def _texts(value: Any, loc: Loc, year: int | None) -> Iterator[tuple[Loc, str, int | None]]:
+    if value.__class__ is str:
+        yield loc, value, year
+    elif value.__class__ is dict:
+        for key, inner in value.items():
+            if key not in NOT_PROSE:
+                yield from _texts(inner, (*loc, key), _year_of(key) if loc == ("bends",) else year)
+    elif value.__class__ is list:
+        for index, inner in enumerate(value):
+            yield from _texts(inner, (*loc, index), year)
 
 
 def _year_of(key: Any) -> int | None:

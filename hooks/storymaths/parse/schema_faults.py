@@ -57,10 +57,11 @@ def without_unknown(raw: Mapping[str, Any], error: ValidationError) -> dict[str,
     """A copy of ``raw`` without the keys the schema does not know."""
     kept: dict[str, Any] = copy.deepcopy(dict(raw))
     for detail in error.errors(include_url=False):
-        holder: Any = kept
-        for step in detail["loc"][:-1]:
-            holder = holder[step]
-        holder.pop(detail["loc"][-1], None)
+        if detail["type"] == "extra_forbidden":
+            holder: Any = kept
+            for step in _in_file(detail, raw)[0][:-1]:
+                holder = holder[step]
+            holder.pop(detail["loc"][-1], None)
     return kept
 
 
