@@ -85,8 +85,7 @@ class Prose:
     @cached_property
     def words(self) -> frozenset[str]:
         """Every word of the prose in small letters: a quick way to know that a phrase cannot be there."""
-        # A table over bytes splits twice as fast as a pattern does.
-        return frozenset(self.lowered.encode("ascii", "replace").translate(_LETTERS_ONLY).decode("ascii").split())
+        return words_of(self.lowered)
 
     @cached_property
     def signs(self) -> Sequence[tuple[int, str]]:
@@ -104,6 +103,12 @@ class Prose:
             elif numeral := _numeral(match.start(), text):
                 found.append(numeral)
         return found
+
+
+def words_of(lowered: str) -> frozenset[str]:
+    """Every run of the letters a to z in a text in small letters."""
+    # A table over bytes splits twice as fast as a pattern does.
+    return frozenset(lowered.encode("ascii", "replace").translate(_LETTERS_ONLY).decode("ascii").split())
 
 
 def _numeral(start: int, text: str) -> Numeral | None:

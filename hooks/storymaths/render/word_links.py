@@ -3,26 +3,30 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from bisect import bisect_right
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from ..model.address import slug
 from ..model.concept import Word
+from ..model.prose import words_of
 
-# Text between tags, with whole elements that must not be touched taken in one bite.
-_PIECE = re.compile(
+# What must not be touched: whole elements, or a tag.
+_KEPT = re.compile(
     r'<(ul|p|dl) class="(?:objectives|facts|glance-facts)[^"]*">.*?</\1>|<span class="sum.*?</span>|'
-    r"<(a|h1|h2|h3|h4|button|summary|dfn|code|svg|script|style|th|legend|label|nav)\b.*?</\2>|<[^>]*>|[^<]+",
+    r"<(a|h1|h2|h3|h4|button|summary|dfn|code|svg|script|style|th|legend|label|nav)\b.*?</\2>|<[^>]*>",
     re.DOTALL,
 )
+_FIRST_WORD = re.compile(r"[a-z]+")
 
 
 @dataclass(frozen=True)
 class WordFinder:
-    """Finds the words of a word bank in running text, in any of their forms, longest first."""
+    """Finds the words of a word bank in running text, in any of their forms, the longest form first."""
 
-    pattern: re.Pattern[str]
     by_form: Mapping[str, Word]
+    by_first: Mapping[str, Sequence[str]]
+    """Forms by their first run of letters: most pages hold few of those, so few forms need looking for."""
 
     @classmethod
     def of(cls, words: Iterable[Word]) -> WordFinder:
@@ -33,29 +37,53 @@ class WordFinder:
             if not (word.everyday or word.ambiguous)
             for form in (word.word, *word.also)
         }
-        return cls(re.compile(rf"\b(?:{_by_opening(by_form)})\b", re.IGNORECASE), by_form)
+        by_first: dict[str, list[str]] = {}
+        for form in by_form:
+            first = _FIRST_WORD.search(form)
+            by_first.setdefault(first.group() if first else form, []).append(form)
+        return cls(by_form, by_first)
 
     def mark(self, html: str) -> tuple[str, list[Word]]:
         """The HTML with links on the first use of each word, and the words found, in order."""
         found: dict[str, Word] = {}
+        parts, end = [], 0
+        for start, form in self._uses(html):
+            word = self.by_form[form]
+            if start >= end and word.word not in found:
+                found[word.word] = word
+                shown = html[start : start + len(form)]
+                parts += [html[end:start], f'<a class="word" href="#word-{slug(word.word)}">{shown}</a>']
+                end = start + len(form)
+        return "".join((*parts, html[end:])), list(found.values())
 
-        def link(match: re.Match[str]) -> str:
-            word = self.by_form[match.group().lower()]
-            if word.word in found:
-                return match.group()
-            found[word.word] = word
-            return f'<a class="word" href="#word-{slug(word.word)}">{match.group()}</a>'
+    def _uses(self, html: str) -> list[tuple[int, str]]:
+        """Where forms stand in text that may be touched, in order; at one place the longest, others left out."""
+        lowered = html.lower()
+        if len(lowered) != len(html):  # a rare capital that grows when made small
+            return []
+        kept = [match.span() for match in _KEPT.finditer(html)]
+        starts = [start for start, _ in kept]
+        uses: list[tuple[int, int, str]] = []
+        for first in words_of(lowered) & self.by_first.keys():
+            for form in self.by_first[first]:
+                for at in _places(form, lowered):
+                    before = bisect_right(starts, at) - 1
+                    if before < 0 or kept[before][1] <= at:
+                        uses.append((at, -len(form), form))
+        uses.sort()
+        free, told = 0, []
+        for at, length, form in uses:
+            if at >= free:
+                told.append((at, form))
+                free = at - length
+        return told
 
-        def piece(match: re.Match[str]) -> str:
-            text = match.group()
-            return text if text[0] == "<" else self.pattern.sub(link, text)
 
-        return _PIECE.sub(piece, html), list(found.values())
-
-
-def _by_opening(forms: Iterable[str]) -> str:
-    """A pattern for any of some forms, longest first. Sorted by their first letters it is ten times as fast."""
-    endings: dict[str, list[str]] = {}
-    for form in sorted(forms, key=len, reverse=True):
-        endings.setdefault(form[:2], []).append(re.escape(form[2:]))
-    return "|".join(f"{re.escape(opening)}(?:{'|'.join(rest)})" for opening, rest in endings.items())
+def _places(form: str, text: str) -> Iterator[int]:
+    """Where a form stands as whole words."""
+    at = text.find(form)
+    while at >= 0:
+        end = at + len(form)
+        if not (text[at - 1 : at].isalnum() or text[end : end + 1].isalnum()):
+            yield at
+        at = text.find(form, end)
