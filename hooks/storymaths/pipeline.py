@@ -52,9 +52,11 @@ def _activity_problems(collection: Collection) -> list[Problem]:
 def _no_collecting() -> Iterator[None]:
     """Holds the garbage collector back: what is read stays, and looking it over again and again doubles the time."""
     was_on = gc.isenabled()
+    gc.unfreeze()  # what an earlier reading left may go
     gc.disable()
     try:
         yield
     finally:
+        gc.freeze()
         if was_on:
             gc.enable()
