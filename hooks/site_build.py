@@ -42,6 +42,8 @@ def on_config(config: MkDocsConfig) -> MkDocsConfig:
         if not _Now.serving:
             raise Abort(f"{report}\nNothing was built; the site is as it was.")
         log.error(report)
+    # Nothing is left for MkDocs to convert, so its converter, made anew for each page, needs no extensions.
+    config.markdown_extensions = []
     return config
 
 

@@ -61,12 +61,13 @@ class WordFinder:
         lowered = html.lower()
         if len(lowered) != len(html):  # a rare capital that grows when made small
             return []
+        plain = lowered.encode("ascii", "replace")  # byte for letter, and several times as fast to look through
         kept = [match.span() for match in _KEPT.finditer(html)]
         starts = [start for start, _ in kept]
         uses: list[tuple[int, int, str]] = []
         for first in words_of(lowered) & self.by_first.keys():
             for form in self.by_first[first]:
-                for at in _places(form, lowered):
+                for at in _places(form.encode("ascii", "replace"), plain):
                     before = bisect_right(starts, at) - 1
                     if before < 0 or kept[before][1] <= at:
                         uses.append((at, -len(form), form))
@@ -79,7 +80,7 @@ class WordFinder:
         return told
 
 
-def _places(form: str, text: str) -> Iterator[int]:
+def _places(form: bytes, text: bytes) -> Iterator[int]:
     """Where a form stands as whole words."""
     at = text.find(form)
     while at >= 0:
