@@ -50,11 +50,12 @@ def on_config(config: MkDocsConfig) -> MkDocsConfig:
 def on_files(files: Files, config: MkDocsConfig) -> Files:
     """Leaves out drafts, and adds the pages and files the core makes itself."""
     for file in list(files):
-        if file.src_uri.endswith(".md"):
+        if _Now.build.is_left_out(file.src_uri):
             files.remove(file)
-            if not _Now.build.is_left_out(file.src_uri):
-                # Its words are read by the core; given empty, it is not read and parsed a second time here.
-                files.append(File.generated(config, file.src_uri, content=""))
+        elif file.src_uri.endswith(".md"):
+            # Its words are read by the core; given empty, it is not read and parsed a second time here.
+            files.remove(file)
+            files.append(File.generated(config, file.src_uri, content=""))
     for source in _Now.build.generated_sources:
         files.append(File.generated(config, source, content=""))
     for name, content in _Now.build.assets().items():

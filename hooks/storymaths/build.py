@@ -10,13 +10,18 @@ from pathlib import Path
 from .model.address import link, source_of
 from .model.document import Document, Fields
 from .pipeline import read_and_check
-from .publish.assets import assets
+from .publish.assets import PARTS, assets
 from .publish.generated import generated
 from .publish.text_index import build_text_index
 from .render.content_page import draw_content
 from .render.problem_pages import draw_problems, draw_unread
 from .render.site import Rendered, Site
 from .terminal import as_text
+
+_THEMES_OWN = "assets/"
+"""Scripts, styles and pictures the theme brings along: 2.5 MB, and not one page uses them."""
+_PARTS_OF_THE_STYLESHEET = frozenset(f"look/{part}" for part in PARTS)
+"""Served in one piece."""
 
 
 @dataclass(frozen=True)
@@ -63,8 +68,10 @@ class Build:
         return [source for source in self._generated if source not in self._written]
 
     def is_left_out(self, source: str) -> bool:
-        """Whether a written page is not to be published: a draft, outside serve."""
-        return source.endswith(".md") and not self._serving and source not in self._written
+        """Whether a file is not to be published: a draft outside serve, or what no page of ours asks for."""
+        if source.endswith(".md"):
+            return not self._serving and source not in self._written
+        return source.startswith(_THEMES_OWN) or source in _PARTS_OF_THE_STYLESHEET
 
     def assets(self) -> Mapping[str, bytes | str]:
         """Files to add beside the pages: the finder's catalogue and the letterforms."""

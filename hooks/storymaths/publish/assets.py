@@ -11,7 +11,7 @@ from .data_files import data_files
 from .letterforms import letterforms
 
 _LOOK = Path(__file__).parents[2] / "theme" / "look"
-_PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "print.css")
+PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "print.css")
 """Values come first: the rest speaks of them by name."""
 _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
@@ -23,4 +23,4 @@ def assets(site: Site, kept: Path) -> Mapping[str, bytes | str]:
 
 def stylesheet() -> str:
     """All styles as one file, so that nothing else holds up the first paint; notes for developers left out."""
-    return "".join(_NOTE.sub("", (_LOOK / part).read_text("utf-8")) for part in _PARTS)
+    return "".join(_NOTE.sub("", (_LOOK / part).read_text("utf-8")) for part in PARTS)
