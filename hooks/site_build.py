@@ -36,7 +36,8 @@ def on_startup(command: str, dirty: bool) -> None:
 
 def on_config(config: MkDocsConfig) -> MkDocsConfig:
     """Reads and checks everything; a build with problems stops here, before any file is touched."""
-    _Now.build = _fresh().Build(Path(config.config_file_path).parent, serving=_Now.serving)
+    root, wanted = Path(config.config_file_path).parent, bool(config.extra.get("print_sheets"))
+    _Now.build = _fresh().Build(root, serving=_Now.serving, print_sheets=wanted)
     if _Now.build.problems:
         report = f"{len(_Now.build.problems)} problem(s) in the content\n\n{_Now.build.report()}\n"
         if not _Now.serving:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from pathlib import Path
 
@@ -12,6 +12,7 @@ from .model.document import Document, Fields
 from .pipeline import read_and_check
 from .publish.assets import PARTS, assets
 from .publish.generated import generated
+from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
 from .render.content_page import draw_content
 from .render.problem_pages import draw_problems, draw_unread
@@ -36,12 +37,14 @@ class Drawn:
 class Build:
     """Reads a project once, then draws its pages one by one as they are asked for."""
 
-    def __init__(self, root: Path, serving: bool = False) -> None:
+    def __init__(self, root: Path, serving: bool = False, print_sheets: bool = False) -> None:
         reading = read_and_check(root)
         self.problems = reading.problems
         self._whole = reading.collection
         self._serving = serving
-        self._kept = root / ".cache"
+        self._sheets: list[Sheet] = []
+        self._root, self._kept = root, root / ".cache"
+        self._print_sheets = print_sheets
 
     def report(self) -> str:
         """Every problem, for people."""
@@ -52,7 +55,14 @@ class Build:
         """None when ``site_data/`` itself cannot be used."""
         if self._whole is None:
             return None
-        return Site(self._whole if self._serving else self._whole.without_drafts())
+        site = Site(self._whole if self._serving else self._whole.without_drafts())
+        return replace(site, prints=prints(self._sheets_of(site)))
+
+    def _sheets_of(self, site: Site) -> list[Sheet]:
+        # A page with problems may hold what cannot be set; its author mends it first.
+        if self._print_sheets and not self.problems:
+            self._sheets = sheets_of(site, self._root, self._kept / "sheets")
+        return self._sheets
 
     @cached_property
     def _written(self) -> Mapping[str, Document[Fields]]:
@@ -95,5 +105,7 @@ class Build:
         return lambda target: link(target, source)
 
     def finish(self, site_folder: Path) -> float:
-        """Indexes the text of the finished site; returns the seconds it took."""
+        """Puts the print sheets beside the pages, and indexes the text; returns the seconds indexing took."""
+        if self._sheets:
+            write_sheets(self._sheets, site_folder, self._kept / "sheets")
         return build_text_index(site_folder)

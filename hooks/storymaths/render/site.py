@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from functools import cached_property
 from pathlib import Path
 from typing import Any
@@ -33,11 +33,25 @@ class Rendered:
     """Whether the text search takes it in."""
 
 
+@dataclass(frozen=True, slots=True)
+class Print:
+    """A sheet to print, as a page offers it."""
+
+    title: str
+    says: str
+    copies: str
+    pages: int
+    address: str
+    """Of the PDF, from the site's root."""
+
+
 @dataclass(frozen=True)
 class Site:
     """The whole site, ready to draw any page of it."""
 
     collection: Collection
+    prints: Mapping[str, Sequence[Print]] = field(default_factory=dict)
+    """By source, the sheets of each page; empty where none are made."""
 
     @cached_property
     def coverage(self) -> Coverage:
@@ -80,6 +94,7 @@ class Site:
             "text": lambda words: inline(words, source),
             "site": self,
             "reference": self.collection.reference,
+            "prints": self.prints.get(source, ()),
         }
 
     def draw(self, template: str, source: str, **values: Any) -> str:

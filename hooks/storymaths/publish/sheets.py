@@ -1,0 +1,140 @@
+"""The print sheets of the site: which there are for which page, where they are, and their files.
+
+A sheet's file is made by its content and kept in a cache folder, so that a build makes only what has changed.
+"""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from ..model.address import source_of
+from ..model.collection import Collection
+from ..render.sheets.desk import Desk
+from ..render.sheets.of_page import book_sheets, home_sheets, session_sheets
+from ..render.sheets.pictures import LARGEST
+from ..render.sheets.press import content_key, copy_of
+from ..render.sheets.sheet import SheetData
+from ..render.sheets.whole_set import whole_set
+from ..render.site import Print, Site
+from .sheet_cache import fill, forget_all_but, pages_of, pdf_path, svg_path
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """A print sheet as a page links to it."""
+
+    source: str
+    """Of the page it belongs to, inside ``content/``."""
+    what: str
+    """Its name on that page: ``plan``, ``cast-cards``, ``answers``."""
+    title: str
+    says: str
+    """What it is, in a sentence."""
+    address: str
+    """Of the PDF, from the site's root."""
+    preview: str
+    """Of a picture of its first page, as SVG."""
+    pages: int
+    paper: int
+    """Sheets of A4 for the whole class."""
+    copies: str
+    """The same in a sentence: how many sets, who has how much."""
+    key: str
+    data: SheetData
+
+
+_Planned = tuple[str, str, SheetData]
+"""The source a sheet belongs to, its address without an ending, and what is on it."""
+
+
+def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
+    """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder."""
+    collection = site.collection
+    desk = Desk(collection, _drawings(root))
+    planned = [one for book in collection.books for one in _planned(desk, book)]
+    sheets = _made(planned, cache)
+    return sheets + _made(list(_whole_sets(collection, sheets)), cache)
+
+
+def sheet_links(sheets: Sequence[Sheet], source: str) -> list[Sheet]:
+    """The sheets of one page, in the order a teacher prints them."""
+    return [sheet for sheet in sheets if sheet.source == source]
+
+
+def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
+    """The sheets as pages offer them, by the source of their page."""
+    offered: dict[str, list[Print]] = {}
+    for one in sheets:
+        offered.setdefault(one.source, []).append(Print(one.title, one.says, one.copies, one.pages, one.address))
+    return offered
+
+
+def write_sheets(sheets: Sequence[Sheet], folder: Path, cache: Path) -> None:
+    """Puts every sheet and its preview into the site's folder, and forgets those no longer used."""
+    for parent in {(folder / sheet.address).parent for sheet in sheets}:
+        parent.mkdir(parents=True, exist_ok=True)
+    for sheet in sheets:
+        shutil.copyfile(pdf_path(cache, sheet.key), folder / sheet.address)
+        shutil.copyfile(svg_path(cache, sheet.key), folder / sheet.preview)
+    forget_all_but(cache, (sheet.key for sheet in sheets))
+
+
+def _planned(desk: Desk, name: str) -> Iterator[_Planned]:
+    collection = desk.collection
+    for session in collection.sessions_of(name):
+        source = source_of(session.path)
+        yield from ((source, f"{source[:-3]}-{one.what}", one) for one in session_sheets(desk, session))
+    for home in collection.homes_of(name):
+        source = source_of(home.path)
+        yield from ((source, f"{source[:-3]}-{one.what}", one) for one in home_sheets(desk, home))
+    source, folder = _of_book(collection, name)
+    yield from ((source, f"{folder}/{one.what}", one) for one in book_sheets(desk, collection.books[name], name))
+
+
+def _whole_sets(collection: Collection, sheets: Sequence[Sheet]) -> Iterator[_Planned]:
+    """One file a book with all its sheets but the booklet, whose pages are in another order."""
+    for name, book in collection.books.items():
+        source, folder = _of_book(collection, name)
+        own = [one for one in sheets if one.source.startswith(f"{folder}/") and one.what != "story-booklet"]
+        one = whole_set(book, [(sheet.data, sheet.pages) for sheet in own])
+        yield source, f"{folder}/{one.what}", one
+
+
+def _of_book(collection: Collection, name: str) -> tuple[str, str]:
+    book = collection.books[name]
+    return source_of(book.path), source_of(book.folder)
+
+
+def _made(planned: Sequence[_Planned], cache: Path) -> list[Sheet]:
+    copies = [copy_of(data) for _, _, data in planned]
+    keys = [content_key(copy) for copy in copies]
+    fill(cache, dict(zip(keys, copies, strict=True)))
+    sheets = []
+    for (source, base, data), key in zip(planned, keys, strict=True):
+        pages = pages_of(cache, key)
+        use, paper = data.use.says(pages), data.use.sheets(pages)
+        sheets.append(
+            Sheet(source, data.what, data.title, data.says, f"{base}.pdf", f"{base}.svg", pages, paper, use, key, data)
+        )
+    return sheets
+
+
+def _drawings(root: Path) -> Callable[[str], str | None]:
+    """Reads drawings of the content; one outside it, missing, too large or not text is none."""
+    content = (root / "content").resolve()
+    read: dict[str, str | None] = {}
+
+    def text_of(source: str) -> str | None:
+        if source not in read:
+            file = (content / source).resolve()
+            try:
+                fits = file.is_relative_to(content) and file.stat().st_size <= LARGEST
+                read[source] = file.read_text(encoding="utf-8") if fits else None
+            except (OSError, UnicodeDecodeError):
+                read[source] = None
+        return read[source]
+
+    return text_of

@@ -1,0 +1,34 @@
+"""The question to end on, as slips to cut out, one for each child."""
+
+from __future__ import annotations
+
+from ...model.document import Document
+from ...model.session import Session
+from .desk import Desk
+from .paper import PaperUse
+from .sheet import Part, SheetData
+from .words import runs
+
+ON_A_PAGE = 4
+WIDE_MM, HIGH_MM = 180, 65
+
+
+def exit_slips(desk: Desk, page: Document[Session]) -> SheetData:
+    """Four slips to a page."""
+    session = page.fields
+    data = {
+        "heading": session.title,
+        "ask": runs(session.exit_question.ask),
+        "card": [WIDE_MM, HIGH_MM],
+        "copies": ON_A_PAGE,
+        "line": 12 if session.year <= 1 else 9,
+    }
+    use = PaperUse(desk.children, desk.children, "slip", "one to a child", ON_A_PAGE)
+    return SheetData(
+        "exit-question",
+        f"A question to end on: {session.title}",
+        f"The exit question on slips for an adult to cut out, {WIDE_MM} × {HIGH_MM} mm each.",
+        (Part("exit_slips", data),),
+        use,
+        {},
+    )

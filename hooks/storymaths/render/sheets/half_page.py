@@ -1,0 +1,69 @@
+"""A home activity on half a page, two to a sheet, to send home."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from typing import Any
+
+from ...model.document import Document
+from ...model.home import Home
+from .desk import Desk, SheetActivity
+from .paper import PaperUse
+from .sheet import Part, SheetData
+from .words import blocks, letters_in, plain, runs
+
+ON_A_PAGE = 2
+_MOST_ANSWERS = 6
+_SIZE_BY_LETTERS = 395
+"""As for a plan: of 6 half pages, 396 to 405."""
+
+
+def half_page(desk: Desk, page: Document[Home]) -> SheetData:
+    """Everything a grown-up needs at the table, in plain words."""
+    home = page.fields
+    book = desk.collection.books[home.book].fields
+    data = {
+        "heading": home.title,
+        "kicker": plain(f"At home with {book.title} · {home.minutes} minutes · {home.pages}"),
+        "say_first": runs(home.say_first),
+        "things": list(_things(desk, home)),
+        "told": blocks(desk.body(page)),
+        "ask": [{"ask": runs(one.ask), "hear": runs(one.hear)} for one in home.ask],
+        "if_hard": runs(home.if_hard),
+        "if_easy": runs(home.if_easy),
+        "stop_when": runs(home.stop_when),
+        "what_for": runs(home.what_it_is_for),
+        "care": [runs(note.note) for note in home.cautions],
+        "puzzles": [_puzzle(activity) for activity in desk.activities(page)],
+        "copies": ON_A_PAGE,
+    }
+    return SheetData(
+        "half-page",
+        f"At home: {home.title}",
+        "The activity on half a page, to cut in two and send home.",
+        (Part("half_page", {**data, "about": _SIZE_BY_LETTERS / math.sqrt(letters_in(data))}),),
+        PaperUse(desk.children, desk.children, "half page", "one to a family", ON_A_PAGE),
+        {},
+    )
+
+
+def _puzzle(activity: SheetActivity) -> dict[str, Any]:
+    """The task of an activity and its answers, as briefly as they can be said."""
+    solution = activity.own
+    answers = [runs(answer.says) for answer in solution.answers]
+    return {
+        "title": runs(activity.title),
+        "ask": runs(solution.task.ask),
+        "answers": answers[:_MOST_ANSWERS],
+        "more": max(0, len(answers) - _MOST_ANSWERS),
+        "none": runs(solution.note) if not answers else [],
+    }
+
+
+def _things(desk: Desk, home: Home) -> Iterator[dict[str, Any]]:
+    for thing in home.things:
+        material = desk.collection.reference.materials.get(thing.item)
+        if material:
+            name = material.name if thing.count == 1 else material.plural
+            yield {"thing": f"{thing.count} {name}", "note": runs(thing.note or "")}

@@ -1,0 +1,60 @@
+"""Mats to work on: those a session gets out of the cupboard, and those its activities are done on."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from ...model.document import Document
+from ...model.session import Needed, Session
+from .desk import Desk, SheetActivity
+from .mat_kinds import FROM_FIGURE, FROM_MATERIAL, Mat
+from .paper import in_sets
+from .sheet import Part, SheetData
+
+_USUALLY = Needed(item="recording-sheet", per="pair")
+"""For a mat an activity is done on where the materials name none: one to a pair."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Wanted:
+    """A mat, and what the session says of how many."""
+
+    mat: Mat
+    needed: Needed
+
+
+def session_mats(desk: Desk, page: Document[Session], activities: Sequence[SheetActivity]) -> list[SheetData]:
+    """A sheet for each mat, in the order of the materials and then of the activities."""
+    session = page.fields
+    wanted: dict[str, _Wanted] = {}
+    for needed in session.materials:
+        make = FROM_MATERIAL.get(needed.item)
+        if make and (mat := make(needed.note or "", session.year)):
+            # The first line that children hold decides: a big one for the class is on the wall.
+            known = wanted.get(mat.name)
+            if known is None or known.needed.per == "class":
+                wanted[mat.name] = _Wanted(mat, needed)
+    for mat in _of_activities(activities):
+        known = wanted.get(mat.name)
+        wanted[mat.name] = _Wanted(mat, known.needed if known else _USUALLY)
+    return [_sheet(desk, session, one) for one in wanted.values()]
+
+
+def _of_activities(activities: Sequence[SheetActivity]) -> list[Mat]:
+    """The mats that the activities' own drawings call for; the first of each sort."""
+    mats: dict[str, Mat] = {}
+    for activity in activities:
+        for figure in activity.own.task.figures:
+            make = FROM_FIGURE.get(figure.name)
+            if make and (mat := make(figure.data)):
+                mats.setdefault(mat.name, mat)
+    return list(mats.values())
+
+
+def _sheet(desk: Desk, session: Session, wanted: _Wanted) -> SheetData:
+    mat = wanted.mat
+    data: Mapping[str, Any] = {"heading": mat.heading, "mat": mat.name, "alt": mat.alt, **mat.data}
+    strips = in_sets(wanted.needed, mat.on_a_page, mat.noun, desk.children, session.group_size)
+    return SheetData(mat.name, f"{mat.heading}: {session.title}", f"{mat.says}", (Part("mats", data),), strips, {})

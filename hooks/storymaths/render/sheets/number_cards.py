@@ -1,0 +1,116 @@
+"""Number and sign cards: the numbers an activity is played with, and the signs its number sentences need."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from ...model.activity import Solution
+from ...model.document import Document
+from ...model.fields import year_name
+from ...model.session import Needed, Session
+from .card_faces import SIGNS, Card, number_card, sign_card, worth
+from .card_sizes import SIZE_FOR, cards_part, sets_on_a_page
+from .desk import Desk, SheetActivity
+from .paper import in_sets
+from .sheet import SheetData
+
+_MOVED = frozenset({"balance", "bonds", "compare", "fraction", "number-sentence", "share", "sort"})
+"""Kinds whose numbers are moved about, and not read off a picture or said."""
+_MOST, _MOST_OF_A_SIGN = 100, 4
+_STRETCH = re.compile(r"\b(\d{1,3}) to (\d{1,3})\b")
+_NUMBER = re.compile(r"(?<![\w/.,:])−?\d[\d,]*(?:\.\d+|/\d+)?(?![\w/:])")
+
+
+def number_cards(desk: Desk, page: Document[Session], activities: Sequence[SheetActivity]) -> SheetData | None:
+    """The cards for a session's activities, or those its materials ask for; none where there is no use for any."""
+    session = page.fields
+    materials = {one.item: one for one in session.materials if one.item in ("number-card", "sign-card")}
+    sets = _sets(session, materials, [one for one in activities if _moves_numbers(one)])
+    if not sets:
+        return None
+    needed = next(iter(materials.values()), Needed(item="number-card", per="pair"))
+    size, largest = SIZE_FOR[needed.per], max(map(len, sets.values()))
+    use = in_sets(needed.model_copy(update={"count": largest}), largest, "card", desk.children, session.group_size)
+    copies = sets_on_a_page(size, largest, use.sets)
+    kinds = {"sign" in card for cards in sets.values() for card in cards}
+    name = "Number and sign cards" if len(kinds) == 2 else "Sign cards" if True in kinds else "Number cards"
+    return SheetData(
+        name.split(maxsplit=1)[0].lower() + "-cards",
+        f"{name}: {session.title}",
+        f"{name} for an adult to cut out, {size} each.",
+        tuple(cards_part(f"{name}{label}", size, cards, copies) for label, cards in sets.items()),
+        replace(use, on_a_page=copies, versions=len(sets)),
+        {},
+    )
+
+
+def _moves_numbers(activity: SheetActivity) -> bool:
+    """Whether its numbers are cards to move. Sorting characters moves the characters; a pattern needs a gap to fill."""
+    task = activity.own.task
+    if activity.kind == "sequence":
+        return any("___" in line for line in task.lines)
+    return activity.kind in _MOVED and not (activity.kind == "sort" and task.players)
+
+
+def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[SheetActivity]) -> dict[str, list[Card]]:
+    """Cards for the session's own year, and for other years that need others: of the sorts the materials name, if any."""
+    sets: dict[str, list[Card]] = {}
+    named = _signs_named(materials.get("sign-card"))
+    for year in dict.fromkeys((session.year, *sorted(year for one in activities for year in one.by_year))):
+        solutions = [one.for_year(year) for one in activities]
+        cards = _numbers_of(solutions) if "number-card" in materials or not materials else []
+        if "sign-card" in materials or not materials:
+            cards += named or _signs_of(solutions)
+        if cards and cards not in sets.values():
+            sets["" if year == session.year else f", {year_name(year)}"] = cards
+    if sets:
+        return sets
+    asked = _numbers_asked(materials.get("number-card"))
+    asked += named or _signs_known(session) if "sign-card" in materials else []
+    return {"": asked} if asked else {}
+
+
+def _moved_text(solution: Solution) -> Iterator[str]:
+    """What pupils lay with cards: the numbers shown, the lines to fill and the answers; not the reasoning."""
+    yield from solution.task.shows
+    yield from solution.task.lines
+    yield from (answer.says for answer in solution.answers)
+
+
+def _numbers_of(solutions: Sequence[Solution]) -> list[Card]:
+    """Each number once, the smallest first."""
+    texts = [text for one in solutions for text in _moved_text(one)]
+    found = {worth(number): number for text in texts for number in _NUMBER.findall(text)}
+    return [number_card(found[amount]) for amount in sorted(found)[:_MOST]]
+
+
+def _signs_of(solutions: Sequence[Solution]) -> list[Card]:
+    """Each sign as often as one answer or line needs it."""
+    texts = [text for one in solutions for text in _moved_text(one)]
+    cards = []
+    for sign in SIGNS:
+        often = max((text.count(sign) for text in texts), default=0)
+        cards += [sign_card(sign)] * min(often, _MOST_OF_A_SIGN)
+    return cards
+
+
+def _numbers_asked(needed: Needed | None) -> list[Card]:
+    """The numbers a note names as a stretch, such as ``0 to 20``; from 0 to 10 where it names none."""
+    if needed is None:
+        return []
+    stretch = _STRETCH.search(needed.note or "")
+    first, last = (int(stretch[1]), int(stretch[2])) if stretch else (0, 10)
+    return [number_card(str(number)) for number in range(first, min(last, first + _MOST) + 1)]
+
+
+def _signs_named(needed: Needed | None) -> list[Card]:
+    """The signs that a note names."""
+    return [sign_card(sign) for sign in (needed.note or "" if needed else "") if sign in SIGNS]
+
+
+def _signs_known(session: Session) -> list[Card]:
+    """All the signs of the session."""
+    known = (*session.symbols.new, *session.symbols.again)
+    return [sign_card(sign) for sign in SIGNS if sign in known]

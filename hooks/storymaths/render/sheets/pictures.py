@@ -1,0 +1,49 @@
+"""Drawings for paper: those of the content, if they can be used as they are, and figures with their styles put in."""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+from xml.etree import ElementTree
+
+LARGEST = 400_000
+"""Characters of a drawing. A whole scene takes some ten thousand."""
+_FORBIDDEN_TAGS = frozenset({"script", "foreignObject", "image", "iframe", "a", "animate", "set"})
+_DECLARES = re.compile(r"<!(?:DOCTYPE|ENTITY)", re.IGNORECASE)
+_ELSEWHERE = re.compile(r"@import|url\(\s*['\"]?(?!#)", re.IGNORECASE)
+_STYLE = """
+.fig-line,.fig-soft,.fig-fill{stroke:#2b2a33;stroke-width:2.5;fill:none}.fig-soft{fill:#fff}.fig-fill{fill:#ccc}
+.fig-mark{stroke:#2b2a33;stroke-width:3;fill:none}circle.fig-mark{fill:#2b2a33}
+.fig-tick{stroke:#565463;stroke-width:2;fill:none}.fig-faint{stroke:#b5b3bd;stroke-width:1.5}
+.fig-hidden{stroke:#565463;stroke-width:2;stroke-dasharray:5 6}.fig-hand-hour{stroke-width:6}
+.fig-hand-minute{stroke-width:4}.fig-mirror{stroke-dasharray:9 6}.fig-yes,.fig-no{stroke:#2b2a33;stroke-width:4}
+.fig-text{fill:#2b2a33;font-family:'ABeeZee','Lexend'}.fig-mark-text{font-weight:600}
+"""
+"""As the stylesheet has them for print: ink on white."""
+
+
+@lru_cache(maxsize=512)
+def usable(svg: str) -> bool:
+    """Whether a drawing is one picture by itself: well formed, of a fair size, with no script and no link elsewhere."""
+    if len(svg) > LARGEST or _DECLARES.search(svg) or _ELSEWHERE.search(svg):
+        return False
+    try:
+        root = ElementTree.fromstring(svg)
+    except ElementTree.ParseError:
+        return False
+    return root.tag.endswith("svg") and "viewBox" in root.attrib and not any(map(_reaches_out, root.iter()))
+
+
+def _reaches_out(element: ElementTree.Element) -> bool:
+    if element.tag.rpartition("}")[2] in _FORBIDDEN_TAGS:
+        return True
+    return any(
+        name.startswith("on") or (name.rpartition("}")[2] == "href" and not value.startswith("#"))
+        for name, value in element.attrib.items()
+    )
+
+
+def standing_alone(figure: str) -> str:
+    """A figure drawn for a page, with what it takes from the page written into it."""
+    opened = figure.replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" ', 1)
+    return opened.replace(">", f"><style>{_STYLE}</style>", 1)

@@ -1,0 +1,131 @@
+"""Sheets for tests: every one of the demonstration, and those of a session around any activity, made once."""
+
+from __future__ import annotations
+
+import tempfile
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from pathlib import Path
+
+from project import ROOT, collection, text_of
+from storymaths.activities.table import KINDS
+from storymaths.model.document import Document
+from storymaths.model.session import Needed, Session
+from storymaths.parse.document import parse_document
+from storymaths.publish.sheet_cache import pdf_path
+from storymaths.publish.sheets import Sheet, sheets_of
+from storymaths.render.sheets.desk import Desk
+from storymaths.render.sheets.mat_kinds import FROM_MATERIAL
+from storymaths.render.sheets.mats import session_mats
+from storymaths.render.sheets.of_page import session_sheets
+from storymaths.render.sheets.press import copy_of, set_in_type
+from storymaths.render.sheets.sheet import SheetData
+from storymaths.render.site import Site
+
+_KEPT = tempfile.TemporaryDirectory(prefix="sheets-")
+SESSION = "books/lamp-loft-lift/session-4.md"
+CARROLL = """\
+kind: sort
+title: Two ways at once
+cast: {gull: {legs: 2, flies: true}, crab: {legs: 10, flies: false}, moth: {legs: 6, flies: true}, whelk: {legs: 0, flies: false}}
+by: [{rule: flies, says: can fly, otherwise: cannot fly}, {rule: legs > 4, says: more than 4 legs, otherwise: 4 legs or fewer}]
+diagram: carroll
+"""
+HOOP = "kind: sort\ntitle: In or out\nnumbers: [1, 2, 3, 4]\nby: [odd(n)]\n"
+
+
+@dataclass(frozen=True)
+class Made:
+    """A sheet and its PDF."""
+
+    name: str
+    data: SheetData
+    pdf: bytes
+
+
+@lru_cache(maxsize=1)
+def demo_sheets() -> tuple[Sheet, ...]:
+    """Every sheet of the demonstration."""
+    return tuple(sheets_of(Site(collection()), ROOT, cache()))
+
+
+def cache() -> Path:
+    """Where they are kept."""
+    return Path(_KEPT.name)
+
+
+def every_sheet() -> Iterator[Made]:
+    """The demonstration's sheets, whole sets left out, those of a session around each kind's example, and every mat."""
+    yield from (
+        Made(one.address, one.data, pdf_path(cache(), one.key).read_bytes())
+        for one in demo_sheets()
+        if one.what != "all-sheets"
+    )
+    for kind in KINDS:
+        yield from kind_sheets(kind)
+    yield from more_mats()
+
+
+@lru_cache(maxsize=1)
+def more_mats() -> tuple[Made, ...]:
+    """A mat for every material, and those that no example of a kind is done on."""
+    done_on = [
+        session_mats(desk(), session_needing("pencil"), desk().activities(session_with(a))) for a in (CARROLL, HOOP)
+    ]
+    return (*(mat(item) for item in FROM_MATERIAL), *(made(data) for mats in done_on for data in mats))
+
+
+def whole_sets() -> Iterator[Made]:
+    """The sets of whole books."""
+    for one in demo_sheets():
+        if one.what == "all-sheets":
+            yield Made(one.address, one.data, pdf_path(cache(), one.key).read_bytes())
+
+
+@lru_cache(maxsize=32)
+def kind_sheets(kind: str) -> tuple[Made, ...]:
+    """The sheets of a session whose one activity is the kind's example."""
+    return tuple(
+        made(data, f"{kind}: {data.what}") for data in session_sheets(desk(), session_with(KINDS[kind].example))
+    )
+
+
+def made(data: SheetData, name: str = "") -> Made:
+    """A sheet set in type."""
+    return Made(name or data.what, data, set_in_type(copy_of(data)).pdf)
+
+
+def session_with(activity: str) -> Document[Session]:
+    """A session of the demonstration with one activity for its body."""
+    opening, _, _ = text_of(SESSION).partition("\n## ")
+    page = parse_document(f"content/{SESSION}", f"{opening}\n\n## Start\n\n```maths\n{activity}```\n")
+    assert isinstance(page, Document)
+    assert isinstance(page.fields, Session)
+    return page
+
+
+def desk(**drawings: str) -> Desk:
+    """A desk with the demonstration's drawings; ``donkey="<svg…>"`` puts another in place of that of the cast."""
+
+    def read(source: str) -> str | None:
+        for name, svg in drawings.items():
+            if source.endswith(f"/{name}.svg"):
+                return svg
+        file = ROOT / "content" / source
+        return file.read_text(encoding="utf-8") if file.is_file() else None
+
+    return Desk(collection(), read)
+
+
+def session_needing(item: str, note: str = "", year: int = 2) -> Document[Session]:
+    """A session that gets one thing out of the cupboard, and has no activity."""
+    page = session_with("kind: none of them\n")
+    needed = Needed(item=item, per="pair", note=note or None)
+    return replace(page, fields=page.fields.model_copy(update={"materials": (needed,), "year": year}))
+
+
+def mat(item: str, note: str = "", year: int = 2) -> Made:
+    """The mat for a material."""
+    (data,) = session_mats(desk(), session_needing(item, note, year), [])
+    return made(data)

@@ -1,0 +1,103 @@
+"""The answer key says what the activities come to, no more and no less; and the other sheets give nothing away."""
+
+from __future__ import annotations
+
+import re
+
+import pypdfium2 as pdfium
+import pytest
+from project import collection
+from render.sheets_made import Made, cache, demo_sheets, desk, kind_sheets, session_with
+from storymaths.activities.on_pages import activities_of
+from storymaths.activities.table import KINDS
+from storymaths.model.activity import Solution
+from storymaths.model.document import Document
+from storymaths.model.fields import year_name
+from storymaths.model.session import Session
+from storymaths.publish.sheet_cache import pdf_path
+
+_LIGATURES = {"ﬁ": "fi", "ﬂ": "fl", "ﬀ": "ff", "\ufffe": "-"}
+
+
+def squeezed(text: str) -> str:
+    """A text by its letters alone: no spaces, no kinds of quotation mark, no marks of Markdown."""
+    for joined, apart in _LIGATURES.items():
+        text = text.replace(joined, apart)
+    return re.sub(r"[\s\u200b*\"'“”‘’]+|_{3,}", "", text)
+
+
+def printed(pdf: bytes) -> str:
+    """The text of a PDF, feet of pages left out."""
+    return squeezed("".join(page.get_textpage().get_text_bounded(bottom=45) for page in pdfium.PdfDocument(pdf)))
+
+
+def expected(solution: Solution) -> list[str]:
+    """What a key has to say of a solution, in order."""
+    said = [solution.task.ask]
+    if solution.task.shows:
+        pairs = zip(solution.task.players, solution.task.shows, strict=True)
+        said.append("Cards: " + ", ".join(f"{player.name} {shown}" for player, shown in pairs) + ".")
+    for number, answer in enumerate(solution.answers, 1):
+        said += [f"{number}.{answer.says}", answer.worked if answer.worked != answer.says else ""]
+    said.append(solution.note)
+    if solution.slip:
+        said += [f"A likely slip: {solution.slip.does} It gives: {solution.slip.gives}"]
+    return said
+
+
+def whole_key(page: Document[Session]) -> str:
+    """All that the activities' part of a key says, straight from the solver."""
+    said = [f"Answers: {page.fields.title}"]
+    for activity in activities_of(page, collection()):
+        worked = activity.worked
+        assert worked.fields
+        assert worked.solution
+        own = worked.year
+        versions = {year: version.solution for year, version in worked.versions.items()} | {own: worked.solution}
+        said.append(worked.fields.title)
+        for year in sorted(versions, key=lambda year: (year != own, year or 0)):
+            said += [year_name(year)] if year is not None and len(versions) > 1 else []
+            said += expected(versions[year])
+    return squeezed("".join(said))
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_the_key_of_every_kind_is_what_the_solver_gives(kind: str) -> None:
+    key = next(sheet for sheet in kind_sheets(kind) if sheet.data.what == "answers")
+    before_exit, _, _ = printed(key.pdf).partition("Thequestiontoendon")
+    assert before_exit == whole_key(session_with(KINDS[kind].example))
+
+
+def test_the_key_of_every_session_is_what_the_solver_gives() -> None:
+    keys = {sheet.source: sheet for sheet in demo_sheets() if sheet.what == "answers"}
+    for page in collection().of_kind(Session):
+        sheet = keys[page.path.removeprefix("content/")]
+        text = printed(pdf_path(cache(), sheet.key).read_bytes())
+        assert text.startswith(whole_key(page)), page.path
+        assert text.endswith(squeezed(_without_marks(page.fields.exit_question.answer))), page.path
+
+
+def _without_marks(text: str) -> str:
+    return re.sub(r"\[([^\]]*)\]\{wrong\}", r"\1", text)
+
+
+def given_away(sheet: Made, answers: set[str]) -> set[str]:
+    """Answers that can be read on a sheet for children."""
+    text = printed(sheet.pdf)
+    return {answer for answer in answers if len(squeezed(answer)) > 9 and squeezed(answer) in text}
+
+
+@pytest.mark.parametrize("kind", ["balance", "bonds", "number-sentence", "share", "position", "money"])
+def test_a_recording_sheet_does_not_give_the_answers_away(kind: str) -> None:
+    (activity,) = desk().activities(session_with(KINDS[kind].example))
+    answers = {answer.says for solution in activity.by_year.values() for answer in solution.answers}
+    sheet = next(sheet for sheet in kind_sheets(kind) if sheet.data.what == "recording-sheet")
+    assert given_away(sheet, answers) == set()
+
+
+def test_a_recording_sheet_has_a_page_for_each_version_and_does_not_say_how_many_answers_there_are() -> None:
+    sheet = next(sheet for sheet in kind_sheets("balance") if sheet.data.what == "recording-sheet")
+    assert [part.data["level"] for part in sheet.data.parts] == [2, 1, 3], "the session's own year comes first"
+    (activity,) = desk().activities(session_with(KINDS["balance"].example))
+    lines = [len(part.data["tasks"][0]["lines"]) for part in sheet.data.parts]
+    assert min(lines) > max(len(solution.answers) for solution in activity.by_year.values())

@@ -1,0 +1,122 @@
+"""Sheets from content nobody would write on purpose: each is a right sheet, and none a crash or a request."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+import pypdfium2 as pdfium
+import pytest
+from project import ROOT, collection, text_of
+from render.sheets_made import Made, desk, made, session_with
+from render.test_sheets_on_paper import _off, _on_another, letters_of
+from storymaths.model.book import Book
+from storymaths.model.document import Document
+from storymaths.parse.document import parse_document
+from storymaths.render.sheets.answer_key import answer_key
+from storymaths.render.sheets.cast_cards import book_cards
+from storymaths.render.sheets.desk import Desk
+from storymaths.render.sheets.of_page import session_sheets
+from storymaths.render.sheets.pictures import LARGEST, usable
+
+BOOK = "books/lamp-loft-lift/index.md"
+DONKEY = (ROOT / "content/books/lamp-loft-lift/cast/donkey.svg").read_text(encoding="utf-8")
+MARKUP = "#panic() $x^2$ *a* _b_ `c` \\ @d <e> [f] = g // h #sys.inputs"
+
+
+def book_with(before: str, after: str) -> Document[Book]:
+    """The demonstration's book with one text changed."""
+    page = parse_document(f"content/{BOOK}", text_of(BOOK).replace(before, after))
+    assert isinstance(page, Document)
+    assert isinstance(page.fields, Book)
+    return page
+
+
+def faults_of(sheet: Made) -> list[str]:
+    """Letters off the paper or on each other."""
+    pages = [letters_of(page) for page in pdfium.PdfDocument(sheet.pdf)]
+    return [fault for letters in pages for fault in (*_off(letters), *_on_another(letters))]
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "Sir Bartholomew Featherstonehaugh of the Upper Cockle Row Quay",
+        "W" * 60,
+        "猫のたま",
+        "\N{HEDGEHOG}",
+        "Ali\u200fمرحبا",
+        MARKUP,
+    ],
+)
+def test_a_name_of_any_length_in_any_signs(name: str) -> None:
+    book = book_with("name: Donkey", f"name: {name!r}")
+    assert faults_of(made(book_cards(desk(), book))) == []
+
+
+def test_markup_in_a_title_is_printed_as_it_is_written() -> None:
+    activity = f"kind: bonds\ntitle: {MARKUP!r}\ntotal: 7\nparts: 2\n"
+    page = session_with(activity)
+    fields = page.fields.model_copy(update={"title": MARKUP, "summary": MARKUP})
+    page = replace(page, fields=fields)
+    for data in session_sheets(desk(), page):
+        assert made(data).pdf, data.what
+    key = made(answer_key(desk(), page, desk().activities(page)))
+    text = pdfium.PdfDocument(key.pdf)[0].get_textpage().get_text_bounded()
+    assert "Answers: #panic() $x^2$ *a* _b_ `c`" in text.replace("\r\n", " ")
+
+
+BAD = {
+    "broken": "<svg viewBox='0 0 9 9'><path d='M0 0",
+    "no drawing": "hello",
+    "nonsense path": "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'><path d='Mx y Z'/></svg>",
+    "no size": "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 0 0'><path d='M0 0'/></svg>",
+    "script": DONKEY.replace("</svg>", "<script>fetch('https://example.com')</script></svg>"),
+    "on load": DONKEY.replace("<svg ", "<svg onload='fetch(1)' "),
+    "outside picture": DONKEY.replace("</svg>", "<image href='https://example.com/a.png' width='9' height='9'/></svg>"),
+    "outside style": DONKEY.replace("</svg>", "<style>@import url(https://example.com/a.css);</style></svg>"),
+    "outside use": DONKEY.replace("</svg>", "<use href='https://example.com/a.svg#b'/></svg>"),
+    "entities": '<!DOCTYPE svg [<!ENTITY a "aaaa">]>' + DONKEY,
+    "huge": DONKEY.replace("</svg>", "<!--" + "x" * LARGEST + "--></svg>"),
+    "deep": "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'>" + "<g>" * 5000 + "</g>" * 5000 + "</svg>",
+}
+
+
+@pytest.mark.parametrize("drawing", BAD)
+def test_a_drawing_that_cannot_be_used_leaves_a_card_with_its_name(drawing: str) -> None:
+    book = collection().books["lamp-loft-lift"]
+    sheet = made(book_cards(desk(donkey=BAD[drawing]), book))
+    text = pdfium.PdfDocument(sheet.pdf)[0].get_textpage().get_text_bounded()
+    assert "Donkey" in text
+    assert b"example.com" not in sheet.pdf
+    assert faults_of(sheet) == []
+
+
+def test_a_drawing_with_a_script_or_a_link_elsewhere_is_not_used() -> None:
+    assert usable(DONKEY)
+    assert [name for name in BAD if usable(BAD[name])] == ["nonsense path", "no size", "deep"]
+
+
+def test_a_missing_drawing_is_no_trouble() -> None:
+    sheet = made(book_cards(Desk(collection(), lambda source: None), collection().books["lamp-loft-lift"]))
+    assert faults_of(sheet) == []
+
+
+def test_a_cast_of_forty_goes_on_to_more_pages() -> None:
+    book = collection().books["lamp-loft-lift"]
+    cast = book.fields.cast
+    many: tuple[Any, ...] = tuple(
+        cast[n % len(cast)].model_copy(update={"id": f"friend-{n}", "name": f"Friend {n}"}) for n in range(40)
+    )
+    book = replace(book, fields=book.fields.model_copy(update={"cast": many}))
+    sheet = made(book_cards(desk(), book, "mass"))
+    assert len(pdfium.PdfDocument(sheet.pdf)) == 10 + 5 + 3
+    assert faults_of(sheet) == []
+
+
+def test_an_activity_of_forty_numbers_makes_forty_cards() -> None:
+    numbers = ", ".join(str(n) for n in range(1, 41))
+    page = session_with(f"kind: sort\ntitle: Odd or even\nnumbers: [{numbers}]\nby: [odd(n)]\n")
+    sheets = {data.what: data for data in session_sheets(desk(), page)}
+    assert len(sheets["number-cards"].parts[0].data["cards"]) == 40
+    assert faults_of(made(sheets["number-cards"])) == []

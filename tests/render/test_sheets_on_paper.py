@@ -1,0 +1,134 @@
+"""The geometry of print sheets, measured on the PDFs: the page, every card, and no text clipped or overlapping."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Iterator
+from itertools import pairwise
+
+import pdfplumber
+import pypdfium2 as pdfium
+import pytest
+from render.sheets_made import Made, every_sheet, whole_sets
+
+MM = 72 / 25.4
+NEAREST_TO_EDGE = 4.0
+"""Millimetres from the edge of the paper that any printer reaches."""
+Box = tuple[float, float, float, float]
+
+
+def test_every_page_is_a4_upright() -> None:
+    for sheet in (*every_sheet(), *whole_sets()):
+        for page in pdfium.PdfDocument(sheet.pdf):
+            assert page.get_size() == pytest.approx((210 * MM, 297 * MM), abs=0.1), sheet.name
+
+
+def letters_of(page: pdfium.PdfPage) -> list[tuple[str, Box]]:
+    """Every letter with the box of its ink."""
+    text = page.get_textpage()
+    found = []
+    for index in range(text.count_chars()):
+        letter = text.get_text_range(index, 1)
+        if letter.strip() and letter != "\ufffe":
+            found.append((letter, text.get_charbox(index)))
+    return found
+
+
+def test_no_text_runs_off_the_paper_and_none_lies_on_another() -> None:
+    faults = []
+    for sheet in every_sheet():
+        for number, page in enumerate(pdfium.PdfDocument(sheet.pdf), 1):
+            letters = letters_of(page)
+            faults += [f"{sheet.name} page {number}: {fault}" for fault in (*_off(letters), *_on_another(letters))]
+    assert faults == []
+
+
+def _off(letters: list[tuple[str, Box]]) -> Iterator[str]:
+    edge, wide, high = NEAREST_TO_EDGE * MM, 210 * MM, 297 * MM
+    for letter, (left, bottom, right, top) in letters:
+        if left < edge or bottom < edge or right > wide - edge or top > high - edge:
+            yield f"“{letter}” is {min(left, bottom, wide - right, high - top) / MM:.1f} mm from the edge"
+
+
+def _on_another(letters: list[tuple[str, Box]]) -> Iterator[str]:
+    """Letters whose ink overlaps by more than kerning explains."""
+    in_order = sorted(enumerate(letters), key=lambda one: one[1][1][0])
+    for place, (index, (letter, box)) in enumerate(in_order):
+        for another, (other, its) in in_order[place + 1 : place + 200]:
+            if its[0] >= box[2]:
+                break
+            if abs(index - another) <= 2:
+                continue  # two or three letters drawn as one, such as fi
+            across, up = min(box[2], its[2]) - its[0], min(box[3], its[3]) - max(box[1], its[1])
+            smaller = min((one[2] - one[0]) * (one[3] - one[1]) for one in (box, its))
+            if across > 0 and up > 0 and across * up > 0.35 * smaller and across * up > 1:
+                yield f"“{letter}” and “{other}” overlap"
+
+
+def parts_on_pages(sheet: Made, layout: str) -> Iterator[tuple[int, list[int], int, int]]:
+    """For each page of cards: its number, a card's sides in mm, cards across, and cards on it."""
+    number = 0
+    for part in sheet.data.parts:
+        if part.layout != layout:
+            continue
+        count = len(part.data["cards"]) if layout == "cards" else part.data["copies"]
+        across = part.data.get("across", 1)
+        full = across * part.data.get("down", count)
+        for start in range(0, count, full):
+            yield number, part.data["card"], across, min(full, count - start)
+            number += 1
+
+
+@pytest.mark.parametrize("layout", ["cards", "exit_slips"])
+def test_every_card_is_the_size_it_claims_and_every_cut_is_drawn_once(layout: str) -> None:
+    measured = 0
+    for sheet in every_sheet():
+        if sheet.data.parts[0].layout != layout:
+            continue
+        with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
+            for number, (wide, high), across, count in parts_on_pages(sheet, layout):
+                page = pdf.pages[number]
+                broken = [line for line in page.lines if line["dash"] and line["dash"][0] == [3, 3]]
+                cuts = [(line["x0"], line["top"], line["x1"], line["bottom"]) for line in broken]
+                assert len(cuts) == len({tuple(round(side) for side in cut) for cut in cuts}), "a cut drawn twice"
+                columns = sorted({round(x0, 1) for x0, _, x1, _ in cuts if x1 - x0 < 1})
+                rows = sorted({round(top, 1) for _, top, _, bottom in cuts if bottom - top < 1})
+                assert len(columns) == min(count, across) + 1, sheet.name
+                assert len(rows) == -(-count // across) + 1, sheet.name
+                for left, right in pairwise(columns):
+                    assert (right - left) / MM == pytest.approx(wide, abs=0.2), sheet.name
+                for above, below in pairwise(rows):
+                    assert (below - above) / MM == pytest.approx(high, abs=0.2), sheet.name
+                measured += count
+    assert measured > (100 if layout == "exit_slips" else 300)
+
+
+def test_what_stands_on_a_card_stays_inside_it() -> None:
+    for sheet in every_sheet():
+        if sheet.data.parts[0].layout != "cards":
+            continue
+        document = pdfium.PdfDocument(sheet.pdf)
+        for number, (wide, high), _, _ in parts_on_pages(sheet, "cards"):
+            for letter, (left, bottom, right, top) in letters_of(document[number]):
+                column, row = (left / MM - 15) / wide, (297 - top / MM - 20) / high
+                if row < 0 or bottom / MM < 16:
+                    continue  # the title and the foot
+                assert int(column) == int((right / MM - 15) / wide), f"{sheet.name}: “{letter}” crosses a cut"
+                assert int(row) == int((297 - bottom / MM - 20) / high), f"{sheet.name}: “{letter}” crosses a cut"
+
+
+def test_the_line_to_measure_is_50_mm_long() -> None:
+    for sheet in every_sheet():
+        if sheet.data.parts[0].layout in ("cards", "mats", "exit_slips"):
+            with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
+                low = [line for line in pdf.pages[0].lines if line["top"] > 281 * MM and not (line["dash"] or ((),))[0]]
+                assert [(line["x1"] - line["x0"]) / MM for line in low] == [pytest.approx(50, abs=0.2)], sheet.name
+
+
+def test_a_plan_is_one_page_and_a_recording_sheet_no_more_than_two_a_version() -> None:
+    for sheet in every_sheet():
+        pages = len(pdfium.PdfDocument(sheet.pdf))
+        if sheet.data.what in ("plan", "half-page", "exit-question"):
+            assert pages == 1, sheet.name
+        if sheet.data.what == "recording-sheet":
+            assert pages <= 2 * len(sheet.data.parts), sheet.name
