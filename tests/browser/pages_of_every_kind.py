@@ -70,6 +70,7 @@ def _meaning_shown(page: Page) -> None:
 
 STATES: Mapping[str, tuple[str, Callable[[Page], None]]] = {
     "answers open": (TEMPLATES["session"], _open_answers),
+    "answers of every kind open": (TEMPLATES["kinds of activity"], _open_answers),
     "a word's meaning shown": (TEMPLATES["session"], _meaning_shown),
     "filters chosen": ("find.html?year=2&concept=equality", _wait_for_results),
     "words looked for": ("find.html?q=equal", _wait_for_results),
