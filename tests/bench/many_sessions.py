@@ -56,6 +56,8 @@ def _settings() -> str:
     hooks = (OUR_PROJECT / "hooks").as_posix()
     ours = ours.replace("custom_dir: hooks/theme", f"custom_dir: {hooks}/theme")
     ours = ours.replace("hooks: [hooks/site_build.py]", f"hooks: [{hooks}/site_build.py]")
+    # Pages are what is measured; print sheets have a bench of their own.
+    ours = ours.replace("print_sheets: true", "print_sheets: false")
     return "\n".join(line for line in ours.splitlines() if not line.startswith("watch:")) + "\n"
 
 
