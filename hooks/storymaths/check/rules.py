@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from typing import Protocol
 
 from ..model.collection import Collection
@@ -124,11 +124,9 @@ TABLE: tuple[RuleModule, ...] = (
 )
 
 
-def check_all(collection: Collection, only: Iterable[str] | None = None) -> list[Problem]:
-    """Every problem of the collection, in the order of files and lines; of the files named in ``only``, if given."""
-    problems = {problem for module in TABLE for problem in module.check(collection)}
-    wanted = None if only is None else frozenset(only)
-    return sorted(p for p in problems if wanted is None or p.place.path in wanted)
+def check_all(collection: Collection) -> list[Problem]:
+    """Every problem of the collection, in the order of files and lines."""
+    return sorted({problem for module in TABLE for problem in module.check(collection)})
 
 
 def rules() -> dict[str, Rule]:

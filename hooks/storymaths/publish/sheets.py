@@ -19,7 +19,7 @@ from ..render.sheets.press import content_key, copy_of
 from ..render.sheets.sheet import SheetData
 from ..render.sheets.whole_set import whole_set
 from ..render.site import Print, Site
-from .sheet_cache import fill, forget_all_but, pages_of, pdf_path, svg_path
+from .sheet_cache import fill, forget_all_but, pages_of, pdf_path
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,8 +35,6 @@ class Sheet:
     """What it is, in a sentence."""
     address: str
     """Of the PDF, from the site's root."""
-    preview: str
-    """Of a picture of its first page, as SVG."""
     pages: int
     paper: int
     """Sheets of A4 for the whole class."""
@@ -59,11 +57,6 @@ def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
     return sheets + _made(list(_whole_sets(collection, sheets)), cache)
 
 
-def sheet_links(sheets: Sequence[Sheet], source: str) -> list[Sheet]:
-    """The sheets of one page, in the order a teacher prints them."""
-    return [sheet for sheet in sheets if sheet.source == source]
-
-
 def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
     """The sheets as pages offer them, by the source of their page."""
     offered: dict[str, list[Print]] = {}
@@ -73,12 +66,11 @@ def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
 
 
 def write_sheets(sheets: Sequence[Sheet], folder: Path, cache: Path) -> None:
-    """Puts every sheet and its preview into the site's folder, and forgets those no longer used."""
+    """Puts every sheet into the site's folder, and forgets those no longer used."""
     for parent in {(folder / sheet.address).parent for sheet in sheets}:
         parent.mkdir(parents=True, exist_ok=True)
     for sheet in sheets:
         shutil.copyfile(pdf_path(cache, sheet.key), folder / sheet.address)
-        shutil.copyfile(svg_path(cache, sheet.key), folder / sheet.preview)
     forget_all_but(cache, (sheet.key for sheet in sheets))
 
 
@@ -116,9 +108,7 @@ def _made(planned: Sequence[_Planned], cache: Path) -> list[Sheet]:
     for (source, base, data), key in zip(planned, keys, strict=True):
         pages = pages_of(cache, key)
         use, paper = data.use.says(pages), data.use.sheets(pages)
-        sheets.append(
-            Sheet(source, data.what, data.title, data.says, f"{base}.pdf", f"{base}.svg", pages, paper, use, key, data)
-        )
+        sheets.append(Sheet(source, data.what, data.title, data.says, f"{base}.pdf", pages, paper, use, key, data))
     return sheets
 
 

@@ -46,10 +46,6 @@ class Filled:
                 filled += [numbers.pop(0) for _ in range(missing)]
         return filled
 
-    def in_gaps_written(self) -> list[str]:
-        """The same, as text."""
-        return [gap if isinstance(gap, str) else written(gap, self.places) for gap in self.in_gaps()]
-
     def sentence_text(self, names: bool = False) -> str:
         """The sentence filled in, all in numbers unless names are wanted."""
         gaps = [written(number, self.places) for number in self.numbers]

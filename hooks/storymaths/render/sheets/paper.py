@@ -61,11 +61,6 @@ def for_adult(note: str = "") -> PaperUse:
     return PaperUse(each="for the adult", note=note)
 
 
-def for_children(children: int) -> PaperUse:
-    """A copy for every child."""
-    return PaperUse(children=children, sets=children, each="one to a child")
-
-
 def in_sets(needed: Needed, size: int, noun: str, children: int, group: int) -> PaperUse:
     """Enough sets of ``size`` things for what a session needs of them; a set may be shared out among pairs."""
     wanted = needed.for_class(children, group)
