@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from PIL import Image
 from project import ROOT, collection
 from render.sheets_made import cache, demo_sheets
 from storymaths.publish import sheet_cache
@@ -85,14 +86,16 @@ def test_written_sheets_are_whole_and_what_is_no_longer_used_is_forgotten(tmp_pa
     assert not (kept / "of-last-week.pdf").exists()
     for sheet in some:
         assert (site / sheet.address).read_bytes().startswith(b"%PDF-")
+        assert (site / sheet.address).with_suffix(".png").read_bytes().startswith(b"\x89PNG")
 
 
-def test_previews_ask_for_nothing_and_are_small() -> None:
+def test_previews_are_small_pictures_of_an_upright_page() -> None:
     for sheet in demo_sheets():
-        svg = sheet_cache.svg_path(cache(), sheet.key).read_text(encoding="utf-8")
-        outside = svg.replace("http://www.w3.org/", "").replace("data:image", "")
-        assert "http" not in outside, sheet.address
-        assert len(svg) < 300_000, sheet.address
+        preview = sheet_cache.png_path(cache(), sheet.key)
+        with Image.open(preview) as picture:
+            wide, high = picture.size
+        assert high / wide == pytest.approx(297 / 210, abs=0.01), sheet.address
+        assert preview.stat().st_size < 25_000, sheet.address
 
 
 def test_the_same_bytes_in_another_folder_and_another_process(tmp_path: Path) -> None:
@@ -101,7 +104,7 @@ def test_the_same_bytes_in_another_folder_and_another_process(tmp_path: Path) ->
     other = tmp_path / "elsewhere"
     sheet_cache.fill(other, {sheet.key: copy_of(sheet.data) for sheet in sheets})
     for sheet in sheets:
-        for path_of in (sheet_cache.pdf_path, sheet_cache.svg_path):
+        for path_of in (sheet_cache.pdf_path, sheet_cache.png_path):
             assert path_of(other, sheet.key).read_bytes() == path_of(cache(), sheet.key).read_bytes(), sheet.address
 
 

@@ -41,9 +41,9 @@ def pdf_path(folder: Path, key: str) -> Path:
     return folder / f"{key}.pdf"
 
 
-def svg_path(folder: Path, key: str) -> Path:
+def png_path(folder: Path, key: str) -> Path:
     """Where the picture of its first page is kept."""
-    return folder / f"{key}.svg"
+    return folder / f"{key}.png"
 
 
 def pages_of(folder: Path, key: str) -> int:
@@ -86,12 +86,12 @@ def _start(asked: Mapping[str, object]) -> subprocess.Popen[bytes]:
 def _set_all(folder: Path, copies: Mapping[str, str]) -> None:
     for key, copy in copies.items():
         printed = set_in_type(copy)
-        _keep(svg_path(folder, key), printed.svg)
+        _keep(png_path(folder, key), printed.png)
         _keep(pdf_path(folder, key), printed.pdf)
 
 
 def _has(folder: Path, key: str) -> bool:
-    return pdf_path(folder, key).is_file() and svg_path(folder, key).is_file()
+    return pdf_path(folder, key).is_file() and png_path(folder, key).is_file()
 
 
 def _keep(file: Path, content: bytes) -> None:

@@ -19,7 +19,7 @@ from ..render.sheets.press import content_key, copy_of
 from ..render.sheets.sheet import SheetData
 from ..render.sheets.whole_set import whole_set
 from ..render.site import Print, Site
-from .sheet_cache import fill, forget_all_but, pages_of, pdf_path
+from .sheet_cache import fill, forget_all_but, pages_of, pdf_path, png_path
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +34,7 @@ class Sheet:
     says: str
     """What it is, in a sentence."""
     address: str
-    """Of the PDF, from the site's root."""
+    """Of the PDF, from the site's root; the picture of its first page has the same but for its ending."""
     pages: int
     paper: int
     """Sheets of A4 for the whole class."""
@@ -61,7 +61,7 @@ def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
     """The sheets as pages offer them, by the source of their page."""
     offered: dict[str, list[Print]] = {}
     for one in sheets:
-        offered.setdefault(one.source, []).append(Print(one.title, one.says, one.copies, one.pages, one.address))
+        offered.setdefault(one.source, []).append(Print(one.title, one.says, one.copies, one.pages, one.address, _preview(one.address)))
     return offered
 
 
@@ -71,7 +71,12 @@ def write_sheets(sheets: Sequence[Sheet], folder: Path, cache: Path) -> None:
         parent.mkdir(parents=True, exist_ok=True)
     for sheet in sheets:
         shutil.copyfile(pdf_path(cache, sheet.key), folder / sheet.address)
+        shutil.copyfile(png_path(cache, sheet.key), folder / _preview(sheet.address))
     forget_all_but(cache, (sheet.key for sheet in sheets))
+
+
+def _preview(address: str) -> str:
+    return f"{address.removesuffix('.pdf')}.png"
 
 
 def _planned(desk: Desk, name: str) -> Iterator[_Planned]:

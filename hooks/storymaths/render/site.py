@@ -43,6 +43,8 @@ class Print:
     pages: int
     address: str
     """Of the PDF, from the site's root."""
+    preview: str
+    """Of the picture of its first page."""
 
 
 @dataclass(frozen=True)

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, NamedTuple
 import typst
 
 from .letters import edition, printable, typefaces
-from .preview import made_small
+from .preview import PIXELS_AN_INCH, made_small
 
 if TYPE_CHECKING:
     from .sheet import SheetData
@@ -26,10 +26,10 @@ _NOTHING_DRAWN = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>'
 
 
 class Printed(NamedTuple):
-    """A sheet made: PDF/UA-1 without a date, so that the same sheet gives the same bytes, and its first page as SVG."""
+    """A sheet made: PDF/UA-1 without a date, so that the same sheet gives the same bytes, and its first page as a picture."""
 
     pdf: bytes
-    svg: bytes
+    png: bytes
 
 
 @cache
@@ -70,11 +70,11 @@ def set_in_type(copy: str) -> Printed:
 
 def _set(copy: str) -> Printed:
     pdf = _compiler().compile(format="pdf", pdf_standards=["ua-1"], sys_inputs={"data": copy})
-    pages = _compiler().compile(format="svg", sys_inputs={"data": _beginning(copy)})
+    pages = _compiler().compile(format="png", ppi=PIXELS_AN_INCH, sys_inputs={"data": _beginning(copy)})
     first = pages[0] if isinstance(pages, list) else pages
     if not isinstance(pdf, bytes) or not isinstance(first, bytes):
         raise TypeError("the typesetter gave no bytes")
-    return Printed(pdf, made_small(first.decode()).encode())
+    return Printed(pdf, made_small(first))
 
 
 def _beginning(copy: str) -> str:

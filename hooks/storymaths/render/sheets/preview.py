@@ -1,19 +1,22 @@
-"""A page's drawing made small: the typesetter writes every letter's long name and colour out in full."""
+"""The picture of a sheet's first page that a page shows beside its link: small enough to send with the page."""
 
 from __future__ import annotations
 
-import re
+from io import BytesIO
 
-_INK = "#2b2a33"
-_LETTER_ENDS = f' y="0" fill="{_INK}" fill-rule="nonzero"/>'
-_LONG_NAME = re.compile(r"g[0-9A-F]{32}")
-_FINE = re.compile(r"(\.\d\d)\d+")
-"""Begins with the point: a pattern that begins with a figure is tried at every figure, and takes twenty times as long."""
+from PIL import Image
+
+PIXELS_AN_INCH = 30
+"""A page comes out 248 pixels wide: twice the width it is shown at, for fine screens."""
+_COLOURS = 16
+"""Enough for ink, paper and the cast of one book; a quarter of the bytes of the full range."""
 
 
-def made_small(svg: str) -> str:
-    """The same picture in about a third of the space: short names, places to a hundredth of a point, ink unless said otherwise."""
-    names: dict[str, str] = {}
-    svg = svg.replace(_LETTER_ENDS, "/>").replace("<svg ", f'<svg fill="{_INK}" ', 1)
-    svg = _LONG_NAME.sub(lambda found: names.setdefault(found[0], f"g{len(names):x}"), svg)
-    return _FINE.sub(lambda found: found[1], svg)  # a function is twice as quick as a pattern here
+def made_small(png: bytes) -> bytes:
+    """The same picture in few colours."""
+    drawn = Image.open(BytesIO(png)).convert("RGB")
+    # The octree way takes a third of the time of the others, and on flat colours comes out the same.
+    few = drawn.quantize(_COLOURS, method=Image.Quantize.FASTOCTREE, dither=Image.Dither.NONE)
+    out = BytesIO()
+    few.save(out, "PNG")
+    return out.getvalue()
