@@ -66,7 +66,7 @@ def test_every_kind_of_page_is_there(built: Path) -> None:
         "books/lamp-loft-lift/home-1.html", "books/lamp-loft-lift/story.html", "series/a-term-on-cockle-row.html",
         "concepts/equality.html", "themes/fairness.html", "years/year-2.html", "years/reception.html", "words.html",
         "objectives/england-content-domain/2c4.html", "objectives/england-ready-to-progress/2as-3.html", "materials.html",
-        "safety.html", "checked.html", "catalogue.json", "pagefind/pagefind.js",
+        "safety.html", "checked.html", "finder-data.json", "pagefind/pagefind.js",
     ):  # fmt: skip
         assert (built / page).is_file(), page
     reference = collection().reference

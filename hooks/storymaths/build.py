@@ -84,7 +84,7 @@ class Build:
         return source.startswith(_THEMES_OWN) or source in _PARTS_OF_THE_STYLESHEET
 
     def assets(self) -> Mapping[str, bytes | str]:
-        """Files to add beside the pages: the finder's catalogue and the letterforms."""
+        """Files to add beside the pages: the finder's data and the letterforms."""
         return assets(self._site, self._kept) if self._site else {}
 
     def draw(self, source: str) -> Drawn:

@@ -29,7 +29,7 @@ ROUNDS = 5
 COMMON, RARE = "partner", "daick"
 """A word of nearly every page and a name of few; neither is in a title."""
 INDEXES = (
-    "catalogue",
+    "finder-data",
     "pagefind",
     "questions",
     "text-rows",

@@ -17,7 +17,7 @@ from project import collection
 from storymaths.model.session import Session
 from storymaths.publish.ideas import ideas
 
-INDEX = re.compile(r"/(catalogue|questions|text-rows|plan-data)\.js|/cards/|/pagefind/")
+INDEX = re.compile(r"/(finder-data|questions|text-rows|plan-data)\.js|/cards/|/pagefind/")
 BETWEEN_RESULTS = ".results:not(.looking) > li"
 
 
@@ -287,8 +287,8 @@ def test_without_the_text_index_the_questions_answer(page: Page, base: str) -> N
     expect(page.locator(".results .why mark").first).to_be_visible()
 
 
-def test_without_its_catalogue_the_lists_stay(page: Page, base: str) -> None:
-    page.route("**/catalogue.json", lambda route: route.abort())
+def test_without_its_data_the_lists_stay(page: Page, base: str) -> None:
+    page.route("**/finder-data.json", lambda route: route.abort())
     page.goto(f"{base}find.html")
     expect(page.locator(".finder-status")).to_contain_text("the lists below")
     expect(page.locator(".finder-index")).to_be_visible()

@@ -1,1 +1,1 @@
-"""What is made from the whole collection: generated pages, the catalogue, the text index."""
+"""What is made from the whole collection: generated pages, the finder's data, open data, the text index."""

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from ..render.site import Site
-from .catalogue import catalogue
+from .finder_columns import finder_columns
 from .finder_words import questions, shelves
 from .plan_data import plan_data
 
@@ -15,11 +15,11 @@ from .plan_data import plan_data
 def data_files(site: Site) -> Mapping[str, str]:
     """Each file's address from the site's root, and what is in it.
 
-    From a memory stick a page may load scripts but not fetch files, so ``catalogue.js`` gives a page what
-    ``catalogue.json`` would. Pages load the one or the other, never both.
+    From a memory stick a page may load scripts but not fetch files, so ``finder-data.js`` gives a page what
+    ``finder-data.json`` would. Pages load the one or the other, never both.
     """
     data: dict[str, Any] = {
-        "catalogue": catalogue(site),
+        "finder-data": finder_columns(site),
         "questions": questions(site),
         "plan-data": plan_data(site),
         **shelves(site),

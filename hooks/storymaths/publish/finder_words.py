@@ -1,4 +1,4 @@
-"""The words the finder shows and searches beside its catalogue: summaries by the shelf, and questions for the memory stick."""
+"""The words the finder shows and searches beside its columns: summaries by the shelf, and questions for the memory stick."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ SHELF = 25
 
 
 def shelves(site: Site) -> Mapping[str, list[str]]:
-    """Each shelf's name, ``cards/0`` and so on, and its summaries in the order of the catalogue."""
+    """Each shelf's name, ``cards/0`` and so on, and its summaries in the order of its rows."""
     summaries = [_plain(idea.fields.summary) for idea in ideas(site.collection)]
     return {
         f"cards/{start // SHELF}": summaries[start : start + SHELF] for start in range(0, len(summaries), SHELF)
@@ -25,7 +25,7 @@ def shelves(site: Site) -> Mapping[str, list[str]]:
 
 
 def questions(site: Site) -> list[str]:
-    """For each row of the catalogue its summary, words, questions and what is seen: searched where nothing else can be."""
+    """For each row of the finder its summary, words, questions and what is seen: searched where nothing else can be."""
     return [" · ".join(dict.fromkeys(_plain(part) for part in _parts(idea))) for idea in ideas(site.collection)]
 
 

@@ -1,4 +1,4 @@
-"""The text index: Pagefind run over the built site, its own program from its own wheel, and joined to the catalogue."""
+"""The text index: Pagefind run over the built site, its own program from its own wheel, and joined to the finder's rows."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ import sys
 import time
 from pathlib import Path
 
-from .catalogue import addresses
+from .finder_columns import addresses
 
 INDEXED = "books/**/*.html"
 """Pages whose text is searched: those the finder leads to, and stories, which lead to their books."""
@@ -36,21 +36,21 @@ def build_text_index(site: Path) -> float:
     for pattern in _UNUSED:
         for file in (site / "pagefind").glob(pattern):
             file.unlink()
-    _join_to_catalogue(site)
+    _join_to_finder(site)
     return time.perf_counter() - started
 
 
-def _join_to_catalogue(site: Path) -> None:
-    """Writes ``text-rows.json``: the mark of each row's text in the index, in the catalogue's order.
+def _join_to_finder(site: Path) -> None:
+    """Writes ``text-rows.json``: the mark of each row's text in the index, in the finder's order.
 
     With it a hit is a row without fetching its page's text, so that counts hold for every hit and only the cards
     in sight fetch their words. ``stories`` gives the row of the book for the mark of its story.
     """
-    catalogue = site / "catalogue.json"
-    if not catalogue.is_file():
+    columns = site / "finder-data.json"
+    if not columns.is_file():
         return
     marks = _marks(site / "pagefind" / "fragment")
-    rows = addresses(json.loads(catalogue.read_text(encoding="utf-8")))
+    rows = addresses(json.loads(columns.read_text(encoding="utf-8")))
     books = {address.rpartition("/")[0]: row for row, address in enumerate(rows) if address.endswith("/index.html")}
     listed = frozenset(rows)
     stories = {

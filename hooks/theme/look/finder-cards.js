@@ -49,7 +49,7 @@
     const line = element("p", "facts"), year = element("span", `year year-${idea.year}`);
     const mark = document.querySelector(`.finder-index .year-${idea.year} .mark`);
     if (mark) year.append(mark.cloneNode(true));
-    year.append(data.catalogue.years[idea.year]);
+    year.append(data.columns.years[idea.year]);
     line.append(year);
     if (idea.minutes) line.append(element("span", "", `${idea.minutes} minutes`));
     return line;
@@ -63,7 +63,7 @@
     }];
   };
 
-  /* Why it is here: told at once as far as the catalogue knows, the words of the text when they have come. */
+  /* Why it is here: told at once as far as the columns tell, the words of the text when they have come. */
   const whyLine = (reasons, hit) => {
     const line = element("p", "why", reasons.join(" · "));
     if (!hit) return [line, () => {}];

@@ -39,7 +39,7 @@
     const asked = finder.wordsOf(q);
     if (!asked.length || q.length < 3) return null;
     const isNamed = ([, name]) => asked.every((word) => finder.standsIn(name.toLowerCase(), word));
-    const named = data.catalogue.concepts.filter(isNamed).slice(0, PAGES);
+    const named = data.columns.concepts.filter(isNamed).slice(0, PAGES);
     if (!named.length) return null;
     const line = element("p", "pages-too", named.length === 1 ? "There is a page on " : "There are pages on ");
     named.forEach(([id, name], n) => {

@@ -6,7 +6,7 @@
 
   /* The words of titles, and of the names that go with them, in small letters; made on the first search. */
   const namesOf = (data) => (data.names ??= data.ideas.map((idea) => {
-    const concepts = idea.concepts.map((concept) => data.catalogue.concepts[concept][1]);
+    const concepts = idea.concepts.map((concept) => data.columns.concepts[concept][1]);
     const all = [idea.title, data.ideas[idea.book].title, ...concepts].join(" · ").toLowerCase();
     return { title: idea.title.toLowerCase(), all };
   }));
@@ -59,7 +59,7 @@
   finder.reasons = (data, idea, state, scores) => {
     const told = [];
     const concepts = conceptsMet(data, idea, chosenOf(data, state, "concept"));
-    const names = concepts.slice(0, 3).map((concept) => data.catalogue.concepts[concept][1].toLowerCase());
+    const names = concepts.slice(0, 3).map((concept) => data.columns.concepts[concept][1].toLowerCase());
     if (names.length) told.push(`${VERBS[idea.kind]} ${names.join(", ")}`);
     for (const value of state.order) {
       const { name, words } = data.values[value];

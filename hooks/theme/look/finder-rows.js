@@ -1,4 +1,4 @@
-/* Unpacks the catalogue into plain arrays: what each idea is, and which values of which facets it has, by number. */
+/* Unpacks the finder’s columns into plain arrays: what each idea is, and which values of which facets it has, by number. */
 (() => {
   const finder = (window.storymaths.finder ??= {});
 
@@ -11,23 +11,23 @@
   const spanOf = (minutes) => SPANS.findIndex(([most]) => minutes <= most);
 
   /* Every value of every facet, in the order shown. `number` finds one by facet and key. */
-  const readValues = (catalogue) => {
+  const readValues = (columns) => {
     const values = [], number = new Map();
     const facet = (name) => finder.FACETS.findIndex(([key]) => key === name);
     const add = (name, key, words, more = {}) => {
       number.set(`${name}:${key}`, values.length);
       values.push({ number: values.length, facet: facet(name), name, key: String(key), words, ...more });
     };
-    catalogue.years.forEach((words, year) => {
+    columns.years.forEach((words, year) => {
       add("year", year, words);
       add("year", `b${year}`, `bends to ${words}`, { bend: year });
     });
-    const addConcepts = (strand, wider, depth) => catalogue.concepts.forEach(([key, name, of, under], concept) => {
+    const addConcepts = (strand, wider, depth) => columns.concepts.forEach(([key, name, of, under], concept) => {
       if (under !== wider || of !== strand) return;
       add("concept", key, name, { strand, depth });
       addConcepts(strand, concept, depth + 1);
     });
-    catalogue.strands.forEach(([id, words], strand) => {
+    columns.strands.forEach(([id, words], strand) => {
       add("concept", `strand-${id}`, words, { strand, whole: true });
       addConcepts(strand, -1, 0);
     });
@@ -37,27 +37,27 @@
     add("print", "something", "Something to print");
     add("things", "kitchen", "Only kitchen things");
     add("things", "school", "School things too");
-    catalogue.themes.forEach(([key, words]) => add("theme", key, words));
+    columns.themes.forEach(([key, words]) => add("theme", key, words));
     return { values, number, add };
   };
 
   const numbers = (text) => (text === "" ? [] : text.split(" ").map(Number));
 
   /* The values a concept brings with it: itself, the wider ones it is part of, and its strand. */
-  const lineage = (catalogue, number) => catalogue.concepts.map(([key, , strand, under]) => {
+  const lineage = (columns, number) => columns.concepts.map(([key, , strand, under]) => {
     const line = [number.get(`concept:${key}`)];
-    for (let wider = under; wider >= 0; wider = catalogue.concepts[wider][3]) {
-      line.push(number.get(`concept:${catalogue.concepts[wider][0]}`));
+    for (let wider = under; wider >= 0; wider = columns.concepts[wider][3]) {
+      line.push(number.get(`concept:${columns.concepts[wider][0]}`));
     }
-    return [...line, number.get(`concept:strand-${catalogue.strands[strand][0]}`)];
+    return [...line, number.get(`concept:strand-${columns.strands[strand][0]}`)];
   });
 
-  finder.read = (catalogue) => {
-    const { values, number, add } = readValues(catalogue);
-    const { rows, books } = catalogue;
+  finder.read = (columns) => {
+    const { values, number, add } = readValues(columns);
+    const { rows, books } = columns;
     const titles = rows.title.split("\n"), files = rows.file.split("\n"), minutes = rows.minutes.split(",");
     const concepts = rows.concepts.split(",").map(numbers), themes = rows.themes.split(",").map(numbers);
-    const line = lineage(catalogue, number);
+    const line = lineage(columns, number);
     const bookIds = books.id.split("\n"), covers = books.cover.split("\n");
     const ideas = [], first = [0], has = [], seen = [];
     let row = 0;
@@ -81,7 +81,7 @@
           give(number.get(things & 1 ? "print:nothing" : "print:something"));
           give(number.get(things & 2 ? "things:kitchen" : "things:school"));
         }
-        const about = [...themes[bookRow], ...themes[row]].map((theme) => catalogue.themes[theme][0]);
+        const about = [...themes[bookRow], ...themes[row]].map((theme) => columns.themes[theme][0]);
         for (const theme of about) give(number.get(`theme:${theme}`));
         give(number.get(`book:${id}`));
         first.push(has.length);
@@ -94,6 +94,6 @@
         });
       }
     });
-    return { catalogue, values, number, ideas, line, first: Uint32Array.from(first), has: Uint32Array.from(has) };
+    return { columns, values, number, ideas, line, first: Uint32Array.from(first), has: Uint32Array.from(has) };
   };
 })();

@@ -1,4 +1,4 @@
-/* The finder: asks the catalogue and the text, shows what fits, best first, and keeps the question in the address. */
+/* The finder: asks its columns and the text, shows what fits, best first, and keeps the question in the address. */
 (() => {
   const { finder, element, load } = window.storymaths;
   const place = document.querySelector("[data-finder]");
@@ -156,8 +156,8 @@
     addEventListener("popstate", start);
   };
 
-  load("catalogue").then((catalogue) => {
-    data = finder.read(catalogue);
+  load("finder-data").then((columns) => {
+    data = finder.read(columns);
     facets = finder.drawFacets(data, layOut(), choose);
     state = finder.readAddress(data);
     for (const { details, used } of facets) details.open = used.some(({ number }) => state.chosen[number]);

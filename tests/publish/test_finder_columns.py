@@ -17,8 +17,8 @@ from storymaths.model.home import Home
 from storymaths.model.session import Session
 from storymaths.parse.collection import read_collection
 from storymaths.parse.reference import read_reference
-from storymaths.publish.catalogue import ONLY_KITCHEN, PRINTED, addresses, catalogue
 from storymaths.publish.data_files import data_files
+from storymaths.publish.finder_columns import ONLY_KITCHEN, PRINTED, addresses, finder_columns
 from storymaths.publish.finder_words import SHELF, questions, shelves
 from storymaths.publish.ideas import ideas, things_of
 from storymaths.publish.plan_data import PER, plan_data
@@ -41,11 +41,11 @@ def many(tmp_path_factory: pytest.TempPathFactory) -> Collection:
 
 
 def test_every_row_leads_to_its_page(site: Site) -> None:
-    assert addresses(json.loads(json.dumps(catalogue(site)))) == [idea.address for idea in ideas(site.collection)]
+    assert addresses(json.loads(json.dumps(finder_columns(site)))) == [idea.address for idea in ideas(site.collection)]
 
 
 def test_columns_are_in_step(site: Site) -> None:
-    rows, number = catalogue(site)["rows"], len(list(ideas(site.collection)))
+    rows, number = finder_columns(site)["rows"], len(list(ideas(site.collection)))
     lengths = {
         "kind": len(rows["kind"]), "year": len(rows["year"]), "things": len(rows["things"]), "also": len(rows["also"]) / 2,
         "book": sum(rows["book"]), "file": len(rows["file"].split("\n")), "title": len(rows["title"].split("\n")),
@@ -57,7 +57,7 @@ def test_columns_are_in_step(site: Site) -> None:
 
 
 def test_columns_say_what_the_authors_wrote(site: Site) -> None:
-    found, columns = list(ideas(site.collection)), catalogue(site)
+    found, columns = list(ideas(site.collection)), finder_columns(site)
     rows = columns["rows"]
     for n, idea in enumerate(found):
         if isinstance(idea.fields, Session):
@@ -68,7 +68,7 @@ def test_columns_say_what_the_authors_wrote(site: Site) -> None:
 
 
 def test_nothing_to_print_and_only_kitchen_things_are_true_of_the_materials(site: Site) -> None:
-    materials, rows = site.collection.reference.materials, catalogue(site)["rows"]
+    materials, rows = site.collection.reference.materials, finder_columns(site)["rows"]
     for idea, things in zip(ideas(site.collection), rows["things"], strict=True):
         if things == "-":
             continue
@@ -82,9 +82,11 @@ def test_everything_said_to_be_printed_is_a_material() -> None:
 
 
 def test_a_home_activity_never_needs_a_printer(site: Site) -> None:
-    kinds = catalogue(site)["rows"]["kind"]
+    kinds = finder_columns(site)["rows"]["kind"]
     assert all(
-        int(things) & 1 for kind, things in zip(kinds, catalogue(site)["rows"]["things"], strict=True) if kind == "h"
+        int(things) & 1
+        for kind, things in zip(kinds, finder_columns(site)["rows"]["things"], strict=True)
+        if kind == "h"
     )
 
 
@@ -128,8 +130,8 @@ def test_made_up_projects_keep_every_rule(many: Collection) -> None:
     assert check_all(many) == []
 
 
-def test_the_catalogue_stays_small(many: Collection) -> None:
-    packed = gzip.compress(data_files(Site(many))["catalogue.json"].encode())
+def test_the_columns_stay_small(many: Collection) -> None:
+    packed = gzip.compress(data_files(Site(many))["finder-data.json"].encode())
     assert len(packed) <= BYTES_A_SESSION * len(many.of_kind(Session))
 
 
@@ -138,9 +140,9 @@ def test_the_script_knows_how_long_a_shelf_is() -> None:
     assert f"const SHELF = {SHELF};" in script
 
 
-def test_the_text_index_is_joined_to_the_catalogue(site: Site, tmp_path: Path) -> None:
-    columns = catalogue(site)
-    (tmp_path / "catalogue.json").write_text(json.dumps(columns), encoding="utf-8")
+def test_the_text_index_is_joined_to_the_rows(site: Site, tmp_path: Path) -> None:
+    columns = finder_columns(site)
+    (tmp_path / "finder-data.json").write_text(json.dumps(columns), encoding="utf-8")
     pages = addresses(columns)
     for address in (*pages, "books/lamp-loft-lift/story.html", "concepts/equality.html"):
         (tmp_path / address).parent.mkdir(parents=True, exist_ok=True)

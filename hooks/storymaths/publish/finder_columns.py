@@ -1,4 +1,4 @@
-"""The compact catalogue the finder reads: a column a property, so that like stands beside like and packs small."""
+"""The compact data the finder reads: a column a property, so that like stands beside like and packs small."""
 
 from __future__ import annotations
 
@@ -22,8 +22,8 @@ NOTHING_TO_PRINT, ONLY_KITCHEN = 1, 2
 Columns = dict[str, Any]
 
 
-def catalogue(site: Site) -> Columns:
-    """The catalogue, ready for JSON.
+def finder_columns(site: Site) -> Columns:
+    """The columns, ready for JSON. Their form is the finder's own affair and may change; `open_data` is for others.
 
     Names stand once, in lists. ``rows`` holds a column for each property, an entry for each idea in the order of
     ``ideas``: one letter or digit each for ``kind``, ``year`` and ``things`` (1 nothing to print, 2 only kitchen
@@ -52,7 +52,7 @@ def catalogue(site: Site) -> Columns:
 
 
 def addresses(columns: Mapping[str, Any]) -> list[str]:
-    """Where each row of a catalogue leads, from the site's root: what the finder works out too."""
+    """Where each row of the columns leads, from the site's root: what the finder works out too."""
     books, rows = columns["books"], columns["rows"]
     files, found = rows["file"].split("\n"), list[str]()
     for n, (book, count) in enumerate(zip(books["id"].split("\n"), rows["book"], strict=True)):
