@@ -17,6 +17,7 @@ from . import (
     caution_missing,
     caution_unknown,
     concept_unknown,
+    dates_out_of_order,
     field_duplicate,
     field_missing,
     field_mistyped,
@@ -121,6 +122,7 @@ TABLE: tuple[RuleModule, ...] = (
     title_twice,
     story_pages_differ,
     cast_twice,
+    dates_out_of_order,
 )
 
 

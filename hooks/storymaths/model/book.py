@@ -7,6 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
+from .dates import Dated
 from .fields import Count, Id, PageRange, Strict, Text, Year
 from .session import Status
 
@@ -61,7 +62,7 @@ class Sensitive(Strict):
     note: Text
 
 
-class Book(Strict):
+class Book(Dated):
     """A book and everything a planner needs to know before opening it. The body is the synopsis."""
 
     kind: Literal["book"]
@@ -86,7 +87,7 @@ class Book(Strict):
     """Words quoted from a book in copyright; they are counted and limited."""
 
 
-class Story(Strict):
+class Story(Dated):
     """The story itself, where the rights allow: one ``## Page n`` heading a page."""
 
     kind: Literal["story"]

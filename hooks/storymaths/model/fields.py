@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import datetime
+import re
 from collections.abc import Mapping
 from typing import Annotated, Any
 
@@ -84,6 +86,24 @@ Text = Annotated[str, StringConstraints(min_length=1, strip_whitespace=True, str
 
 Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", strict=True)]
 """A name used as a key and in addresses: small letters, digits and single hyphens."""
+
+
+_DAY = re.compile(r"\d{4}-\d{2}-\d{2}", re.ASCII)
+
+
+def _day(value: Any) -> datetime.date:
+    if isinstance(value, datetime.date) and not isinstance(value, datetime.datetime):
+        return value
+    try:
+        if isinstance(value, str) and _DAY.fullmatch(value):
+            return datetime.date.fromisoformat(value)
+    except ValueError:  # such as 2027-02-30
+        pass
+    raise ValueError("a date is written year-month-day, such as 2027-01-11, and is on the calendar")
+
+
+Day = Annotated[datetime.date, PlainValidator(_day)]
+"""A day of the calendar, without a time."""
 
 Count = Annotated[int, Field(ge=1, strict=True)]
 Minutes = Annotated[int, Field(ge=1, le=240, strict=True)]

@@ -6,6 +6,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
+from .dates import Dated
 from .fields import Count, Id, Minutes, PageRange, Strict, Text, Year
 from .session import CautionNote, Status
 
@@ -25,7 +26,7 @@ class Ask(Strict):
     hear: Text
 
 
-class Home(Strict):
+class Home(Dated):
     """Ten to fifteen minutes for one grown-up and one child. The body says what to do."""
 
     kind: Literal["home"]

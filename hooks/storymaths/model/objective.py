@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import datetime
 from collections.abc import Mapping
 from typing import Annotated, Literal
 
 from pydantic import Field
 
-from .fields import Id, Strict, Text, Year
+from .fields import Day, Id, Strict, Text, Year
 
 
 class Source(Strict):
@@ -45,11 +44,13 @@ class Framework(Strict):
     name: Text
     short_name: Text
     status: Literal["statutory", "non-statutory", "announced"]
-    taught_from: datetime.date
-    taught_until: datetime.date | None = None
-    expected_until: datetime.date | None = None
+    taught_from: Day
+    taught_until: Day | None = None
+    expected_until: Day | None = None
     """When it is expected to be replaced; a plan, not a fact."""
     replaced_by: Id | None = None
+    revised: Day
+    """The day a code, a year or our words for it last changed in this file."""
     sources: Annotated[tuple[Source, ...], Field(min_length=1)]
     strands: Mapping[str, Text]
     objectives: tuple[Objective, ...]

@@ -8,6 +8,7 @@ from functools import cached_property
 
 from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
+from .imprint import Imprint
 from .material import Caution, Material
 from .objective import Framework, Objective
 from .year import YearLimits
@@ -46,6 +47,7 @@ class Reference:
     materials: Mapping[str, Material]
     cautions: Mapping[str, Caution]
     limits: Limits
+    imprint: Imprint
     objectives: Mapping[tuple[str, str], Objective]
     """Every objective by framework and code."""
 

@@ -7,7 +7,8 @@ from typing import Annotated, Literal
 
 from pydantic import Field, StringConstraints
 
-from .fields import Id, Strict, Text, Year
+from .dates import Dated
+from .fields import Day, Id, Strict, Text, Year
 from .session import Status
 
 Version = Annotated[str, StringConstraints(pattern=r"^\d+\.\d+$", strict=True)]
@@ -17,7 +18,7 @@ class Change(Strict):
     """What is new in one version."""
 
     version: Version
-    date: datetime.date
+    date: Day
     what: Annotated[tuple[Text, ...], Field(min_length=1)]
 
 
@@ -36,8 +37,18 @@ class Series(Strict):
     version: Version
     changes: Annotated[tuple[Change, ...], Field(min_length=1)]
 
+    @property
+    def published(self) -> datetime.date:
+        """The day of its first version."""
+        return min(change.date for change in self.changes)
 
-class Page(Strict):
+    @property
+    def updated(self) -> datetime.date:
+        """The day of its newest version."""
+        return max(change.date for change in self.changes)
+
+
+class Page(Dated):
     """A plain page: words only."""
 
     kind: Literal["page"]

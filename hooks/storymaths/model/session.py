@@ -7,6 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
+from .dates import Dated
 from .fields import Codes, Count, Id, Minutes, PageRange, Strict, Text, Year
 
 Status = Literal["ready", "draft"]
@@ -102,7 +103,7 @@ class Bend(Strict):
     why: Text
 
 
-class Session(Strict):
+class Session(Dated):
     """One lesson: what is read, asked, done and recorded, in the order it is taught."""
 
     kind: Literal["session"]

@@ -11,7 +11,7 @@ from ..model.prose import Loc, Passage, Prose
 # Keys whose values are names, codes or directions to the adult rather than words of the lesson.
 NOT_PROSE = frozenset(
     "kind status book item risk picture id isbn licence contact version rights rights_note objectives revisits "
-    "concepts themes materials things models alone theme plural".split()
+    "concepts themes materials things models alone theme plural changed".split()
 )
 BODY: Loc = ("[body]",)
 _SEPARATOR = "\n\n"

@@ -11,6 +11,7 @@ from pydantic import BaseModel, ValidationError
 from ..model.concept import Concept, Strand, Theme, Word
 from ..model.document import Fault
 from ..model.fields import Strict
+from ..model.imprint import Imprint
 from ..model.material import Caution, Material
 from ..model.objective import Framework
 from ..model.problem import Place
@@ -114,7 +115,8 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     materials = reader.read("materials.yaml", MaterialsFile)
     cautions = reader.read("cautions.yaml", CautionsFile)
     limits = reader.read("limits.yaml", Limits)
-    if reader.faults or not (years and concepts and themes and words and materials and cautions and limits):
+    imprint = reader.read("imprint.yaml", Imprint)
+    if reader.faults or not (years and concepts and themes and words and materials and cautions and limits and imprint):
         raise ReferenceError(reader.faults)
     reference = Reference(
         frameworks=frameworks,
@@ -126,6 +128,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         materials={material.id: material for material in materials.materials},
         cautions={caution.id: caution for caution in cautions.cautions},
         limits=limits,
+        imprint=imprint,
         objectives={
             (name, objective.code): objective
             for name, framework in frameworks.items()

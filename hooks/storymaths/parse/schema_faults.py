@@ -29,8 +29,6 @@ _WORDS = {
     "model_type": "should be a set of `key: value` lines",
     "dict_type": "should be a set of `key: value` lines",
     "too_short": "needs at least one item",
-    "date_type": "should be a date such as 2027-01-11",
-    "date_from_datetime_parsing": "should be a date such as 2027-01-11",
 }
 
 

@@ -1,0 +1,28 @@
+"""The website around the collection as its settings name it, and the full address of any page of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from urllib.parse import quote
+
+from .address import html_of
+
+FRONT = "index.md"
+
+
+@dataclass(frozen=True, slots=True)
+class SiteSettings:
+    """Name, description and address of the site; without an address only links within it can be given."""
+
+    name: str = ""
+    says: str = ""
+    url: str = ""
+    """With a closing slash; empty when it is not known where the site will stand."""
+
+    def full_address(self, source: str) -> str:
+        """The address of the page made of ``source``, or of a file; the front page is the site's own address.
+
+        Only to be asked when ``url`` is known.
+        """
+        path, mark, anchor = source.partition("#")
+        return self.url + ("" if path == FRONT else quote(html_of(path))) + mark + anchor
