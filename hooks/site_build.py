@@ -37,7 +37,10 @@ def on_startup(command: str, dirty: bool) -> None:
 def on_config(config: MkDocsConfig) -> MkDocsConfig:
     """Reads and checks everything; a build with problems stops here, before any file is touched."""
     root, wanted = Path(config.config_file_path).parent, bool(config.extra.get("print_sheets"))
-    _Now.build = _fresh().Build(root, serving=_Now.serving, print_sheets=wanted)
+    core = _fresh()
+    settings = core.SiteSettings(config.site_name, config.site_description or "", config.site_url or "")
+    _Now.build = core.Build(root, serving=_Now.serving, print_sheets=wanted, settings=settings)
+    config.theme.static_templates.discard("sitemap.xml")  # MkDocs' own takes its days from the clock
     if _Now.build.problems:
         report = f"{len(_Now.build.problems)} problem(s) in the content\n\n{_Now.build.report()}\n"
         if not _Now.serving:

@@ -9,9 +9,12 @@ from pathlib import Path
 
 from .model.address import link, source_of
 from .model.document import Document, Fields
+from .model.site_settings import SiteSettings
 from .pipeline import read_and_check
 from .publish.assets import PARTS, assets
 from .publish.generated import generated
+from .publish.head import Heads
+from .publish.open_data.files import open_data
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
 from .render.content_page import draw_content
@@ -27,21 +30,26 @@ _PARTS_OF_THE_STYLESHEET = frozenset(f"look/{part}" for part in PARTS)
 
 @dataclass(frozen=True)
 class Drawn:
-    """A page for the frame: its HTML, what is wrong with it, and whether it is a draft."""
+    """A page for the frame: its HTML, what is wrong with it, whether it is a draft, and what programs may read of it."""
 
     page: Rendered
     problems: str
     draft: bool
+    for_machines: str = ""
+    """What stands in the head for programs to read."""
 
 
 class Build:
     """Reads a project once, then draws its pages one by one as they are asked for."""
 
-    def __init__(self, root: Path, serving: bool = False, print_sheets: bool = False) -> None:
+    def __init__(
+        self, root: Path, serving: bool = False, print_sheets: bool = False, settings: SiteSettings | None = None
+    ) -> None:
         reading = read_and_check(root)
         self.problems = reading.problems
         self._whole = reading.collection
         self._serving = serving
+        self._settings = settings or SiteSettings()
         self._sheets: list[Sheet] = []
         self._root, self._kept = root, root / ".cache"
         self._print_sheets = print_sheets
@@ -55,7 +63,8 @@ class Build:
         """None when ``site_data/`` itself cannot be used."""
         if self._whole is None:
             return None
-        site = Site(self._whole if self._serving else self._whole.without_drafts())
+        collection = self._whole if self._serving else self._whole.without_drafts()
+        site = Site(collection, settings=self._settings)
         return replace(site, prints=prints(self._sheets_of(site)))
 
     def _sheets_of(self, site: Site) -> list[Sheet]:
@@ -72,6 +81,10 @@ class Build:
     def _generated(self) -> Mapping[str, Callable[[], Rendered]]:
         return generated(self._site) if self._site else {}
 
+    @cached_property
+    def _heads(self) -> Heads | None:
+        return Heads(self._site) if self._site and not self.problems else None
+
     @property
     def generated_sources(self) -> list[str]:
         """Sources of the pages to add to those in ``content/``."""
@@ -84,8 +97,11 @@ class Build:
         return source.startswith(_THEMES_OWN) or source in _PARTS_OF_THE_STYLESHEET
 
     def assets(self) -> Mapping[str, bytes | str]:
-        """Files to add beside the pages: the finder's data and the letterforms."""
-        return assets(self._site, self._kept) if self._site else {}
+        """Files to add beside the pages: the finder's data, the letterforms and open data."""
+        if self._site is None:
+            return {}
+        # What has problems is for its author to see, not for other programs to take.
+        return {**assets(self._site, self._kept), **({} if self.problems else open_data(self._site))}
 
     def draw(self, source: str) -> Drawn:
         """A page. One with problems is drawn as far as it can be, with its problems told first."""
@@ -98,7 +114,8 @@ class Build:
         else:
             page = draw_unread(source)
         draft = written is not None and written.fields.status == "draft"
-        return Drawn(page, draw_problems(mine), draft)
+        heads = self._heads
+        return Drawn(page, draw_problems(mine), draft, heads.element(written, page) if heads else "")
 
     def linker(self, source: str) -> Callable[[str], str]:
         """Links from the page made of ``source`` to other sources."""

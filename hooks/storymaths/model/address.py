@@ -86,6 +86,8 @@ LISTS: Mapping[str, str] = {
     "safety": "safety.md",
     "checked": "checked.md",
     "gallery": "activities.md",
+    "catalogue": "catalogue.md",
+    "open-data": "open-data.md",
 }
 """Generated pages there is one of each."""
 

@@ -7,7 +7,7 @@ from functools import partial
 
 from ..model.address import LISTS, concept_page, framework_page, objective_page, theme_page, year_page
 from ..render.site import Rendered, Site
-from . import gallery, idea_pages, list_pages, objective_pages
+from . import gallery, idea_pages, list_pages, objective_pages, open_data_pages
 
 _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
     "find": list_pages.draw_find,
@@ -24,6 +24,8 @@ _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
     "safety": list_pages.draw_safety,
     "checked": list_pages.draw_checked,
     "gallery": gallery.draw_gallery,
+    "catalogue": open_data_pages.draw_catalogue,
+    "open-data": open_data_pages.draw_open_data,
 }
 
 

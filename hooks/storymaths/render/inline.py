@@ -15,6 +15,13 @@ _GAP = re.compile(r"_{3,}")
 _PARAGRAPH = re.compile(r"\A<p>(.*)</p>\Z", re.DOTALL)
 
 
+def plain(text: str) -> str:
+    """The words of a line alone, for data: no tags, no Markdown, one space between words; a gap stays ``___``."""
+    if not _NEEDS_MARKDOWN.search(text):
+        return " ".join(text.split())
+    return " ".join(Markup(_PARAGRAPH.sub(r"\1", markdown_to_html(text, ""))).striptags().split())
+
+
 def inline(text: str, here: str = "") -> Markup:
     """One line or paragraph, without a paragraph's tags around it. ``here`` is the source it stands in."""
     if _NEEDS_MARKDOWN.search(text):

@@ -15,6 +15,7 @@ from ..model.collection import Collection
 from ..model.concept import Concept
 from ..model.coverage import Coverage, coverage_of
 from ..model.fields import year_name
+from ..model.site_settings import SiteSettings
 from .inline import inline
 from .spoken import speak
 from .word_links import WordFinder
@@ -54,6 +55,11 @@ class Site:
     collection: Collection
     prints: Mapping[str, Sequence[Print]] = field(default_factory=dict)
     """By source, the sheets of each page; empty where none are made."""
+    settings: SiteSettings = field(default_factory=SiteSettings)
+
+    def address(self, target: str, here: str) -> str:
+        """The full address of a source where the site's own is known, else a link to it from the page ``here``."""
+        return self.settings.full_address(target) if self.settings.url else link(target, here)
 
     @cached_property
     def coverage(self) -> Coverage:

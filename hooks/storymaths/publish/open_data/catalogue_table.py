@@ -1,0 +1,59 @@
+"""The public catalogue as a table: a row for each book, session and home activity."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+from ...render.site import Site
+from .catalogue import catalogue
+from .spreadsheet import as_csv
+
+ADDRESS = "open-data/catalogue.csv"
+HEADINGS = (
+    "kind", "book", "number", "title", "summary", "year", "also", "minutes", "concepts", "themes", "objectives",
+    "revisits", "published", "changed", "address", "licence",
+)  # fmt: skip
+"""Values of one sort in a cell are parted by "; "; an objective is its framework's id, a colon and its code."""
+Record = Mapping[str, Any]
+
+
+def catalogue_table(site: Site) -> str:
+    """The table as CSV."""
+    return as_csv([HEADINGS, *rows(catalogue(site))])
+
+
+def rows(data: Record) -> Iterator[Sequence[str | int]]:
+    """The rows of a catalogue, book by book."""
+    licence = data["licence"]["url"]
+    for book in data["books"]:
+        yield _row("book", book["id"], book, licence)
+        yield from (_row("session", book["id"], session, licence) for session in book["sessions"])
+        yield from (_row("home activity", book["id"], home, licence) for home in book["home"])
+
+
+def _row(kind: str, book: str, item: Record, licence: str) -> Sequence[str | int]:
+    changed = item.get("changed", [])
+    return (
+        kind,
+        book,
+        item.get("number", ""),
+        item["title"],
+        item["summary"],
+        item["year"],
+        "; ".join(item["also"]),
+        item.get("minutes", ""),
+        "; ".join(item.get("concepts", [])),
+        "; ".join(item["themes"]),
+        _codes(item.get("objectives", {})),
+        _codes(item.get("revisits", {})),
+        item.get("published", ""),
+        changed[-1]["date"] if changed else "",
+        item["url"],
+        # A book may be another's; the licence is of what is written here.
+        "" if kind == "book" and item["rights"] != "own" else licence,
+    )
+
+
+def _codes(codes: Mapping[str, Sequence[str]]) -> str:
+    return "; ".join(f"{framework}:{code}" for framework, listed in codes.items() for code in listed)
