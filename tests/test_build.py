@@ -16,8 +16,8 @@ from project import collection, copy_of_project
 LIFT = "content/books/lamp-loft-lift"
 
 
-def mkdocs_build(project: Path) -> subprocess.CompletedProcess[str]:
-    environment = {**os.environ, "NO_MKDOCS_2_WARNING": "1"}
+def mkdocs_build(project: Path, **variables: str) -> subprocess.CompletedProcess[str]:
+    environment = {**os.environ, "NO_MKDOCS_2_WARNING": "1", **variables}
     command = [sys.executable, "-m", "mkdocs", "build"]
     return subprocess.run(command, cwd=project, env=environment, capture_output=True, text=True, check=False)
 
@@ -67,6 +67,8 @@ def test_every_kind_of_page_is_there(built: Path) -> None:
         "concepts/equality.html", "themes/fairness.html", "years/year-2.html", "years/reception.html", "words.html",
         "objectives/england-content-domain/2c4.html", "objectives/england-ready-to-progress/2as-3.html", "materials.html",
         "safety.html", "checked.html", "finder-data.json", "pagefind/pagefind.js",
+        "catalogue.html", "open-data.html", "open-data/catalogue.json", "open-data/catalogue.csv", "feed.xml", "sitemap.xml",
+        "open-data/curricula/england-content-domain.json",
     ):  # fmt: skip
         assert (built / page).is_file(), page
     reference = collection().reference
@@ -94,6 +96,39 @@ def test_every_link_leads_somewhere_and_every_id_is_used_once(built: Path) -> No
             elif parts.fragment and target in found and parts.fragment not in found[target].ids:
                 broken.append(f"{path.relative_to(built)}: no #{parts.fragment} on {target.name}")
     assert broken == []
+
+
+def test_there_is_one_sitemap_of_the_pages_that_are_there(built: Path) -> None:
+    assert [path.name for path in built.rglob("*sitemap*")] == ["sitemap.xml"], "MkDocs' own would differ at each build"
+    listed = re.findall(
+        r"<loc>https://cocklerow\.example/(.*?)</loc>", (built / "sitemap.xml").read_text(encoding="utf-8")
+    )
+    there = {path.relative_to(built).as_posix() for path in pages(built)}
+    assert {address or "index.html" for address in listed} == there
+
+
+def test_each_page_says_what_it_is_and_where_the_feed_is(built: Path) -> None:
+    for path in pages(built):
+        text = path.read_text(encoding="utf-8")
+        assert text.count('<script type="application/ld+json">') == 1, path
+        assert text.count('type="application/atom+xml"') == 1, path
+
+
+def test_two_builds_of_one_content_are_the_same_bytes(tmp_path: Path) -> None:
+    project = copy_of_project(tmp_path)
+    settings = project / "mkdocs.yml"
+    # The print sheets have a test of their own for this.
+    settings.write_text(settings.read_text(encoding="utf-8").replace("sheets: true", "sheets: false"), encoding="utf-8")
+    made = []
+    for seed in ("1", "2"):
+        done = mkdocs_build(project, PYTHONHASHSEED=seed)
+        assert done.returncode == 0, done.stdout + done.stderr
+        files = {
+            path.relative_to(project): path.read_bytes() for path in (project / "site").rglob("*") if path.is_file()
+        }
+        made.append(files)
+    differing = [str(name) for name in made[0].keys() | made[1].keys() if made[0].get(name) != made[1].get(name)]
+    assert sorted(differing) == []
 
 
 def test_nothing_is_loaded_from_elsewhere(built: Path) -> None:

@@ -37,6 +37,8 @@ TEMPLATES: Mapping[str, str] = {
     "safety": "safety.html",
     "checked": "checked.html",
     "kinds of activity": "activities.html",
+    "catalogue": "catalogue.html",
+    "open data": "open-data.html",
     "plain": "access.html",
     "not found": "404.html",
 }
