@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from urllib.parse import quote
 
 from .address import html_of
@@ -25,4 +26,10 @@ class SiteSettings:
         Only to be asked when ``url`` is known.
         """
         path, mark, anchor = source.partition("#")
-        return self.url + ("" if path == FRONT else quote(html_of(path))) + mark + anchor
+        return self.url + ("" if path == FRONT else _written(path)) + mark + anchor
+
+
+@lru_cache(maxsize=4096)
+def _written(path: str) -> str:
+    """The path of a source as an address writes it; the same few are asked for by nearly every page."""
+    return quote(html_of(path))

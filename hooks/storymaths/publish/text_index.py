@@ -15,7 +15,9 @@ INDEXED = "books/**/*.html"
 """Pages whose text is searched: those the finder leads to, and stories, which lead to their books."""
 SIGNS = "=≠+−×÷<>%£½¼¾"
 """Signs that can be looked for like words."""
-LEFT_OUT = "nav, form, .cards, .kicker, .facts, .glance-facts, .masthead-cover, .themes, .concepts, .cast, .timetable, .dates"
+LEFT_OUT = (
+    "nav, form, .cards, .kicker, .facts, .glance-facts, .masthead-cover, .themes, .concepts, .cast, .timetable, .dates"
+)
 """Parts of a page that speak of other pages, or say in figures what the finder's facets say."""
 _UNUSED = ("pagefind-*ui.*", "pagefind-highlight.js", "wasm.unknown.pagefind")
 _SIGNATURE = b"pagefind_dcd"
