@@ -81,21 +81,27 @@ def test_a_draft_is_left_out(built: Path) -> None:
     assert "session-4.html" not in (built / "books/lamp-loft-lift/index.html").read_text(encoding="utf-8")
 
 
-def test_every_link_leads_somewhere_and_every_id_is_used_once(built: Path) -> None:
-    found = pages(built)
+def broken_links(site: Path) -> list[str]:
+    """Each link of a page that leads to no file, or to no place on its page."""
+    found = pages(site)
     broken = []
     for path, page in found.items():
-        assert len(page.ids) == len(set(page.ids)), f"{path}: {[i for i in page.ids if page.ids.count(i) > 1]}"
         for link in (*page.links, *page.loads):
             parts = urlsplit(link)
             if parts.scheme or parts.netloc:
                 continue
             target = (path.parent / unquote(parts.path)).resolve() if parts.path else path
             if not target.is_file():
-                broken.append(f"{path.relative_to(built)}: {link}")
+                broken.append(f"{path.relative_to(site)}: {link}")
             elif parts.fragment and target in found and parts.fragment not in found[target].ids:
-                broken.append(f"{path.relative_to(built)}: no #{parts.fragment} on {target.name}")
-    assert broken == []
+                broken.append(f"{path.relative_to(site)}: no #{parts.fragment} on {target.name}")
+    return broken
+
+
+def test_every_link_leads_somewhere_and_every_id_is_used_once(built: Path) -> None:
+    for path, page in pages(built).items():
+        assert len(page.ids) == len(set(page.ids)), f"{path}: {[i for i in page.ids if page.ids.count(i) > 1]}"
+    assert broken_links(built) == []
 
 
 def test_there_is_one_sitemap_of_the_pages_that_are_there(built: Path) -> None:
@@ -105,6 +111,21 @@ def test_there_is_one_sitemap_of_the_pages_that_are_there(built: Path) -> None:
     )
     there = {path.relative_to(built).as_posix() for path in pages(built)}
     assert {address or "index.html" for address in listed} == there
+
+
+def test_without_an_address_nothing_is_published_that_needs_one(tmp_path: Path) -> None:
+    project = copy_of_project(tmp_path)
+    settings = project / "mkdocs.yml"
+    text = re.sub(r"^site_url:.*\n", "", settings.read_text(encoding="utf-8"), flags=re.MULTILINE)
+    settings.write_text(text.replace("sheets: true", "sheets: false"), encoding="utf-8")
+    done = mkdocs_build(project)
+    assert done.returncode == 0, done.stdout + done.stderr
+    site = project / "site"
+    assert [name for name in ("sitemap.xml", "feed.xml", "open-data/curricula") if (site / name).exists()] == []
+    text = (site / "open-data.html").read_text(encoding="utf-8")
+    assert "catalogue.csv" in text
+    assert "cocklerow.example" not in text
+    assert broken_links(site) == []
 
 
 def test_each_page_says_what_it_is_and_where_the_feed_is(built: Path) -> None:

@@ -14,6 +14,7 @@ from .pipeline import read_and_check
 from .publish.assets import PARTS, assets
 from .publish.generated import generated
 from .publish.head import Heads
+from .publish.open_data import sitemap
 from .publish.open_data.files import open_data
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
@@ -24,6 +25,8 @@ from .terminal import as_text
 
 _THEMES_OWN = "assets/"
 """Scripts, styles and pictures the theme brings along: 2.5 MB, and not one page uses them."""
+_MADE_HERE = frozenset({sitemap.ADDRESS})
+"""The frame has one of its own, whose days come from the clock."""
 _PARTS_OF_THE_STYLESHEET = frozenset(f"look/{part}" for part in PARTS)
 """Served in one piece."""
 
@@ -94,7 +97,7 @@ class Build:
         """Whether a file is not to be published: a draft outside serve, or what no page of ours asks for."""
         if source.endswith(".md"):
             return not self._serving and source not in self._written
-        return source.startswith(_THEMES_OWN) or source in _PARTS_OF_THE_STYLESHEET
+        return source.startswith(_THEMES_OWN) or source in _PARTS_OF_THE_STYLESHEET or source in _MADE_HERE
 
     def assets(self) -> Mapping[str, bytes | str]:
         """Files to add beside the pages: the finder's data, the letterforms and open data."""

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from io import BytesIO
 
+import pdfplumber
 import pytest
 from playwright.sync_api import Page, expect
 from project import collection
@@ -23,6 +25,21 @@ def sides(page: Page) -> int:
 def test_a_session_takes_two_sides_and_its_answers_one(page: Page, base: str, address: str) -> None:
     page.goto(base + address)
     assert sides(page) == 3
+
+
+def test_the_catalogue_on_paper_lists_every_session_with_its_minutes(page: Page, base: str) -> None:
+    page.goto(base + TEMPLATES["catalogue"])
+    with pdfplumber.open(BytesIO(page.pdf(format="A4", prefer_css_page_size=True))) as paper:
+        text = "\n".join(side.extract_text() for side in paper.pages)
+        widths = {round(float(side.width)) for side in paper.pages}
+        pictures = sum(len(side.curves) for side in paper.pages)
+    assert widths == {595}  # A4 in points: 210 mm
+    for lesson in collection().of_kind(Session):
+        fields = lesson.fields
+        row = rf"{fields.number}\. {re.escape(fields.title)} Year {fields.year} {fields.minutes} "
+        assert re.search(row, text), fields.title
+        assert all(code in text for codes in fields.objectives.values() for code in codes)
+    assert pictures > len(collection().books), "covers are drawn"
 
 
 def test_answers_stand_apart_and_open(page: Page, base: str) -> None:

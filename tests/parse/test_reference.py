@@ -23,6 +23,9 @@ from storymaths.parse.reference import ReferenceError, read_reference
             "id",
         ),
         ("themes.yaml", "themes:", "themes: [", ""),
+        ("imprint.yaml", "url: https://creative", "url: creative", "not written in the form expected"),
+        ("imprint.yaml", "identity: ", "identty: ", "identty"),
+        ("curricula/england-2028.yaml", "revised: '2026-11-25'", "revised: 2026", "a date is written year-month-day"),
     ],
 )
 def test_a_slip_is_told_with_its_place(tmp_path: Path, file: str, old: str, new: str, says: str) -> None:

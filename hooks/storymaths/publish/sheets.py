@@ -61,7 +61,9 @@ def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
     """The sheets as pages offer them, by the source of their page."""
     offered: dict[str, list[Print]] = {}
     for one in sheets:
-        offered.setdefault(one.source, []).append(Print(one.title, one.says, one.copies, one.pages, one.address, _preview(one.address)))
+        offered.setdefault(one.source, []).append(
+            Print(one.title, one.says, one.copies, one.pages, one.address, _preview(one.address))
+        )
     return offered
 
 
