@@ -71,6 +71,14 @@ def framework_page(framework: str) -> str:
     return f"objectives/{framework}/index.md"
 
 
+def screen_page(source: str) -> str:
+    """The class screen of a session, beside its page."""
+    return f"{source[: -len('.md')]}-screen.md"
+
+
+SCREEN_TO_TRY = "activities-screen.md"
+"""The class screen with the gallery's examples."""
+
 LISTS: Mapping[str, str] = {
     "find": "find.md",
     "plan": "plan.md",
@@ -94,7 +102,7 @@ LISTS: Mapping[str, str] = {
 
 def generated_pages(reference: Reference) -> list[str]:
     """Sources of every page the build makes itself."""
-    pages = list(LISTS.values())
+    pages = [*LISTS.values(), SCREEN_TO_TRY]
     pages += [concept_page(concept) for concept in reference.concepts]
     pages += [theme_page(theme) for theme in reference.themes]
     pages += [year_page(year) for year in reference.years]

@@ -13,6 +13,8 @@ from ..model.address import LISTS
 from ..model.objective import Objective
 from ..model.reference import Reference
 from ..render.activity import draw_activity
+from ..render.screens.pages import draw_screen_to_try
+from ..render.screens.table import PLAYED
 from ..render.site import Rendered, Site
 
 _READY = "england-ready-to-progress"
@@ -68,3 +70,9 @@ def draw_gallery(site: Site) -> Rendered:
         practised=practised(reference),
     )
     return Rendered(source, "Kinds of activity", "Every kind of activity, with an example worked out.", html, "gallery")
+
+
+def draw_examples_to_try(site: Site) -> Rendered:
+    """The class screen on which the examples can be tried."""
+    reference = site.collection.reference
+    return draw_screen_to_try(site, [example_of(KINDS[name], reference) for name in PLAYED])

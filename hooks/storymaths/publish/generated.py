@@ -5,7 +5,19 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from functools import partial
 
-from ..model.address import LISTS, concept_page, framework_page, objective_page, theme_page, year_page
+from ..model.address import (
+    LISTS,
+    SCREEN_TO_TRY,
+    concept_page,
+    framework_page,
+    objective_page,
+    screen_page,
+    source_of,
+    theme_page,
+    year_page,
+)
+from ..model.session import Session
+from ..render.screens.pages import draw_screen
 from ..render.site import Rendered, Site
 from . import gallery, idea_pages, list_pages, objective_pages, open_data_pages
 
@@ -33,6 +45,9 @@ def generated(site: Site) -> Mapping[str, Callable[[], Rendered]]:
     """How to draw each generated page, by its source inside ``content/``."""
     reference = site.collection.reference
     pages: dict[str, Callable[[], Rendered]] = {LISTS[name]: partial(draw, site) for name, draw in _ONE_OF_EACH.items()}
+    pages[SCREEN_TO_TRY] = partial(gallery.draw_examples_to_try, site)
+    for session in site.collection.of_kind(Session):
+        pages[screen_page(source_of(session.path))] = partial(draw_screen, site, session)
     for concept in reference.concepts.values():
         pages[concept_page(concept.id)] = partial(idea_pages.draw_concept, site, concept)
     for theme in reference.themes.values():

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 
 from ..model.address import resolve, source_of
 from ..model.book import Book, MathsOnPages, Story
@@ -65,15 +66,18 @@ def _said(value: bool | int | str | None) -> str:
 _PICTURE = re.compile(r"<p>\s*(<img[^>]*>)\s*</p>")
 
 
+def spreads_of(page: Document[Story]) -> Iterator[tuple[str, str, str, str]]:
+    """The pages of a story in order: anchor, heading, the picture and the words, both as HTML."""
+    _, parts = sections(markdown_to_html(page.body, source_of(page.path)))
+    for anchor, heading, html in parts:
+        picture = _PICTURE.search(html)
+        yield anchor, heading, picture.group(1) if picture else "", _PICTURE.sub("", html, count=1)
+
+
 def draw_story(site: Site, page: Document[Story]) -> Rendered:
     """A story: each page's picture above its words."""
     source = source_of(page.path)
     book = site.collection.books[page.fields.book]
-    _, parts = sections(markdown_to_html(page.body, source))
-    spreads = []
-    for anchor, heading, html in parts:
-        picture = _PICTURE.search(html)
-        spreads.append((anchor, heading, picture.group(1) if picture else "", _PICTURE.sub("", html, count=1)))
-    html = site.draw("story.html", source, page=page, story=page.fields, book=book, spreads=spreads)
+    html = site.draw("story.html", source, page=page, story=page.fields, book=book, spreads=list(spreads_of(page)))
     summary = page.fields.summary or f"The story of {book.fields.title}, page by page."
     return Rendered(source, page.fields.title, summary, html, "story")

@@ -1,0 +1,33 @@
+"""A balance to load together: the beam tilts by what is really on it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+
+from ...activities.work_out import WorkedOut
+from .board import Board, Place, Placing, keyed
+from .pieces import cast, ids_by_name, players_of
+
+_PLACES = (Place("left", "the left basket"), Place("right", "the right basket"))
+
+
+def boards(worked: WorkedOut) -> Iterable[Board]:
+    """One beam with two baskets. Either way round is the same answer."""
+    assert worked.solution is not None
+    assert worked.fields is not None
+    players, ids = players_of(worked), ids_by_name(players_of(worked))
+    fact = worked.fields.fact or "mass"
+    pieces = tuple(
+        replace(piece, worth=int(player.facts[fact]))
+        for piece, player in zip(cast(players, worked.solution.task.shows), players, strict=True)
+    )
+    ways = []
+    for answer in worked.solution.answers:
+        left, right = ([ids[name] for name in answer.data[side]] for side in ("left", "right"))
+        ways.append([_loaded(left, right), _loaded(right, left)])
+    yield Board("beam", "", pieces, _PLACES, keyed(_PLACES, ways))
+
+
+def _loaded(left: list[str], right: list[str]) -> Placing:
+    return {"left": left, "right": right}

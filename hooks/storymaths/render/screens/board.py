@@ -1,0 +1,96 @@
+"""A board: pieces a class puts in places together, and which ways of placing them are answers."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import asdict, dataclass, field
+from typing import Any, Literal
+
+ENDLESS = None
+"""Copies of a piece that never runs out."""
+
+Look = Literal["beam", "rings", "rows", "slots", "sentence", "clock"]
+Placing = Mapping[str, Sequence[str]]
+"""Pieces by place, each named by id and as often as it stands there."""
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """Something to pick up."""
+
+    id: str
+    name: str
+    """What it is called, and what stands on it."""
+    picture: str = ""
+    """Source of a drawing inside ``content/``."""
+    shows: str = ""
+    """What its card carries beside its name."""
+    copies: int | None = 1
+    """How many there are; None when it never runs out."""
+    sort: str = ""
+    """Only places that take this sort hold it; empty for any."""
+    worth: int = 0
+    """What it weighs on a beam."""
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Somewhere to put pieces."""
+
+    id: str
+    name: str
+    holds: int | None = None
+    """The most pieces it takes; None for any number."""
+    in_order: bool = False
+    """Whether it matters in which order they stand."""
+    takes: str = ""
+    turn: int = 0
+    """Degrees clockwise from the top, on a clock."""
+
+
+@dataclass(frozen=True, slots=True)
+class Board:
+    """One thing to do together. What it accepts is what the activity's solution found, and nothing else."""
+
+    look: Look
+    says: str
+    """What is asked, where the activity's own question does not say it all."""
+    pieces: tuple[Piece, ...]
+    places: tuple[Place, ...]
+    answers: Mapping[str, int]
+    """The number of the answer, by each key that is one; mirror images share a number."""
+    empty_matters: bool = True
+    """Whether an empty place counts where it stands; if not, it is passed over."""
+    between: tuple[str, ...] = field(default=())
+    """In a sentence, the words before the first place, between the places and after the last."""
+
+    @property
+    def count(self) -> int:
+        """How many answers there are."""
+        return len(set(self.answers.values()))
+
+    def as_data(self) -> dict[str, Any]:
+        """The board as the page carries it."""
+        return asdict(self)
+
+
+def key_of(places: Iterable[Place], placing: Placing, empty_matters: bool = True) -> str:
+    """A placing as text, the same for two that are the same to the activity. The board in the browser makes it too."""
+    parts = []
+    for place in places:
+        there = list(placing.get(place.id, ()))
+        if there or empty_matters:
+            parts.append(",".join(there if place.in_order else sorted(there)))
+    return "|".join(parts)
+
+
+def keyed(places: Sequence[Place], found: Iterable[Iterable[Placing]], empty_matters: bool = True) -> dict[str, int]:
+    """The keys of answers, each of which may be placed in several ways."""
+    return {key_of(places, way, empty_matters): number for number, ways in enumerate(found) for way in ways}
+
+
+def placings(board: Board) -> Iterator[tuple[int, dict[str, list[str]]]]:
+    """Each answer's number and a way to place it: what stands where, place by place."""
+    for key, number in board.answers.items():
+        parts = [part.split(",") if part else [] for part in key.split("|")]
+        yield number, {place.id: part for place, part in zip(board.places, parts, strict=False)}

@@ -1,0 +1,55 @@
+"""The class screen of a session, and the one on which the gallery's examples can be tried."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from ...activities.on_pages import activities_of
+from ...activities.work_out import WorkedOut
+from ...model.address import SCREEN_TO_TRY, link, screen_page, source_of
+from ...model.book import Story
+from ...model.document import Document
+from ...model.session import Session
+from ..book_pages import spreads_of
+from ..site import Rendered, Site
+from .board import Board
+from .leaves import Leaf, Spread, activity_leaves, leaves_of
+
+
+def draw_screen(site: Site, page: Document[Session]) -> Rendered:
+    """The class screen of a session."""
+    session, source = page.fields, screen_page(source_of(page.path))
+    book = site.collection.books[session.book]
+    worked = [found.worked for found in activities_of(page, site.collection)]
+    spreads = _spreads(site.collection.stories.get(session.book))
+    leaves = list(leaves_of(session, spreads, site.collection.reference.words, worked))
+    html = _draw(site, source, leaves, page=page, session=session, book=book)
+    title = f"{session.title}: the class screen"
+    return Rendered(source, title, f"For the class to look at: {session.summary}", html, "screen", searched=False)
+
+
+def draw_screen_to_try(site: Site, examples: Sequence[WorkedOut]) -> Rendered:
+    """A class screen with an example of each kind that is played on one."""
+    leaves = [leaf for worked in examples for leaf in activity_leaves(worked) if leaf.boards]
+    html = _draw(site, SCREEN_TO_TRY, leaves, page=None, session=None, book=None)
+    summary = "An example of each kind of activity that a class does together on its screen."
+    return Rendered(SCREEN_TO_TRY, "The class screen: try it", summary, html, "screen", searched=False)
+
+
+def _draw(site: Site, source: str, leaves: Sequence[Leaf], **values: Any) -> str:
+    boards = [[_with_links(board, source) for board in leaf.boards] for leaf in leaves]
+    return site.draw("screen.html", source, leaves=list(zip(leaves, boards, strict=True)), **values)
+
+
+def _with_links(board: Board, source: str) -> dict[str, Any]:
+    data = board.as_data()
+    for piece in data["pieces"]:
+        piece["picture"] = link(piece["picture"], source) if piece["picture"] else ""
+    return data
+
+
+def _spreads(story: Document[Story] | None) -> dict[int, Spread]:
+    if story is None:
+        return {}
+    return {n: Spread(n, picture, words) for n, (_, _, picture, words) in enumerate(spreads_of(story), 1)}

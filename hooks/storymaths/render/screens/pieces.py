@@ -1,0 +1,70 @@
+"""Pieces that several kinds of activity put on their boards: the cast, numbers and answers among likely others."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from ...activities.work_out import WorkedOut
+from ...model.activity import Player
+from ...model.address import slug
+from .board import Board, Piece, Place, keyed
+
+_NEARBY = (1, -1, 10, -10, 2)
+_MOST_CARDS = 12
+
+
+def players_of(worked: WorkedOut) -> tuple[Player, ...]:
+    """The cast an activity is played with."""
+    assert worked.scene is not None
+    return worked.scene.players
+
+
+def cast(players: Iterable[Player], shows: Sequence[str] = (), copies: int | None = 1) -> tuple[Piece, ...]:
+    """A piece for each of the cast."""
+    return tuple(
+        Piece(player.id, player.name, player.picture, shows[n] if n < len(shows) else "", copies)
+        for n, player in enumerate(players)
+    )
+
+
+def ids_by_name(players: Iterable[Player]) -> dict[str, str]:
+    """The cast's ids by their names: answers speak of them by name."""
+    return {player.name: player.id for player in players}
+
+
+def card(words: str | int, copies: int | None = 1, sort: str = "") -> Piece:
+    """A card with words or a number on it."""
+    said = str(words).replace("-", "−") if isinstance(words, int) else words
+    return Piece(card_id(said), said, copies=copies, sort=sort)
+
+
+def card_id(words: object) -> str:
+    """The id of a card: the same for the same words, and fit to stand in a key."""
+    text = str(words).replace("-", "−")
+    return (
+        f"card-{slug(text)}" if text.isascii() and slug(text) else "card-" + "-".join(f"{ord(sign):x}" for sign in text)
+    )
+
+
+def with_nearby(numbers: Iterable[int], copies: int | None = 1) -> tuple[Piece, ...]:
+    """Cards for numbers and for likely others, so that what is on the table does not give the answer away."""
+    wanted = dict.fromkeys(numbers)
+    others = dict.fromkeys(number + step for number in wanted for step in _NEARBY if number + step >= 0)
+    room = max(4, _MOST_CARDS - len(wanted))
+    extra = [number for number in others if number not in wanted][:room]
+    return tuple(card(number, copies) for number in sorted([*wanted, *extra]))
+
+
+def one_card(says: str, right: str | int, cards: Sequence[Piece]) -> Board:
+    """A question with one place for its answer."""
+    place = Place("answer", "the answer", 1)
+    return Board("slots", says, tuple(cards), (place,), keyed((place,), [[{"answer": [card_id(right)]}]]))
+
+
+def matched(lines: Sequence[str], right: Sequence[str], others: Iterable[str] = ()) -> Board:
+    """Lines, each with a place for a card; the cards are the answers, mixed with others."""
+    places = tuple(Place(f"line-{n}", line, 1) for n, line in enumerate(lines, 1))
+    told = sorted({*right, *others})
+    pieces = tuple(card(words, max(1, list(right).count(words))) for words in told)
+    way = {place.id: [card_id(words)] for place, words in zip(places, right, strict=True)}
+    return Board("rows", "", pieces, places, keyed(places, [[way]]))
