@@ -12,6 +12,7 @@ from .spoken import GAP_HTML
 
 _NEEDS_MARKDOWN = re.compile(r"[*`\[<&]|^\s*(?:[-+>#]|\d+\.)|\n")
 _GAP = re.compile(r"_{3,}")
+_MARKED_WRONG = re.compile(r"\[([^\]\n]*)\]\{wrong\}")
 _PARAGRAPH = re.compile(r"\A<p>(.*)</p>\Z", re.DOTALL)
 
 
@@ -33,3 +34,8 @@ def inline(text: str, here: str = "") -> Markup:
         # Most lines hold no Markdown at all; this is some forty times faster.
         html = escape(text, quote=False)
     return Markup(_GAP.sub(GAP_HTML, html))
+
+
+def asked(text: str, here: str = "") -> Markup:
+    """As ``inline``, for a class that is to find out for itself which number sentence is wrong: none is marked."""
+    return inline(_MARKED_WRONG.sub(r"\1", text), here)

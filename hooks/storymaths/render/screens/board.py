@@ -9,7 +9,7 @@ from typing import Any, Literal
 ENDLESS = None
 """Copies of a piece that never runs out."""
 
-Look = Literal["beam", "rings", "rows", "slots", "sentence", "clock"]
+Look = Literal["beam", "rings", "venn", "carroll", "rows", "slots", "sentence", "clock"]
 Placing = Mapping[str, Sequence[str]]
 """Pieces by place, each named by id and as often as it stands there."""
 

@@ -99,7 +99,8 @@ def _minutes_of(time: str) -> int:
 
 def _spans(worked: WorkedOut, answers: Sequence[Answer]) -> list[str]:
     assert worked.solution is not None
-    names = {player.id: player.name for player in players_of(worked)}
+    shows = dict(zip((player.id for player in players_of(worked)), worked.solution.task.shows, strict=False))
+    names = {player.id: f"{player.name}: {shows.get(player.id, '')}" for player in players_of(worked)}
     told = worked.solution.task.lines
     if len(told) == len(answers):
         return list(told)

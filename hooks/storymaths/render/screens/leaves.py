@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -15,6 +15,9 @@ from ...model.session import Session, Stop
 from ..figures.table import FIGURES
 from .board import Board
 from .table import boards_of
+
+_PLAYED_ON = ("balance", "part-whole", "places", "sort")
+"""Figures to write on, which the board takes the place of."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +44,8 @@ class Leaf:
     solution: Solution | None = None
     boards: tuple[Board, ...] = ()
     figures: tuple[tuple[str, Markup], ...] = field(default=())
+    givens: tuple[str, ...] = ()
+    """Lines to be read, such as clues, that no board shows."""
 
 
 def leaves_of(
@@ -67,13 +72,28 @@ def activity_leaves(worked: WorkedOut) -> Iterator[Leaf]:
     """An activity: its question and its boards, or the task alone where there is nothing to move."""
     if worked.solution is None or worked.fields is None:
         return
+    boards = tuple(boards_of(worked))
     yield Leaf(
         "activity",
         worked.fields.title,
         solution=worked.solution,
-        boards=tuple(boards_of(worked)),
-        figures=tuple((figure.alt, _drawn(figure)) for figure in worked.solution.task.figures),
+        boards=boards,
+        figures=tuple((figure.alt, _drawn(figure)) for figure in _not_played(worked.solution, boards)),
+        givens=tuple(_givens(worked.solution, boards)),
     )
+
+
+def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]:
+    """The task's figures that are not themselves the board."""
+    played = (*_PLAYED_ON, *(("clock-face",) if boards and boards[0].look == "clock" else ()))
+    for figure in solution.task.figures:
+        if not boards or not figure.name.replace("_", "-").startswith(played):
+            yield figure
+
+
+def _givens(solution: Solution, boards: Sequence[Board]) -> Iterator[str]:
+    if boards and boards[0].look == "slots":
+        yield from (line for line in solution.task.lines if "___" not in line and not line.endswith("?"))
 
 
 def _drawn(figure: Figure) -> Markup:

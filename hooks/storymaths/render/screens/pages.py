@@ -12,6 +12,7 @@ from ...model.book import Story
 from ...model.document import Document
 from ...model.session import Session
 from ..book_pages import spreads_of
+from ..inline import asked
 from ..site import Rendered, Site
 from .board import Board
 from .leaves import Leaf, Spread, activity_leaves, leaves_of
@@ -39,6 +40,7 @@ def draw_screen_to_try(site: Site, examples: Sequence[WorkedOut]) -> Rendered:
 
 def _draw(site: Site, source: str, leaves: Sequence[Leaf], **values: Any) -> str:
     boards = [[_with_links(board, source) for board in leaf.boards] for leaf in leaves]
+    values["asked"] = lambda words: asked(words, source)
     return site.draw("screen.html", source, leaves=list(zip(leaves, boards, strict=True)), **values)
 
 

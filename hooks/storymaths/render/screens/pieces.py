@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from ...activities.work_out import WorkedOut
 from ...model.activity import Player
 from ...model.address import slug
-from .board import Board, Piece, Place, keyed
+from .board import ENDLESS, Board, Piece, Place, keyed
 
 _NEARBY = (1, -1, 10, -10, 2)
 _MOST_CARDS = 12
@@ -65,6 +65,6 @@ def matched(lines: Sequence[str], right: Sequence[str], others: Iterable[str] = 
     """Lines, each with a place for a card; the cards are the answers, mixed with others."""
     places = tuple(Place(f"line-{n}", line, 1) for n, line in enumerate(lines, 1))
     told = sorted({*right, *others})
-    pieces = tuple(card(words, max(1, list(right).count(words))) for words in told)
+    pieces = tuple(card(words, ENDLESS) for words in told)
     way = {place.id: [card_id(words)] for place, words in zip(places, right, strict=True)}
     return Board("rows", "", pieces, places, keyed(places, [[way]]))
