@@ -29,7 +29,7 @@
       piece.classList.remove("lifted");
       // The click that follows a drag is not a choice.
       addEventListener("click", stop, { capture: true, once: true });
-      setTimeout(() => removeEventListener("click", stop, { capture: true }), 50);
+      setTimeout(() => removeEventListener("click", stop, { capture: true }), 0);
       const place = event.type === "pointerup" ? under(event, piece.dataset.sort) : null;
       if (place) drop({ id: piece.dataset.piece, from: piece.dataset.from }, place.dataset.place);
     };
