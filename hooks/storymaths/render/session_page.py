@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from ..model.address import source_of
+from ..model.address import screen_page, source_of
 from ..model.document import Document
 from ..model.session import Session
 from .activity import body_with_activities
 from .answers_apart import answers_apart
 from .body import sections
 from .objectives import shown
+from .screens.pages import leaves_on_screen
 from .site import Rendered, Site
 
 
@@ -39,5 +40,7 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         new_words=[reference.words[word] for word in session.words.new if word in reference.words],
         known_words=[reference.words[word] for word in session.words.again if word in reference.words],
         class_size=reference.limits.class_size,
+        screen=screen_page(source),
+        leaves=1 + len(leaves_on_screen(site, page)),
     )
     return Rendered(source, session.title, session.summary, html + answers_apart(html, session.title), "session")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from ...activities.on_pages import activities_of
@@ -22,12 +22,16 @@ def draw_screen(site: Site, page: Document[Session]) -> Rendered:
     """The class screen of a session."""
     session, source = page.fields, screen_page(source_of(page.path))
     book = site.collection.books[session.book]
-    worked = [found.worked for found in activities_of(page, site.collection)]
     spreads = _spreads(site.collection.stories.get(session.book))
-    leaves = list(leaves_of(session, spreads, site.collection.reference.words, worked))
-    html = _draw(site, source, leaves, page=page, session=session, book=book)
+    html = _draw(site, source, leaves_on_screen(site, page, spreads), page=page, session=session, book=book)
     title = f"{session.title}: the class screen"
     return Rendered(source, title, f"For the class to look at: {session.summary}", html, "screen", searched=False)
+
+
+def leaves_on_screen(site: Site, page: Document[Session], spreads: Mapping[int, Spread] | None = None) -> list[Leaf]:
+    """The leaves of a session's screen after its first; without ``spreads`` the story's pages are not drawn on them."""
+    worked = [found.worked for found in activities_of(page, site.collection)]
+    return list(leaves_of(page.fields, spreads or {}, site.collection.reference.words, worked))
 
 
 def draw_screen_to_try(site: Site, examples: Sequence[WorkedOut]) -> Rendered:
