@@ -12,7 +12,7 @@ from storymaths.activities.rules import RULES
 from storymaths.check.rules import rules
 
 CORE = ROOT / "hooks" / "storymaths"
-STAGES = ("model", "parse", "check", "activities", "render", "publish")
+STAGES = ("model", "parse", "check", "activities", "weeks", "render", "publish")
 MODULES = sorted(path for path in CORE.rglob("*.py"))
 LONGEST = 300
 

@@ -1,4 +1,4 @@
-"""The ``storymaths`` command: check, start a file, explain a rule, list words, and pass activities on."""
+"""The ``storymaths`` command: check, start a file, explain a rule, list words; activities and plans it passes on."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from . import starters
+from . import cli_plan, starters
 from .activities.rules import every_rule
 from .check.suggestion import did_you_mean
 from .model.collection import Collection
@@ -48,6 +48,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         from .cli_activities import run  # noqa: PLC0415 - sixteen kinds take a quarter of a second to load
 
         return run(root, options)
+    if options.command == "plan":
+        return cli_plan.run(root, options)
     return _words(root)
 
 
@@ -79,6 +81,7 @@ def _parser() -> argparse.ArgumentParser:
     for command in (solve, tune):
         command.add_argument("file", metavar="FILE", help="a file with the activity's YAML, or - for standard input")
         command.add_argument("--book", metavar="SLUG", help="the book its cast is from, by folder name")
+    cli_plan.add_parser(commands)
     return parser
 
 

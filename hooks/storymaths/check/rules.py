@@ -24,6 +24,7 @@ from . import (
     field_unknown,
     fraction_beyond_year,
     front_matter_broken,
+    holiday_unreadable,
     home_too_hard,
     isbn_wrong,
     kind_unknown,
@@ -46,6 +47,7 @@ from . import (
     rights_missing,
     session_number_gap,
     small_parts_unnoted,
+    step_too_long,
     step_without_section,
     stop_outside_reading,
     story_pages_differ,
@@ -125,6 +127,9 @@ TABLE: tuple[RuleModule, ...] = (
     dates_out_of_order,
 )
 
+OF_A_PLAN: tuple[Rule, ...] = (holiday_unreadable.RULE, step_too_long.RULE)
+"""Kept when a plan of the weeks is asked for: they turn on what is asked, not on the collection alone."""
+
 
 def check_all(collection: Collection) -> list[Problem]:
     """Every problem of the collection, in the order of files and lines."""
@@ -133,4 +138,5 @@ def check_all(collection: Collection) -> list[Problem]:
 
 def rules() -> dict[str, Rule]:
     """Every rule by its name."""
-    return {reference_data.RULE.name: reference_data.RULE} | {module.RULE.name: module.RULE for module in TABLE}
+    found = (reference_data.RULE, *(module.RULE for module in TABLE), *OF_A_PLAN)
+    return {rule.name: rule for rule in found}

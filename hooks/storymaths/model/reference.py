@@ -8,6 +8,7 @@ from functools import cached_property
 
 from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
+from .holiday import BankHolidays
 from .imprint import Imprint
 from .material import Caution, Material
 from .objective import Framework, Objective
@@ -46,6 +47,7 @@ class Reference:
     words: Mapping[str, Word]
     materials: Mapping[str, Material]
     cautions: Mapping[str, Caution]
+    bank_holidays: BankHolidays
     limits: Limits
     imprint: Imprint
     objectives: Mapping[tuple[str, str], Objective]

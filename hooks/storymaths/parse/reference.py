@@ -11,6 +11,7 @@ from pydantic import BaseModel, ValidationError
 from ..model.concept import Concept, Strand, Theme, Word
 from ..model.document import Fault
 from ..model.fields import Strict
+from ..model.holiday import BankHolidays
 from ..model.imprint import Imprint
 from ..model.material import Caution, Material
 from ..model.objective import Framework
@@ -114,9 +115,12 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     words = reader.read("words.yaml", WordsFile)
     materials = reader.read("materials.yaml", MaterialsFile)
     cautions = reader.read("cautions.yaml", CautionsFile)
+    bank = reader.read("bank_holidays.yaml", BankHolidays)
     limits = reader.read("limits.yaml", Limits)
     imprint = reader.read("imprint.yaml", Imprint)
-    if reader.faults or not (years and concepts and themes and words and materials and cautions and limits and imprint):
+    if reader.faults or not (
+        years and concepts and themes and words and materials and cautions and bank and limits and imprint
+    ):
         raise ReferenceError(reader.faults)
     reference = Reference(
         frameworks=frameworks,
@@ -127,6 +131,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         words={word.word: word for word in words.words},
         materials={material.id: material for material in materials.materials},
         cautions={caution.id: caution for caution in cautions.cautions},
+        bank_holidays=bank,
         limits=limits,
         imprint=imprint,
         objectives={
@@ -141,6 +146,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         "words.yaml": [("words", w.word) for w in words.words],
         "materials.yaml": [("materials", m.id) for m in materials.materials],
         "cautions.yaml": [("cautions", c.id) for c in cautions.cautions],
+        "bank_holidays.yaml": [("holidays", str(day.date)) for day in bank.holidays],
     } | {f"curricula/{name}.yaml": [("objectives", o.code) for o in f.objectives] for name, f in frameworks.items()}
     faults = list(faults_in_links(reference, listed, reader.locators))
     if faults:

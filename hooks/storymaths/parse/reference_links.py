@@ -41,6 +41,7 @@ def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iter
         for hazard in material.hazards:
             loc = ("materials", order["materials.yaml"][material.id], "hazards")
             yield "materials.yaml", loc, hazard, reference.cautions
+    yield from _names_in_holidays(reference)
     for framework in reference.frameworks.values():
         file = f"curricula/{framework.id}.yaml"
         codes = {objective.code for objective in framework.objectives}
@@ -53,6 +54,14 @@ def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iter
             if objective.replaced_by:
                 known = {f"{name}:{code}" for name, code in reference.objectives}
                 yield file, ("objectives", index, "replaced_by"), objective.replaced_by, known
+
+
+def _names_in_holidays(reference: Reference) -> Iterator[Named]:
+    bank = reference.bank_holidays
+    years = [str(year) for year in range(bank.first_year, bank.last_year + 1)]
+    for index, day in enumerate(bank.holidays):
+        yield "bank_holidays.yaml", ("holidays", index, "by"), day.by, [ground.id for ground in bank.grounds]
+        yield "bank_holidays.yaml", ("holidays", index, "date"), str(day.date.year), years
 
 
 def _names_in_concept(concept: Concept, index: int, reference: Reference) -> Iterator[Named]:

@@ -11,7 +11,7 @@ from .data_files import data_files
 from .letterforms import letterforms
 
 _LOOK = Path(__file__).parents[2] / "theme" / "look"
-PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "print.css")
+PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "weeks.css", "print.css")
 """Values come first: the rest speaks of them by name."""
 _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 

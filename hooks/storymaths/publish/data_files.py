@@ -10,6 +10,7 @@ from ..render.site import Site
 from .finder_columns import finder_columns
 from .finder_words import questions, shelves
 from .plan_data import plan_data
+from .weeks_data import weeks_data
 
 
 def data_files(site: Site) -> Mapping[str, str]:
@@ -23,6 +24,7 @@ def data_files(site: Site) -> Mapping[str, str]:
         "questions": questions(site),
         "plan-data": plan_data(site),
         **shelves(site),
+        **weeks_data(site),
     }
     files: dict[str, str] = {}
     for name, value in data.items():

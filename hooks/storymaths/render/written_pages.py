@@ -8,6 +8,7 @@ from ..model.home import Home
 from ..model.series import Page, Series
 from .activity import body_with_activities
 from .site import Rendered, Site
+from .weeks_plan import draw_plan_of_weeks
 
 
 def draw_home(site: Site, page: Document[Home]) -> Rendered:
@@ -38,6 +39,7 @@ def draw_series(site: Site, page: Document[Series]) -> Rendered:
         series=series,
         books=books,
         body=body_with_activities(site, page, source, level=3),
+        weeks=draw_plan_of_weeks(site, page, source),
     )
     return Rendered(source, series.title, series.summary, html, "series")
 

@@ -1,0 +1,136 @@
+"""What is to be laid: the sessions of a series in the order they are taught, and their parts where a day is too short."""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from ..model.collection import Collection
+from ..model.document import Document
+from ..model.series import Series
+from ..model.session import Session
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """A step of a session and its minutes."""
+
+    name: str
+    minutes: int
+
+
+@dataclass(frozen=True, slots=True)
+class Lesson:
+    """A session as a plan speaks of it."""
+
+    book: str
+    """The id of its book."""
+    book_title: str
+    number: int
+    title: str
+    reads: str
+    """The pages of the book it reads, in words."""
+    steps: tuple[Step, ...]
+    source: str
+    """Of its page, inside ``content/``."""
+
+    @property
+    def minutes(self) -> int:
+        """How long it is."""
+        return sum(step.minutes for step in self.steps)
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """What is taught on one day: a whole lesson, or the first, second … part of one."""
+
+    lesson: Lesson
+    steps: tuple[Step, ...]
+    number: int = 1
+    of: int = 1
+
+    @property
+    def minutes(self) -> int:
+        """How long it is."""
+        return sum(step.minutes for step in self.steps)
+
+
+@dataclass(frozen=True, slots=True)
+class SeriesRun:
+    """A series and all its lessons."""
+
+    id: str
+    """The name of its page, without an ending."""
+    title: str
+    version: str
+    changed: datetime.date
+    """The day of its last change; a plan takes no other date from anywhere but what it is asked."""
+    lessons: tuple[Lesson, ...]
+
+    @property
+    def longest(self) -> int:
+        """The minutes of its longest lesson: days of so many need no splitting."""
+        return max((lesson.minutes for lesson in self.lessons), default=0)
+
+
+def sessions_of(collection: Collection, series: Document[Series]) -> list[Document[Session]]:
+    """The sessions of a series: book by book in its order, each book's by number, so that what one needs comes first."""
+    return [page for book in dict.fromkeys(series.fields.books) for page in collection.sessions_of(book)]
+
+
+def run_of(collection: Collection, series: Document[Series]) -> SeriesRun:
+    """A series with its sessions, ready to be laid."""
+    return SeriesRun(
+        id=series.path.rpartition("/")[2].removesuffix(".md"),
+        title=_plain(series.fields.title),
+        version=series.fields.version,
+        changed=max(change.date for change in series.fields.changes),
+        lessons=tuple(_lesson(collection, page) for page in sessions_of(collection, series)),
+    )
+
+
+def _lesson(collection: Collection, page: Document[Session]) -> Lesson:
+    session = page.fields
+    book = collection.run_of(page)
+    titled = collection.books.get(book)
+    return Lesson(
+        book=book,
+        book_title=_plain(titled.fields.title) if titled else book,
+        number=session.number,
+        title=_plain(session.title),
+        reads=" and ".join(dict.fromkeys(str(reading.pages) for reading in session.reads)),
+        steps=tuple(Step(_plain(step.name), step.minutes) for step in session.steps),
+        source=page.path.removeprefix("content/"),
+    )
+
+
+def _plain(words: str) -> str:
+    return " ".join(words.split())
+
+
+def parts_of(lesson: Lesson, minutes: int) -> tuple[Part, ...]:
+    """A lesson split at the ends of steps into as few days of so many minutes as can be, the days about as long.
+
+    Of the ways with the fewest parts it takes those whose longest part is shortest, and of those the one whose earlier
+    parts are longest. Every step must fit into a day: ``check/step_too_long.py`` sees to it first.
+    """
+    fewest = len(_filled(lesson.steps, minutes))
+    longest = max(step.minutes for step in lesson.steps)
+    while len(_filled(lesson.steps, longest)) > fewest:
+        longest += 1
+    runs = _filled(lesson.steps, longest)
+    return tuple(Part(lesson, tuple(run), number, len(runs)) for number, run in enumerate(runs, start=1))
+
+
+def _filled(steps: Sequence[Step], minutes: int) -> list[list[Step]]:
+    """Steps in runs, each as long as the minutes allow before the next begins."""
+    runs: list[list[Step]] = [[]]
+    left = minutes
+    for step in steps:
+        if step.minutes > left and runs[-1]:
+            runs.append([])
+            left = minutes
+        runs[-1].append(step)
+        left -= step.minutes
+    return runs

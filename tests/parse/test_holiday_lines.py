@@ -1,0 +1,69 @@
+"""A school's own holidays, line by line: what is read, and where what cannot be read stands."""
+
+from __future__ import annotations
+
+import datetime
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from storymaths.check.holiday_unreadable import problems_in
+from storymaths.model.holiday import Holiday
+from storymaths.parse.holiday_lines import NO_NAME, read_holidays
+
+FEB = datetime.date(2027, 2, 15)
+
+
+def test_days_stretches_names_and_notes_are_read() -> None:
+    text = "\ufeff# Our year\r\n2027-02-15..2027-02-19 Half term\r\n\n \t2027-02-22\tTraining day \n2027-03-01\r# 2027-03-02"
+    read, unread = read_holidays(text)
+    assert unread == ()
+    assert read == (
+        Holiday(FEB, datetime.date(2027, 2, 19), "Half term"),
+        Holiday(datetime.date(2027, 2, 22), datetime.date(2027, 2, 22), "Training day"),
+        Holiday(datetime.date(2027, 3, 1), datetime.date(2027, 3, 1), NO_NAME),
+    )
+
+
+@pytest.mark.parametrize(
+    ("line", "column", "why"),
+    [
+        ("Half term", 1, '"Half" is not a day'),
+        ("  15/2/27 Half term", 3, '"15/2/27" is not a day'),
+        ("2027-02-30 Oh", 1, '"2027-02-30" is not a day of the calendar'),
+        ("2027-13-01", 1, "is not a day of the calendar"),
+        ("1927-02-15", 1, "is not in the years 2000 to 2099"),
+        ("2027-02-15..soon Half term", 13, '"soon" is not a day'),
+        ("2027-02-15.. Half term", 13, '"" is not a day'),
+        ("2027-02-19..2027-02-15 Half term", 1, "It ends on 2027-02-15, before it starts on 2027-02-19"),
+        ("2027-02-15..2028-02-16 Long", 1, "It is 367 days long"),
+        ("2027-02-15 to 2027-02-19 Half term", 15, "joined by"),
+        ("2027-02-15 .. 2027-02-19", 15, "joined by"),
+        ("٢٠٢٧-02-15", 1, "is not a day written"),
+    ],
+)
+def test_a_line_that_cannot_be_read_says_where_and_why(line: str, column: int, why: str) -> None:
+    read, unread = read_holidays(f"2027-01-04 Training day\n{line}\n")
+    assert len(read) == 1
+    (problem,) = problems_in("days.txt", unread)
+    assert (str(problem.place), problem.rule) == (f"days.txt:2:{column}", "holiday-unreadable")
+    assert why in problem.message
+    assert "2027-02-15..2027-02-19" in problem.fix
+
+
+def test_every_line_that_cannot_be_read_is_told() -> None:
+    _, unread = read_holidays("a\n2027-02-15\nb\n\nc")
+    assert [line.line for line in unread] == [1, 3, 5]
+
+
+@given(st.text())
+def test_any_text_is_read_or_refused_line_by_line(text: str) -> None:
+    read, unread = read_holidays(text)
+    assert all(holiday.first <= holiday.last for holiday in read)
+    assert all(line.line >= 1 and line.column >= 1 and line.why for line in unread)
+
+
+@given(st.dates(datetime.date(2000, 1, 1), datetime.date(2099, 1, 1)), st.integers(0, 300))
+def test_what_is_written_is_read(first: datetime.date, more: int) -> None:
+    last = first + datetime.timedelta(more)
+    assert read_holidays(f"{first}..{last} Away")[0] == (Holiday(first, last, "Away"),)
