@@ -37,15 +37,17 @@ def on_startup(command: str, dirty: bool) -> None:
 def on_config(config: MkDocsConfig) -> MkDocsConfig:
     """Reads and checks everything; a build with problems stops here, before any file is touched."""
     root, wanted = Path(config.config_file_path).parent, bool(config.extra.get("print_sheets"))
-    core = _fresh()
+    core, only = _fresh(), str(config.extra.get("only_series") or "")
     settings = core.SiteSettings(config.site_name, config.site_description or "", config.site_url or "")
-    _Now.build = core.Build(root, serving=_Now.serving, print_sheets=wanted, settings=settings)
+    _Now.build = core.Build(root, serving=_Now.serving, print_sheets=wanted, settings=settings, only_series=only)
     config.theme.static_templates.discard("sitemap.xml")  # MkDocs' own takes its days from the clock
     if _Now.build.problems:
         report = f"{len(_Now.build.problems)} problem(s) in the content\n\n{_Now.build.report()}\n"
         if not _Now.serving:
             raise Abort(f"{report}\nNothing was built; the site is as it was.")
         log.error(report)
+    if only and not _Now.build.shows_series(only):
+        raise Abort(f'There is no series "{only}" that is ready. Nothing was built; the site is as it was.')
     # Nothing is left for MkDocs to convert, so its converter, made anew for each page, needs no extensions.
     config.markdown_extensions = []
     return config

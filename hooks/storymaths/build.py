@@ -46,7 +46,12 @@ class Build:
     """Reads a project once, then draws its pages one by one as they are asked for."""
 
     def __init__(
-        self, root: Path, serving: bool = False, print_sheets: bool = False, settings: SiteSettings | None = None
+        self,
+        root: Path,
+        serving: bool = False,
+        print_sheets: bool = False,
+        settings: SiteSettings | None = None,
+        only_series: str = "",
     ) -> None:
         reading = read_and_check(root)
         self.problems = reading.problems
@@ -55,18 +60,23 @@ class Build:
         self._settings = settings or SiteSettings()
         self._sheets: list[Sheet] = []
         self._root, self._kept = root, root / ".cache"
-        self._print_sheets = print_sheets
+        self._print_sheets, self._only_series = print_sheets, only_series
 
     def report(self) -> str:
         """Every problem, for people."""
         return as_text(self.problems)
+
+    def shows_series(self, series: str) -> bool:
+        """Whether a series is there and is no draft."""
+        return self._site is not None and series in self._site.collection.series
 
     @cached_property
     def _site(self) -> Site | None:
         """None when ``site_data/`` itself cannot be used."""
         if self._whole is None:
             return None
-        collection = self._whole if self._serving else self._whole.without_drafts()
+        shown = self._whole if self._serving else self._whole.without_drafts()
+        collection = shown.only_series(self._only_series) if self._only_series else shown
         site = Site(collection, settings=self._settings)
         return replace(site, prints=prints(self._sheets_of(site)))
 
@@ -79,6 +89,14 @@ class Build:
     @cached_property
     def _written(self) -> Mapping[str, Document[Fields]]:
         return {source_of(page.path): page for page in self._site.collection.documents} if self._site else {}
+
+    @cached_property
+    def _unused_books(self) -> tuple[str, ...]:
+        """Folders of books that are not shown, as sources begin."""
+        if self._whole is None or self._site is None:
+            return ()
+        shown = self._site.collection.books
+        return tuple(f"{source_of(page.folder)}/" for book, page in self._whole.books.items() if book not in shown)
 
     @cached_property
     def _generated(self) -> Mapping[str, Callable[[], Rendered]]:
@@ -97,7 +115,8 @@ class Build:
         """Whether a file is not to be published: a draft outside serve, or what no page of ours asks for."""
         if source.endswith(".md"):
             return not self._serving and source not in self._written
-        return source.startswith(_THEMES_OWN) or source in _PARTS_OF_THE_STYLESHEET or source in _MADE_HERE
+        ours = _PARTS_OF_THE_STYLESHEET | _MADE_HERE
+        return source.startswith((_THEMES_OWN, *self._unused_books)) or source in ours
 
     def assets(self) -> Mapping[str, bytes | str]:
         """Files to add beside the pages: the finder's data, the letterforms and open data."""
@@ -125,7 +144,11 @@ class Build:
         return lambda target: link(target, source)
 
     def finish(self, site_folder: Path) -> float:
-        """Puts the print sheets beside the pages, and indexes the text; returns the seconds indexing took."""
+        """Puts the print sheets beside the pages, and indexes the text; returns the seconds indexing took.
+
+        One series by itself is for a memory stick, where the index cannot be fetched and is not made.
+        """
         if self._sheets:
-            write_sheets(self._sheets, site_folder, self._kept / "sheets")
-        return build_text_index(site_folder)
+            # A build of one series uses some of the sheets kept; the others are still those of the whole site.
+            write_sheets(self._sheets, site_folder, self._kept / "sheets", forget=not self._only_series)
+        return 0.0 if self._only_series else build_text_index(site_folder)

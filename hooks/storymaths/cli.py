@@ -1,4 +1,4 @@
-"""The ``storymaths`` command: check, start a file, explain a rule, list words; activities and plans it passes on."""
+"""The ``storymaths`` command: check, start a file, explain a rule, list words; activities, plans and packs it passes on."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from . import cli_plan, starters
+from . import cli_pack, cli_plan, starters
 from .activities.rules import every_rule
 from .check.suggestion import did_you_mean
 from .model.collection import Collection
@@ -36,6 +36,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
     options = _parser().parse_args(arguments)
     if options.command == "explain":
         return _explain(options.rule)
+    if options.command == "verify":
+        return cli_pack.verify(options)
     root = find_root(Path.cwd())
     if root is None:
         print("No project here: there is no mkdocs.yml beside a content folder, here or above.", file=sys.stderr)
@@ -50,6 +52,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return run(root, options)
     if options.command == "plan":
         return cli_plan.run(root, options)
+    if options.command == "pack":
+        return cli_pack.run(root, options)
     return _words(root)
 
 
@@ -82,6 +86,7 @@ def _parser() -> argparse.ArgumentParser:
         command.add_argument("file", metavar="FILE", help="a file with the activity's YAML, or - for standard input")
         command.add_argument("--book", metavar="SLUG", help="the book its cast is from, by folder name")
     cli_plan.add_parser(commands)
+    cli_pack.add_parsers(commands)
     return parser
 
 

@@ -37,7 +37,7 @@ def series_named(root: Path, name: str) -> Wanted:
         number = "1 problem" if len(reading.problems) == 1 else f"{len(reading.problems)} problems"
         raise Misused(f"{as_text(reading.problems)}\n{number} in the content: mend them first.", 1)
     plain = name.replace("\\", "/").rstrip("/").rpartition("/")[2].removesuffix(".md").removesuffix(".html")
-    series = {_id(page): page for page in reading.collection.of_kind(Series)}
+    series = reading.collection.series
     if plain not in series:
         known = ", ".join(sorted(series)) or "none yet"
         near = did_you_mean(plain, series) or f" Series here: {known}."
@@ -45,7 +45,3 @@ def series_named(root: Path, name: str) -> Wanted:
     if series[plain].fields.status == "draft":
         raise Misused(f"The series {plain} is a draft: take out its line status: draft first.")
     return Wanted(reading.collection.without_drafts(), series[plain])
-
-
-def _id(page: Document[Series]) -> str:
-    return page.path.rpartition("/")[2].removesuffix(".md")

@@ -58,6 +58,22 @@ def _wait_for_results(page: Page) -> None:
     _open_answers(page)
 
 
+def _lay_the_weeks(page: Page) -> None:
+    page.get_by_label("First day").fill("2027-02-10")
+    page.get_by_label("Your school").fill("2027-02-15..2027-02-19 Half term")
+    page.get_by_label("Minutes a day").fill("40")
+    page.get_by_role("button", name="Lay the sessions").click()
+    page.get_by_role("button", name="Print this plan").wait_for()
+
+
+def _ask_what_cannot_be(page: Page) -> None:
+    page.get_by_label("First day").fill("2027-02-10")
+    page.get_by_label("Your school").fill("half term")
+    page.get_by_label("Minutes a day").fill("5")
+    page.get_by_role("button", name="Lay the sessions").click()
+    page.get_by_role("alert").locator("li").first.wait_for()
+
+
 def _put_in_plan(page: Page) -> None:
     page.get_by_role("button", name="Add to my plan").first.click()
     page.goto(page.url.split("/books/")[0] + "/plan.html")
@@ -94,5 +110,7 @@ STATES: Mapping[str, tuple[str, Callable[[Page], None]]] = {
     "nothing found": ("find.html?q=zzzzzz", _wait_for_results),
     "plan with a session": (TEMPLATES["session"], _put_in_plan),
     "story, all pages": (TEMPLATES["story"], _all_pages),
+    "weeks laid": ("series/a-term-on-cockle-row.html", _lay_the_weeks),
+    "weeks that cannot be laid": ("series/a-term-on-cockle-row.html", _ask_what_cannot_be),
 }
 """States by name: the page to start from, and what to do there."""

@@ -10,11 +10,13 @@ from typing import Any
 
 import pytest
 from playwright.sync_api import Browser, Page, expect
-from project import collection, reference
+from project import ROOT, collection, reference
 from storymaths.model.document import Document
 from storymaths.model.holiday import Holiday
 from storymaths.model.series import Series
 from storymaths.parse.holiday_lines import read_holidays
+from storymaths.publish.weeks_page import draw_weeks_page
+from storymaths.render.site import Site
 from storymaths.weeks.as_csv import as_csv
 from storymaths.weeks.as_icalendar import as_icalendar
 from storymaths.weeks.lessons import Lesson, SeriesRun, Step, run_of
@@ -22,6 +24,8 @@ from storymaths.weeks.plan import Plan, plan_weeks
 from storymaths.weeks.rows import rows_of
 from storymaths.weeks.school_days import Asked
 from storymaths.weeks.words import name_of, sentences
+
+from .test_access import faults
 
 SERIES = "a-term-on-cockle-row"
 ADDRESS = f"series/{SERIES}.html"
@@ -241,6 +245,21 @@ def test_a_small_phone_shows_it_without_moving_sideways(opened: Page) -> None:
     assert opened.evaluate("document.documentElement.scrollWidth") <= 320
     frame = opened.locator(".weeks .table-frame")
     assert frame.evaluate("frame => frame.scrollWidth <= frame.clientWidth")
+
+
+def test_the_page_of_the_command_stands_alone(page: Page, tmp_path: Path) -> None:
+    site, run = Site(collection()), run_of(collection(), series())
+    plan = plan_weeks(run.lessons, Asked(datetime.date(2027, 1, 13), 40))
+    file = tmp_path / "plan.html"
+    file.write_text(draw_weeks_page(site, run, plan, ROOT / ".cache" / "letterforms"), encoding="utf-8")
+    asked: list[str] = []
+    page.on("request", lambda request: asked.append(request.url))
+    page.goto(file.as_uri())
+    page.evaluate("document.fonts.ready")
+    assert [url for url in asked if not url.startswith("data:")] == [file.as_uri()]
+    assert page.evaluate("document.fonts.check('16px \"Storymaths Text\"')")
+    assert faults(page) == []
+    expect(page.locator(".weeks-table tbody tr:not(.week)")).to_have_count(len(rows_of(plan)))
 
 
 def test_the_data_of_the_page_is_the_series(site: Path) -> None:

@@ -26,6 +26,10 @@ from storymaths.parse.reference import ReferenceError, read_reference
         ("imprint.yaml", "url: https://creative", "url: creative", "not written in the form expected"),
         ("imprint.yaml", "identity: ", "identty: ", "identty"),
         ("curricula/england-2028.yaml", "revised: '2026-11-25'", "revised: 2026", "a date is written year-month-day"),
+        ("bank_holidays.yaml", "2027-03-26, name", "2027-03-29, name", "already in this list"),
+        ("bank_holidays.yaml", "2027-03-26, name", "2037-03-26, name", "outside the years 2026 to 2028"),
+        ("bank_holidays.yaml", "2027-03-26, name", "2027-03-36, name", "day is out of range"),
+        ("bank_holidays.yaml", "by: statute", "by: statut", "not a known id"),
     ],
 )
 def test_a_slip_is_told_with_its_place(tmp_path: Path, file: str, old: str, new: str, says: str) -> None:

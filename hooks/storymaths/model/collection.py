@@ -12,7 +12,7 @@ from .book import Book, Story
 from .document import Document, Fields, Unread
 from .home import Home
 from .reference import Reference
-from .series import Series
+from .series import Page, Series
 from .session import Session
 
 K = TypeVar("K", bound=Fields)
@@ -48,6 +48,24 @@ class Collection:
             if page.fields.status == "ready" and getattr(page.fields, "book", book_id(page.path)) not in drafts
         )
         return replace(self, documents=kept)
+
+    def only_series(self, series: str) -> Collection:
+        """What a series needs: its page, its books with all that is theirs, and the plain pages."""
+        page = self.series.get(series)
+        books = frozenset(page.fields.books) if page else frozenset()
+        kept = tuple(
+            one
+            for one in self.documents
+            if one is page
+            or isinstance(one.fields, Page)
+            or (not isinstance(one.fields, Series) and getattr(one.fields, "book", book_id(one.path)) in books)
+        )
+        return replace(self, documents=kept)
+
+    @cached_property
+    def series(self) -> Mapping[str, Document[Series]]:
+        """Series by id: the name of the file, without an ending."""
+        return {page.path.rpartition("/")[2].removesuffix(".md"): page for page in self.of_kind(Series)}
 
     @cached_property
     def books(self) -> Mapping[str, Document[Book]]:

@@ -13,13 +13,20 @@ Listed = Mapping[str, Sequence[tuple[str, str]]]
 
 
 def faults_in_links(reference: Reference, listed: Listed, locators: Mapping[str, Locator]) -> Iterator[Fault]:
-    """Every id written twice, and every name that leads nowhere."""
+    """Every id written twice, every name that leads nowhere, and every day outside the years its list is for."""
     for file, items in listed.items():
         seen: set[str] = set()
         for index, (key, item) in enumerate(items):
             if item in seen:
                 yield Fault("duplicate", locators[file].place((key, index)), item, "is already in this list")
             seen.add(item)
+    bank = reference.bank_holidays
+    for index, day in enumerate(bank.holidays):
+        if not bank.first_year <= day.date.year <= bank.last_year:
+            place = locators["bank_holidays.yaml"].place(("holidays", index, "date"))
+            yield Fault(
+                "mistyped", place, "date", f"is {day.date}, outside the years {bank.first_year} to {bank.last_year}"
+            )
     order = {file: {item: index for index, (_, item) in enumerate(items)} for file, items in listed.items()}
     for file, loc, name, known in _names(reference, order):
         if name not in known:
@@ -41,7 +48,9 @@ def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iter
         for hazard in material.hazards:
             loc = ("materials", order["materials.yaml"][material.id], "hazards")
             yield "materials.yaml", loc, hazard, reference.cautions
-    yield from _names_in_holidays(reference)
+    for index, day in enumerate(reference.bank_holidays.holidays):
+        grounds = [ground.id for ground in reference.bank_holidays.grounds]
+        yield "bank_holidays.yaml", ("holidays", index, "by"), day.by, grounds
     for framework in reference.frameworks.values():
         file = f"curricula/{framework.id}.yaml"
         codes = {objective.code for objective in framework.objectives}
@@ -54,14 +63,6 @@ def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iter
             if objective.replaced_by:
                 known = {f"{name}:{code}" for name, code in reference.objectives}
                 yield file, ("objectives", index, "replaced_by"), objective.replaced_by, known
-
-
-def _names_in_holidays(reference: Reference) -> Iterator[Named]:
-    bank = reference.bank_holidays
-    years = [str(year) for year in range(bank.first_year, bank.last_year + 1)]
-    for index, day in enumerate(bank.holidays):
-        yield "bank_holidays.yaml", ("holidays", index, "by"), day.by, [ground.id for ground in bank.grounds]
-        yield "bank_holidays.yaml", ("holidays", index, "date"), str(day.date.year), years
 
 
 def _names_in_concept(concept: Concept, index: int, reference: Reference) -> Iterator[Named]:

@@ -67,14 +67,15 @@ def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
     return offered
 
 
-def write_sheets(sheets: Sequence[Sheet], folder: Path, cache: Path) -> None:
-    """Puts every sheet into the site's folder, and forgets those no longer used."""
+def write_sheets(sheets: Sequence[Sheet], folder: Path, cache: Path, forget: bool = True) -> None:
+    """Puts every sheet into the site's folder, and unless told not to, forgets those no longer used."""
     for parent in {(folder / sheet.address).parent for sheet in sheets}:
         parent.mkdir(parents=True, exist_ok=True)
     for sheet in sheets:
         shutil.copyfile(pdf_path(cache, sheet.key), folder / sheet.address)
         shutil.copyfile(png_path(cache, sheet.key), folder / _preview(sheet.address))
-    forget_all_but(cache, (sheet.key for sheet in sheets))
+    if forget:
+        forget_all_but(cache, (sheet.key for sheet in sheets))
 
 
 def _preview(address: str) -> str:

@@ -1,0 +1,61 @@
+"""The first page of a pack, which says what to open, and its licence."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from pathlib import Path
+
+from ...model.address import html_of, source_of
+from ...model.document import Document
+from ...model.series import Series
+from ...render.inline import inline
+from ...render.site import Site
+from .contents import PAGES
+
+FIRST, LICENCE = "START-HERE.html", "LICENCE.txt"
+_COVERAGE = re.compile(r".*coverage.*\.csv")
+_SCREEN = re.compile(r".*screen[^/]*\.html")
+_EVERY_SHEET = "all-sheets.pdf"
+
+
+def draw_first_page(site: Site, page: Document[Series], packed: Iterable[str]) -> bytes:
+    """What to open for what, from the addresses of the pages in the pack."""
+    there = sorted(packed)
+    books = []
+    for book in dict.fromkeys(page.fields.books):
+        if book in site.collection.books:
+            record = site.collection.books[book]
+            folder = f"{source_of(record.folder)}/"
+            own = [name for name in there if name.startswith(folder)]
+            books.append({
+                "title": record.fields.title,
+                "page": f"{folder}index.html",
+                "sessions": [(html_of(source_of(one.path)), one.fields) for one in site.collection.sessions_of(book)],
+                "screens": [name for name in own if _SCREEN.fullmatch(name)],
+                "sheets": next((name for name in own if name == folder + _EVERY_SHEET), ""),
+            })  # fmt: skip
+    html = site.draw(
+        "pack_first_page.html",
+        FIRST.replace(".html", ".md"),
+        series=page.fields,
+        own=html_of(source_of(page.path)),
+        books=books,
+        coverage=[name for name in there if _COVERAGE.fullmatch(name)],
+        pages=PAGES,
+    )
+    return html.encode("utf-8")
+
+
+def licence(page: Document[Series], root: Path) -> bytes:
+    """What may be done with the pack: the series' own words, and those of the project."""
+    series = page.fields
+    said = [f"{series.title}, version {series.version}", _plain(series.licence), _plain(series.contact)]
+    project = root / "LICENSE"
+    if project.is_file():
+        said.append(project.read_text(encoding="utf-8").strip())
+    return ("\n\n".join(said) + "\n").encode("utf-8")
+
+
+def _plain(words: str) -> str:
+    return " ".join(inline(words).striptags().split())

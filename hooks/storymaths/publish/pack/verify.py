@@ -1,0 +1,143 @@
+"""Whether a pack is whole: nothing changed, missing or added, and nothing in it that could harm whoever opens it."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import stat
+import struct
+import zipfile
+import zlib
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+from typing import IO
+
+from . import manifest
+from .limits import LARGEST_FILE, LARGEST_PACK, MOST_FILES, fault_of_name, same_place, shown
+from .manifest import Manifest, NoManifest
+
+_BROKEN = (
+    zipfile.BadZipFile, zipfile.LargeZipFile, zlib.error, struct.error, EOFError, OSError, ValueError, RuntimeError,
+    OverflowError,
+)  # fmt: skip
+"""What reading a zip that is not whole may raise; ValueError takes in names that are not text."""
+_END = struct.Struct("<4s4H2LH")
+"""The record a zip ends with (APPNOTE.TXT 6.3, section 4.3.16)."""
+_END_SIGN = b"PK\x05\x06"
+_LARGEST_LIST = 8_000_000
+"""Bytes of the list of files: what is read before anything can be checked."""
+_AT_A_TIME = 1 << 16
+_ENCRYPTED = 1
+
+
+class NotWhole(Exception):
+    """A pack that is not as it was made: every fault found, each a sentence."""
+
+    def __init__(self, faults: Sequence[str]) -> None:
+        super().__init__("\n".join(faults))
+        self.faults = tuple(faults)
+
+
+def verify(path: Path) -> Manifest:
+    """The manifest of a pack that is whole. Raises ``NotWhole``, and ``OSError`` where there is no such file."""
+    with path.open("rb") as file:
+        _check_end(file)
+        try:
+            with zipfile.ZipFile(file) as zipped:
+                return _check(zipped)
+        except _BROKEN as error:
+            raise NotWhole(["It is not a zip that can be read: it was cut short or damaged."]) from error
+
+
+def _check_end(file: IO[bytes]) -> None:
+    """Looks at the end of the file, so that no list of files is read that is too long to be a pack's."""
+    size = os.fstat(file.fileno()).st_size
+    if size > LARGEST_PACK:
+        raise NotWhole(["It is larger than a pack can be."])
+    file.seek(max(0, size - _END.size))
+    end = file.read(_END.size)
+    if len(end) < _END.size or not end.startswith(_END_SIGN):
+        raise NotWhole(["It does not end as a pack does: it is no zip, was cut short, or has something added."])
+    *_, files, listed, _, _ = _END.unpack(end)
+    if files > MOST_FILES or listed > _LARGEST_LIST:
+        raise NotWhole([f"It lists more files than a pack can hold, which is {MOST_FILES}."])
+
+
+def _check(zipped: zipfile.ZipFile) -> Manifest:
+    entries = zipped.infolist()
+    if faults := list(_faults_of_entries(entries)):
+        raise NotWhole(faults)
+    if min((entry.header_offset for entry in entries), default=0):
+        raise NotWhole(["It does not begin as a pack does: something is in front of it."])
+    listed = _manifest(zipped)
+    there = {entry.filename: entry for entry in entries if entry.filename != manifest.NAME}
+    faults = [f"Missing: {shown(name)}" for name in sorted(listed.sums.keys() - there.keys())]
+    faults += [f"Added: {shown(name)}" for name in sorted(there.keys() - listed.sums.keys())]
+    for name in sorted(there.keys() & listed.sums.keys()):
+        found = _sum(zipped, there[name])
+        if found is None:
+            faults.append(f"Damaged: {shown(name)}")
+        elif found != listed.sums[name]:
+            faults.append(f"Changed: {shown(name)}")
+    if faults:
+        raise NotWhole(faults)
+    return listed
+
+
+def _faults_of_entries(entries: Sequence[zipfile.ZipInfo]) -> Iterator[str]:
+    """What is wrong with the list of files, before any of them is unpacked."""
+    if len(entries) > MOST_FILES:
+        yield f"It holds {len(entries)} files; a pack holds at most {MOST_FILES}."
+    if sum(entry.file_size for entry in entries) > LARGEST_PACK:
+        yield "Unpacked, it would be larger than a pack can be."
+    seen: set[str] = set()
+    for entry in entries:
+        fault = _fault_of_entry(entry)
+        if fault is None and same_place(entry.filename) in seen:
+            fault = "is in it more than once, or under names some systems take for one"
+        seen.add(same_place(entry.filename))
+        if fault is not None:
+            yield f"{shown(entry.orig_filename)} {fault}."
+
+
+def _fault_of_entry(entry: zipfile.ZipInfo) -> str | None:
+    kind = stat.S_IFMT(entry.external_attr >> 16)
+    if entry.is_dir():
+        return "is a folder, and a pack lists only files"
+    if kind not in (0, stat.S_IFREG):
+        return "is a link to another file" if kind == stat.S_IFLNK else "is not a plain file"
+    if entry.flag_bits & _ENCRYPTED:
+        return "is locked with a password"
+    if entry.compress_type not in (zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED):
+        return "is packed in a way no pack is"
+    if entry.file_size > LARGEST_FILE:
+        return "would be larger than a file of a pack can be"
+    return fault_of_name(entry.orig_filename)
+
+
+def _manifest(zipped: zipfile.ZipFile) -> Manifest:
+    try:
+        entry = zipped.getinfo(manifest.NAME)
+    except KeyError:
+        raise NotWhole([f"It has no {manifest.NAME}, so it is not a pack or is not a whole one."]) from None
+    try:
+        if entry.file_size > manifest.LARGEST:
+            raise NoManifest("it is too long")
+        return manifest.read(zipped.read(entry))
+    except NoManifest as error:
+        raise NotWhole([f"Its {manifest.NAME} is not that of a pack: {error}."]) from None
+
+
+def _sum(zipped: zipfile.ZipFile, entry: zipfile.ZipInfo) -> str | None:
+    """The SHA-256 of what is unpacked; None where it cannot be, or is more than it was said to be."""
+    digest, left = hashlib.sha256(), entry.file_size
+    try:
+        with zipped.open(entry) as opened:
+            while content := opened.read(_AT_A_TIME):
+                left -= len(content)
+                if left < 0:
+                    return None
+                digest.update(content)
+    except _BROKEN:
+        return None
+    return digest.hexdigest() if left == 0 else None

@@ -1,0 +1,112 @@
+"""A pack unpacked onto a memory stick and opened in a browser: it finds, teaches and prints, and asks nobody for anything."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Literal
+
+import pytest
+from packed import SERIES, unpacked
+from playwright.sync_api import Browser, Page, expect
+
+from .test_access import faults
+
+ROOM = "books/lamp-loft-lift/session-2"
+
+
+@pytest.fixture
+def stick(browser: Browser) -> Iterator[Page]:
+    """A page that fails the test if anything is asked of anywhere but the pack, or is not there."""
+    context = browser.new_context()
+    page = context.new_page()
+    asked: list[str] = []
+    wrong: list[str] = []
+    page.on("request", lambda request: asked.append(request.url))
+    page.on("requestfailed", lambda request: wrong.append(f"{request.url}: {request.failure}"))
+    page.on("pageerror", lambda error: wrong.append(str(error)))
+    page.on("console", lambda message: wrong.append(message.text) if message.type == "error" else None)
+    yield page
+    context.close()
+    inside = unpacked().as_uri() + "/"
+    assert [url for url in asked if not url.startswith((inside, "blob:", "data:"))] == []
+    assert wrong == []
+    assert asked
+
+
+def address(name: str) -> str:
+    return (unpacked() / name).as_uri()
+
+
+def test_from_the_first_page_to_the_series_and_a_session(stick: Page) -> None:
+    stick.goto(address("START-HERE.html"))
+    expect(stick).to_have_title("Start here: A term on Cockle Row")
+    colour = stick.locator("body").evaluate("body => getComputedStyle(body).backgroundColor")
+    assert colour != "rgba(0, 0, 0, 0)", "it has its styles"
+    stick.get_by_role("link", name="The series").click()
+    expect(stick.locator("h1")).to_have_text("A term on Cockle Row")
+    stick.get_by_role("link", name="The Lamp Loft Lift").first.click()
+    stick.get_by_role("link", name="Who is worth Donkey?").first.click()
+    expect(stick.locator("h1")).to_have_text("Who is worth Donkey?")
+    stick.get_by_label("Children in the class").fill("27")
+    stick.get_by_role("button", name="Add to my plan").click()
+    stick.locator(".top").get_by_role("link", name="My plan").click()
+    expect(stick.locator(".plan-ideas h3")).to_have_text(["Who is worth Donkey?"])
+
+
+def test_the_finder_finds_by_words_and_only_what_is_packed(stick: Page) -> None:
+    stick.goto(address("pages/find.html"))
+    expect(stick.locator(".finder.ready")).to_be_visible()
+    stick.get_by_label("Looking for").fill("donkey")
+    expect(stick.get_by_role("link", name="Who is worth Donkey?")).to_be_visible()
+    stick.get_by_label("Looking for").fill("pegs")
+    expect(stick.locator(".results")).not_to_contain_text("Eight pegs and no gaps")
+    stick.get_by_label("Looking for").fill("")
+    books = {link.get_attribute("href") or "" for link in stick.locator(".results .card a").all()}
+    assert books
+    assert all("lamp-loft-lift" in href or "twenty-lanterns" in href for href in books)
+
+
+def test_a_sheet_is_there_to_print(stick: Page) -> None:
+    stick.goto(address(f"pages/{ROOM}.html"))
+    link = stick.locator(".to-print a").first
+    expect(link).to_be_visible()
+    href = link.evaluate("link => link.href")
+    sheet = unpacked() / href.removeprefix(unpacked().as_uri() + "/")
+    assert sheet.read_bytes().startswith(b"%PDF-")
+    shown = stick.locator(".to-print img").first
+    shown.scroll_into_view_if_needed()
+    expect(shown).to_have_js_property("complete", True)
+    assert shown.evaluate("image => image.naturalWidth") > 0
+
+
+def test_a_plan_of_the_weeks_is_made(stick: Page) -> None:
+    stick.goto(address(f"pages/series/{SERIES}.html"))
+    stick.get_by_label("First day").fill("2027-01-11")
+    stick.get_by_role("button", name="Lay the sessions").click()
+    expect(stick.locator(".weeks-said")).to_contain_text("from Monday 11 January 2027")
+
+
+def test_each_class_screen_opens(stick: Page) -> None:
+    """Of whatever screens the site makes for the books of the series, by their addresses."""
+    stick.goto(address("START-HERE.html"))
+    screens = sorted((unpacked() / "pages" / "books").rglob("*screen*.html"))
+    for screen in screens[:3]:
+        stick.goto(screen.as_uri())
+        expect(stick.locator("main")).to_be_visible()
+        expect(stick.locator("h1, h2").first).to_be_attached()
+
+
+@pytest.mark.parametrize("light", ["light", "dark"])
+@pytest.mark.parametrize("width", [320, 1280])
+def test_axe_finds_nothing_on_the_first_page(page: Page, light: Literal["light", "dark"], width: int) -> None:
+    page.set_viewport_size({"width": width, "height": 800})
+    page.emulate_media(color_scheme=light)
+    page.goto(address("START-HERE.html"))
+    assert faults(page) == []
+    assert page.evaluate("document.documentElement.scrollWidth") <= width
+
+
+def test_a_story_is_read_without_a_server(stick: Page) -> None:
+    stick.goto(address("pages/books/lamp-loft-lift/story.html"))
+    expect(stick.locator(".spread.open img")).to_be_visible()
+    assert stick.locator(".spread.open img").evaluate("image => image.naturalWidth") > 0
