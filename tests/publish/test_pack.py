@@ -39,10 +39,11 @@ class Addresses(HTMLParser):
         self.feed(text)
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        only_said = tag == "link" and dict(attrs).get("rel") in ("canonical", "alternate")
         for name, value in attrs:
             if name == "id" and value:
                 self.ids.add(value)
-            if name in ("href", "src", "action", "data-catalogue") and value:
+            if not only_said and name in ("href", "src", "action", "data-catalogue") and value:
                 self.named.append((tag, value))
 
 

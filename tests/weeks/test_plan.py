@@ -179,5 +179,15 @@ def test_the_demonstration_keeps_what_its_sessions_need(series: object) -> None:
             seen.append((lesson.book, lesson.number))
 
 
+def test_pages_read_are_told_as_people_say_them() -> None:
+    told = {
+        lesson.title: lesson.reads
+        for page in collection().of_kind(Series)
+        for lesson in run_of(collection(), page).lessons
+    }
+    assert told["Level or lop-sided?"] == "pages 1 to 6"
+    assert told["Rows of lanterns"] == "page 4, pages 7 to 8 and page 9"
+
+
 def test_a_series_of_one_lesson() -> None:
     assert taught(plan_weeks(a_run(a_lesson()).lessons, asked(MONDAY, days="4"))) == [("2027-01-15", "boats 1.1")]

@@ -99,10 +99,14 @@ def _lesson(collection: Collection, page: Document[Session]) -> Lesson:
         book_title=_plain(titled.fields.title) if titled else book,
         number=session.number,
         title=_plain(session.title),
-        reads=" and ".join(dict.fromkeys(str(reading.pages) for reading in session.reads)),
+        reads=_listed(list(dict.fromkeys(str(reading.pages) for reading in session.reads))),
         steps=tuple(Step(_plain(step.name), step.minutes) for step in session.steps),
         source=page.path.removeprefix("content/"),
     )
+
+
+def _listed(names: Sequence[str]) -> str:
+    return " and ".join([", ".join(names[:-1]), names[-1]] if len(names) > 1 else names)
 
 
 def _plain(words: str) -> str:
