@@ -15,8 +15,8 @@ from .model.holiday import Holiday
 from .model.problem import Problem
 from .named_series import Misused, Wanted, series_named
 from .parse.holiday_lines import day_of, read_holidays
+from .publish.weeks_table import weeks_table
 from .terminal import as_text as problems_as_text
-from .weeks.as_csv import as_csv
 from .weeks.as_icalendar import as_icalendar
 from .weeks.as_text import as_text
 from .weeks.lessons import SeriesRun, run_of, sessions_of
@@ -117,7 +117,7 @@ def _format(options: argparse.Namespace) -> str:
 
 def _written(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan, form: str) -> bytes:
     formats: dict[str, Callable[[], bytes]] = {
-        "csv": lambda: as_csv(series, plan),
+        "csv": lambda: weeks_table(series, plan),
         "ics": lambda: as_icalendar(series, plan),
         "text": lambda: as_text(series, plan).encode("utf-8"),
         "page": lambda: _page(root, wanted, series, plan),

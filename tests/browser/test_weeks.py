@@ -16,8 +16,8 @@ from storymaths.model.holiday import Holiday
 from storymaths.model.series import Series
 from storymaths.parse.holiday_lines import read_holidays
 from storymaths.publish.weeks_page import draw_weeks_page
+from storymaths.publish.weeks_table import weeks_table
 from storymaths.render.site import Site
-from storymaths.weeks.as_csv import as_csv
 from storymaths.weeks.as_icalendar import as_icalendar
 from storymaths.weeks.lessons import Lesson, SeriesRun, Step, run_of
 from storymaths.weeks.plan import Plan, plan_weeks
@@ -68,7 +68,7 @@ def as_asked(asked: Asked) -> dict[str, Any]:
 
 def by_the_command(run: SeriesRun, plan: Plan) -> list[Any]:
     rows = [[row.week, row.when, name_of(row.part) if row.part else "", row.why] for row in rows_of(plan)]
-    return [as_csv(run, plan).decode("utf-8"), as_icalendar(run, plan).decode("utf-8"), sentences(plan), rows]
+    return [weeks_table(run, plan).decode("utf-8"), as_icalendar(run, plan).decode("utf-8"), sentences(plan), rows]
 
 
 def made_up(chance: random.Random) -> tuple[SeriesRun, Asked]:
@@ -165,7 +165,10 @@ def test_the_form_gives_a_plan_to_save_that_is_the_commands(opened: Page, tmp_pa
     known = (bank.first_year, bank.last_year)
     asked = Asked(datetime.date(2027, 2, 10), 40, frozenset(range(5)), (own, *bank.as_holidays()), known, True, "Oak")
     plan = plan_weeks(run.lessons, asked)
-    for name, ending, content in (("CSV", ".csv", as_csv(run, plan)), ("iCalendar", ".ics", as_icalendar(run, plan))):
+    for name, ending, content in (
+        ("CSV", ".csv", weeks_table(run, plan)),
+        ("iCalendar", ".ics", as_icalendar(run, plan)),
+    ):
         with opened.expect_download() as waited:
             opened.get_by_role("button", name=name).click()
         assert waited.value.suggested_filename == f"{SERIES}-oak{ending}"

@@ -1,4 +1,4 @@
-/* A plan as a table for a spreadsheet and as a calendar. Keeps to weeks/as_csv.py and weeks/as_icalendar.py. */
+/* A plan as a table for a spreadsheet and as a calendar. Keeps to publish/weeks_table.py and weeks/as_icalendar.py. */
 (() => {
   const { weeks } = window.storymaths;
   const END = "\r\n", MAKER = "-//storymaths//Plan of the weeks//EN-GB", LONGEST_LINE = 75;
@@ -6,7 +6,7 @@
 
   /* A cell: never a formula, and quoted where it must be. */
   const cell = (words) => {
-    const plain = /^[=+\-@\t\r\n\0＝＋－＠]/.test(words) ? `'${words}` : words;
+    const plain = /^[=+\-@\t\r\n＝＋－＠]/.test(words) ? `'${words}` : words;
     return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
   };
 

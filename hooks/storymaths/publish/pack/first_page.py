@@ -9,13 +9,15 @@ from pathlib import Path
 from ...model.address import html_of, source_of
 from ...model.document import Document
 from ...model.series import Series
+from ...model.session import Session
 from ...render.inline import inline
 from ...render.site import Site
 from .contents import PAGES
 
 FIRST, LICENCE = "START-HERE.html", "LICENCE.txt"
 _COVERAGE = re.compile(r".*coverage.*\.csv")
-_SCREEN = re.compile(r".*screen[^/]*\.html")
+_SCREEN = re.compile(r"-.*screen\.html")
+"""How the address of a class screen goes on from that of its session."""
 _EVERY_SHEET = "all-sheets.pdf"
 
 
@@ -31,8 +33,7 @@ def draw_first_page(site: Site, page: Document[Series], packed: Iterable[str]) -
             books.append({
                 "title": record.fields.title,
                 "page": f"{folder}index.html",
-                "sessions": [(html_of(source_of(one.path)), one.fields) for one in site.collection.sessions_of(book)],
-                "screens": [name for name in own if _SCREEN.fullmatch(name)],
+                "sessions": [_session(one, own) for one in site.collection.sessions_of(book)],
                 "sheets": next((name for name in own if name == folder + _EVERY_SHEET), ""),
             })  # fmt: skip
     html = site.draw(
@@ -45,6 +46,14 @@ def draw_first_page(site: Site, page: Document[Series], packed: Iterable[str]) -
         pages=PAGES,
     )
     return html.encode("utf-8")
+
+
+def _session(page: Document[Session], own: Iterable[str]) -> tuple[str, Session, str]:
+    """A session's address, what it is, and the address of its class screen; empty where it has none."""
+    address = html_of(source_of(page.path))
+    stem = address.removesuffix(".html")
+    screen = next((name for name in own if name.startswith(stem) and _SCREEN.fullmatch(name[len(stem) :])), "")
+    return address, page.fields, screen
 
 
 def licence(page: Document[Series], root: Path) -> bytes:
