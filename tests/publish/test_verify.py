@@ -246,6 +246,13 @@ def test_a_zip_without_a_manifest_is_no_pack(tmp_path: Path) -> None:
     assert "It has no MANIFEST" in found
 
 
+def test_a_name_that_is_cut_short_by_a_sign_is_refused(tmp_path: Path) -> None:
+    content = bytearray(WHOLE)
+    content[WHOLE.rindex(b"pages/index.html")] = 0
+    (found,) = faults(bytes(content), tmp_path)
+    assert "has signs in its name that no pack uses" in found
+
+
 @given(st.lists(st.tuples(st.integers(0, len(WHOLE) - 1), st.integers(0, 255)), min_size=1, max_size=8))
 @settings(max_examples=400, deadline=None)
 def test_bytes_changed_anywhere_never_stop_the_check(

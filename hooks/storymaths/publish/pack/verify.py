@@ -102,7 +102,7 @@ def _faults_of_entries(entries: Sequence[zipfile.ZipInfo]) -> Iterator[str]:
 
 def _fault_of_entry(entry: zipfile.ZipInfo) -> str | None:
     kind = stat.S_IFMT(entry.external_attr >> 16)
-    if entry.is_dir():
+    if entry.orig_filename.endswith("/"):
         return "is a folder, and a pack lists only files"
     if kind not in (0, stat.S_IFREG):
         return "is a link to another file" if kind == stat.S_IFLNK else "is not a plain file"
