@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from project import reference
-from storymaths.model.address import generated_pages, link, objective_page, slug
+from project import collection
+from storymaths.model.address import link, objective_page, slug
 
 
 @pytest.mark.parametrize(
@@ -21,7 +21,7 @@ def test_link(target: str, here: str, href: str) -> None:
 
 
 def test_no_two_generated_pages_share_an_address() -> None:
-    pages = generated_pages(reference())
+    pages = collection().generated_pages
     assert len(pages) == len(set(pages))
 
 

@@ -18,7 +18,7 @@ import pytest
 import yaml
 from project import ROOT, collection
 from storymaths.build import Build
-from storymaths.model.address import generated_pages, source_of
+from storymaths.model.address import source_of
 from storymaths.model.session import Session
 from storymaths.model.site_settings import SiteSettings
 from storymaths.publish.linked_data.of_page import script
@@ -41,7 +41,7 @@ class Described:
 
 def described(settings: SiteSettings = SETTINGS) -> Mapping[str, Described]:
     build = Build(ROOT, settings=settings)
-    sources = {source_of(page.path) for page in collection().documents} | set(generated_pages(collection().reference))
+    sources = {source_of(page.path) for page in collection().documents} | set(collection().generated_pages)
     found = {}
     for source in sorted(sources):
         drawn = build.draw(source)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 
-from ..model.address import CONTENT, LISTS, generated_pages, resolve, slug, source_of
+from ..model.address import CONTENT, LISTS, resolve, slug, source_of
 from ..model.collection import Collection
 from ..model.document import Document, Fields
 from ..model.problem import Problem
@@ -27,7 +27,7 @@ _ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//", re.IGNORECASE)
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each link of a body that leads nowhere. Links to other sites are not followed."""
-    generated = frozenset(generated_pages(collection.reference))
+    generated = frozenset(collection.generated_pages)
     pages = {source_of(page.path): page for page in collection.documents}
     unread = {source_of(page.path) for page in collection.unread}
     files = {source_of(file) for file in collection.files}

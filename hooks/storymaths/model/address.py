@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from posixpath import dirname, normpath
 
 from .fields import RECEPTION
@@ -100,9 +100,10 @@ LISTS: Mapping[str, str] = {
 """Generated pages there is one of each."""
 
 
-def generated_pages(reference: Reference) -> list[str]:
-    """Sources of every page the build makes itself."""
+def generated_pages(reference: Reference, sessions: Iterable[str]) -> list[str]:
+    """Sources of every page the build makes itself. ``sessions`` are the sources of the sessions' pages."""
     pages = [*LISTS.values(), SCREEN_TO_TRY]
+    pages += [screen_page(session) for session in sessions]
     pages += [concept_page(concept) for concept in reference.concepts]
     pages += [theme_page(theme) for theme in reference.themes]
     pages += [year_page(year) for year in reference.years]

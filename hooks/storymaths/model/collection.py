@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any, TypeVar, cast
 
+from .address import generated_pages, source_of
 from .book import Book, Story
 from .document import Document, Fields, Unread
 from .home import Home
@@ -38,6 +39,11 @@ class Collection:
         for document in self.documents:
             kinds[type(document.fields)].append(document)
         return {kind: tuple(documents) for kind, documents in kinds.items()}
+
+    @cached_property
+    def generated_pages(self) -> list[str]:
+        """Sources of every page the build makes itself."""
+        return generated_pages(self.reference, (source_of(page.path) for page in self.of_kind(Session)))
 
     def without_drafts(self) -> Collection:
         """What is published: no draft, and nothing of a book that is a draft itself."""
