@@ -186,7 +186,7 @@ def test_units_are_said_with_every_amount_and_nouns_only_in_words() -> None:
     assert "the same number of buttons" in buttons.task.ask
 
 
-@pytest.mark.parametrize("bad", BAD_NUMBERS)
+@pytest.mark.parametrize("bad", BAD_NUMBERS, ids=range(len(BAD_NUMBERS)))
 def test_bad_values_are_refused_in_plain_words(bad: object) -> None:
     never_breaks(KIND, {"cast": {"gull": {"mass": bad}, "crab": {"mass": 3}}})
     for field in ("teams", "given", "start", "joining", "unit", "fact"):

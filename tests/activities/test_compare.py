@@ -238,7 +238,7 @@ def true_or_not(text: str) -> bool:
     return bool(re.search("[=≠<>?]", text))
 
 
-@pytest.mark.parametrize("bad", BAD_NUMBERS)
+@pytest.mark.parametrize("bad", BAD_NUMBERS, ids=range(len(BAD_NUMBERS)))
 def test_bad_values_are_refused_in_plain_words(bad: object) -> None:
     for fields in (
         {"statements": bad},

@@ -134,7 +134,7 @@ def test_the_slip_of_looking_at_the_ones() -> None:
     assert slip.gives == "The order 37, 28, 19."
 
 
-@pytest.mark.parametrize("bad", BAD_NUMBERS)
+@pytest.mark.parametrize("bad", BAD_NUMBERS, ids=range(len(BAD_NUMBERS)))
 def test_bad_values_are_refused_in_plain_words(bad: object) -> None:
     cast = {"gull": {"mass": 2}, "crab": {"mass": 3}}
     never_breaks(KIND, {"cast": {"gull": {"mass": bad}, "crab": {"mass": 3}}, "fact": "mass"})
