@@ -1,6 +1,6 @@
 """Mutation testing of the activities: ``python tests/bench/mutate_activities.py [KIND…] [--every N] [--children N]``.
 
-Each kind is mutated by mutmut in a copy of the project and tried against that kind's own tests, with Hypothesis held to
+Each kind is mutated by mutmut in a copy of the project and tried against that kind's own tests and words, with Hypothesis held to
 few examples, since every test runs thousands of times. A kind has some thousand mutants; by default a sample is tried:
 every Nth in mutmut's own order, so that the sample is the same each time. Results are kept in ``.cache/mutation`` and a
 kind that is already there is not run again; delete its file to run it afresh.
@@ -20,10 +20,10 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 KINDS = ROOT / "hooks" / "storymaths" / "activities"
 KEPT = ROOT / ".cache" / "mutation"
-SAMPLE = 60
+SAMPLE = 40
 KILLED = (1, 3)
 _NEEDED = ("tests", "site_data", "content", "mkdocs.yml", "pyproject.toml", "README.md", "DEVELOPERS.md")
-_FEW_EXAMPLES = '''
+_FEW_EXAMPLES = """
 from hypothesis import settings
 
 def pytest_collection_modifyitems(items):
@@ -32,7 +32,7 @@ def pytest_collection_modifyitems(items):
         if asked is not None:
             few = settings(asked, max_examples=min(20, asked.max_examples), database=None, derandomize=True, deadline=None)
             item.obj._hypothesis_internal_use_settings = few
-'''
+"""
 
 
 def main() -> None:
@@ -100,6 +100,8 @@ def _lay_out(copy: Path, kind: str) -> None:
     (copy / "tests" / "few_examples.py").write_text(_FEW_EXAMPLES, encoding="utf-8")
     wanted = [f"tests/activities/test_{kind}.py", f"tests/outside/test_published_{kind}.py"]
     tests = [name for name in wanted if (copy / name).exists()]
+    words = kind.replace("_", "-")
+    tests.append(f"tests/activities/test_approved_words.py::test_words_are_those_approved[{words}]")
     settings = (copy / "pyproject.toml").read_text(encoding="utf-8")
     settings = settings.replace('pythonpath = ["hooks", "tests"]', 'pythonpath = ["src", "tests"]')
     settings += (

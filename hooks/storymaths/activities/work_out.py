@@ -163,6 +163,8 @@ def _versions(
 ) -> Mapping[int, Version]:
     """The versions of the years the author names, with a problem for each that cannot be; then of those welcome."""
     fields, own = block.fields, scene.year.year
+    if claims_none(fields) and solution.answers:
+        return {}  # what is to come out is not known until the claim is put right, and it has been told
     versions: dict[int, Version] = {}
     for year in sorted({*fields.years, *asked.also}):
         pins = fields.years.get(year, {})

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from itertools import chain, takewhile
+from itertools import chain, islice, takewhile
 from typing import TYPE_CHECKING
 
 from ...model.activity import Scene
@@ -27,6 +27,9 @@ _NOT_NUMBERS = frozenset({"=", "≠", "<", ">", "true"})
 _YEAR_OF_EQUALS, _YEAR_OF_SIGNS = 1, 2
 _Change = tuple["CompareFields", Scene, str]
 
+_MOST_LOOKED_AT = 600
+"""Candidates worked out before giving up: half a second's worth."""
+
 
 def versions_of(kind: Compare, fields: CompareFields, scene: Scene, year: YearLimits) -> Iterator[_Change]:
     """Candidates, best first: for an older year larger numbers before the same ones, for a younger one after."""
@@ -38,7 +41,7 @@ def versions_of(kind: Compare, fields: CompareFields, scene: Scene, year: YearLi
     same: list[_Change] = [(fields, scene, "The same numbers.")]
     moved = [*_moved(fields, scene, year, harder), *_more_of_the_fact(fields, scene, year)]
     offers = chain(moved, same) if harder else chain(same, moved)
-    for offered in chain(offers, _revalued(fields, scene, year)):
+    for offered in islice(chain(offers, _revalued(fields, scene, year)), _MOST_LOOKED_AT):
         if _pattern(kind, offered[0], offered[1]) == wanted:
             yield offered
             yield from _with_equal_only(kind, offered, year)
