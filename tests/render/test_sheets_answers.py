@@ -16,17 +16,14 @@ from storymaths.model.fields import year_name
 from storymaths.model.session import Session
 from storymaths.publish.sheet_cache import pdf_path
 
-_LIGATURES = {"ﬁ": "fi", "ﬂ": "fl", "ﬀ": "ff"}
+_LIGATURES = {"ﬁ": "fi", "ﬂ": "fl", "ﬀ": "ff", "\ufffe": "-", "\x02": "-"}
 
 
 def squeezed(text: str) -> str:
-    """A text by its letters alone: no spaces, no kinds of quotation mark, no marks of Markdown.
-
-    Nor hyphens, since the reader of PDFs leaves out one at the end of a line; a minus is another sign.
-    """
+    """A text by its letters alone: no spaces, no kinds of quotation mark, no marks of Markdown."""
     for joined, apart in _LIGATURES.items():
         text = text.replace(joined, apart)
-    return re.sub(r"[\s\u200b\ufffe*\"'“”‘’-]+|_{3,}", "", text)
+    return re.sub(r"[\s\u200b*\"'“”‘’]+|_{3,}", "", text)
 
 
 def printed(pdf: bytes) -> str:
