@@ -2,26 +2,31 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import re
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Any, Generic, Literal, Protocol, TypeVar
 
 from .book import Book, Story
 from .home import Home
 from .problem import Place
+from .prose import BODY, Prose
 from .prose import Loc as Loc  # noqa: PLC0414 - part of what this module offers
-from .prose import Prose
 from .series import Page, Series
 from .session import Session
 
 Fields = Book | Story | Session | Home | Series | Page
 F_co = TypeVar("F_co", bound=Fields, covariant=True)
-FaultKind = Literal["broken", "kind", "unknown", "missing", "mistyped", "duplicate"]
+FaultKind = Literal["broken", "kind", "unknown", "missing", "mistyped", "duplicate", "file", "letter", "drawing"]
+
+
+_MARKED_UP = re.compile(r"[<{]|\]\(|\]:")
 
 
 @dataclass(frozen=True, slots=True)
 class Fault:
-    """Something in front matter that could not be taken as meant. Rules put it into words."""
+    """Something in a file that could not be taken as meant. Rules put it into words."""
 
     kind: FaultKind
     place: Place
@@ -56,6 +61,16 @@ class Document(Generic[F_co]):
         """The folder it stands in, as a path from the project root."""
         return self.path.rpartition("/")[0]
 
+    def texts(self) -> Iterator[tuple[Loc, str]]:
+        """Every text of the front matter and where it stands."""
+        return _texts(self.raw, ())
+
+    @cached_property
+    def marked_up(self) -> tuple[tuple[Loc, str], ...]:
+        """Every text that holds a mark of HTML, of attributes or of an address; the body last."""
+        found = [(loc, text) for loc, text in self.texts() if _MARKED_UP.search(text)]
+        return (*found, (BODY, self.body)) if _MARKED_UP.search(self.body) else tuple(found)
+
     def place(self, *loc: str | int, within: str = "") -> Place:
         """Where a value stands in the file."""
         return self.locator.place(loc, within)
@@ -65,6 +80,17 @@ class Document(Generic[F_co]):
         passage = self.prose.passage_at(offset)
         nth = self.prose.text.count(words, passage.start, offset)
         return self.locator.place(passage.loc, words, nth)
+
+
+def _texts(value: Any, loc: Loc) -> Iterator[tuple[Loc, str]]:
+    if isinstance(value, str):
+        yield loc, value
+    elif isinstance(value, dict):
+        for key, inner in value.items():
+            yield from _texts(inner, (*loc, key))
+    elif isinstance(value, list):
+        for index, inner in enumerate(value):
+            yield from _texts(inner, (*loc, index))
 
 
 @dataclass(frozen=True)

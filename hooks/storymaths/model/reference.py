@@ -25,6 +25,17 @@ class ActivityCaps(Strict):
     tries: int
 
 
+class FileLimits(Strict):
+    """The most a file may hold."""
+
+    page_bytes: int
+    picture_bytes: int
+    paragraph_characters: int
+    brackets: int
+    nested: int
+    drawing_nested: int
+
+
 class Limits(Strict):
     """Numbers the checks need that are a matter of choice."""
 
@@ -33,6 +44,7 @@ class Limits(Strict):
     home_reading_slack: float
     class_size: int
     activity: ActivityCaps
+    files: FileLimits
 
 
 @dataclass(frozen=True)

@@ -12,9 +12,10 @@ from ..model.book import Book, Story
 from ..model.document import Document, Fault, Fields, Loc, Unread
 from ..model.home import Home
 from ..model.problem import Place
+from ..model.prose import BODY
 from ..model.series import Page, Series
 from ..model.session import Session
-from .prose import BODY, gather
+from .prose import gather
 from .schema_faults import faults_of, without_unknown
 from .yaml_text import BrokenYaml, YamlLocator, load
 

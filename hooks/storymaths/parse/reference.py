@@ -87,6 +87,10 @@ class _Reader:
         except FileNotFoundError:
             self.faults.append(Fault("broken", Place(path), "", "the file is not there"))
             return None
+        except UnicodeDecodeError as error:
+            reason = f"byte {error.start + 1:,} is not plain UTF-8 text"
+            self.faults.append(Fault("broken", Place(path), "", reason))
+            return None
         except BrokenYaml as broken:
             self.faults.append(Fault("broken", Place(path, broken.line, broken.column), "", broken.reason))
             return None

@@ -12,6 +12,8 @@ from ..model.problem import Place
 
 # The C loader is some eight times faster than the pure one; PyYAML's wheels carry it.
 _Loader = yaml.CSafeLoader
+_DEEPEST = 32
+"""Levels inside each other. Front matter has five; a thousand, which is where the C loader stops, are a trap."""
 _WORDS = "tag:yaml.org,2002:str"
 
 
@@ -74,6 +76,7 @@ class _Values:
     def __init__(self, loader: yaml.CSafeLoader) -> None:
         self._loader = loader
         self._seen: set[int] = set()
+        self._deep = 0
         self.twice: list[TwiceKey] = []
 
     def of(self, node: yaml.Node) -> Any:
@@ -84,9 +87,13 @@ class _Values:
             line, column = node.start_mark.line + 1, node.start_mark.column + 1
             raise BrokenYaml("an alias (*) repeats it elsewhere; write the value out in both places", line, column)
         self._seen.add(id(node))
-        if node.__class__ is yaml.SequenceNode:
-            return [self.of(item) for item in node.value]
-        return self._mapping(node)
+        self._deep += 1
+        if self._deep > _DEEPEST:
+            reason = "lists stand inside lists too many times over"
+            raise BrokenYaml(reason, node.start_mark.line + 1, node.start_mark.column + 1)
+        made = [self.of(item) for item in node.value] if node.__class__ is yaml.SequenceNode else self._mapping(node)
+        self._deep -= 1
+        return made
 
     def _mapping(self, node: yaml.Node) -> dict[Any, Any]:
         made: dict[Any, Any] = {}

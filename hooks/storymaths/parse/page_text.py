@@ -1,0 +1,86 @@
+"""What keeps a file from being read as a page: bytes that are no text, and text too big or too tangled to work on.
+
+Markdown's cost grows with the square of some things, so each is bounded: what is refused here is never converted.
+The bounds stand in ``site_data/limits.yaml``, some ten times what any page of lessons needs.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from ..model.document import Document, Fault, Fields
+from ..model.problem import Place
+from ..model.reference import FileLimits
+from .letters import HIDES, UNSEEN, named
+
+_TANGLES = {"[": "square brackets", "<": "signs of <"}
+_NESTED = re.compile(r"^[ \t]*(?:(?:>|(?:[-*+]|\d+[.)])[ \t])[ \t]*)+", re.MULTILINE)
+_MARK = re.compile(r">|[-*+][ \t]|\d+[.)][ \t]")
+_GAP = re.compile(r"\n[ \t]*\n")
+_FRONT = re.compile(r"\A---[ \t]*\n.*?^---[ \t]*$", re.DOTALL | re.MULTILINE)
+_ACTIVITY = re.compile(r"[ ]*(?:`{3,}|~{3,})[ ]*maths\b")
+_SPACES_A_LEVEL = 4
+
+
+def page_text(path: str, data: bytes, limits: FileLimits) -> str | list[Fault]:
+    """The text of a page, or why it cannot be used, each fault with its place."""
+    if len(data) > limits.page_bytes:
+        return [too_large(path, len(data), limits.page_bytes)]
+    try:
+        text = data.decode("utf-8-sig").replace("\r\n", "\n")
+    except UnicodeDecodeError as error:
+        before = data[: error.start].decode("utf-8", "replace").removeprefix("\ufeff").replace("\r\n", "\n")
+        return [Fault("file", Place.of(path, before, len(before)), "", "a byte here is not plain UTF-8 text")]
+    return list(_tangles(path, text, limits)) or text
+
+
+def faults_in_fields(page: Document[Fields], limits: FileLimits) -> Iterator[Fault]:
+    """Texts of the front matter that run on for too long, or spell out by ``\\u`` a sign that is not seen."""
+    for loc, text in page.texts():
+        if len(text) > limits.paragraph_characters:
+            yield Fault("file", page.place(*loc), "", too_long(limits))
+        if sign := UNSEEN.search(text):
+            yield Fault("letter", page.place(*loc), "", f"the sign {named(sign.group())} {HIDES}")
+
+
+def too_large(path: str, size: int, most: int) -> Fault:
+    """A file above its limit."""
+    return Fault("file", Place(path), "", f"it is {size:,} bytes long, and {most:,} is the most for a file of its sort")
+
+
+def too_long(limits: FileLimits) -> str:
+    """What is wrong with a text, in front matter or body, that runs on without a break."""
+    return f"this text runs on for more than {limits.paragraph_characters:,} characters without a break"
+
+
+def _tangles(path: str, text: str, limits: FileLimits) -> Iterator[Fault]:
+    for sign, name in _TANGLES.items():
+        if text.count(sign) > limits.brackets:
+            at = [match.start() for match in re.finditer(re.escape(sign), text)][limits.brackets]
+            yield Fault("file", Place.of(path, text, at), "", f"it has more than {limits.brackets:,} {name}")
+    for at in _long_paragraphs(text, limits.paragraph_characters):
+        yield Fault("file", Place.of(path, text, at), "", too_long(limits))
+    for nested in _NESTED.finditer(text):
+        deep = len(_MARK.findall(nested.group())) + _indent(nested.group()) // _SPACES_A_LEVEL
+        if deep > limits.nested:
+            detail = f"lists or quotations stand inside each other more than {limits.nested} deep"
+            yield Fault("file", Place.of(path, text, nested.start()), "", detail)
+            return
+
+
+def _long_paragraphs(text: str, most: int) -> Iterator[int]:
+    """Where paragraphs of the body longer than ``most`` start. An activity is data, with bounds of its own."""
+    front = _FRONT.match(text)
+    start = front.end() if front else 0
+    if len(text) - start <= most:
+        return
+    for gap in (*_GAP.finditer(text, start), None):
+        end = gap.start() if gap else len(text)
+        if end - start > most and not _ACTIVITY.match(text, start):
+            yield start
+        start = gap.end() if gap else end
+
+
+def _indent(line: str) -> int:
+    return len(line.expandtabs(_SPACES_A_LEVEL)) - len(line.expandtabs(_SPACES_A_LEVEL).lstrip(" "))
