@@ -66,12 +66,17 @@ class Address:
 
     @property
     def leads_out(self) -> str | None:
-        """How it begins if it leads out of the site: ``https``, or ``//``; None within the site.
+        """See ``leads_out``."""
+        return leads_out(self.to)
 
-        Browsers pass over signs that are not seen, and read ``&#58;`` as a colon; so does this.
-        """
-        match = _SCHEME.match(_UNSEEN.sub("", unescape(self.to)))
-        return (match.group(1) or "//").lower() if match else None
+
+def leads_out(address: str) -> str | None:
+    """How an address begins if it leads out of the site: ``https``, or ``//``; None within the site.
+
+    Browsers pass over signs that are not seen, and read ``&#58;`` as a colon; so does this.
+    """
+    match = _SCHEME.match(_UNSEEN.sub("", unescape(address)))
+    return (match.group(1) or "//").lower() if match else None
 
 
 def texts_of(page: Document[Fields]) -> Iterator[Text]:

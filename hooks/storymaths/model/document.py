@@ -21,7 +21,8 @@ F_co = TypeVar("F_co", bound=Fields, covariant=True)
 FaultKind = Literal["broken", "kind", "unknown", "missing", "mistyped", "duplicate", "file", "letter", "drawing"]
 
 
-_MARKED_UP = re.compile(r"[<{]|\]\(|\]:")
+_TAG = re.compile(r"<[A-Za-z/!?]")
+_ATTRIBUTE = re.compile(r"=(?<=[A-Za-z]=)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +56,8 @@ class Document(Generic[F_co]):
     prose: Prose
     locator: Locator = field(repr=False)
     faults: tuple[Fault, ...] = ()
+    front_marked: bool = True
+    """False where it is known that no text of the front matter is marked up: most are not, and are not gone through."""
 
     @property
     def folder(self) -> str:
@@ -68,8 +71,9 @@ class Document(Generic[F_co]):
     @cached_property
     def marked_up(self) -> tuple[tuple[Loc, str], ...]:
         """Every text that holds a mark of HTML, of attributes or of an address; the body last."""
-        found = [(loc, text) for loc, text in self.texts() if _MARKED_UP.search(text)]
-        return (*found, (BODY, self.body)) if _MARKED_UP.search(self.body) else tuple(found)
+        front = self.texts() if self.front_marked else ()
+        found = [(loc, text) for loc, text in front if marked_up(text)]
+        return (*found, (BODY, self.body)) if marked_up(self.body) else tuple(found)
 
     def place(self, *loc: str | int, within: str = "") -> Place:
         """Where a value stands in the file."""
@@ -80,6 +84,12 @@ class Document(Generic[F_co]):
         passage = self.prose.passage_at(offset)
         nth = self.prose.text.count(words, passage.start, offset)
         return self.locator.place(passage.loc, words, nth)
+
+
+def marked_up(text: str) -> bool:
+    """Whether a text may hold HTML, an address or an attribute."""
+    # Each begins with a plain sign, which is some ten times as fast to look for as a pattern of all at once.
+    return "](" in text or "]:" in text or bool(_TAG.search(text) or _ATTRIBUTE.search(text))
 
 
 def _texts(value: Any, loc: Loc) -> Iterator[tuple[Loc, str]]:

@@ -59,7 +59,8 @@ def read_page(name: str, data: bytes, limits: FileLimits) -> Document[Fields] | 
         # A sign that is not seen is what breaks the YAML around it; told once, by its name.
         faults = letters if letters and all(fault.kind == "broken" for fault in page.faults) else page.faults + letters
         return replace(page, faults=faults)
-    fields = tuple(faults_in_fields(page, limits))
+    worth_a_look = "\\" in text or len(text) - len(page.body) > limits.paragraph_characters
+    fields = tuple(faults_in_fields(page, limits)) if worth_a_look else ()
     if any(fault.kind == "file" for fault in fields):
         return Unread(name, page.raw, page.faults + fields)
     return replace(page, faults=page.faults + (letters or fields))

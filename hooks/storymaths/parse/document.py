@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 from pydantic import ValidationError
 
 from ..model.book import Book, Story
-from ..model.document import Document, Fault, Fields, Loc, Unread
+from ..model.document import Document, Fault, Fields, Loc, Unread, marked_up
 from ..model.home import Home
 from ..model.problem import Place
 from ..model.prose import BODY
@@ -61,7 +62,10 @@ def parse_document(path: str, text: str) -> Document[Fields] | Unread:
         return Unread(path, {}, (Fault("broken", place, "", broken.reason),))
     locator = FileLocator(path, front, body, body_line)
     faults = [Fault("duplicate", Place(path, t.line + _LINES_ABOVE, t.column), t.key) for t in twice]
-    return _validated(path, raw, body, body_line, locator, faults)
+    page = _validated(path, raw, body, body_line, locator, faults)
+    # An escape such as \x3c can spell any mark.
+    marked = "\\" in front or marked_up(front)
+    return page if marked or isinstance(page, Unread) else replace(page, front_marked=False)
 
 
 def _why_no_front_matter(text: str) -> str:

@@ -16,12 +16,15 @@ _UNSEEN = (
 )
 UNSEEN = re.compile(f"[{_UNSEEN}]")
 _LIKE_LATIN = "\u0391\u0392\u0395-\u0397\u0399\u039a\u039c\u039d\u039f\u03a1\u03a4\u03a5\u03a7\u03bf\u0400-\u04ff"
+_SUSPECT = re.compile(f"[{_UNSEEN}{_LIKE_LATIN}]")
 _LOOKS_LIKE = re.compile(f"(?<=[A-Za-z])[{_LIKE_LATIN}]|[{_LIKE_LATIN}](?=[A-Za-z])")
 _NAMES = {0xFEFF: "BYTE ORDER MARK", 0xFFFD: "REPLACEMENT CHARACTER, left where a letter was lost"}
 
 
 def faults_in_letters(path: str, text: str) -> Iterator[Fault]:
     """The first misleading sign of each sort in a file's text: where one is there are often many."""
+    if not _SUSPECT.search(text) and unicodedata.is_normalized("NFC", text):
+        return
     for pattern, what in ((UNSEEN, HIDES), (_LOOKS_LIKE, _ALIKE)):
         match = pattern.search(text)
         if match:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from ..model.document import Document, Fault, Fields
 from ..model.problem import Place
@@ -15,10 +16,8 @@ from ..model.reference import FileLimits
 from .letters import HIDES, UNSEEN, named
 
 _TANGLES = {"[": "square brackets", "<": "signs of <"}
-_NESTED = re.compile(r"^[ \t]*(?:(?:>|(?:[-*+]|\d+[.)])[ \t])[ \t]*)+", re.MULTILINE)
-_MARK = re.compile(r">|[-*+][ \t]|\d+[.)][ \t]")
+_MARK = r"[ \t]*(?:>|[-*+][ \t]|\d+[.)][ \t])"
 _GAP = re.compile(r"\n[ \t]*\n")
-_FRONT = re.compile(r"\A---[ \t]*\n.*?^---[ \t]*$", re.DOTALL | re.MULTILINE)
 _ACTIVITY = re.compile(r"[ ]*(?:`{3,}|~{3,})[ ]*maths\b")
 _SPACES_A_LEVEL = 4
 
@@ -61,20 +60,17 @@ def _tangles(path: str, text: str, limits: FileLimits) -> Iterator[Fault]:
             yield Fault("file", Place.of(path, text, at), "", f"it has more than {limits.brackets:,} {name}")
     for at in _long_paragraphs(text, limits.paragraph_characters):
         yield Fault("file", Place.of(path, text, at), "", too_long(limits))
-    for nested in _NESTED.finditer(text):
-        deep = len(_MARK.findall(nested.group())) + _indent(nested.group()) // _SPACES_A_LEVEL
-        if deep > limits.nested:
-            detail = f"lists or quotations stand inside each other more than {limits.nested} deep"
-            yield Fault("file", Place.of(path, text, nested.start()), "", detail)
-            return
+    nested = _nested(limits.nested).search(text)
+    if nested:
+        detail = f"lists or quotations stand inside each other more than {limits.nested} deep"
+        yield Fault("file", Place.of(path, text, nested.start() + 1), "", detail)
 
 
 def _long_paragraphs(text: str, most: int) -> Iterator[int]:
     """Where paragraphs of the body longer than ``most`` start. An activity is data, with bounds of its own."""
-    front = _FRONT.match(text)
-    start = front.end() if front else 0
+    start = max(0, text.find("\n---", 3)) if text.startswith("---") else 0
     if len(text) - start <= most:
-        return
+        return  # nearly all pages are
     for gap in (*_GAP.finditer(text, start), None):
         end = gap.start() if gap else len(text)
         if end - start > most and not _ACTIVITY.match(text, start):
@@ -82,5 +78,7 @@ def _long_paragraphs(text: str, most: int) -> Iterator[int]:
         start = gap.end() if gap else end
 
 
-def _indent(line: str) -> int:
-    return len(line.expandtabs(_SPACES_A_LEVEL)) - len(line.expandtabs(_SPACES_A_LEVEL).lstrip(" "))
+@lru_cache(maxsize=1)
+def _nested(most: int) -> re.Pattern[str]:
+    """Finds the line end above what is nested too deep: more marks in a row, or further in, than so many levels."""
+    return re.compile(rf"\n(?:(?:{_MARK}){{{most + 1}}}|[ \t]{{{_SPACES_A_LEVEL * (most + 1)}}}{_MARK})")
