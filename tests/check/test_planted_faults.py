@@ -19,6 +19,7 @@ WITH_TESTS_OF_THEIR_OWN = [
     "file-unreadable",
     "file-name-unusable",
     "page-name-taken",
+    "moved-page-broken",
 ]
 Planted = dict[str, str]
 

@@ -11,7 +11,9 @@ from .fields import Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
 from .material import Caution, Material
+from .moved import Moved
 from .objective import Framework, Objective
+from .problem import Place
 from .year import YearLimits
 
 
@@ -62,6 +64,10 @@ class Reference:
     bank_holidays: BankHolidays
     limits: Limits
     imprint: Imprint
+    moved: Mapping[str, Moved]
+    """Pages that are no longer where they were, by their old source."""
+    moved_places: Mapping[str, Place]
+    """Where each of them stands in ``site_data/moved.yaml``."""
     objectives: Mapping[tuple[str, str], Objective]
     """Every objective by framework and code."""
 
