@@ -38,6 +38,14 @@ class FileLimits(Strict):
     drawing_nested: int
 
 
+class PublishedLimits(Strict):
+    """The most the finished site may weigh."""
+
+    page_bytes: int
+    file_bytes: int
+    site_bytes: int
+
+
 class Limits(Strict):
     """Numbers the checks need that are a matter of choice."""
 
@@ -47,6 +55,7 @@ class Limits(Strict):
     class_size: int
     activity: ActivityCaps
     files: FileLimits
+    published: PublishedLimits
 
 
 @dataclass(frozen=True)
