@@ -13,7 +13,7 @@ import sys
 import tempfile
 from pathlib import Path
 
-sys.path[:0] = [str(Path(__file__).parent.parent)]
+sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from bench.many_sessions import make_project
 from bench.try_kills import mark_of

@@ -21,7 +21,7 @@ from collections import Counter
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
-sys.path[:0] = [str(Path(__file__).parent.parent)]
+sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from bench.many_sessions import make_project
 from release.tiny_site import published, shown

@@ -33,18 +33,25 @@ class FileLocator:
     def __init__(self, path: str, front: str, body: str, body_line: int) -> None:
         self._front = YamlLocator(path, front, _LINES_ABOVE)
         self._path, self._body, self._body_line = path, body, body_line
+        self._found: dict[str, list[int]] = {}
 
     def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
         """See ``Locator.place``; ``("[body]",)`` is the text under the front matter."""
         if loc != BODY:
             return self._front.place(loc, within, nth)
-        at = 0
-        if within:
-            at = self._body.find(within)
-            for _ in range(nth):
-                at = self._body.find(within, at + 1)
-        before = self._body[: max(at, 0)]
+        places = self._places_of(within) if within else [0]
+        before = self._body[: places[nth] if nth < len(places) else 0]
         return Place(self._path, self._body_line + before.count("\n"), len(before) - before.rfind("\n"))
+
+    def _places_of(self, words: str) -> list[int]:
+        """Where some words start in the body; kept, since a fault made once is often made a thousand times."""
+        if words not in self._found:
+            starts, at = list[int](), self._body.find(words)
+            while at >= 0:
+                starts.append(at)
+                at = self._body.find(words, at + 1)
+            self._found[words] = starts
+        return self._found[words]
 
 
 def parse_document(path: str, text: str) -> Document[Fields] | Unread:

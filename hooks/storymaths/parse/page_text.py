@@ -1,7 +1,7 @@
 """What keeps a file from being read as a page: bytes that are no text, and text too big or too tangled to work on.
 
 Markdown's cost grows with the square of some things, so each is bounded: what is refused here is never converted.
-The bounds stand in ``site_data/limits.yaml``, some ten times what any page of lessons needs.
+The bounds stand in ``site_data/limits.yaml``, some five times what any page of lessons needs.
 """
 
 from __future__ import annotations
@@ -15,9 +15,11 @@ from ..model.problem import Place
 from ..model.reference import FileLimits
 from .letters import HIDES, UNSEEN, named
 
-_TANGLES = {"[": "square brackets", "<": "signs of <"}
+_TANGLES = {"[": "square brackets", "]": "square brackets", "<": "signs of <"}
 _MARK = r"[ \t]*(?:>|[-*+][ \t]|\d+[.)][ \t])"
-_GAP = re.compile(r"\n[ \t]*\n")
+_GAP = re.compile(r"\n(?:[ \t]*\n)+")
+_MOST_DIGITS = 40
+_DIGITS = re.compile(rf"[0-9][0-9,.]{{{_MOST_DIGITS}}}")
 _ACTIVITY = re.compile(r"[ ]*(?:`{3,}|~{3,})[ ]*maths\b")
 _SPACES_A_LEVEL = 4
 
@@ -32,6 +34,13 @@ def page_text(path: str, data: bytes, limits: FileLimits) -> str | list[Fault]:
         before = data[: error.start].decode("utf-8", "replace").removeprefix("\ufeff").replace("\r\n", "\n")
         return [Fault("file", Place.of(path, before, len(before)), "", "a byte here is not plain UTF-8 text")]
     return list(_tangles(path, text, limits)) or text
+
+
+def nested_in_fields(page: Document[Fields], limits: FileLimits) -> Iterator[Fault]:
+    """A text of the front matter with lists inside lists: there they need not begin a line of the file."""
+    nested = _nested(limits.nested).search(f"\n{page.prose.text}")
+    if nested:
+        yield Fault("file", page.place_in_prose(nested.start(), ""), "", _too_deep(limits))
 
 
 def faults_in_fields(page: Document[Fields], limits: FileLimits) -> Iterator[Fault]:
@@ -53,17 +62,23 @@ def too_long(limits: FileLimits) -> str:
     return f"this text runs on for more than {limits.paragraph_characters:,} characters without a break"
 
 
+def _too_deep(limits: FileLimits) -> str:
+    return f"lists or quotations stand inside each other more than {limits.nested} deep"
+
+
 def _tangles(path: str, text: str, limits: FileLimits) -> Iterator[Fault]:
     for sign, name in _TANGLES.items():
         if text.count(sign) > limits.brackets:
             at = [match.start() for match in re.finditer(re.escape(sign), text)][limits.brackets]
             yield Fault("file", Place.of(path, text, at), "", f"it has more than {limits.brackets:,} {name}")
+    if digits := _DIGITS.search(text):
+        detail = f"it holds a number of more than {_MOST_DIGITS} digits"
+        yield Fault("file", Place.of(path, text, digits.start()), "", detail)
     for at in _long_paragraphs(text, limits.paragraph_characters):
         yield Fault("file", Place.of(path, text, at), "", too_long(limits))
     nested = _nested(limits.nested).search(text)
     if nested:
-        detail = f"lists or quotations stand inside each other more than {limits.nested} deep"
-        yield Fault("file", Place.of(path, text, nested.start() + 1), "", detail)
+        yield Fault("file", Place.of(path, text, nested.start() + 1), "", _too_deep(limits))
 
 
 def _long_paragraphs(text: str, most: int) -> Iterator[int]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any
 
 import yaml
@@ -15,6 +16,7 @@ _Loader = yaml.CSafeLoader
 _DEEPEST = 32
 """Levels inside each other. Front matter has five; a thousand, which is where the C loader stops, are a trap."""
 _WORDS = "tag:yaml.org,2002:str"
+_PLAIN = frozenset({"tag:yaml.org,2002:seq", "tag:yaml.org,2002:map"})
 
 
 class BrokenYaml(ValueError):
@@ -86,6 +88,11 @@ class _Values:
         if id(node) in self._seen:
             line, column = node.start_mark.line + 1, node.start_mark.column + 1
             raise BrokenYaml("an alias (*) repeats it elsewhere; write the value out in both places", line, column)
+        if node.tag not in _PLAIN:
+            line, column = node.start_mark.line + 1, node.start_mark.column + 1
+            raise BrokenYaml(
+                "a tag (!) asks for something to be made of it; write words, lists and keys only", line, column
+            )
         self._seen.add(id(node))
         self._deep += 1
         if self._deep > _DEEPEST:
@@ -120,13 +127,18 @@ class YamlLocator:
     def __init__(self, path: str, text: str, lines_above: int = 0) -> None:
         self._path, self._text, self._above = path, text, lines_above
 
+    @cached_property
+    def _node(self) -> yaml.Node | None:
+        """Composed when a problem needs it, and then kept: where there is one there are often many."""
+        return compose(self._text)
+
     def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
         """The place of a value; of its key where ``loc`` ends in ``[key]``; of the nearest parent if missing.
 
         With ``within``, the place of the ``nth`` (from 0) time those words stand in the value.
         """
         try:
-            node = compose(self._text)
+            node = self._node
         except BrokenYaml as broken:
             return Place(self._path, broken.line + self._above, broken.column)
         key: yaml.Node | None = None

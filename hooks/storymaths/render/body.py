@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from html import escape
 from xml.etree import ElementTree
 
 import markdown
@@ -41,7 +42,7 @@ class _Links(Treeprocessor):
                 anchor.set("href", link(resolve(path, self.here), self.here) + mark + place)
         for table in root.iter("table"):
             _line_up(table)
-        taken: set[str] = set()
+        taken: dict[str, int] = {}
         for index, child in enumerate(list(root)):
             if child.tag in _HEADINGS and "id" not in child.attrib:
                 child.set("id", _free(slug("".join(child.itertext())), taken))
@@ -62,13 +63,13 @@ def _line_up(table: ElementTree.Element) -> None:
             cell.set("class", f"set-{side}")
 
 
-def _free(name: str, taken: set[str]) -> str:
-    """The name, with a number after it if a heading above has it already."""
-    free, number = name, 1
+def _free(name: str, taken: dict[str, int]) -> str:
+    """The name, with a number after it if a heading above has it already. ``taken`` counts how often each was asked."""
+    free = name
     while free in taken:
-        number += 1
-        free = f"{name}-{number}"
-    taken.add(free)
+        taken[name] += 1
+        free = f"{name}-{taken[name]}"
+    taken[free] = 1
     return free
 
 
@@ -96,7 +97,10 @@ _MARKDOWN = markdown.Markdown(
 def markdown_to_html(text: str, here: str) -> str:
     """A stretch of Markdown as HTML, cleaned. One converter serves all: making one costs as much as a short page."""
     _EXTENSION.links.here = here
-    return cleaned(_MARKDOWN.reset().convert(text))
+    try:
+        return cleaned(_MARKDOWN.reset().convert(text))
+    except RecursionError:  # lists inside lists without end, in a text that no rule reads as prose: shown as it is
+        return f"<p>{escape(text)}</p>"
 
 
 _SECTION = re.compile(r'<h2 id="([^"]*)">(.*?)</h2>', re.DOTALL)
