@@ -69,6 +69,12 @@ def on_files(files: Files, config: MkDocsConfig) -> Files:
     return files
 
 
+def on_env(env: Any, config: MkDocsConfig, files: Files) -> Any:
+    """Gives the frame each page's Content Security Policy."""
+    env.globals["policy"] = _Now.build.policy
+    return env
+
+
 def on_page_markdown(markdown: str, page: Page, config: MkDocsConfig, files: Files) -> str:
     """Nothing is left for MkDocs to convert: the core renders pages whole."""
     return ""

@@ -11,8 +11,8 @@ from storymaths.model.collection import Collection
 from storymaths.model.document import Document
 from storymaths.model.problem import Problem
 from storymaths.model.reference import Reference
-from storymaths.parse.collection import read_collection
-from storymaths.parse.document import parse_document
+from storymaths.parse.collection import read_collection, read_page
+from storymaths.parse.drawing import faults_in_picture
 from storymaths.parse.reference import read_reference
 
 ROOT = Path(__file__).parent.parent
@@ -41,15 +41,19 @@ def problems_with(changed: dict[str, str], removed: tuple[str, ...] = ()) -> lis
     gone = {f"content/{path}" for path in (*changed, *removed)}
     pages = [page for page in whole.documents if page.path not in gone]
     unread = [page for page in whole.unread if page.path not in gone]
+    faults = [fault for fault in whole.faults if fault.place.path not in gone]
     for path, text in changed.items():
-        page = parse_document(f"content/{path}", text)
+        if not path.endswith(".md"):
+            faults += faults_in_picture(f"content/{path}", text.encode())
+            continue
+        page = read_page(f"content/{path}", text.encode(), whole.reference.limits.files)
         if isinstance(page, Document):
             pages.append(page)
         else:
             unread.append(page)
     files = (whole.files - {f"content/{path}" for path in removed}) | {f"content/{path}" for path in changed}
     pages.sort(key=lambda page: page.path)
-    return check_all(Collection(tuple(pages), tuple(unread), files, whole.reference))
+    return check_all(Collection(tuple(pages), tuple(unread), files, whole.reference, tuple(faults)))
 
 
 def copy_of_project(folder: Path) -> Path:

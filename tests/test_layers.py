@@ -10,9 +10,10 @@ import pytest
 from project import ROOT
 from storymaths.activities.rules import RULES
 from storymaths.check.rules import rules
+from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
-STAGES = ("model", "parse", "check", "activities", "weeks", "render", "publish")
+STAGES = ("model", "parse", "check", "activities", "weeks", "render", "publish", "release")
 MODULES = sorted(path for path in CORE.rglob("*.py"))
 LONGEST = 300
 
@@ -78,5 +79,5 @@ def test_only_one_file_of_the_hooks_knows_mkdocs() -> None:
 
 def test_every_rule_has_a_row_in_the_developers_guide() -> None:
     guide = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
-    names = [*rules(), *(rule.name for rule in RULES)]
+    names = [*rules(), *(rule.name for rule in (*RULES, *RELEASE_RULES))]
     assert [name for name in names if f"`{name}`" not in guide] == []

@@ -19,6 +19,7 @@ from .publish.open_data.files import open_data
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
 from .render.content_page import draw_content
+from .render.policy import policy
 from .render.problem_pages import draw_problems, draw_unread
 from .render.site import Rendered, Site
 from .terminal import as_text
@@ -142,6 +143,10 @@ class Build:
     def linker(self, source: str) -> Callable[[str], str]:
         """Links from the page made of ``source`` to other sources."""
         return lambda target: link(target, source)
+
+    def policy(self, kind: str) -> str:
+        """The Content Security Policy for a page of a kind."""
+        return policy(kind, self._serving)
 
     def finish(self, site_folder: Path) -> float:
         """Puts the print sheets beside the pages, and indexes the text; returns the seconds indexing took.

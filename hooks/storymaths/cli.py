@@ -18,6 +18,7 @@ from .model.rule import Rule
 from .model.session import Session
 from .pipeline import read_and_check
 from .project import find_root
+from .release.trial import RULES as RELEASE_RULES
 from .terminal import FORMATS, ProgressLine, as_text
 
 FAILED, MISUSED = 1, 2
@@ -54,6 +55,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return cli_plan.run(root, options)
     if options.command == "pack":
         return cli_pack.run(root, options)
+    if options.command == "publish":
+        from .cli_publish import run as run_publish  # noqa: PLC0415 - what packs and tries a site is needed by it alone
+
+        return run_publish(root, options)
     return _words(root)
 
 
@@ -82,6 +87,11 @@ def _parser() -> argparse.ArgumentParser:
     tune.add_argument(
         "--answers", type=_range, default=(1, 12), metavar="MIN..MAX", help="how many answers (default: 1..12)"
     )
+    publish = commands.add_parser("publish", help="put the site in place in one step, or the last one back")
+    publish.add_argument("dest", type=Path, metavar="DEST", help="where the site is to be seen: a link publish makes")
+    publish.add_argument("--back", action="store_true", help="show the edition before; asked again, undo that")
+    publish.add_argument("--dry-run", action="store_true", help="do everything but publish")
+    publish.add_argument("--wait", action="store_true", help="wait while another publish to DEST is running")
     for command in (solve, tune):
         command.add_argument("file", metavar="FILE", help="a file with the activity's YAML, or - for standard input")
         command.add_argument("--book", metavar="SLUG", help="the book its cast is from, by folder name")
@@ -155,7 +165,7 @@ def _new(root: Path, options: argparse.Namespace) -> int:
 
 
 def _explain(name: str | None) -> int:
-    known = every_rule()
+    known = every_rule() | {rule.name: rule for rule in RELEASE_RULES}
     if name is None:
         for rule in known.values():
             print(f"{rule.name}\n  {rule.says}")

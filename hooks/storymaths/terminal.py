@@ -3,16 +3,23 @@
 from __future__ import annotations
 
 import json
+import re
 import sys
 from collections.abc import Sequence
 from typing import TextIO
 
 from .model.problem import Problem
 
+_ACTS = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028-\u202e\u2060-\u206f]")
+
+
+def _spelt_out(sign: re.Match[str]) -> str:
+    return f"<U+{ord(sign.group()):04X}>"
+
 
 def as_text(problems: Sequence[Problem]) -> str:
-    """The report for people, one problem below the other."""
-    return "\n".join(str(problem) for problem in problems)
+    """The report for people, one problem below the other. Signs that would act on the screen are spelt out."""
+    return "\n".join(_ACTS.sub(_spelt_out, str(problem)) for problem in problems)
 
 
 def as_json(problems: Sequence[Problem]) -> str:
@@ -30,7 +37,7 @@ def as_annotations(problems: Sequence[Problem]) -> str:
 
 
 def _data(text: str) -> str:
-    return text.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A")
+    return _ACTS.sub(_spelt_out, text.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A"))
 
 
 def _property(text: str) -> str:

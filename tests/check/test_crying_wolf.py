@@ -20,7 +20,7 @@ def rules_broken_by(words: str, path: str = S2, after: str = "Ask for all six.")
         "Since 1998 the loft has stood.", "Get out 300 interlocking cubes.", "Put 120 small counters in the tray.", "A class of 130.",
         "It is for 150 children.", "Step 3 is next.", "See 2AS-3.", "At 10:30 we stop.", "Make 250 copies.", "1. First",
         "100 is the most there can be.", "There are 99 left.", "[4 + 5 = 8]{wrong} is a mistake.", "4 + ___ = 9",
-        "Half of 12 is 6.", "1/2 of 6 = 3", "3/4 of the loft", "It weighs 5 kg.", "It costs £5 or 50p.", "10 − 4 = 6",
+        "Half of 12 is 6.", "So ½ = ½.", "1/2 of 6 = 3", "3/4 of the loft", "It weighs 5 kg.", "It costs £5 or 50p.", "10 − 4 = 6",
         "No scissors are needed.", "Work without water today.", "Nothing is cut, so there is no rope.",
         "They record the number sentence.", "The light goes out and the heavy stick falls.", "Which one is heavier?",
     ],

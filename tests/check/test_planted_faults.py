@@ -13,7 +13,14 @@ from storymaths.model.problem import Problem
 LIFT = "books/lamp-loft-lift"
 BOOK, STORY, S2, H1 = (f"{LIFT}/{name}.md" for name in ("index", "story", "session-2", "home-1"))
 PLANTED = yaml.safe_load((Path(__file__).parent / "planted.yaml").read_text(encoding="utf-8"))
-WITH_TESTS_OF_THEIR_OWN = ["home-too-hard", "quotes-too-long"]
+WITH_TESTS_OF_THEIR_OWN = [
+    "home-too-hard",
+    "quotes-too-long",
+    "file-unreadable",
+    "file-name-unusable",
+    "page-name-taken",
+    "moved-page-broken",
+]
 Planted = dict[str, str]
 
 

@@ -7,7 +7,7 @@ from typing import Any
 
 import pypdfium2 as pdfium
 import pytest
-from project import ROOT, collection, text_of
+from project import ROOT, collection, problems_with, text_of
 from render.sheets_made import Made, desk, made, session_with
 from render.test_sheets_on_paper import _off, _on_another, letters_of
 from storymaths.model.book import Book
@@ -94,7 +94,17 @@ def test_a_drawing_that_cannot_be_used_leaves_a_card_with_its_name(drawing: str)
 
 def test_a_drawing_with_a_script_or_a_link_elsewhere_is_not_used() -> None:
     assert usable(DONKEY)
-    assert [name for name in BAD if usable(BAD[name])] == ["nonsense path", "no size", "deep"]
+    assert [name for name in BAD if usable(BAD[name])] == []
+
+
+@pytest.mark.parametrize(
+    "drawing", [name for name in BAD if name != "huge"]
+)  # refused by its size, before anybody looks into it
+def test_a_drawing_that_cannot_be_used_is_a_problem_of_its_file(drawing: str) -> None:
+    name = "books/lamp-loft-lift/cast/donkey.svg"
+    problems = problems_with({name: BAD[drawing]})
+    assert {problem.rule for problem in problems} == {"drawing-unusable"}
+    assert all(problem.place.path == f"content/{name}" and problem.fix for problem in problems)
 
 
 def test_a_missing_drawing_is_no_trouble() -> None:

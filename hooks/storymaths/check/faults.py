@@ -9,9 +9,10 @@ from ..model.document import Document, Fault, FaultKind, Fields, Unread
 
 
 def faults(collection: Collection, kind: FaultKind) -> Iterator[Fault]:
-    """Every fault of a kind, in pages that could be used and pages that could not."""
+    """Every fault of a kind, in pages that could be used, pages that could not, and files beside them."""
     pages: tuple[Document[Fields] | Unread, ...] = (*collection.documents, *collection.unread)
     for page in pages:
         for fault in page.faults:
             if fault.kind == kind:
                 yield fault
+    yield from (fault for fault in collection.faults if fault.kind == kind)

@@ -43,7 +43,9 @@ def check(collection: Collection) -> Iterator[Problem]:
             if found not in files and found not in generated:
                 known = {*pages, *generated}
                 near = did_you_mean(found, known)
-                yield _problem(page, target, f"The link leads to {CONTENT}{found}, which is not there.{near}")
+                moved = collection.reference.moved.get(found)
+                now = f" It has moved: see {CONTENT}{moved.leads_to}." if moved else near
+                yield _problem(page, target, f"The link leads to {CONTENT}{found}, which is not there.{now}")
             elif anchor and found not in unread and anchor not in _anchors(found, pages, collection):
                 yield _problem(page, target, f'There is no place called "{anchor}" on {found}.')
 

@@ -64,7 +64,7 @@ def _sums_beyond(collection: Collection) -> Iterator[Problem]:
             continue
         for sentence in find_number_sentences(page.prose.text):
             limits = collection.reference.years[year_at(page, sentence.start)]
-            largest = max(int(n.replace(",", "")) for n in _WHOLE.findall(sentence.text))
+            largest = max((int(n.replace(",", "")) for n in _WHOLE.findall(sentence.text)), default=0)
             if limits.largest_calculated < largest <= limits.largest_number:
                 yield RULE.problem(
                     page.place_in_prose(sentence.start, sentence.text),

@@ -9,6 +9,7 @@ from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import Rule
 from . import (
+    address_forbidden,
     allergen_unnoted,
     apparatus_not_modelled,
     bend_without_objective,
@@ -18,27 +19,35 @@ from . import (
     caution_unknown,
     concept_unknown,
     dates_out_of_order,
+    drawing_unusable,
     field_duplicate,
     field_missing,
     field_mistyped,
     field_unknown,
+    file_name_unusable,
+    file_unreadable,
     fraction_beyond_year,
     front_matter_broken,
     holiday_unreadable,
     home_too_hard,
+    html_not_on_list,
     isbn_wrong,
     kind_unknown,
+    letter_misleading,
     link_broken,
     material_unknown,
     minutes_do_not_add,
     mistake_is_true,
+    moved_page_broken,
     needs_forward,
     number_beyond_year,
     number_sentence_untrue,
     objective_unknown,
     objective_wrong_year,
+    page_name_taken,
     page_outside_book,
     phrase_forbidden,
+    picture_from_elsewhere,
     picture_missing,
     picture_without_words,
     quotes_too_long,
@@ -74,9 +83,13 @@ class RuleModule(Protocol):
         """The problems it finds."""
 
 
-# In the order the report and `explain` list them: front matter, names, years, pages and steps, words and
+# In the order the report and `explain` list them: files, front matter, names, years, pages and steps, words and
 # signs, numbers, cautions, rights and reading.
 TABLE: tuple[RuleModule, ...] = (
+    file_unreadable,
+    file_name_unusable,
+    page_name_taken,
+    letter_misleading,
     front_matter_broken,
     kind_unknown,
     field_unknown,
@@ -119,7 +132,12 @@ TABLE: tuple[RuleModule, ...] = (
     home_too_hard,
     picture_without_words,
     picture_missing,
+    picture_from_elsewhere,
+    drawing_unusable,
     link_broken,
+    moved_page_broken,
+    address_forbidden,
+    html_not_on_list,
     isbn_wrong,
     title_twice,
     story_pages_differ,

@@ -10,7 +10,7 @@ from typing import Any, TypeVar, cast
 
 from .address import generated_pages, source_of
 from .book import Book, Story
-from .document import Document, Fields, Unread
+from .document import Document, Fault, Fields, Unread
 from .home import Home
 from .reference import Reference
 from .series import Page, Series
@@ -28,6 +28,8 @@ class Collection:
     files: frozenset[str]
     """Every file under ``content/``, as a path from the project root."""
     reference: Reference
+    faults: tuple[Fault, ...] = ()
+    """Of files that are no pages: drawings, and what should not be there."""
 
     def of_kind(self, kind: type[K]) -> tuple[Document[K], ...]:
         """The documents of one kind, in path order."""

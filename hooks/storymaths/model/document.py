@@ -2,26 +2,32 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import re
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Any, Generic, Literal, Protocol, TypeVar
 
 from .book import Book, Story
 from .home import Home
 from .problem import Place
+from .prose import BODY, Prose
 from .prose import Loc as Loc  # noqa: PLC0414 - part of what this module offers
-from .prose import Prose
 from .series import Page, Series
 from .session import Session
 
 Fields = Book | Story | Session | Home | Series | Page
 F_co = TypeVar("F_co", bound=Fields, covariant=True)
-FaultKind = Literal["broken", "kind", "unknown", "missing", "mistyped", "duplicate"]
+FaultKind = Literal["broken", "kind", "unknown", "missing", "mistyped", "duplicate", "file", "letter", "drawing"]
+
+
+_TAG = re.compile(r"<[A-Za-z/!?]")
+_ATTRIBUTE = re.compile(r"=(?<=[A-Za-z]=)")
 
 
 @dataclass(frozen=True, slots=True)
 class Fault:
-    """Something in front matter that could not be taken as meant. Rules put it into words."""
+    """Something in a file that could not be taken as meant. Rules put it into words."""
 
     kind: FaultKind
     place: Place
@@ -50,11 +56,24 @@ class Document(Generic[F_co]):
     prose: Prose
     locator: Locator = field(repr=False)
     faults: tuple[Fault, ...] = ()
+    front_marked: bool = True
+    """False where it is known that no text of the front matter is marked up: most are not, and are not gone through."""
 
     @property
     def folder(self) -> str:
         """The folder it stands in, as a path from the project root."""
         return self.path.rpartition("/")[0]
+
+    def texts(self) -> Iterator[tuple[Loc, str]]:
+        """Every text of the front matter and where it stands."""
+        return _texts(self.raw, ())
+
+    @cached_property
+    def marked_up(self) -> tuple[tuple[Loc, str], ...]:
+        """Every text that holds a mark of HTML, of attributes or of an address; the body last."""
+        front = self.texts() if self.front_marked else ()
+        found = [(loc, text) for loc, text in front if marked_up(text)]
+        return (*found, (BODY, self.body)) if marked_up(self.body) else tuple(found)
 
     def place(self, *loc: str | int, within: str = "") -> Place:
         """Where a value stands in the file."""
@@ -65,6 +84,23 @@ class Document(Generic[F_co]):
         passage = self.prose.passage_at(offset)
         nth = self.prose.text.count(words, passage.start, offset)
         return self.locator.place(passage.loc, words, nth)
+
+
+def marked_up(text: str) -> bool:
+    """Whether a text may hold HTML, an address or an attribute."""
+    # Each begins with a plain sign, which is some ten times as fast to look for as a pattern of all at once.
+    return "](" in text or "]:" in text or bool(_TAG.search(text) or _ATTRIBUTE.search(text))
+
+
+def _texts(value: Any, loc: Loc) -> Iterator[tuple[Loc, str]]:
+    if isinstance(value, str):
+        yield loc, value
+    elif isinstance(value, dict):
+        for key, inner in value.items():
+            yield from _texts(inner, (*loc, key))
+    elif isinstance(value, list):
+        for index, inner in enumerate(value):
+            yield from _texts(inner, (*loc, index))
 
 
 @dataclass(frozen=True)

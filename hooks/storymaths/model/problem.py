@@ -13,6 +13,12 @@ class Place:
     line: int = 1
     column: int = 1
 
+    @classmethod
+    def of(cls, path: str, text: str, at: int) -> Place:
+        """The spot of a position in the text of a whole file."""
+        before = text[:at]
+        return cls(path, before.count("\n") + 1, len(before) - before.rfind("\n"))
+
     def __str__(self) -> str:
         return f"{self.path}:{self.line}:{self.column}"
 

@@ -13,6 +13,9 @@ from typing import NamedTuple
 Loc = tuple[str | int, ...]
 """The way to a value in front matter: keys and list positions, as in ``("reads", 0, "pages")``."""
 
+BODY: Loc = ("[body]",)
+"""The text under the front matter."""
+
 VULGAR = {
     "½": Fraction(1, 2), "⅓": Fraction(1, 3), "⅔": Fraction(2, 3), "¼": Fraction(1, 4), "¾": Fraction(3, 4),
     "⅕": Fraction(1, 5), "⅖": Fraction(2, 5), "⅗": Fraction(3, 5), "⅘": Fraction(4, 5), "⅙": Fraction(1, 6),

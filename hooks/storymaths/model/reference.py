@@ -11,7 +11,9 @@ from .fields import Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
 from .material import Caution, Material
+from .moved import Moved
 from .objective import Framework, Objective
+from .problem import Place
 from .year import YearLimits
 
 
@@ -25,6 +27,25 @@ class ActivityCaps(Strict):
     tries: int
 
 
+class FileLimits(Strict):
+    """The most a file may hold."""
+
+    page_bytes: int
+    picture_bytes: int
+    paragraph_characters: int
+    brackets: int
+    nested: int
+    drawing_nested: int
+
+
+class PublishedLimits(Strict):
+    """The most the finished site may weigh."""
+
+    page_bytes: int
+    file_bytes: int
+    site_bytes: int
+
+
 class Limits(Strict):
     """Numbers the checks need that are a matter of choice."""
 
@@ -33,6 +54,8 @@ class Limits(Strict):
     home_reading_slack: float
     class_size: int
     activity: ActivityCaps
+    files: FileLimits
+    published: PublishedLimits
 
 
 @dataclass(frozen=True)
@@ -50,6 +73,10 @@ class Reference:
     bank_holidays: BankHolidays
     limits: Limits
     imprint: Imprint
+    moved: Mapping[str, Moved]
+    """Pages that are no longer where they were, by their old source."""
+    moved_places: Mapping[str, Place]
+    """Where each of them stands in ``site_data/moved.yaml``."""
     objectives: Mapping[tuple[str, str], Objective]
     """Every objective by framework and code."""
 

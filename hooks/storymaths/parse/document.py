@@ -4,17 +4,19 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 from pydantic import ValidationError
 
 from ..model.book import Book, Story
-from ..model.document import Document, Fault, Fields, Loc, Unread
+from ..model.document import Document, Fault, Fields, Loc, Unread, marked_up
 from ..model.home import Home
 from ..model.problem import Place
+from ..model.prose import BODY
 from ..model.series import Page, Series
 from ..model.session import Session
-from .prose import BODY, gather
+from .prose import gather
 from .schema_faults import faults_of, without_unknown
 from .yaml_text import BrokenYaml, YamlLocator, load
 
@@ -31,18 +33,25 @@ class FileLocator:
     def __init__(self, path: str, front: str, body: str, body_line: int) -> None:
         self._front = YamlLocator(path, front, _LINES_ABOVE)
         self._path, self._body, self._body_line = path, body, body_line
+        self._found: dict[str, list[int]] = {}
 
     def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
         """See ``Locator.place``; ``("[body]",)`` is the text under the front matter."""
         if loc != BODY:
             return self._front.place(loc, within, nth)
-        at = 0
-        if within:
-            at = self._body.find(within)
-            for _ in range(nth):
-                at = self._body.find(within, at + 1)
-        before = self._body[: max(at, 0)]
+        places = self._places_of(within) if within else [0]
+        before = self._body[: places[nth] if nth < len(places) else 0]
         return Place(self._path, self._body_line + before.count("\n"), len(before) - before.rfind("\n"))
+
+    def _places_of(self, words: str) -> list[int]:
+        """Where some words start in the body; kept, since a fault made once is often made a thousand times."""
+        if words not in self._found:
+            starts, at = list[int](), self._body.find(words)
+            while at >= 0:
+                starts.append(at)
+                at = self._body.find(words, at + 1)
+            self._found[words] = starts
+        return self._found[words]
 
 
 def parse_document(path: str, text: str) -> Document[Fields] | Unread:
@@ -60,7 +69,10 @@ def parse_document(path: str, text: str) -> Document[Fields] | Unread:
         return Unread(path, {}, (Fault("broken", place, "", broken.reason),))
     locator = FileLocator(path, front, body, body_line)
     faults = [Fault("duplicate", Place(path, t.line + _LINES_ABOVE, t.column), t.key) for t in twice]
-    return _validated(path, raw, body, body_line, locator, faults)
+    page = _validated(path, raw, body, body_line, locator, faults)
+    # An escape such as \x3c can spell any mark.
+    marked = "\\" in front or marked_up(front)
+    return page if marked or isinstance(page, Unread) else replace(page, front_marked=False)
 
 
 def _why_no_front_matter(text: str) -> str:

@@ -6,14 +6,13 @@ import re
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from ..model.prose import Loc, Passage, Prose
+from ..model.prose import BODY, Loc, Passage, Prose
 
 # Keys whose values are names, codes or directions to the adult rather than words of the lesson.
 NOT_PROSE = frozenset(
     "kind status book item risk picture id isbn licence contact version rights rights_note objectives revisits "
     "concepts themes materials things models alone theme plural changed".split()
 )
-BODY: Loc = ("[body]",)
 _SEPARATOR = "\n\n"
 _MARKS = ("](", "<", "`", "{")
 _NOT_READ = re.compile(

@@ -14,6 +14,7 @@ from ..model.fields import Strict
 from ..model.holiday import BankHolidays
 from ..model.imprint import Imprint
 from ..model.material import Caution, Material
+from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.problem import Place
 from ..model.reference import Limits, Reference
@@ -70,6 +71,12 @@ class CautionsFile(Strict):
     cautions: tuple[Caution, ...]
 
 
+class MovedFile(Strict):
+    """``moved.yaml``."""
+
+    moved: tuple[Moved, ...]
+
+
 class _Reader:
     """Reads the files one after another and gathers every fault before giving up."""
 
@@ -86,6 +93,10 @@ class _Reader:
             value, twice = load(text)
         except FileNotFoundError:
             self.faults.append(Fault("broken", Place(path), "", "the file is not there"))
+            return None
+        except UnicodeDecodeError as error:
+            reason = f"byte {error.start + 1:,} is not plain UTF-8 text"
+            self.faults.append(Fault("broken", Place(path), "", reason))
             return None
         except BrokenYaml as broken:
             self.faults.append(Fault("broken", Place(path, broken.line, broken.column), "", broken.reason))
@@ -118,9 +129,9 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     bank = reader.read("bank_holidays.yaml", BankHolidays)
     limits = reader.read("limits.yaml", Limits)
     imprint = reader.read("imprint.yaml", Imprint)
-    if reader.faults or not (
-        years and concepts and themes and words and materials and cautions and bank and limits and imprint
-    ):
+    moved = reader.read("moved.yaml", MovedFile)
+    others = concepts and themes and words and materials and cautions
+    if reader.faults or not (years and others and bank and limits and imprint and moved):
         raise ReferenceError(reader.faults)
     reference = Reference(
         frameworks=frameworks,
@@ -134,6 +145,10 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         bank_holidays=bank,
         limits=limits,
         imprint=imprint,
+        moved={page.was: page for page in moved.moved},
+        moved_places={
+            page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)
+        },
         objectives={
             (name, objective.code): objective
             for name, framework in frameworks.items()
@@ -147,6 +162,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         "materials.yaml": [("materials", m.id) for m in materials.materials],
         "cautions.yaml": [("cautions", c.id) for c in cautions.cautions],
         "bank_holidays.yaml": [("holidays", str(day.date)) for day in bank.holidays],
+        "moved.yaml": [("moved", m.was) for m in moved.moved],
     } | {f"curricula/{name}.yaml": [("objectives", o.code) for o in f.objectives] for name, f in frameworks.items()}
     faults = list(faults_in_links(reference, listed, reader.locators))
     if faults:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any
 
 import yaml
@@ -12,7 +13,10 @@ from ..model.problem import Place
 
 # The C loader is some eight times faster than the pure one; PyYAML's wheels carry it.
 _Loader = yaml.CSafeLoader
+_DEEPEST = 32
+"""Levels inside each other. Front matter has five; a thousand, which is where the C loader stops, are a trap."""
 _WORDS = "tag:yaml.org,2002:str"
+_PLAIN = frozenset({"tag:yaml.org,2002:seq", "tag:yaml.org,2002:map"})
 
 
 class BrokenYaml(ValueError):
@@ -74,6 +78,7 @@ class _Values:
     def __init__(self, loader: yaml.CSafeLoader) -> None:
         self._loader = loader
         self._seen: set[int] = set()
+        self._deep = 0
         self.twice: list[TwiceKey] = []
 
     def of(self, node: yaml.Node) -> Any:
@@ -83,10 +88,19 @@ class _Values:
         if id(node) in self._seen:
             line, column = node.start_mark.line + 1, node.start_mark.column + 1
             raise BrokenYaml("an alias (*) repeats it elsewhere; write the value out in both places", line, column)
+        if node.tag not in _PLAIN:
+            line, column = node.start_mark.line + 1, node.start_mark.column + 1
+            raise BrokenYaml(
+                "a tag (!) asks for something to be made of it; write words, lists and keys only", line, column
+            )
         self._seen.add(id(node))
-        if node.__class__ is yaml.SequenceNode:
-            return [self.of(item) for item in node.value]
-        return self._mapping(node)
+        self._deep += 1
+        if self._deep > _DEEPEST:
+            reason = "lists stand inside lists too many times over"
+            raise BrokenYaml(reason, node.start_mark.line + 1, node.start_mark.column + 1)
+        made = [self.of(item) for item in node.value] if node.__class__ is yaml.SequenceNode else self._mapping(node)
+        self._deep -= 1
+        return made
 
     def _mapping(self, node: yaml.Node) -> dict[Any, Any]:
         made: dict[Any, Any] = {}
@@ -113,13 +127,18 @@ class YamlLocator:
     def __init__(self, path: str, text: str, lines_above: int = 0) -> None:
         self._path, self._text, self._above = path, text, lines_above
 
+    @cached_property
+    def _node(self) -> yaml.Node | None:
+        """Composed when a problem needs it, and then kept: where there is one there are often many."""
+        return compose(self._text)
+
     def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
         """The place of a value; of its key where ``loc`` ends in ``[key]``; of the nearest parent if missing.
 
         With ``within``, the place of the ``nth`` (from 0) time those words stand in the value.
         """
         try:
-            node = compose(self._text)
+            node = self._node
         except BrokenYaml as broken:
             return Place(self._path, broken.line + self._above, broken.column)
         key: yaml.Node | None = None

@@ -9,6 +9,7 @@ from pathlib import Path
 from ..render.site import Site
 from .data_files import data_files
 from .letterforms import letterforms
+from .moved_pages import moved_pages
 
 _LOOK = Path(__file__).parents[2] / "theme" / "look"
 PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "weeks.css", "print.css")
@@ -18,7 +19,7 @@ _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
 def assets(site: Site, kept: Path) -> Mapping[str, bytes | str]:
     """Each file's address from the site's root, and what is in it. ``kept`` holds what is made once."""
-    return {**data_files(site), "look/site.css": stylesheet(), **letterforms(kept / "letterforms")}
+    return {**data_files(site), **moved_pages(site), "look/site.css": stylesheet(), **letterforms(kept / "letterforms")}
 
 
 def stylesheet() -> str:

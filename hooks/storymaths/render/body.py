@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from html import escape
 from xml.etree import ElementTree
 
 import markdown
@@ -11,6 +12,7 @@ from markdown.inlinepatterns import InlineProcessor
 from markdown.treeprocessors import Treeprocessor
 
 from ..model.address import link, resolve, slug
+from .cleaning import cleaned
 
 _HEADINGS = ("h1", "h2", "h3", "h4", "h5", "h6")
 _ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//|#|/", re.IGNORECASE)
@@ -38,7 +40,9 @@ class _Links(Treeprocessor):
             if target and not _ELSEWHERE.match(target):
                 path, mark, place = target.partition("#")
                 anchor.set("href", link(resolve(path, self.here), self.here) + mark + place)
-        taken: set[str] = set()
+        for table in root.iter("table"):
+            _line_up(table)
+        taken: dict[str, int] = {}
         for index, child in enumerate(list(root)):
             if child.tag in _HEADINGS and "id" not in child.attrib:
                 child.set("id", _free(slug("".join(child.itertext())), taken))
@@ -51,13 +55,21 @@ class _Links(Treeprocessor):
                 root.insert(index, frame)
 
 
-def _free(name: str, taken: set[str]) -> str:
-    """The name, with a number after it if a heading above has it already."""
-    free, number = name, 1
+def _line_up(table: ElementTree.Element) -> None:
+    """Columns set right or in the middle, by class: the converter's style attributes are against the page's policy."""
+    for cell in (*table.iter("th"), *table.iter("td")):
+        _, _, side = cell.attrib.pop("style", "").rstrip(";").rpartition(" ")
+        if side in ("right", "center"):
+            cell.set("class", f"set-{side}")
+
+
+def _free(name: str, taken: dict[str, int]) -> str:
+    """The name, with a number after it if a heading above has it already. ``taken`` counts how often each was asked."""
+    free = name
     while free in taken:
-        number += 1
-        free = f"{name}-{number}"
-    taken.add(free)
+        taken[name] += 1
+        free = f"{name}-{taken[name]}"
+    taken[free] = 1
     return free
 
 
@@ -83,9 +95,12 @@ _MARKDOWN = markdown.Markdown(
 
 
 def markdown_to_html(text: str, here: str) -> str:
-    """A stretch of Markdown as HTML. One converter serves all: making one costs as much as a short page."""
+    """A stretch of Markdown as HTML, cleaned. One converter serves all: making one costs as much as a short page."""
     _EXTENSION.links.here = here
-    return _MARKDOWN.reset().convert(text)
+    try:
+        return cleaned(_MARKDOWN.reset().convert(text))
+    except RecursionError:  # lists inside lists without end, in a text that no rule reads as prose: shown as it is
+        return f"<p>{escape(text)}</p>"
 
 
 _SECTION = re.compile(r'<h2 id="([^"]*)">(.*?)</h2>', re.DOTALL)

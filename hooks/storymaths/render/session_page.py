@@ -12,6 +12,13 @@ from .objectives import shown
 from .screens.pages import leaves_on_screen
 from .site import Rendered, Site
 
+_LONGEST_SHOWN = 60
+
+
+def lasting(minutes: int) -> int:
+    """Minutes as the timetable shows their length: to the nearest five, from 5 to 60."""
+    return min(_LONGEST_SHOWN, max(5, 5 * round(minutes / 5)))
+
 
 def draw_session(site: Site, page: Document[Session]) -> Rendered:
     """The page of a session."""
@@ -39,6 +46,7 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         bends=[(year, bend, shown(bend.objectives, reference)) for year, bend in sorted(session.bends.items())],
         new_words=[reference.words[word] for word in session.words.new if word in reference.words],
         known_words=[reference.words[word] for word in session.words.again if word in reference.words],
+        lasting=lasting,
         class_size=reference.limits.class_size,
         screen=screen_page(source),
         leaves=1 + len(leaves_on_screen(site, page)),

@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from functools import lru_cache
-from xml.etree import ElementTree
+
+from ...parse.drawing import faults_in_drawing
 
 LARGEST = 400_000
 """Characters of a drawing. A whole scene takes some ten thousand."""
-_FORBIDDEN_TAGS = frozenset({"script", "foreignObject", "image", "iframe", "a", "animate", "set"})
-_DECLARES = re.compile(r"<!(?:DOCTYPE|ENTITY)", re.IGNORECASE)
-_ELSEWHERE = re.compile(r"@import|url\(\s*['\"]?(?!#)", re.IGNORECASE)
 _STYLE = """
 .fig-line,.fig-soft,.fig-fill{stroke:#2b2a33;stroke-width:2.5;fill:none}.fig-soft{fill:#fff}.fig-fill{fill:#ccc}
 .fig-mark{stroke:#2b2a33;stroke-width:3;fill:none}circle.fig-mark{fill:#2b2a33}
@@ -24,23 +21,8 @@ _STYLE = """
 
 @lru_cache(maxsize=512)
 def usable(svg: str) -> bool:
-    """Whether a drawing is one picture by itself: well formed, of a fair size, with no script and no link elsewhere."""
-    if len(svg) > LARGEST or _DECLARES.search(svg) or _ELSEWHERE.search(svg):
-        return False
-    try:
-        root = ElementTree.fromstring(svg)
-    except ElementTree.ParseError:
-        return False
-    return root.tag.endswith("svg") and "viewBox" in root.attrib and not any(map(_reaches_out, root.iter()))
-
-
-def _reaches_out(element: ElementTree.Element) -> bool:
-    if element.tag.rpartition("}")[2] in _FORBIDDEN_TAGS:
-        return True
-    return any(
-        name.startswith("on") or (name.rpartition("}")[2] == "href" and not value.startswith("#"))
-        for name, value in element.attrib.items()
-    )
+    """Whether a drawing is one picture by itself, as the rule ``drawing-unusable`` asks: a last look before paper."""
+    return len(svg) <= LARGEST and not faults_in_drawing("", svg)
 
 
 def standing_alone(figure: str) -> str:

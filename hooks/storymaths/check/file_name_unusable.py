@@ -1,0 +1,46 @@
+"""Names of files and folders that are not the same everywhere."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from ..model.address import CONTENT, source_of
+from ..model.collection import Collection
+from ..model.problem import Place, Problem
+from ..model.rule import Rule
+
+RULE = Rule(
+    name="file-name-unusable",
+    says="Files and folders are named in small letters, digits and single hyphens, with one dot before the ending.",
+    why="Names become addresses; some systems take Page-1 and page-1 for one, and some will not open a file called con.",
+    source="Reserved names: Microsoft, Naming Files, Paths, and Namespaces. The rest is a rule of this collection.",
+    wrong="Session 1 (new).md",
+    right="session-1.md",
+)
+_PART = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
+_RESERVED = re.compile(r"(?:con|prn|aux|nul|com[0-9]|lpt[0-9])\Z")
+_LONGEST = 80
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each file whose own name, or the name of a folder it is in, cannot be used."""
+    for path in sorted(collection.files):
+        *folders, file = source_of(path).split("/")
+        name, dot, ending = file.rpartition(".")
+        for part in (*folders, name if dot else file, *([ending] if dot else ())):
+            if wrong := _wrong_with(part):
+                yield RULE.problem(
+                    Place(path),
+                    f'"{part}" {wrong}.',
+                    f"rename it under {CONTENT}: small letters, digits and hyphens, such as session-1.md.",
+                )
+                break
+
+
+def _wrong_with(part: str) -> str:
+    if _RESERVED.match(part):
+        return "is a name that Windows keeps for itself"
+    if len(part) > _LONGEST:
+        return f"is longer than {_LONGEST} letters"
+    return "" if _PART.fullmatch(part) else "is not a name made of small letters, digits and single hyphens"

@@ -1,0 +1,117 @@
+"""The command ``publish``: the site checked, built aside, tried, and put in place in one step; and back again."""
+
+from __future__ import annotations
+
+import argparse
+import datetime
+import errno
+import signal
+import sys
+from collections.abc import Callable
+from functools import partial
+from pathlib import Path
+from types import FrameType
+
+from .pipeline import Reading, read_and_check
+from .release.build_aside import BuildFailed, build_aside
+from .release.editions import Editions
+from .release.publishing import Asked, Outcome, go_back, publish, rehearse
+from .release.refused import Refused
+from .terminal import as_text
+
+FAILED, MISUSED = 1, 2
+_NO_ROOM = (errno.ENOSPC, errno.EDQUOT, errno.EFBIG)
+_NOT_BUILT_FROM = ("content", "site_data", "hooks")
+
+
+def run(root: Path, options: argparse.Namespace) -> int:
+    """Publishes, rehearses or goes back; 0 when it is done, 1 when something is wrong, 2 when it is misused."""
+    signal.signal(signal.SIGTERM, _end)
+    editions = Editions(options.dest)
+    try:
+        return _back(editions, options) if options.back else _publish(root, editions, options)
+    except Refused as refused:
+        print(refused, file=sys.stderr)
+        return MISUSED
+    except KeyboardInterrupt:
+        print(f"\nStopped. {_as_it_was(editions)}", file=sys.stderr)
+    except BuildFailed as failed:
+        print(f"The site could not be built:\n{failed}\n{_as_it_was(editions)}", file=sys.stderr)
+    except OSError as error:
+        if error.errno in _NO_ROOM:
+            print(
+                f"There is no room left on the disk to publish {editions.dest}. {_as_it_was(editions)}", file=sys.stderr
+            )
+        else:
+            where = f" ({error.filename})" if error.filename else ""
+            print(
+                f"Publishing {editions.dest} failed: {error.strerror}{where}. {_as_it_was(editions)}", file=sys.stderr
+            )
+    return FAILED
+
+
+def _publish(root: Path, editions: Editions, options: argparse.Namespace) -> int:
+    for name in _NOT_BUILT_FROM:
+        if editions.dest.is_relative_to(root / name):
+            raise Refused(f"{editions.dest} is inside {name}/, which the site is made from: publish somewhere else.")
+    reading = read_and_check(root)
+    if reading.problems or reading.collection is None:
+        print(f"{as_text(reading.problems)}\n{_count(len(reading.problems))}. {_as_it_was(editions)}")
+        return FAILED
+    asked = _asked(root, reading, options)
+    outcome = rehearse(editions, asked) if options.dry_run else publish(editions, asked)
+    if outcome.problems:
+        print(
+            f"{as_text(outcome.problems)}\n{_count(len(outcome.problems))} in the finished site. {_as_it_was(editions)}"
+        )
+        return FAILED
+    print(_told(editions, outcome))
+    return 0
+
+
+def _asked(root: Path, reading: Reading, options: argparse.Namespace) -> Asked:
+    assert reading.collection is not None
+    build: Callable[[Path], None] = partial(build_aside, root)
+    limits = reading.collection.reference.limits.published
+    return Asked(build, limits, reading.collection.files, datetime.date.today(), options.wait, _waiting)
+
+
+def _back(editions: Editions, options: argparse.Namespace) -> int:
+    if options.dry_run:
+        last = editions.last
+        print(f"Edition {last} would be shown." if last else "There is no earlier edition to go back to.")
+        return 0 if last else FAILED
+    number = go_back(editions, options.wait, _waiting)
+    print(f"{editions.dest} shows edition {number} again. The same command once more undoes this.")
+    return 0
+
+
+def _told(editions: Editions, outcome: Outcome) -> str:
+    changes = outcome.changes
+    what = f"{outcome.pages} pages, {_megabytes(outcome.size)}: {changes.new} new, {changes.changed} changed, {changes.gone} gone."
+    if outcome.edition is None:
+        return f"A rehearsal: {what} Nothing was published."
+    kept = " The one before is kept: --back shows it again." if editions.last is not None else ""
+    return f"Published {editions.dest}, edition {outcome.edition}: {what} Packed, {_megabytes(outcome.packed)}.{kept}"
+
+
+def _as_it_was(editions: Editions) -> str:
+    shown = editions.current is not None
+    return f"Nothing was published; {'the site is as it was' if shown else 'there is no site there yet'}."
+
+
+def _megabytes(size: int) -> str:
+    return f"{size / 1e6:.1f} MB"
+
+
+def _count(problems: int) -> str:
+    return "1 problem" if problems == 1 else f"{problems} problems"
+
+
+def _waiting() -> None:
+    print("Another publish to this place is running; waiting for it …", file=sys.stderr, flush=True)
+
+
+def _end(signal_number: int, frame: FrameType | None) -> None:
+    # As an exception it passes through what puts things away; a plain end would leave that to the next run.
+    raise SystemExit(128 + signal_number)

@@ -1,0 +1,99 @@
+"""What keeps a file from being read as a page: bytes that are no text, and text too big or too tangled to work on.
+
+Markdown's cost grows with the square of some things, so each is bounded: what is refused here is never converted.
+The bounds stand in ``site_data/limits.yaml``, some five times what any page of lessons needs.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from functools import lru_cache
+
+from ..model.document import Document, Fault, Fields
+from ..model.problem import Place
+from ..model.reference import FileLimits
+from .letters import HIDES, UNSEEN, named
+
+_TANGLES = {"[": "square brackets", "]": "square brackets", "<": "signs of <"}
+_MARK = r"[ \t]*(?:>|[-*+][ \t]|\d+[.)][ \t])"
+_GAP = re.compile(r"\n(?:[ \t]*\n)+")
+_MOST_DIGITS = 40
+_DIGITS = re.compile(rf"[0-9][0-9,.]{{{_MOST_DIGITS}}}")
+_ACTIVITY = re.compile(r"[ ]*(?:`{3,}|~{3,})[ ]*maths\b")
+_SPACES_A_LEVEL = 4
+
+
+def page_text(path: str, data: bytes, limits: FileLimits) -> str | list[Fault]:
+    """The text of a page, or why it cannot be used, each fault with its place."""
+    if len(data) > limits.page_bytes:
+        return [too_large(path, len(data), limits.page_bytes)]
+    try:
+        text = data.decode("utf-8-sig").replace("\r\n", "\n")
+    except UnicodeDecodeError as error:
+        before = data[: error.start].decode("utf-8", "replace").removeprefix("\ufeff").replace("\r\n", "\n")
+        return [Fault("file", Place.of(path, before, len(before)), "", "a byte here is not plain UTF-8 text")]
+    return list(_tangles(path, text, limits)) or text
+
+
+def nested_in_fields(page: Document[Fields], limits: FileLimits) -> Iterator[Fault]:
+    """A text of the front matter with lists inside lists: there they need not begin a line of the file."""
+    nested = _nested(limits.nested).search(f"\n{page.prose.text}")
+    if nested:
+        yield Fault("file", page.place_in_prose(nested.start(), ""), "", _too_deep(limits))
+
+
+def faults_in_fields(page: Document[Fields], limits: FileLimits) -> Iterator[Fault]:
+    """Texts of the front matter that run on for too long, or spell out by ``\\u`` a sign that is not seen."""
+    for loc, text in page.texts():
+        if len(text) > limits.paragraph_characters:
+            yield Fault("file", page.place(*loc), "", too_long(limits))
+        if sign := UNSEEN.search(text):
+            yield Fault("letter", page.place(*loc), "", f"the sign {named(sign.group())} {HIDES}")
+
+
+def too_large(path: str, size: int, most: int) -> Fault:
+    """A file above its limit."""
+    return Fault("file", Place(path), "", f"it is {size:,} bytes long, and {most:,} is the most for a file of its sort")
+
+
+def too_long(limits: FileLimits) -> str:
+    """What is wrong with a text, in front matter or body, that runs on without a break."""
+    return f"this text runs on for more than {limits.paragraph_characters:,} characters without a break"
+
+
+def _too_deep(limits: FileLimits) -> str:
+    return f"lists or quotations stand inside each other more than {limits.nested} deep"
+
+
+def _tangles(path: str, text: str, limits: FileLimits) -> Iterator[Fault]:
+    for sign, name in _TANGLES.items():
+        if text.count(sign) > limits.brackets:
+            at = [match.start() for match in re.finditer(re.escape(sign), text)][limits.brackets]
+            yield Fault("file", Place.of(path, text, at), "", f"it has more than {limits.brackets:,} {name}")
+    if digits := _DIGITS.search(text):
+        detail = f"it holds a number of more than {_MOST_DIGITS} digits"
+        yield Fault("file", Place.of(path, text, digits.start()), "", detail)
+    for at in _long_paragraphs(text, limits.paragraph_characters):
+        yield Fault("file", Place.of(path, text, at), "", too_long(limits))
+    nested = _nested(limits.nested).search(text)
+    if nested:
+        yield Fault("file", Place.of(path, text, nested.start() + 1), "", _too_deep(limits))
+
+
+def _long_paragraphs(text: str, most: int) -> Iterator[int]:
+    """Where paragraphs of the body longer than ``most`` start. An activity is data, with bounds of its own."""
+    start = max(0, text.find("\n---", 3)) if text.startswith("---") else 0
+    if len(text) - start <= most:
+        return  # nearly all pages are
+    for gap in (*_GAP.finditer(text, start), None):
+        end = gap.start() if gap else len(text)
+        if end - start > most and not _ACTIVITY.match(text, start):
+            yield start
+        start = gap.end() if gap else end
+
+
+@lru_cache(maxsize=1)
+def _nested(most: int) -> re.Pattern[str]:
+    """Finds the line end above what is nested too deep: more marks in a row, or further in, than so many levels."""
+    return re.compile(rf"\n(?:(?:{_MARK}){{{most + 1}}}|[ \t]{{{_SPACES_A_LEVEL * (most + 1)}}}{_MARK})")

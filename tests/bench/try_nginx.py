@@ -1,0 +1,166 @@
+"""Tries the README's nginx settings on a published site: packing, keeping, policy, moved pages, pages not there.
+
+``python tests/bench/try_nginx.py [DEST]`` publishes this project to a folder that goes away, unless DEST is a site that
+is published already, serves it on 127.0.0.1 by Debian's nginx (with libnginx-mod-http-brotli-static), and asks for a
+page of each sort. It says what came, and ends with 1 if anything is not as it should be.
+"""
+
+from __future__ import annotations
+
+import gzip
+import http.client
+import os
+import re
+import shutil
+import socket
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+import brotli  # type: ignore[import-untyped]
+
+ROOT = Path(__file__).resolve().parents[2]
+SESSION = "/books/lamp-loft-lift/session-2.html"
+MOVED = "- {from: books/lamp-loft-lift/home-9.md, to: books/lamp-loft-lift/home-1.md, since: 2027-01-11}"
+FRAME = """\
+include /etc/nginx/modules-enabled/*.conf;
+daemon off;
+pid {folder}/nginx.pid;
+error_log {folder}/error.log;
+events {{ worker_connections 64; }}
+http {{
+    include /etc/nginx/mime.types;
+    default_type application/octet-stream;
+    access_log off;
+    client_body_temp_path {folder}/body; proxy_temp_path {folder}/proxy; fastcgi_temp_path {folder}/fastcgi;
+    uwsgi_temp_path {folder}/uwsgi; scgi_temp_path {folder}/scgi;
+{settings}
+}}
+"""
+Answer = tuple[int, dict[str, str], bytes]
+
+
+def main() -> int:
+    """Publishes, serves, asks; 0 if all is as it should be."""
+    nginx = shutil.which("nginx") or "/usr/sbin/nginx"
+    if not Path(nginx).exists():
+        print("There is no nginx here: apt-get install nginx libnginx-mod-http-brotli-static")
+        return 2
+    with tempfile.TemporaryDirectory() as made:
+        folder = Path(made)
+        folder.chmod(0o755)  # nginx's workers are another user
+        dest = Path(sys.argv[1]).absolute() if len(sys.argv) > 1 else published(folder)
+        with served(nginx, folder, dest) as port:
+            wrong = [line for line in asked(port, dest) if line]
+    print("\n".join(wrong) or "All as it should be.")
+    return 1 if wrong else 0
+
+
+def published(folder: Path) -> Path:
+    """This project with one page moved, published."""
+    project = folder / "project"
+    for name in ("content", "site_data", "hooks"):
+        shutil.copytree(ROOT / name, project / name, ignore=shutil.ignore_patterns("__pycache__"))
+    settings = (ROOT / "mkdocs.yml").read_text(encoding="utf-8").replace("print_sheets: true", "print_sheets: false")
+    (project / "mkdocs.yml").write_text(settings, encoding="utf-8")
+    (project / "site_data/moved.yaml").write_text(f"moved:\n  {MOVED}\n", encoding="utf-8")
+    dest = folder / "lessons"
+    command = [sys.executable, "-m", "storymaths", "publish", str(dest)]
+    environment = {**os.environ, "PYTHONPATH": str(project / "hooks")}
+    subprocess.run(command, cwd=project, env=environment, check=True)
+    return dest
+
+
+@contextmanager
+def served(nginx: str, folder: Path, dest: Path) -> Iterator[int]:
+    """nginx with the README's settings over ``dest``; yields its port."""
+    found = re.search(r"```nginx\n(.*?)```", (ROOT / "README.md").read_text(encoding="utf-8"), re.DOTALL)
+    assert found, "the README has no settings for nginx"
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port: int = free.getsockname()[1]
+    settings = found.group(1).replace("/srv/www/lessons", str(dest)).replace("listen 80;", f"listen 127.0.0.1:{port};")
+    (folder / "nginx.conf").write_text(FRAME.format(folder=folder, settings=settings), encoding="utf-8")
+    command = [nginx, "-c", str(folder / "nginx.conf"), "-e", str(folder / "error.log")]
+    subprocess.run([*command, "-t", "-q"], check=True)
+    server = subprocess.Popen(command)
+    try:
+        for _ in range(100):
+            with socket.socket() as knock:
+                if knock.connect_ex(("127.0.0.1", port)) == 0:
+                    break
+            time.sleep(0.05)
+        yield port
+    finally:
+        server.terminate()
+        server.wait()
+
+
+def ask(port: int, path: str, **headers: str) -> Answer:
+    """One request; header names in small letters."""
+    connection = http.client.HTTPConnection("127.0.0.1", port, timeout=20)
+    connection.request("GET", path, headers={name.replace("_", "-"): value for name, value in headers.items()})
+    answer = connection.getresponse()
+    data = answer.read()
+    connection.close()
+    return answer.status, {name.lower(): value for name, value in answer.getheaders()}, data
+
+
+def asked(port: int, dest: Path) -> Iterator[str]:
+    """What is not as it should be, a line each; what came is printed."""
+    plain = (dest / SESSION[1:]).read_bytes()
+    for coding, unpacked in (
+        ("", bytes),
+        ("gzip", gzip.decompress),
+        ("br", brotli.decompress),
+        ("gzip, br", brotli.decompress),
+    ):
+        status, headers, data = ask(port, SESSION, Accept_Encoding=coding)
+        print(f"{status} {SESSION} as {headers.get('content-encoding', 'plain')}: {len(data):,} bytes")
+        yield _unless((status, unpacked(data)) == (200, plain), f"{coding or 'plain'}: not the page")
+        yield _unless(
+            headers.get("content-encoding", "") == coding.rpartition(" ")[2], f"{coding}: came as something else"
+        )
+        yield _unless("accept-encoding" in headers.get("vary", "").lower(), f"{coding}: no Vary: Accept-Encoding")
+    status, headers, _ = ask(port, SESSION)
+    yield _unless(headers.get("content-type") == "text/html; charset=utf-8", f"type: {headers.get('content-type')}")
+    yield _unless(headers.get("content-security-policy") == "frame-ancestors 'self'", "no policy on who may frame")
+    yield _unless(headers.get("x-content-type-options") == "nosniff", "no nosniff")
+    yield _unless("set-cookie" not in headers, "a cookie")
+    status, _, data = ask(port, SESSION, If_None_Match=headers["etag"])
+    print(f"{status} {SESSION} again, with its tag: {len(data)} bytes")
+    yield _unless(status == 304, "fetched again although it has not changed")
+    fragment = next((dest / "pagefind/fragment").iterdir()).name
+    kept = {
+        SESSION: "no-cache", "/look/site.css": "no-cache", "/catalogue.json": "no-cache", "/pagefind/pagefind-entry.json": "no-cache",
+        f"/pagefind/fragment/{fragment}": "public, max-age=31536000, immutable", "/fonts/text.woff2": "public, max-age=604800",
+    }  # fmt: skip
+    for path, rule in kept.items():
+        status, headers, _ = ask(port, path)
+        print(f"{status} {path}: {headers.get('content-type')}; {headers.get('cache-control')}")
+        yield _unless((status, headers.get("cache-control")) == (200, rule), f"{path}: kept by another rule")
+    status, headers, data = ask(port, "/books/nowhere.html")
+    print(f"{status} /books/nowhere.html: {len(data):,} bytes")
+    yield _unless(status == 404 and b"There is no such page" in data, "not our own page for what is not there")
+    yield _unless("content-security-policy" in headers, "no policy on the page for what is not there")
+    if (dest / "books/lamp-loft-lift/home-9.html").exists():
+        status, headers, _ = ask(port, "/books/lamp-loft-lift/home-9.html")
+        print(f"{status} /books/lamp-loft-lift/home-9.html to {headers.get('location')}")
+        yield _unless(
+            status == 301 and headers.get("location", "").endswith("/home-1.html"), "a moved page is not led on"
+        )
+    for path in ("/../lessons.editions/1.json", "/..%2flessons.editions/1.json", "/.git/config"):
+        status, _, _ = ask(port, path)
+        yield _unless(status in (400, 403, 404), f"{path}: {status}")
+
+
+def _unless(right: bool, wrong: str) -> str:
+    return "" if right else f"WRONG: {wrong}"
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,125 @@
+"""Content written to do harm: each is a problem of its file, in words, and a page of it drawn all the same runs nothing.
+
+How long each takes is for ``tests/bench/bench_hostile.py`` to say.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+import yaml
+from project import collection as whole
+from project import problems_with, reference, text_of
+from storymaths.activities.on_pages import check_activities
+from storymaths.check.rules import check_all
+from storymaths.model.collection import Collection
+from storymaths.model.document import Document, Fields
+from storymaths.model.problem import Problem
+from storymaths.parse.collection import read_collection
+from storymaths.parse.document import parse_document
+from storymaths.release.built_pages import read_built
+from storymaths.render.content_page import draw_content
+from storymaths.render.site import Site
+from storymaths.terminal import as_annotations, as_json, as_text
+
+from .hostile import Hostile, every_case, small_content
+
+CASES = list(every_case())
+SCRIPT = "<script>alert(1)</script>"
+ONE_OF_EACH = [
+    "books/lamp-loft-lift/index.md", "books/lamp-loft-lift/story.md", "books/lamp-loft-lift/session-2.md",
+    "books/lamp-loft-lift/home-1.md", "series/a-term-on-cockle-row.md", "access.md",
+]  # fmt: skip
+
+
+def read(root: Path) -> tuple[Collection, list[Problem]]:
+    collection = read_collection(root, reference())
+    return collection, sorted({*check_all(collection), *check_activities(collection)})
+
+
+def dangers_in(page: Document[Fields], collection: Collection, folder: Path) -> list[str]:
+    """What could run on a page drawn with its problems, as an author sees it under serve."""
+    folder.mkdir()
+    (folder / "page.html").write_text(draw_content(Site(collection), page).html, encoding="utf-8")
+    drawn = read_built(folder).pages["page.html"]
+    return drawn.dangers  # a picture from elsewhere is stopped by the policy: tests/browser/test_policy.py
+
+
+def test_there_are_more_than_fifty() -> None:
+    assert len({case.name for case in CASES}) > 50
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)
+def test_each_is_a_problem_of_its_file_and_nothing_runs(tmp_path: Path, case: Hostile) -> None:
+    root = small_content(tmp_path)
+    case.put(root / "content" / case.path)
+    collection, problems = read(root)
+    its_own = [problem for problem in problems if problem.place.path == f"content/{case.path}"]
+    assert case.rule in {problem.rule for problem in its_own}, [str(problem) for problem in problems]
+    for problem in its_own:
+        assert problem.place.line >= 1
+        assert problem.place.column >= 1
+        assert problem.fix
+        assert len(problem.message) < 1000
+    for form in (as_text, as_json, as_annotations):
+        assert "\x1b" not in form(problems)
+        form(problems).encode()
+    page = next((page for page in collection.documents if page.path == f"content/{case.path}"), None)
+    if page is not None:
+        assert dangers_in(page, collection, tmp_path / "drawn") == []
+
+
+def places_of_texts(path: str) -> list[tuple[int, int]]:
+    """Where each text of a page's front matter starts and ends in its file."""
+    text = text_of(path)
+    front = text[4 : text.index("\n---", 4) + 1]
+    found: list[tuple[int, int]] = []
+
+    def walk(node: yaml.Node) -> None:
+        if isinstance(node, yaml.MappingNode):
+            for _, value in node.value:
+                walk(value)
+        elif isinstance(node, yaml.SequenceNode):
+            for value in node.value:
+                walk(value)
+        elif node.tag == "tag:yaml.org,2002:str":
+            found.append((node.start_mark.index + 4, node.end_mark.index + 4))
+
+    node = yaml.compose(front, Loader=yaml.SafeLoader)
+    assert node is not None
+    walk(node)
+    return found
+
+
+def with_scripts(path: str, places: list[tuple[int, int]]) -> str:
+    text = text_of(path)
+    for start, end in reversed(places):
+        # A block of text ends where the next line begins; that line end is kept.
+        text = f'{text[:start]}"{SCRIPT}"{chr(10) if text[start:end].endswith(chr(10)) else ""}{text[end:]}'
+    return text
+
+
+@pytest.mark.parametrize("path", ONE_OF_EACH)
+def test_a_script_in_any_field_is_a_problem_on_its_line_and_never_runs(path: str, tmp_path: Path) -> None:
+    free, refused = [], 0
+    for place in places_of_texts(path):
+        page = parse_document(f"content/{path}", with_scripts(path, [place]))
+        line = text_of(path).count("\n", 0, place[0]) + 1
+        if isinstance(page, Document):
+            free.append(place)
+        else:
+            assert line in {fault.place.line for fault in page.faults}, f"{path}:{line}"
+            refused += 1
+    assert free
+    assert refused
+    text = with_scripts(path, free)
+    lines = {number for number, line in enumerate(text.splitlines(), 1) if SCRIPT in line}
+    problems = problems_with({path: text})
+    told = {p.place.line for p in problems if p.rule == "html-not-on-list" and p.place.path == f"content/{path}"}
+    assert told == lines
+    page = parse_document(f"content/{path}", text)
+    assert isinstance(page, Document)
+    others = tuple(other for other in whole().documents if other.path != page.path)
+    collection = Collection((*others, page), (), whole().files, whole().reference)
+    assert dangers_in(page, collection, tmp_path / "drawn") == []
