@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..model.address import CONTENT, generated_pages, source_of
+from ..model.address import CONTENT, source_of
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
@@ -27,7 +27,7 @@ def check(collection: Collection) -> Iterator[Problem]:
         return
     pages = {source_of(page.path) for page in collection.without_drafts().documents}
     pages.update(source_of(page.path) for page in collection.unread)
-    pages.update(generated_pages(reference))
+    pages.update(collection.without_drafts().generated_pages)
     for was, moved in reference.moved.items():
         place, target = reference.moved_places[was], moved.leads_to
         if was in pages:

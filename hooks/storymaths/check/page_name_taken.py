@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..model.address import generated_pages, source_of
+from ..model.address import source_of
 from ..model.collection import Collection
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
@@ -23,7 +23,7 @@ _FOLDERS = ("look/", "fonts/", "pagefind/", "cards/", "templates/")
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each page or picture that would stand where a generated one stands."""
-    generated = _MADE.union(generated_pages(collection.reference))
+    generated = _MADE.union(collection.generated_pages)
     for path in sorted(collection.files):
         source = source_of(path)
         if source in generated:

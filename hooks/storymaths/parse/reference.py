@@ -130,8 +130,9 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     limits = reader.read("limits.yaml", Limits)
     imprint = reader.read("imprint.yaml", Imprint)
     moved = reader.read("moved.yaml", MovedFile)
-    others = concepts and themes and words and materials and cautions
-    if reader.faults or not (years and others and bank and limits and imprint and moved):
+    if reader.faults or not (
+        years and concepts and themes and words and materials and cautions and bank and limits and imprint and moved
+    ):
         raise ReferenceError(reader.faults)
     reference = Reference(
         frameworks=frameworks,
