@@ -88,6 +88,8 @@ class Kind(ABC, Generic[F]):
     """The shape of ``Answer.data``, as documented to authors."""
     example: ClassVar[str]
     """A whole activity in YAML with an inline cast: documentation, gallery and test bed at once."""
+    more_examples: ClassVar[tuple[str, ...]] = ()
+    """Further ones for the gallery, where one alone does not show what the kind can do."""
     practises: ClassVar[Mapping[str, str]] = {}
     """Ready-to-progress codes of Years 1 and 2 it can practise, and how."""
     fields: ClassVar[type[ActivityFields]]

@@ -24,6 +24,7 @@ class ActivityCaps(Strict):
     number: int
     answers: int
     cells: int
+    pieces: int
     tries: int
 
 

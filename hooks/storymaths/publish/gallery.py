@@ -30,9 +30,10 @@ class Field:
     says: str
 
 
-def example_of(kind: Kind[Any], reference: Reference) -> WorkedOut:
-    """A kind's own example, worked out."""
-    return work_out(kind.example, "gallery", 1, None, _EXAMPLE_YEAR, reference)
+def examples_of(kind: Kind[Any], reference: Reference) -> list[tuple[str, WorkedOut]]:
+    """A kind's own examples, as written and worked out."""
+    texts = (kind.example, *kind.more_examples)
+    return [(text.strip(), work_out(text, "gallery", 1, None, _EXAMPLE_YEAR, reference)) for text in texts]
 
 
 def fields_of(kind: Kind[Any]) -> Iterator[Field]:
@@ -55,8 +56,11 @@ def practised(reference: Reference) -> list[tuple[Objective, list[tuple[Kind[Any
 def draw_gallery(site: Site) -> Rendered:
     """The gallery page."""
     source, reference = LISTS["gallery"], site.collection.reference
-    shown: Mapping[str, str] = {
-        kind.name: draw_activity(site, example_of(kind, reference), source, f"example-{kind.name}", level=3)
+    shown: Mapping[str, list[tuple[str, str]]] = {
+        kind.name: [
+            (text, draw_activity(site, worked, source, f"example-{kind.name}{f'-{n}' if n > 1 else ''}", level=3))
+            for n, (text, worked) in enumerate(examples_of(kind, reference), 1)
+        ]
         for kind in KINDS.values()
     }
     html = site.draw(
