@@ -247,3 +247,44 @@ def test_year_versions_fit_and_keep_the_order(data: dict[str, object], year: int
 @pytest.mark.parametrize("year", [3, 4, 5, 6])
 def test_digital_times_come_from_year_3(data: dict[str, object], year: int) -> None:
     assert first_version(KIND, data, year, 4) is not None
+
+
+@given(st.dictionaries(st.sampled_from("gull crab seal puffin otter".split()), st.integers(300, 1439), min_size=2))
+@settings(max_examples=100, deadline=None)
+def test_in_reception_a_day_is_ordered_by_its_parts(wakes: dict[str, int]) -> None:
+    """Clocks are first read in Year 1 (programme of study, 2013): before that a day has a morning and an evening."""
+
+    def part(minutes: int) -> int:
+        if minutes == 720:
+            return 1
+        return 0 if minutes < 720 else 2 if minutes < 1080 else 3 if minutes < 1260 else 4
+
+    data = {"find": "order", "fact": "wakes", "cast": {name: {"wakes": hhmm(at(m))} for name, m in wakes.items()}}
+    if len({part(minutes) for minutes in wakes.values()}) == 1:
+        refused(KIND, data, 0, "activity-beyond-year")
+        return
+    solution = solved(KIND, data, 0)
+    [answer] = solution.answers
+    assert answer.data["order"] == sorted(wakes, key=lambda name: part(wakes[name]))
+    assert [set(group) for group in answer.data["together"]] == [
+        same for p in range(5) if len(same := {name for name in wakes if part(wakes[name]) == p}) > 1
+    ]
+    assert not solution.uses.units
+    assert "o'clock" not in solution.task.ask + "".join(solution.task.shows)
+
+
+def test_a_reception_day_in_words() -> None:
+    events = {"supper": "17:30", "stars out": "21:30", "breakfast": "7:35", "bath": "18:00", "lunch bell": "12:00"}
+    solution = solved(KIND, {"find": "order", "events": events}, 0)
+    assert solution.task.ask == "Put these in the order of the day, from morning to night."
+    assert solution.task.lines[0] == "supper: in the afternoon"
+    assert solution.answers[0].says == "Breakfast, then lunch bell, then supper, then bath, then stars out"
+    assert solution.answers[0].worked == (
+        "In the morning (breakfast), then in the middle of the day (lunch bell), then in the afternoon (supper), "
+        "then in the evening (bath), then at night (stars out)."
+    )
+    assert solution.steps == 4
+    refused(KIND, {"find": "order", "events": {**events, "boats home": "4:59"}}, 0, "activity-beyond-year")
+    version = first_version(KIND, {"find": "order", "events": events}, 0)
+    assert version is not None
+    assert version[3].answers == solution.answers

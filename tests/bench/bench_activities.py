@@ -4,7 +4,9 @@
 
 * every way of balancing twelve characters, in milliseconds and as a ratio to a bare meet in the middle;
 * finding values for eight characters that come out in each year;
-* each kind's example: worked out with its versions, and again from memory.
+* each kind's example: worked out with its versions, and again from memory;
+* the whole gallery and every book: solving all their activities, and drawing their pages with that done;
+* the slowest of the bad inputs that ``tests/activities`` gives, which takes a few minutes to find.
 
 Medians of several rounds taken in turn, since the machine drifts; processor time, since others share it.
 """
@@ -18,15 +20,24 @@ from collections import defaultdict
 from collections.abc import Callable
 from itertools import product
 from pathlib import Path
+from typing import Any
+
+import pytest
 
 sys.path.insert(0, str(Path(__file__).parent.parent))
 sys.path.insert(0, str(Path(__file__).parent.parent.parent / "hooks"))
 
+from activities import trials
 from activities.scenes import the_reference
+from project import ROOT, collection
 from storymaths.activities.balance.search import ANYWHERE, Question, every_balance
+from storymaths.activities.on_pages import activities_of
 from storymaths.activities.table import KINDS
 from storymaths.activities.tune import tune
 from storymaths.activities.work_out import _worked_out, work_out
+from storymaths.publish.gallery import draw_gallery, examples_of
+from storymaths.render.content_page import draw_content
+from storymaths.render.site import Site
 
 ROUNDS = 9
 TWELVE = tuple(range(1, 13))
@@ -92,8 +103,60 @@ def bench_examples() -> None:
         print(f"{name:<22} {first * 1000:7.1f} ms; again {again * 1000:.2f} ms")
 
 
+def bench_pages() -> None:
+    """Prints what solving every activity of the gallery and the books takes, beside drawing their pages."""
+    pages = [page for page in collection().documents if page.path.startswith("content/books/")]
+
+    def solve() -> None:
+        _worked_out.cache_clear()
+        for page in pages:
+            activities_of(page, collection())
+        for kind in KINDS.values():
+            examples_of(kind, the_reference())
+
+    def draw() -> None:
+        site = Site(collection())
+        for page in pages:
+            draw_content(site, page)
+        draw_gallery(site)
+
+    solved, drawn = [], []
+    for _ in range(ROUNDS):
+        solved.append(seconds(solve))
+        drawn.append(seconds(draw))
+    took, least = statistics.median(solved), statistics.median(drawn)
+    print(
+        f"gallery and {len(pages)} pages of books: solved in {took * 1000:.0f} ms, drawn in {least * 1000:.0f} ms; "
+        f"ratio {took / least:.2f} (below 1)"
+    )
+
+
+def bench_bad_input() -> None:
+    """Prints the slowest of the bad inputs of the tests, each from reading it to its problem."""
+    slowest: list[tuple[float, str]] = []
+
+    def timed(trial: Callable[..., Any]) -> Callable[..., Any]:
+        def tried(kind: Any, data: Any, *rest: Any, **named: Any) -> Any:
+            started = time.process_time()
+            try:
+                return trial(kind, data, *rest, **named)
+            finally:
+                slowest.append((time.process_time() - started, f"{kind.name}: {str(data)[:100]}"))
+
+        return tried
+
+    trials.refused, trials.never_breaks = timed(trials.refused), timed(trials.never_breaks)
+    code = pytest.main(["-q", "--no-header", "-p", "bench.few_examples", str(ROOT / "tests/activities")])
+    took, what = max(slowest)
+    print(f"bad input: {len(slowest):,} tried, the slowest in {took * 1000:.0f} ms (at most 1000): {what}")
+    if code:
+        print("Some tests failed: see above.")
+
+
 if __name__ == "__main__":
     the_reference()
     bench_balance()
     bench_tune()
     bench_examples()
+    bench_pages()
+    bench_bad_input()

@@ -1,9 +1,8 @@
 """Mutation testing of the activities: ``python tests/bench/mutate_activities.py [KIND…] [--every N] [--children N]``.
 
-Each kind is mutated by mutmut in a copy of the project and tried against that kind's own tests and words, with Hypothesis held to
-few examples, since every test runs thousands of times. A kind has some thousand mutants; by default a sample is tried:
-every Nth in mutmut's own order, so that the sample is the same each time. Results are kept in ``.cache/mutation`` and a
-kind that is already there is not run again; delete its file to run it afresh.
+mutmut makes the mutants in a copy of the project and tries each against the tests that reach it, with Hypothesis held to
+few examples, since every test runs thousands of times. All kinds together have some twenty thousand mutants; by default a
+sample is tried: every Nth in the order of their names, the same each time. ``--every 1`` tries all, which takes a night.
 """
 
 from __future__ import annotations
@@ -14,14 +13,14 @@ import shutil
 import subprocess
 import sys
 import tempfile
-from collections import Counter
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 KINDS = ROOT / "hooks" / "storymaths" / "activities"
-KEPT = ROOT / ".cache" / "mutation"
-SAMPLE = 40
-KILLED = (1, 3)
+SAMPLE = 400
+KILLED, LIVED = (1, 3), (0, 5, 33)
+"""mutmut's exit codes; whatever else ends a mutant is time running out."""
 _NEEDED = ("tests", "site_data", "content", "mkdocs.yml", "pyproject.toml", "README.md", "DEVELOPERS.md")
 _FEW_EXAMPLES = """
 from hypothesis import settings
@@ -36,58 +35,45 @@ def pytest_collection_modifyitems(items):
 
 
 def main() -> None:
-    """Runs what is asked for and prints a table of all results kept."""
+    """Runs what is asked for, and prints a row a kind, what lived, and the whole."""
     parser = argparse.ArgumentParser(description=__doc__)
     every = sorted(folder.name for folder in KINDS.iterdir() if (folder / "__init__.py").is_file())
+    every.remove("rule_language")
     parser.add_argument("kinds", nargs="*", default=every, metavar="KIND")
-    parser.add_argument("--every", type=int, default=0, help=f"try every Nth mutant (default: about {SAMPLE} a kind)")
-    parser.add_argument("--children", type=int, default=1, help="processes at once (default: 1)")
+    parser.add_argument("--every", type=int, default=0, help=f"try every Nth mutant (default: about {SAMPLE} in all)")
+    parser.add_argument("--children", type=int, default=2, help="processes at once (default: 2)")
     asked = parser.parse_args()
-    KEPT.mkdir(parents=True, exist_ok=True)
+    made, codes = mutated(asked.kinds, asked.every, asked.children)
     for kind in asked.kinds:
-        result = KEPT / f"{kind}.json"
-        if not result.exists():
-            result.write_text(json.dumps(mutated(kind, asked.every, asked.children), indent=1), encoding="utf-8")
-        print(line(kind, json.loads(result.read_text(encoding="utf-8"))), flush=True)
-    totals = [json.loads(file.read_text(encoding="utf-8")) for file in sorted(KEPT.glob("*.json"))]
-    print(line("all", {"mutants": sum(one["mutants"] for one in totals), "codes": _joined(totals)}))
+        mine = {name: code for name, code in codes.items() if f".{kind}." in name}
+        print(row(kind, sum(f".{kind}." in name for name in made), mine))
+    print(row("all", len(made), codes))
+    print("lived:", *sorted(name for name, code in codes.items() if code in LIVED), sep="\n  ")
 
 
-def line(kind: str, result: dict[str, object]) -> str:
-    """A kind's row: mutants, tried, killed, of which by time, lived, and the share killed."""
-    codes: dict[str, int | None] = result["codes"]  # type: ignore[assignment]
-    counted = Counter(_ended(code) for code in codes.values())
-    tried = sum(counted.values()) - counted["not tried"]
-    dead = counted["killed"] + counted["time"]
-    share = f"{dead / tried:.0%}" if tried else "-"
-    return f"{kind:24} {result['mutants']:>6} {tried:>5} tried {dead:>5} killed ({counted['time']} by time) {share:>5}"
+def row(kind: str, made: int, codes: Mapping[str, int | None]) -> str:
+    """How a kind's mutants ended: made, tried, killed, of which by time, and the share killed."""
+    tried = [code for code in codes.values() if code is not None]
+    dead = [code for code in tried if code not in LIVED]
+    late = sum(code not in KILLED for code in dead)
+    share = f"{len(dead) / len(tried):.0%}" if tried else "-"
+    return f"{kind:24} {made:>6} made {len(tried):>5} tried {len(dead):>5} killed ({late} by time) {share:>5}"
 
 
-def _ended(code: int | None) -> str:
-    if code is None:
-        return "not tried"
-    return "killed" if code in KILLED else "lived" if code in (0, 5, 33) else "time"
-
-
-def _joined(results: list[dict[str, dict[str, int | None]]]) -> dict[str, int | None]:
-    return {name: code for one in results for name, code in one["codes"].items()}
-
-
-def mutated(kind: str, every: int, children: int) -> dict[str, object]:
-    """A kind's mutants and how each that was tried ended, by mutmut's exit codes."""
-    with tempfile.TemporaryDirectory() as made:
-        copy = Path(made)
-        _lay_out(copy, kind)
+def mutated(kinds: Sequence[str], every: int, children: int) -> tuple[list[str], dict[str, int | None]]:
+    """The names of all mutants, and how each that was tried ended, by mutmut's exit codes."""
+    with tempfile.TemporaryDirectory() as folder:
+        copy = Path(folder)
+        _lay_out(copy, kinds)
         _mutmut(copy, "nothing-by-this-name", children=children)  # only makes the mutants
         names = sorted(_codes(copy))
-        step = every or max(1, len(names) // SAMPLE)
-        chosen = names[::step]
+        chosen = names[:: every or max(1, len(names) // SAMPLE)]
         _mutmut(copy, *chosen, children=children)
         codes = _codes(copy)
-        return {"mutants": len(names), "codes": {name: codes[name] for name in chosen}}
+        return names, {name: codes[name] for name in chosen}
 
 
-def _lay_out(copy: Path, kind: str) -> None:
+def _lay_out(copy: Path, kinds: Sequence[str]) -> None:
     # mutmut knows code by its place under ``src``.
     shutil.copytree(ROOT / "hooks", copy / "src", ignore=shutil.ignore_patterns("__pycache__"))
     (copy / "hooks").symlink_to("src")
@@ -98,14 +84,15 @@ def _lay_out(copy: Path, kind: str) -> None:
         else:
             shutil.copy(source, copy / name)
     (copy / "tests" / "few_examples.py").write_text(_FEW_EXAMPLES, encoding="utf-8")
-    wanted = [f"tests/activities/test_{kind}.py", f"tests/outside/test_published_{kind}.py"]
+    wanted = [f"tests/{room}{kind}.py" for kind in kinds for room in ("activities/test_", "outside/test_published_")]
     tests = [name for name in wanted if (copy / name).exists()]
-    words = kind.replace("_", "-")
-    tests.append(f"tests/activities/test_approved_words.py::test_words_are_those_approved[{words}]")
+    approved = "tests/activities/test_approved_words.py::test_words_are_those_approved"
+    tests += [f"{approved}[{kind.replace('_', '-')}]" for kind in kinds]
+    mutated = [f"src/storymaths/activities/{kind}/*" for kind in kinds]
     settings = (copy / "pyproject.toml").read_text(encoding="utf-8")
     settings = settings.replace('pythonpath = ["hooks", "tests"]', 'pythonpath = ["src", "tests"]')
     settings += (
-        f'\n[tool.mutmut]\nsource_paths = ["src"]\nonly_mutate = ["src/storymaths/activities/{kind}/*"]\n'
+        f'\n[tool.mutmut]\nsource_paths = ["src"]\nonly_mutate = {json.dumps(mutated)}\n'
         f"also_copy = {json.dumps([name for name in _NEEDED if name != 'tests'])}\n"
         f"pytest_add_cli_args_test_selection = {json.dumps(tests)}\n"
         'pytest_add_cli_args = ["-p", "few_examples", "-p", "no:cacheprovider"]\n'

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from itertools import islice
 from typing import Any
@@ -44,8 +44,8 @@ def year_version(
     ``activity-no-version`` when none fits, of another for a pin that means nothing.
     """
     held = pinned(kind, fields, scene, reference.years[year], pins, raw)
-    for version in candidates(kind, held.fields, held.scene, held.limits, own_first=held.has_facts):
-        if held.keeps(version.fields, version.scene) and not why_not(version, held.limits, reference):
+    for version in candidates(kind, held.fields, held.scene, held.limits, held.has_facts, held.keeps):
+        if not why_not(version, held.limits, reference):
             return version
     raise Unsolvable(
         ("years", year),
@@ -56,13 +56,22 @@ def year_version(
 
 
 def candidates(
-    kind: Kind[Any], fields: ActivityFields, scene: Scene, limits: YearLimits, own_first: bool = False
+    kind: Kind[Any],
+    fields: ActivityFields,
+    scene: Scene,
+    limits: YearLimits,
+    own_first: bool = False,
+    keeps: Callable[[ActivityFields, Scene], bool] = lambda fields, scene: True,
 ) -> Iterator[Version]:
-    """Versions that can be worked out, as the kind ranks them; with ``own_first`` the scene as it is before them."""
-    if own_first:
+    """Versions that can be worked out, as the kind ranks them; with ``own_first`` the scene as it is before them.
+
+    Those that do not keep what they should are passed over, and not worked out first: that would take much longer.
+    """
+    if own_first and keeps(fields, scene):
         yield from _solved(kind, fields, scene, limits, "The numbers are as pinned.")
     for changed_fields, changed_scene, why in islice(kind.versions(fields, scene, limits), _MOST_TRIED):
-        yield from _solved(kind, changed_fields, changed_scene, limits, why)
+        if keeps(changed_fields, changed_scene):
+            yield from _solved(kind, changed_fields, changed_scene, limits, why)
 
 
 def _solved(kind: Kind[Any], fields: ActivityFields, scene: Scene, limits: YearLimits, why: str) -> Iterator[Version]:

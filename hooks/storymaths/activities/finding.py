@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
+from functools import cache
 from typing import Generic, TypeVar
 
 from ..model.activity import Scene, Solution
@@ -28,7 +29,7 @@ class Finding(Generic[F]):
 def found(fields: F, find: str, findings: Mapping[str, Finding[F]], scene: Scene) -> Solution:
     """The solution of what ``find`` asks for. Raises ``Unsolvable`` for a field missing or without a part in it."""
     finding = findings[find]
-    given = [name for name in (*own_fields(fields), "fact") if _stated(fields, name)]
+    given = [name for name in (*own_fields(type(fields)), "fact") if _stated(fields, name)]
     for need in finding.needs:
         choice = _choice(need)
         there = [name for name in choice if name in given]
@@ -60,9 +61,10 @@ def _choice(need: str) -> list[str]:
     return need.replace("^", "|").split("|")
 
 
-def own_fields(fields: ActivityFields) -> list[str]:
+@cache
+def own_fields(kind: type[ActivityFields]) -> tuple[str, ...]:
     """The names of the fields a kind adds to those of every kind, in their order."""
-    return [name for name in type(fields).model_fields if name not in ActivityFields.model_fields]
+    return tuple(name for name in kind.model_fields if name not in ActivityFields.model_fields)
 
 
 def _stated(fields: ActivityFields, name: str) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
+from functools import lru_cache
 
 from ..model.activity import Answer, Task, Uses
 from ..parse.number_sentence import exact, find_number_sentences
@@ -34,7 +35,7 @@ def uses_met(
         calculated=tuple(sorted(set(_calculated(whole)))),
         symbols=frozenset(match.group() for match in _SIGN.finditer(whole)),
         units=frozenset(_AS_LISTED.get(unit, unit) for pair in _UNIT.findall(whole) if (unit := pair[0] or pair[1])),
-        words=tuple(word for word in vocabulary if re.search(rf"(?<!\w){re.escape(word)}(?!\w)", lower)),
+        words=tuple(word for word in vocabulary if word in lower and _stands_alone(word, lower)),
         tables=frozenset(tables),
     )
 
@@ -45,15 +46,27 @@ def _cells(task: Task) -> list[str]:
     return [*task.table.columns, *(cell for row in task.table.rows for cell in row)]
 
 
+def _stands_alone(word: str, text: str) -> bool:
+    return re.search(rf"(?<!\w){re.escape(word)}(?!\w)", text) is not None
+
+
 def _numbers(text: str) -> Iterable[Fraction]:
     for match in _NUMBER.finditer(text):
-        if re.search(r"/0+$", match.group(2)):
-            continue  # an author's own words may hold anything
-        yield Fraction(exact(match.group(2))) * (-1 if match.group(1) else 1)
-        over, line, under = match.group(2).rpartition(" ")[2].partition("/")
-        if line and Fraction(int(over), int(under)).denominator != int(under):
-            # 3/6 is worth a half, and yet the sixths are there to be understood.
-            yield Fraction(1, int(under))
+        yield from _worth(match.group(2), match.group(1) is not None)
+
+
+# A search for a version reads the same few numbers thousands of times.
+@lru_cache(maxsize=4096)
+def _worth(written: str, below_zero: bool) -> tuple[Fraction, ...]:
+    """What a number is worth, and the part it is of; nothing where it is worth nothing."""
+    if re.search(r"/0+$", written):
+        return ()  # an author's own words may hold anything
+    worth = Fraction(exact(written)) * (-1 if below_zero else 1)
+    over, line, under = written.rpartition(" ")[2].partition("/")
+    if line and Fraction(int(over), int(under)).denominator != int(under):
+        # 3/6 is worth a half, and yet the sixths are there to be understood.
+        return worth, Fraction(1, int(under))
+    return (worth,)
 
 
 def _calculated(text: str) -> Iterable[Fraction]:
