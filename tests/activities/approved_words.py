@@ -44,6 +44,8 @@ def _given(kind: Kind[Any], example: Mapping[str, Any]) -> Iterator[tuple[str, M
         asked = case["activity"]
         for data in asked if isinstance(asked, list) else [asked]:
             yield case["id"], {"year": max(case["year"], 2), **data}
+    forms = yaml.safe_load((APPROVED / f"{kind.name}.yaml").read_text(encoding="utf-8"))
+    yield from ((f"form {number}", data) for number, data in enumerate(forms, 1))
 
 
 def _outcome(data: Mapping[str, Any]) -> Iterator[str]:
