@@ -79,4 +79,4 @@ def draw_gallery(site: Site) -> Rendered:
 def draw_examples_to_try(site: Site) -> Rendered:
     """The class screen on which the examples can be tried."""
     reference = site.collection.reference
-    return draw_screen_to_try(site, [examples_of(KINDS[name], reference)[0] for name in PLAYED])
+    return draw_screen_to_try(site, [examples_of(KINDS[name], reference)[0][1] for name in PLAYED])
