@@ -13,7 +13,7 @@ from storymaths.render.policy import policy
 
 from .pages_of_every_kind import STATES, TEMPLATES
 
-KEPT_ON_THE_DEVICE = re.compile(r"(?:plan of|screen of) ")
+KEPT_ON_THE_DEVICE = re.compile(r"(?:plan of|class screen .+ of) ")
 """The list of chosen sessions, and where a class screen stands."""
 _LISTEN = (
     "document.addEventListener('securitypolicyviolation', (e) => broken(`${e.violatedDirective} ${e.blockedURI}`));"

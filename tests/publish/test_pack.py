@@ -133,7 +133,7 @@ def test_the_first_page_says_what_to_open() -> None:
 
 def test_the_licence_is_the_series_and_the_projects() -> None:
     words = (unpacked() / "LICENCE.txt").read_text(encoding="utf-8")
-    assert "A term on Cockle Row, version 1.0" in words
+    assert "A term on Cockle Row, version 1.1" in words
     assert "Creative Commons Attribution 4.0" in words
 
 
@@ -181,7 +181,7 @@ def test_an_earlier_pack_is_replaced_and_anything_else_left_alone(
     shutil.copy(made()[0], earlier)
     assert cli.main(["pack", SERIES, "--out", str(earlier)]) == 0
     assert cli.main(["pack", SERIES, "--out", str(tmp_path)]) == 0
-    assert verify(tmp_path / f"{SERIES}-1.0.zip").series == SERIES
+    assert verify(tmp_path / f"{SERIES}-1.1.zip").series == SERIES
     for name, content in {"letter.zip": b"my own", "changed.zip": made()[0].read_bytes()[:-30]}.items():
         (tmp_path / name).write_bytes(content)
         assert cli.main(["pack", SERIES, "--out", str(tmp_path / name)]) == 1
@@ -191,7 +191,7 @@ def test_an_earlier_pack_is_replaced_and_anything_else_left_alone(
     assert cli.main(["pack", SERIES, "--out", str(tmp_path / "nowhere" / "pack.zip")]) == 2
     assert cli.main(["pack", SERIES, "--out", str(tmp_path / "dry.zip"), "--dry-run"]) == 0
     assert sorted(path.name for path in tmp_path.iterdir()) == [
-        f"{SERIES}-1.0.zip", "changed.zip", "letter.zip", "link.zip", "pack.zip",
+        f"{SERIES}-1.1.zip", "changed.zip", "letter.zip", "link.zip", "pack.zip",
     ]  # fmt: skip
 
 
