@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -58,7 +59,7 @@ def test_the_whole_set_holds_every_page_of_every_sheet_of_the_book() -> None:
 def test_a_book_whose_story_may_not_be_printed_has_no_booklet() -> None:
     whole = collection()
     books = tuple(
-        type(page)(**{**vars(page), "fields": page.fields.model_copy(update={"rights": "in-copyright"})})
+        replace(page, fields=page.fields.model_copy(update={"rights": "in-copyright"}))
         if page.fields.kind == "book"
         else page
         for page in whole.documents
