@@ -45,6 +45,15 @@ class PublishedLimits(Strict):
     page_bytes: int
     file_bytes: int
     site_bytes: int
+class ShelfCaps(Strict):
+    """The most a search for the shortest shelf may ask of the machine, and what a page shows of it."""
+
+    tries: int
+    """Steps before it is given up; the page then says so."""
+    ways: int
+    """Ways as short as each other before it says only that there are more."""
+    shown: int
+    """Ways a page writes out."""
 
 
 class Limits(Strict):
@@ -57,6 +66,7 @@ class Limits(Strict):
     activity: ActivityCaps
     files: FileLimits
     published: PublishedLimits
+    shelf: ShelfCaps
 
 
 @dataclass(frozen=True)
