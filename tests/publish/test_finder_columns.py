@@ -14,11 +14,12 @@ from project import ROOT, collection
 from storymaths.check.rules import check_all
 from storymaths.model.collection import Collection
 from storymaths.model.home import Home
+from storymaths.model.material import PRINTED
 from storymaths.model.session import Session
 from storymaths.parse.collection import read_collection
 from storymaths.parse.reference import read_reference
 from storymaths.publish.data_files import data_files
-from storymaths.publish.finder_columns import ONLY_KITCHEN, PRINTED, addresses, finder_columns
+from storymaths.publish.finder_columns import ONLY_KITCHEN, addresses, finder_columns
 from storymaths.publish.finder_words import SHELF, questions, shelves
 from storymaths.publish.ideas import ideas, things_of
 from storymaths.publish.plan_data import PER, plan_data

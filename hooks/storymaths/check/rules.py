@@ -54,6 +54,7 @@ from . import (
     reading_backwards,
     reference_data,
     rights_missing,
+    series_book_twice,
     session_number_gap,
     small_parts_unnoted,
     step_too_long,
@@ -66,6 +67,7 @@ from . import (
     thing_not_at_home,
     title_twice,
     unit_beyond_year,
+    version_untold,
     word_beyond_year,
     word_not_taught,
     word_unknown,
@@ -143,6 +145,8 @@ TABLE: tuple[RuleModule, ...] = (
     story_pages_differ,
     cast_twice,
     dates_out_of_order,
+    series_book_twice,
+    version_untold,
 )
 
 OF_A_PLAN: tuple[Rule, ...] = (holiday_unreadable.RULE, step_too_long.RULE)

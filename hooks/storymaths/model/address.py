@@ -79,6 +79,25 @@ def screen_page(source: str) -> str:
 SCREEN_TO_TRY = "activities-screen.md"
 """The class screen with the gallery's examples."""
 
+
+def coverage_page(year: int) -> str:
+    """The page of what the collection covers of a school year."""
+    return "coverage/reception.md" if year == RECEPTION else f"coverage/year-{year}.md"
+
+
+def governors_page(series: str) -> str:
+    """The page about a series for governors, by the source of the series."""
+    return f"coverage/{series}"
+
+
+def coverage_csv(source: str) -> str:
+    """The table of what a book or a series covers, by its source; it stands beside no page, so as not to be one."""
+    name = source.removesuffix(".md").removesuffix("/index")
+    return f"coverage/{name}.csv"
+
+
+COLLECTION_CSV = "coverage/collection.csv"
+
 LISTS: Mapping[str, str] = {
     "find": "find.md",
     "plan": "plan.md",
@@ -89,6 +108,9 @@ LISTS: Mapping[str, str] = {
     "themes": "themes/index.md",
     "years": "years/index.md",
     "objectives": "objectives/index.md",
+    "coverage": "coverage/index.md",
+    "governors": "coverage/for-governors.md",
+    "shelf": "shelf.md",
     "words": "words.md",
     "materials": "materials.md",
     "safety": "safety.md",
@@ -100,13 +122,15 @@ LISTS: Mapping[str, str] = {
 """Generated pages there is one of each."""
 
 
-def generated_pages(reference: Reference, sessions: Iterable[str]) -> list[str]:
-    """Sources of every page the build makes itself. ``sessions`` are the sources of the sessions' pages."""
+def generated_pages(reference: Reference, sessions: Iterable[str], series: Iterable[str]) -> list[str]:
+    """Sources of every page the build makes itself, given the sources of the sessions' pages and of the series'."""
     pages = [*LISTS.values(), SCREEN_TO_TRY]
+    pages += [governors_page(page) for page in series]
     pages += [screen_page(session) for session in sessions]
     pages += [concept_page(concept) for concept in reference.concepts]
     pages += [theme_page(theme) for theme in reference.themes]
     pages += [year_page(year) for year in reference.years]
+    pages += [coverage_page(year) for year in reference.years]
     pages += [framework_page(framework) for framework in reference.frameworks]
     pages += [objective_page(framework, code) for framework, code in reference.objectives]
     return pages

@@ -45,7 +45,8 @@ class Collection:
     @cached_property
     def generated_pages(self) -> list[str]:
         """Sources of every page the build makes itself."""
-        return generated_pages(self.reference, (source_of(page.path) for page in self.of_kind(Session)))
+        sessions = (source_of(page.path) for page in self.of_kind(Session))
+        return generated_pages(self.reference, sessions, (source_of(page.path) for page in self.of_kind(Series)))
 
     def without_drafts(self) -> Collection:
         """What is published: no draft, and nothing of a book that is a draft itself."""

@@ -1,40 +1,58 @@
-"""Which sessions teach which objective and concept: taught, revisited, or touched in a bend."""
+"""Which sessions teach which objective: taught, taken up again, or touched in a bend."""
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Literal
 
-from .collection import Collection
 from .document import Document
 from .session import Session
 
 Key = tuple[str, str]
 """A framework's id and a code."""
 
+How = Literal["taught", "again", "bend"]
+"""Taught as the session's own, taken up again from the year before, or touched when the session bends to another year."""
 
-@dataclass
+SessionPage = Document[Session]
+
+
+@dataclass(frozen=True)
 class Coverage:
-    """Sessions by objective, in three ways, and the sessions and home activities of each concept."""
+    """The sessions of a book, a series or a collection by objective, in three ways, in the order they were given."""
 
-    taught: Mapping[Key, list[Document[Session]]] = field(default_factory=dict)
-    revisited: Mapping[Key, list[Document[Session]]] = field(default_factory=dict)
-    bent: Mapping[Key, list[Document[Session]]] = field(default_factory=dict)
+    sessions: tuple[SessionPage, ...]
+    taught: Mapping[Key, Sequence[SessionPage]]
+    revisited: Mapping[Key, Sequence[SessionPage]]
+    bent: Mapping[Key, Sequence[SessionPage]]
+
+    def how(self, key: Key) -> How | None:
+        """The fullest way in which an objective is covered; None when it is not."""
+        if key in self.taught:
+            return "taught"
+        if key in self.revisited:
+            return "again"
+        return "bend" if key in self.bent else None
 
 
-def coverage_of(collection: Collection) -> Coverage:
-    """The coverage of a whole collection, sessions in path order."""
-    taught, revisited, bent = (defaultdict[Key, list[Document[Session]]](list) for _ in range(3))
-    for page in collection.of_kind(Session):
-        for framework, codes in page.fields.objectives.items():
-            for code in codes:
-                taught[framework, code].append(page)
-        for framework, codes in page.fields.revisits.items():
-            for code in codes:
-                revisited[framework, code].append(page)
+def coverage_of(sessions: Iterable[SessionPage]) -> Coverage:
+    """What some sessions cover."""
+    told = tuple(sessions)
+    taught: dict[Key, list[SessionPage]] = {}
+    revisited: dict[Key, list[SessionPage]] = {}
+    bent: dict[Key, list[SessionPage]] = {}
+    for page in told:
+        _add(taught, page, page.fields.objectives)
+        _add(revisited, page, page.fields.revisits)
         for bend in page.fields.bends.values():
-            for framework, codes in bend.objectives.items():
-                for code in codes:
-                    bent[framework, code].append(page)
-    return Coverage(dict(taught), dict(revisited), dict(bent))
+            _add(bent, page, bend.objectives)
+    return Coverage(told, taught, revisited, bent)
+
+
+def _add(found: dict[Key, list[SessionPage]], page: SessionPage, objectives: Mapping[str, Sequence[str]]) -> None:
+    for framework, codes in objectives.items():
+        for code in codes:
+            pages = found.setdefault((framework, code), [])
+            if not pages or pages[-1] is not page:  # one session may bend to two years with one objective
+                pages.append(page)

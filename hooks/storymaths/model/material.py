@@ -23,6 +23,11 @@ Allergen = Literal[
 
 Verdict = Literal["yes", "no", "unknown"]
 
+PRINTED = frozenset(
+    "recording-sheet number-card sign-card cast-card balance-mat part-whole-mat tens-frame hundred-square number-line".split()
+)
+"""Materials that come out of a printer unless the school has them already."""
+
 
 def small_part(sides_mm: tuple[float, float, float]) -> Verdict:
     """Whether a thing of these three sides fits wholly inside the small-parts cylinder.
@@ -63,6 +68,8 @@ class Material(Strict):
     hazards: tuple[Id, ...] = ()
     """Cautions it demands, apart from small parts and allergens, which are worked out."""
     reusable: bool = True
+    of_one_book: bool = False
+    """True for what serves one book only, and cannot be used again with another: the book itself, its cast cards."""
 
     @property
     def is_small_part(self) -> Verdict:

@@ -45,6 +45,8 @@ class PublishedLimits(Strict):
     page_bytes: int
     file_bytes: int
     site_bytes: int
+
+
 class ShelfCaps(Strict):
     """The most a search for the shortest shelf may ask of the machine, and what a page shows of it."""
 
@@ -90,6 +92,15 @@ class Reference:
     """Where each of them stands in ``site_data/moved.yaml``."""
     objectives: Mapping[tuple[str, str], Objective]
     """Every objective by framework and code."""
+
+    @cached_property
+    def objectives_of(self) -> Mapping[tuple[str, int], tuple[Objective, ...]]:
+        """The objectives of each framework and year, in the framework's order; pairs without any are left out."""
+        found: dict[tuple[str, int], list[Objective]] = {}
+        for framework in self.frameworks.values():
+            for objective in framework.objectives:
+                found.setdefault((framework.id, objective.year), []).append(objective)
+        return {pair: tuple(objectives) for pair, objectives in found.items()}
 
     @cached_property
     def material_names(self) -> frozenset[str]:

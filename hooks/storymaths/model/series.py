@@ -29,6 +29,8 @@ class Series(Strict):
     status: Status = "ready"
     title: Text
     year: Year
+    also: tuple[Year, ...] = ()
+    """Other years it is for, in a class of two year groups."""
     summary: Text
     for_whom: Text
     books: Annotated[tuple[Id, ...], Field(min_length=1)]
@@ -46,6 +48,21 @@ class Series(Strict):
     def updated(self) -> datetime.date:
         """The day of its newest version."""
         return max(change.date for change in self.changes)
+
+    @property
+    def years(self) -> tuple[int, ...]:
+        """Every year it is for, the youngest first."""
+        return tuple(sorted({self.year, *self.also}))
+
+    @property
+    def history(self) -> tuple[Change, ...]:
+        """Its versions from the first to the newest."""
+        return tuple(sorted(self.changes, key=lambda change: version_order(change.version)))
+
+
+def version_order(version: str) -> tuple[int, ...]:
+    """A version as numbers, by which 1.10 comes after 1.9."""
+    return tuple(int(part) for part in version.split("."))
 
 
 class Page(Dated):

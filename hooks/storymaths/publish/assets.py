@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from ..render.site import Site
+from .coverage_files import coverage_files
 from .data_files import data_files
 from .letterforms import letterforms
 from .moved_pages import moved_pages
@@ -19,7 +20,13 @@ _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
 def assets(site: Site, kept: Path) -> Mapping[str, bytes | str]:
     """Each file's address from the site's root, and what is in it. ``kept`` holds what is made once."""
-    return {**data_files(site), **moved_pages(site), "look/site.css": stylesheet(), **letterforms(kept / "letterforms")}
+    return {
+        **data_files(site),
+        **coverage_files(site),
+        **moved_pages(site),
+        "look/site.css": stylesheet(),
+        **letterforms(kept / "letterforms"),
+    }
 
 
 def stylesheet() -> str:

@@ -10,6 +10,7 @@ from ..render.site import Site
 from .finder_columns import finder_columns
 from .finder_words import questions, shelves
 from .plan_data import plan_data
+from .shelf_page import shelf_data
 from .weeks_data import weeks_data
 
 
@@ -23,6 +24,7 @@ def data_files(site: Site) -> Mapping[str, str]:
         "finder-data": finder_columns(site),
         "questions": questions(site),
         "plan-data": plan_data(site),
+        "shelf-data": shelf_data(site),
         **shelves(site),
         **weeks_data(site),
     }

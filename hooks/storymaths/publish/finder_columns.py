@@ -7,15 +7,12 @@ from typing import Any
 
 from ..model.book import Book
 from ..model.fields import YEARS, year_name
+from ..model.material import PRINTED
 from ..model.reference import Reference
 from ..model.session import Session
 from ..render.site import Site
 from .ideas import Idea, ideas, things_of
 
-PRINTED = frozenset(
-    "recording-sheet number-card sign-card cast-card balance-mat part-whole-mat tens-frame hundred-square number-line".split()
-)
-"""Materials that come out of a printer unless the school has them already."""
 KIND_LETTERS: Mapping[str, str] = {"book": "b", "session": "s", "home": "h"}
 NOTHING_TO_PRINT, ONLY_KITCHEN = 1, 2
 

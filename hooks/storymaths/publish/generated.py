@@ -9,17 +9,29 @@ from ..model.address import (
     LISTS,
     SCREEN_TO_TRY,
     concept_page,
+    coverage_page,
     framework_page,
+    governors_page,
     objective_page,
     screen_page,
     source_of,
     theme_page,
     year_page,
 )
+from ..model.series import Series
 from ..model.session import Session
 from ..render.screens.pages import draw_screen
 from ..render.site import Rendered, Site
-from . import gallery, idea_pages, list_pages, objective_pages, open_data_pages
+from . import (
+    coverage_pages,
+    gallery,
+    governors_pages,
+    idea_pages,
+    list_pages,
+    objective_pages,
+    open_data_pages,
+    shelf_page,
+)
 
 _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
     "find": list_pages.draw_find,
@@ -31,6 +43,9 @@ _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
     "themes": idea_pages.draw_themes,
     "years": idea_pages.draw_years,
     "objectives": objective_pages.draw_objectives,
+    "coverage": coverage_pages.draw_coverage,
+    "governors": governors_pages.draw_governors,
+    "shelf": shelf_page.draw_shelf,
     "words": list_pages.draw_words,
     "materials": list_pages.draw_materials,
     "safety": list_pages.draw_safety,
@@ -54,6 +69,10 @@ def generated(site: Site) -> Mapping[str, Callable[[], Rendered]]:
         pages[theme_page(theme.id)] = partial(idea_pages.draw_theme, site, theme)
     for limits in reference.years.values():
         pages[year_page(limits.year)] = partial(idea_pages.draw_year, site, limits)
+        pages[coverage_page(limits.year)] = partial(coverage_pages.draw_coverage_year, site, limits)
+    for series in site.collection.of_kind(Series):
+        page = governors_page(source_of(series.path))
+        pages[page] = partial(governors_pages.draw_series_governors, site, series)
     for framework in reference.frameworks.values():
         pages[framework_page(framework.id)] = partial(objective_pages.draw_framework, site, framework)
         for objective in framework.objectives:

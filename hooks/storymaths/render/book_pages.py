@@ -5,23 +5,21 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from ..model.address import resolve, source_of
+from ..model.address import coverage_csv, resolve, source_of
 from ..model.book import Book, MathsOnPages, Story
+from ..model.coverage import coverage_of
 from ..model.document import Document
+from ..model.session import Session
 from .body import markdown_to_html, sections
-from .objectives import shown
+from .coverage_part import coverage_part
 from .site import Rendered, Site
 
 
 def draw_book(site: Site, page: Document[Book], book_id: str) -> Rendered:
     """The page of a book: synopsis, the maths on its pages, its cast, what is taught from it, its rights."""
-    source, reference = source_of(page.path), site.collection.reference
+    source = source_of(page.path)
     run = site.collection.sessions_of(book_id)
-    codes: dict[str, list[str]] = {}
-    for session in run:
-        for framework, listed in session.fields.objectives.items():
-            known = codes.setdefault(framework, [])
-            known += [code for code in listed if code not in known]
+    years = page.fields.years
     html = site.draw_with_words(
         "book.html",
         source,
@@ -32,11 +30,16 @@ def draw_book(site: Site, page: Document[Book], book_id: str) -> Rendered:
         story=site.collection.stories.get(book_id),
         in_series=site.collection.series_with(book_id),
         synopsis=markdown_to_html(page.body, source),
-        covered=shown(codes, reference),
         facts=_fact_table(page.fields),
         seen_on_pages=_with_pictures(page.fields, site.collection.stories.get(book_id)),
+        csv=coverage_csv(source),
+        **coverage_part(site, source, coverage_of(run), (years.best,), [("", run)], _called),
     )
     return Rendered(source, page.fields.title, page.fields.summary, html, "book")
+
+
+def _called(page: Document[Session]) -> tuple[str, str]:
+    return "session", str(page.fields.number)
 
 
 _PAGE_WITH_PICTURE = re.compile(r"^## Page (\d+)\n(?:(?!## ).*\n)*?!\[[^\]\n]*\]\(([^)\s]+)", re.MULTILINE)

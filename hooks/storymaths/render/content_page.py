@@ -11,9 +11,10 @@ from ..model.home import Home
 from ..model.series import Page, Series
 from ..model.session import Session
 from .book_pages import draw_book, draw_story
+from .series_page import draw_series
 from .session_page import draw_session
 from .site import Rendered, Site
-from .written_pages import draw_home, draw_plain, draw_series
+from .written_pages import draw_home, draw_plain
 
 
 def draw_content(site: Site, page: Document[Fields]) -> Rendered:

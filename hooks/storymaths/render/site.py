@@ -15,6 +15,8 @@ from ..model.collection import Collection
 from ..model.concept import Concept
 from ..model.coverage import Coverage, coverage_of
 from ..model.fields import year_name
+from ..model.session import Session
+from ..model.shelves import Question, YearShelf, year_shelves
 from ..model.site_settings import SiteSettings
 from .inline import inline
 from .spoken import speak
@@ -64,7 +66,12 @@ class Site:
     @cached_property
     def coverage(self) -> Coverage:
         """Which sessions teach what."""
-        return coverage_of(self.collection)
+        return coverage_of(self.collection.of_kind(Session))
+
+    @cached_property
+    def shelves(self) -> Mapping[Question, YearShelf]:
+        """The shortest shelf for each framework and year."""
+        return year_shelves(self.collection)
 
     @cached_property
     def ideas_of(self) -> Mapping[tuple[str, str], list[Concept]]:
@@ -93,6 +100,7 @@ class Site:
         )
         environment.filters["year"] = year_name
         environment.filters["slug"] = slug
+        environment.filters["lower_first"] = lambda words: words[:1].lower() + words[1:]
         return environment
 
     def tools(self, source: str) -> Mapping[str, Any]:

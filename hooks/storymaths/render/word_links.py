@@ -13,7 +13,7 @@ from ..model.prose import words_of
 
 # What must not be touched: whole elements, or a tag.
 _KEPT = re.compile(
-    r'<(ul|p|dl) class="(?:objectives|facts|glance-facts)[^"]*">.*?</\1>|<span class="sum.*?</span>|'
+    r'<(ul|p|dl|table) class="(?:objectives|facts|glance-facts|covers)[^"]*">.*?</\1>|<span class="sum.*?</span>|'
     r"<(a|h1|h2|h3|h4|button|summary|dfn|code|svg|script|style|th|legend|label|nav)\b.*?</\2>|<[^>]*>",
     re.DOTALL,
 )

@@ -1,14 +1,13 @@
-"""Pages as their authors wrote them: home activities, series, and plain pages."""
+"""Pages as their authors wrote them: home activities and plain pages."""
 
 from __future__ import annotations
 
 from ..model.address import source_of
 from ..model.document import Document
 from ..model.home import Home
-from ..model.series import Page, Series
+from ..model.series import Page
 from .activity import body_with_activities
 from .site import Rendered, Site
-from .weeks_plan import draw_plan_of_weeks
 
 
 def draw_home(site: Site, page: Document[Home]) -> Rendered:
@@ -26,22 +25,6 @@ def draw_home(site: Site, page: Document[Home]) -> Rendered:
         words=[reference.words[word] for word in home.words if word in reference.words],
     )
     return Rendered(source, home.title, home.summary, html, "home")
-
-
-def draw_series(site: Site, page: Document[Series]) -> Rendered:
-    """A series: its books in order, and what changed."""
-    series, source = page.fields, source_of(page.path)
-    books = [(book, site.collection.books[book]) for book in series.books if book in site.collection.books]
-    html = site.draw(
-        "series.html",
-        source,
-        page=page,
-        series=series,
-        books=books,
-        body=body_with_activities(site, page, source, level=3),
-        weeks=draw_plan_of_weeks(site, page, source),
-    )
-    return Rendered(source, series.title, series.summary, html, "series")
 
 
 def draw_plain(site: Site, page: Document[Page]) -> Rendered:

@@ -1,0 +1,74 @@
+"""The page of the shortest shelf: a table a year that needs no script, and the data for the books a reader owns."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from itertools import groupby
+from typing import Any
+
+from ..model.address import LISTS, coverage_page, html_of, objective_page, source_of
+from ..model.shelf import Shelf
+from ..model.shelves import YearShelf
+from ..render.coverage_words import hours_in_words
+from ..render.site import Rendered, Site
+
+
+def draw_shelf(site: Site) -> Rendered:
+    """For each year and framework the fewest books that teach what the collection can teach."""
+    shelves = sorted(site.shelves.values(), key=lambda shelf: shelf.year)
+    html = site.draw(
+        "shelf.html",
+        LISTS["shelf"],
+        years=[(year, list(found)) for year, found in groupby(shelves, key=lambda shelf: shelf.year)],
+        shown=site.collection.reference.limits.shelf.shown,
+        hours=hours_in_words,
+        how_many=how_many_ways,
+        objective_source=objective_page,
+        coverage_source=coverage_page,
+    )
+    summary = "For a year and a framework, the fewest books that teach all the collection can teach."
+    return Rendered(LISTS["shelf"], "The shortest shelf", summary, html, "shelf", searched=False)
+
+
+def how_many_ways(shelf: Shelf) -> str:
+    """How many ways there are to choose the shelf, as far as they were counted; empty for one."""
+    number = len(shelf.ways)
+    if shelf.more:
+        return f"There are more than {number:,} ways to choose them, each as short as the others."
+    return f"There are {number:,} ways to choose them, each as short as the others." if number > 1 else ""
+
+
+def shelf_data(site: Site) -> dict[str, Any]:
+    """What the device needs to answer for the books a reader owns.
+
+    ``books`` is ``[id, title, address]`` each. A question is one framework and year: its ``objectives`` those some book
+    teaches, ``[code, words, address]`` each, ``beyond`` how many no book teaches, and ``books`` what each book teaches,
+    ``[book, minutes, [objective, …]]``. Books and objectives are named by their places in these lists.
+    """
+    collection, caps = site.collection, site.collection.reference.limits.shelf
+    used = {book.id for shelf in site.shelves.values() for book in shelf.books}
+    books = [book for book in collection.books if book in used]
+    return {
+        "books": [
+            [book, collection.books[book].fields.title, html_of(source_of(collection.books[book].path))]
+            for book in books
+        ],
+        "questions": [_question(shelf, {book: n for n, book in enumerate(books)}) for shelf in site.shelves.values()],
+        "caps": {"tries": caps.tries, "ways": caps.ways, "shown": caps.shown},
+    }
+
+
+def _question(asked: YearShelf, books: Mapping[str, int]) -> dict[str, Any]:
+    framework = asked.framework.id
+    place = {objective.code: n for n, objective in enumerate(asked.objectives)}
+    return {
+        "framework": framework,
+        "name": asked.framework.short_name,
+        "year": asked.year,
+        "objectives": [
+            [objective.code, objective.says, html_of(objective_page(framework, objective.code))]
+            for objective in asked.objectives
+        ],
+        "beyond": len(asked.beyond),
+        "books": [[books[book.id], book.minutes, sorted(place[code] for code in book.teaches)] for book in asked.books],
+    }
