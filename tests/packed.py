@@ -10,9 +10,10 @@ import zipfile
 from functools import lru_cache
 from pathlib import Path
 
-from project import ROOT
+from project import ROOT, collection
 
 SERIES = "a-term-on-cockle-row"
+VERSION = collection().series[SERIES].fields.version
 _KEPT = tempfile.TemporaryDirectory(prefix="packs-")
 
 

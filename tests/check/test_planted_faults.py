@@ -105,3 +105,13 @@ def test_ten_faults_in_one_run_are_all_reported() -> None:
             assert planted["old"] in text
             text = text.replace(planted["old"], planted["new"], 1)
     assert sorted(problem.rule for problem in problems_with({S2: text})) == sorted(rules)
+
+
+def test_versions_told_twice_or_dated_backwards() -> None:
+    path = "series/a-term-on-cockle-row.md"
+    twice = text_of(path).replace('version: "1.1"', 'version: "1.0"')
+    assert [problem.message for problem in problems_with({path: twice})] == ["Version 1.0 is told twice."]
+    backwards = text_of(path).replace("2026-11-09", "2026-09-09")
+    (problem,) = problems_with({path: backwards})
+    assert problem.message == "Version 1.1 is dated before version 1.0."
+    assert (problem.place.line, problem.place.column) == place_of(backwards, "2026-09-09")

@@ -14,7 +14,7 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from packed import SERIES, made
+from packed import SERIES, VERSION, made
 from storymaths.publish.pack import limits, manifest
 from storymaths.publish.pack import verify as verifying
 from storymaths.publish.pack.verify import NotWhole, verify
@@ -49,7 +49,7 @@ def faults(content: bytes, folder: Path) -> list[str]:
 
 def test_the_demonstrations_pack_is_whole() -> None:
     found = verify(made()[0])
-    assert (found.series, found.version) == (SERIES, "1.1")
+    assert (found.series, found.version) == (SERIES, VERSION)
 
 
 def test_a_small_pack_is_whole_and_as_large_as_was_said(tmp_path: Path) -> None:
@@ -92,7 +92,7 @@ def test_the_command_says_what_is_wrong_with_the_demonstrations_pack(change: str
 def test_the_command_says_that_a_pack_is_whole_wherever_it_is_run(tmp_path: Path) -> None:
     done = storymaths("verify", str(made()[0]), folder=tmp_path)
     assert (done.returncode, done.stderr) == (0, "")
-    assert f"is whole: {SERIES} 1.1, " in done.stdout
+    assert f"is whole: {SERIES} {VERSION}, " in done.stdout
     assert storymaths("verify", str(tmp_path / "none.zip"), folder=tmp_path).returncode == 2
     assert storymaths("verify", str(tmp_path), folder=tmp_path).returncode == 2
 
