@@ -19,6 +19,13 @@ TEMPLATES: Mapping[str, str] = {
     "at home": "at-home.html",
     "series list": "series/index.html",
     "series": "series/a-term-on-cockle-row.html",
+    "series for two years": "series/two-years-at-one-table.html",
+    "coverage": "coverage/index.html",
+    "coverage of a year": "coverage/year-2.html",
+    "coverage of a year without sessions": "coverage/year-5.html",
+    "governors": "coverage/for-governors.html",
+    "governors of a series": "coverage/series/two-years-at-one-table.html",
+    "shelf": "shelf.html",
     "concepts": "concepts/index.html",
     "concept": "concepts/equality.html",
     "concept without sessions": "concepts/averages.html",
@@ -97,6 +104,13 @@ def _leaf(number: int, notes: bool = False) -> Callable[[Page], None]:
     return turn
 
 
+def _own_a_book(page: Page) -> None:
+    page.get_by_label("A Penny a Leg").check()
+    page.get_by_label("For", exact=True).select_option(label="Year 2, National curriculum")
+    page.get_by_role("status").filter(has_text="with 1 of").wait_for()
+    _open_answers(page)
+
+
 STATES: Mapping[str, tuple[str, Callable[[Page], None]]] = {
     **{f"class screen, leaf {n + 1}": (TEMPLATES["class screen"], _leaf(n)) for n in (1, 4, 5, 7)},
     "class screen, notes": (TEMPLATES["class screen"], _leaf(6, notes=True)),
@@ -110,6 +124,9 @@ STATES: Mapping[str, tuple[str, Callable[[Page], None]]] = {
     "nothing found": ("find.html?q=zzzzzz", _wait_for_results),
     "plan with a session": (TEMPLATES["session"], _put_in_plan),
     "story, all pages": (TEMPLATES["story"], _all_pages),
+    "a book owned": (TEMPLATES["shelf"], _own_a_book),
+    "folds of a book open": (TEMPLATES["book"], _open_answers),
+    "folds of a series open": (TEMPLATES["series for two years"], _open_answers),
     "weeks laid": ("series/a-term-on-cockle-row.html", _lay_the_weeks),
     "weeks that cannot be laid": ("series/a-term-on-cockle-row.html", _ask_what_cannot_be),
 }
