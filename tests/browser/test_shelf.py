@@ -103,11 +103,11 @@ def test_ticking_a_book_changes_what_is_left_to_buy(page: Page, base: str) -> No
 
 def test_what_is_ticked_stays_on_the_device_and_can_be_forgotten(page: Page, base: str) -> None:
     asked: list[str] = []
-    page.goto(base + SHELF)
+    page.goto(base + SHELF, wait_until="networkidle")
     page.on("request", lambda request: asked.append(request.url))
     own(page, "A Penny a Leg")
     expect(page.get_by_role("status").filter(has_text="with 1 of")).to_be_visible()
-    assert asked == []
+    assert [url for url in asked if not url.endswith("mark.svg")] == []  # the browser's own wish, for the tab's picture
     page.reload()
     expect(page.get_by_label("A Penny a Leg")).to_be_checked()
     page.get_by_role("button", name="Forget them").click()
