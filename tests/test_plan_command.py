@@ -9,9 +9,8 @@ from pathlib import Path
 
 import icalendar
 import pytest
+from packed import SERIES, VERSION
 from test_cli import storymaths
-
-SERIES = "a-term-on-cockle-row"
 
 
 def plan(*more: str, series: str = SERIES, start: str = "2027-01-11") -> subprocess.CompletedProcess[str]:
@@ -34,10 +33,10 @@ def test_each_format_in_a_file_by_its_ending(tmp_path: Path) -> None:
     events = icalendar.Calendar.from_ical(files[".ics"].read_bytes()).walk("VEVENT")
     assert [row["Date"] for row in rows] == [event["DTSTART"].dt.isoformat() for event in events]
     page = files[".html"].read_text(encoding="utf-8")
-    assert "version 1.1: Oak</h1>" in page
+    assert f"version {VERSION}: Oak</h1>" in page
     assert page.count('<th scope="row">') == len(rows)
     assert "../fonts" not in page
-    assert files[".txt"].read_text(encoding="utf-8").startswith("A term on Cockle Row, version 1.1: Oak\n")
+    assert files[".txt"].read_text(encoding="utf-8").startswith(f"A term on Cockle Row, version {VERSION}: Oak\n")
 
 
 def test_the_same_bytes_twice(tmp_path: Path) -> None:

@@ -1,24 +1,12 @@
-/* Keeps which books a reader owns on this device and nowhere else. */
+/* Keeps which books a reader owns in the part of the page's address that is sent to no server. */
 (() => {
-  const { root } = window.storymaths;
-  const key = `books owned of ${root.pathname}`;
-  let unkept = []; // when the browser keeps nothing, the ticks last as long as the page
+  const NAME = "own";
 
   window.storymaths.ownedBooks = {
-    ids: () => {
-      try {
-        const kept = JSON.parse(localStorage.getItem(key) ?? "[]");
-        return Array.isArray(kept) ? kept.filter((id) => typeof id === "string") : [];
-      } catch {
-        return unkept;
-      }
-    },
+    ids: () => (new URLSearchParams(location.hash.slice(1)).get(NAME) ?? "").split(",").filter(Boolean),
     keep: (ids) => {
-      unkept = [...new Set(ids)];
-      try {
-        if (unkept.length) localStorage.setItem(key, JSON.stringify(unkept));
-        else localStorage.removeItem(key);
-      } catch { /* private windows may refuse */ }
+      const hash = ids.length ? `#${NAME}=${ids.map(encodeURIComponent).join(",")}` : "";
+      history.replaceState(null, "", location.pathname + location.search + hash);
     },
   };
 })();
