@@ -9,8 +9,8 @@ import time
 from collections.abc import Iterator
 from random import Random
 
-from model.made_up_shelves import CAPS, a_large_collection, books_by_chance
-from storymaths.model.shelf import ShelfBook, shortest_shelf
+from covers.made_up_shelves import CAPS, a_large_collection, books_by_chance
+from storymaths.covers.shelf import ShelfBook, shortest_shelf
 
 MOST_SECONDS = 2.0
 COLLECTIONS = 20

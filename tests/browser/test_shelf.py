@@ -8,11 +8,11 @@ from random import Random
 from typing import Any
 
 import pytest
-from model.made_up_shelves import CAPS, a_large_collection, a_small_collection, books_by_chance
+from covers.made_up_shelves import CAPS, a_large_collection, a_small_collection, books_by_chance
 from playwright.sync_api import Browser, Page, expect
 from project import collection
-from storymaths.model.shelf import Shelf, ShelfBook, best_next, shortest_shelf
-from storymaths.model.shelves import year_shelves
+from storymaths.covers.shelf import Shelf, ShelfBook, best_next, shortest_shelf
+from storymaths.covers.shelves import year_shelves
 
 from .pages_of_every_kind import TEMPLATES
 

@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import pytest
-from model.made_up_shelves import CAPS, a_large_collection
+from covers.made_up_shelves import CAPS, a_large_collection
 from ortools.linear_solver import pywraplp
-from storymaths.model.shelf import ShelfBook, shortest_shelf
+from storymaths.covers.shelf import ShelfBook, shortest_shelf
 
 LARGE_COLLECTIONS = 20
 

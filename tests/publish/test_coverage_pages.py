@@ -9,8 +9,8 @@ import pytest
 from bench.many_sessions import make_project
 from mini_sites.three_small_books import three_small_books
 from project import collection
+from storymaths.covers.table import year_tables
 from storymaths.model.address import coverage_page
-from storymaths.model.coverage_table import year_tables
 from storymaths.parse.collection import read_collection
 from storymaths.parse.reference import read_reference
 from storymaths.publish.generated import generated

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 
+from ..covers.path import path_of
+from ..covers.table import Row, YearTable, other_tables, year_tables
+from ..covers.taught import Coverage, SessionPage, coverage_of
 from ..model.address import COLLECTION_CSV, coverage_csv, source_of
-from ..model.coverage import Coverage, SessionPage, coverage_of
-from ..model.coverage_table import Row, YearTable, other_tables, year_tables
 from ..model.fields import year_name
 from ..model.series import Series
-from ..model.series_path import path_of
 from ..render.site import Site
 from .open_data.spreadsheet import as_csv
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
+from ..covers.stages import balance_of, stages_of
+from ..covers.table import year_table, year_tables
+from ..covers.words import words_by_year
 from ..model.address import COLLECTION_CSV, LISTS, coverage_page, governors_page, source_of
-from ..model.coverage_table import year_table, year_tables
 from ..model.fields import year_name
 from ..model.series import Series
-from ..model.stages import balance_of, stages_of
-from ..model.words_across import words_by_year
 from ..model.year import YearLimits
 from ..render.coverage_part import drawing_tools, with_its_book
 from ..render.coverage_words import stages_in_words

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from ..covers.path import path_of
+from ..covers.stages import balance_of, stages_of
+from ..covers.table import YearTable, year_tables
+from ..covers.taught import Coverage, coverage_of
 from ..model.address import LISTS, governors_page, source_of
-from ..model.coverage import Coverage, coverage_of
-from ..model.coverage_table import YearTable, year_tables
 from ..model.document import Document
 from ..model.series import Series
-from ..model.series_path import path_of
-from ..model.stages import balance_of, stages_of
 from ..render.coverage_part import drawing_tools
 from ..render.coverage_words import hours_in_words, stages_in_words
 from ..render.site import Rendered, Site

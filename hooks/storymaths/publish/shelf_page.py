@@ -6,9 +6,9 @@ from collections.abc import Mapping
 from itertools import groupby
 from typing import Any
 
+from ..covers.shelf import Shelf
+from ..covers.shelves import YearShelf
 from ..model.address import LISTS, coverage_page, html_of, objective_page, source_of
-from ..model.shelf import Shelf
-from ..model.shelves import YearShelf
 from ..render.coverage_words import hours_in_words
 from ..render.site import Rendered, Site
 

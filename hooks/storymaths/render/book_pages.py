@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from ..covers.taught import coverage_of
 from ..model.address import coverage_csv, resolve, source_of
 from ..model.book import Book, MathsOnPages, Story
-from ..model.coverage import coverage_of
 from ..model.document import Document
 from ..model.session import Session
 from .body import markdown_to_html, sections

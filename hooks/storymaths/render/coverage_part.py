@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from ..covers.stages import balance_of, stages_of
+from ..covers.table import other_tables, year_tables
+from ..covers.taught import Coverage, SessionPage
+from ..covers.words import words_across
 from ..model.address import coverage_page, objective_page
-from ..model.coverage import Coverage, SessionPage
-from ..model.coverage_table import other_tables, year_tables
-from ..model.stages import balance_of, stages_of
-from ..model.words_across import words_across
 from . import coverage_picture
 from .coverage_words import covered_in_words, empty_strands, stages_in_words
 from .session_links import SessionLinks, SessionName

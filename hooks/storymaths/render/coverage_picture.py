@@ -7,8 +7,8 @@ from html import escape
 
 from markupsafe import Markup
 
-from ..model.coverage import How, SessionPage
-from ..model.coverage_table import Row, YearTable
+from ..covers.table import Row, YearTable
+from ..covers.taught import How, SessionPage
 from .figures.pen import at, box, disc, line, path, words
 
 _ORDER: tuple[How | None, ...] = ("taught", "again", "bend", None)

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from ..model.coverage_table import YearTable
+from ..covers.stages import Balance, Written
+from ..covers.table import YearTable
 from ..model.fields import year_name
-from ..model.stages import Balance, Written
 
 
 def covered_in_words(table: YearTable) -> str:

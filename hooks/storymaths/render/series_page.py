@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+from ..covers.needs import cares_of, needs_of
+from ..covers.path import SeriesPath, path_of
+from ..covers.taught import coverage_of
 from ..model.address import coverage_csv, governors_page, source_of
-from ..model.coverage import coverage_of
 from ..model.document import Document
 from ..model.material import PRINTED
 from ..model.series import Series
-from ..model.series_needs import cares_of, needs_of
-from ..model.series_path import SeriesPath, path_of
 from .activity import body_with_activities
 from .coverage_part import coverage_part, with_its_book
 from .coverage_words import hours_in_words

@@ -7,8 +7,8 @@ from html import escape
 
 from markupsafe import Markup
 
+from ..covers.taught import SessionPage
 from ..model.address import link, source_of
-from ..model.coverage import SessionPage
 
 SessionName = Callable[[SessionPage], tuple[str, str]]
 """What a session is called: words that the sessions of one book share, and its number."""

@@ -10,13 +10,13 @@ from typing import Any
 
 import jinja2
 
+from ..covers.shelves import Question, YearShelf, year_shelves
+from ..covers.taught import Coverage, coverage_of
 from ..model.address import link, slug
 from ..model.collection import Collection
 from ..model.concept import Concept
-from ..model.coverage import Coverage, coverage_of
 from ..model.fields import year_name
 from ..model.session import Session
-from ..model.shelves import Question, YearShelf, year_shelves
 from ..model.site_settings import SiteSettings
 from .inline import inline
 from .spoken import speak

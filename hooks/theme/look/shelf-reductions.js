@@ -1,4 +1,4 @@
-/* Makes the choice of a shelf smaller without losing an answer: step by step as model/shelf_reductions.py does. */
+/* Makes the choice of a shelf smaller without losing an answer: step by step as covers/shelf_reductions.py does. */
 (() => {
   /* The rows of `covers` that are in `rows`, as sets of numbers in order. */
   const within = (covers, rows) => covers.filter((row) => rows.has(row));

@@ -1,4 +1,4 @@
-/* Finds every cheapest cover by branch and bound: step by step as model/shelf_search.py and shelf_bounds.py do. */
+/* Finds every cheapest cover by branch and bound: step by step as covers/shelf_search.py and shelf_bounds.py do. */
 (() => {
   const ONE = 720720; // one book, or one minute, in parts: divided by 1 to 16 without a rest
 

@@ -1,4 +1,4 @@
-/* What the books a reader owns cover, what one more would add most, and the fewest to buy: as model/shelf.py says. */
+/* What the books a reader owns cover, what one more would add most, and the fewest to buy: as covers/shelf.py says. */
 (() => {
   const { reducedShelf, searchShelf } = window.storymaths;
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from .concept import Word
-from .coverage import SessionPage
-from .reference import Reference
+from ..model.concept import Word
+from ..model.reference import Reference
+from .taught import SessionPage
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,9 +12,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Literal
 
-from .coverage import SessionPage
-from .material import Material
-from .reference import Reference
+from ..model.material import Material
+from ..model.reference import Reference
+from .taught import SessionPage
 
 _KIND = re.compile(r"^ *(?:`{3,}|~{3,}) *maths *\n(?: *(?!kind:)[^\n`~]*\n)*? *kind: *([\w-]+)", re.MULTILINE)
 _SIGN = re.compile(r"[+−=<>×÷≠]")

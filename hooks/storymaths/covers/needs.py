@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from .coverage import SessionPage
-from .material import Caution, Material
-from .reference import Reference
-from .series_path import SeriesPath
+from ..model.material import Caution, Material
+from ..model.reference import Reference
+from .path import SeriesPath
+from .taught import SessionPage
 
 
 @dataclass(frozen=True, slots=True)

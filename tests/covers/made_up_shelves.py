@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from random import Random
 
+from storymaths.covers.shelf import ShelfBook
 from storymaths.model.reference import ShelfCaps
-from storymaths.model.shelf import ShelfBook
 
 CAPS = ShelfCaps(tries=20000, ways=500, shown=12)
 MINUTES = (180, 180, 195, 200, 205, 210, 220)

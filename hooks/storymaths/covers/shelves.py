@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from .collection import Collection
-from .objective import Framework, Objective
-from .session import Session
+from ..model.collection import Collection
+from ..model.objective import Framework, Objective
+from ..model.session import Session
 from .shelf import Shelf, ShelfBook, shortest_shelf
 
 Question = tuple[str, int]

@@ -6,9 +6,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from .coverage import Coverage, How, Key, SessionPage
-from .objective import Framework, Objective
-from .reference import Reference
+from ..model.objective import Framework, Objective
+from ..model.reference import Reference
+from .taught import Coverage, How, Key, SessionPage
 
 
 @dataclass(frozen=True, slots=True)

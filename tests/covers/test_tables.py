@@ -6,14 +6,14 @@ from collections.abc import Sequence
 
 import pytest
 from mini_sites.three_small_books import MINI, a_session, bend, mini_reference, three_small_books
-from storymaths.model.coverage import Coverage, SessionPage, coverage_of
-from storymaths.model.coverage_table import other_tables, year_table, year_tables
-from storymaths.model.series_needs import cares_of, needs_of
-from storymaths.model.series_path import SeriesPath, path_of
+from storymaths.covers.needs import cares_of, needs_of
+from storymaths.covers.path import SeriesPath, path_of
+from storymaths.covers.shelves import year_shelves
+from storymaths.covers.stages import balance_of, stages_of
+from storymaths.covers.table import other_tables, year_table, year_tables
+from storymaths.covers.taught import Coverage, SessionPage, coverage_of
+from storymaths.covers.words import words_across, words_by_year
 from storymaths.model.session import Session
-from storymaths.model.shelves import year_shelves
-from storymaths.model.stages import balance_of, stages_of
-from storymaths.model.words_across import words_across, words_by_year
 
 REFERENCE = mini_reference()
 COLLECTION = three_small_books()

@@ -8,7 +8,7 @@ from itertools import combinations
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from storymaths.model.shelf import ShelfBook, best_next, shortest_shelf, taught_by
+from storymaths.covers.shelf import ShelfBook, best_next, shortest_shelf, taught_by
 
 from .made_up_shelves import CAPS, a_large_collection, a_small_collection
 

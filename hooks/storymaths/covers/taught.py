@@ -6,8 +6,8 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from .document import Document
-from .session import Session
+from ..model.document import Document
+from ..model.session import Session
 
 Key = tuple[str, str]
 """A framework's id and a code."""

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import islice, product
 from math import prod
 
-from .reference import ShelfCaps
+from ..model.reference import ShelfCaps
 from .shelf_reductions import Choice, reduced
 from .shelf_search import search
 

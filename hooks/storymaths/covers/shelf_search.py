@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from .reference import ShelfCaps
+from ..model.reference import ShelfCaps
 from .shelf_bounds import ONE, affordable
 from .shelf_reductions import Choice
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from .book import Book
-from .collection import Collection
-from .coverage import SessionPage
-from .document import Document
-from .series import Series
+from ..model.book import Book
+from ..model.collection import Collection
+from ..model.document import Document
+from ..model.series import Series
+from .taught import SessionPage
 
 
 @dataclass(frozen=True, slots=True)
