@@ -1,115 +1,183 @@
-"""Mutation testing of the activities: ``python tests/bench/mutate_activities.py [KIND…] [--every N] [--children N]``.
+"""Mutation testing of the activities: small faults put into each kind, to see whether its own tests notice.
 
-mutmut makes the mutants in a copy of the project and tries each against the tests that reach it, with Hypothesis held to
-few examples, since every test runs thousands of times. All kinds together have some twenty thousand mutants; by default a
-sample is tried: every Nth in the order of their names, the same each time. ``--every 1`` tries all, which takes a night.
+``python tests/bench/mutate_activities.py [KIND…]`` takes a sample of every kind’s mutants (of the kinds named, or all)
+and prints how many were killed. Kinds are named by their folder, such as ``number_sentence``; ``shared`` is what lies
+beside the folders. A second run goes on where the first one stopped, and tries anew what has been changed.
+
+``--each N``  how many mutants of each kind, spread evenly over all of its functions (80); 0 is every mutant
+``--again``   tries those that survived once more, for when tests have been added
+``--show``    prints the survivors of the sample as differences
+
+mutmut wants a package to lie where it is imported from, so each kind gets a project of its own in ``.cache/mutation/``:
+the package, the tests and the data they read, with Hypothesis held to a few cases (``few_examples.py``).
 """
 
 from __future__ import annotations
 
 import argparse
 import json
+import os
 import shutil
 import subprocess
 import sys
-import tempfile
-from collections.abc import Mapping, Sequence
+from collections import Counter
+from collections.abc import Sequence
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-KINDS = ROOT / "hooks" / "storymaths" / "activities"
-SAMPLE = 400
-KILLED, LIVED = (1, 3), (0, 5, 33)
-"""mutmut's exit codes; whatever else ends a mutant is time running out."""
-_NEEDED = ("tests", "site_data", "content", "mkdocs.yml", "pyproject.toml", "README.md", "DEVELOPERS.md")
-_FEW_EXAMPLES = """
-from hypothesis import settings
+ACTIVITIES = ROOT / "hooks/storymaths/activities"
+CACHE = ROOT / ".cache/mutation"
+MUTMUT = str(Path(sys.executable).parent / "mutmut")
+SHARED = "shared"
+OTHER_TESTS = {
+    SHARED: ("bending", "block", "claims", "fit", "solve_command", "work_out"),
+    "rule_language": ("rule_reader", "sort", "always_sometimes_never"),
+}
+"""Where the tests are not named after the folder."""
+APPROVED = "tests/activities/test_approved_words.py::test_words_are_those_approved"
+APPROVED_OF = {SHARED: ("balance", "money", "clock"), "rule_language": ("sort", "always-sometimes-never")}
+"""Whose approved words are told again, where it is not the kind of the folder."""
+STATES = {0: "survived", 1: "killed", 3: "killed", 33: "no tests", 5: "no tests", 36: "timeout", 24: "timeout",
+          -24: "timeout", 152: "timeout", 255: "timeout", None: "not tried"}  # fmt: skip
+"""What mutmut 3 notes of a mutant, by exit code; anything else is ``odd``."""
+PROJECT = """\
+[tool.mutmut]
+source_paths = ["src"]
+only_mutate = [{only}]
+do_not_mutate = [{beside}]
+also_copy = ["site_data", "content"]
+pytest_add_cli_args = ["-p", "bench.few_examples", "-p", "no:cacheprovider"]
+pytest_add_cli_args_test_selection = [{tests}]
+timeout_multiplier = 6.0
+use_git_change_detection = false
 
-def pytest_collection_modifyitems(items):
-    for item in items:
-        asked = getattr(item.obj, "_hypothesis_internal_use_settings", None)
-        if asked is not None:
-            few = settings(asked, max_examples=min(20, asked.max_examples), database=None, derandomize=True, deadline=None)
-            item.obj._hypothesis_internal_use_settings = few
+[tool.pytest.ini_options]
+pythonpath = ["src", "tests"]
+"""
+GENERATE = """\
+from pathlib import Path
+from mutmut.__main__ import copy_also_copy_files, copy_src_dir, create_mutants
+Path("mutants").mkdir(exist_ok=True)
+copy_src_dir()
+copy_also_copy_files()
+create_mutants(1)
 """
 
 
-def main() -> None:
-    """Runs what is asked for, and prints a row a kind, what lived, and the whole."""
-    parser = argparse.ArgumentParser(description=__doc__)
-    every = sorted(folder.name for folder in KINDS.iterdir() if (folder / "__init__.py").is_file())
-    every.remove("rule_language")
-    parser.add_argument("kinds", nargs="*", default=every, metavar="KIND")
-    parser.add_argument("--every", type=int, default=0, help=f"try every Nth mutant (default: about {SAMPLE} in all)")
-    parser.add_argument("--children", type=int, default=2, help="processes at once (default: 2)")
-    asked = parser.parse_args()
-    made, codes = mutated(asked.kinds, asked.every, asked.children)
-    for kind in asked.kinds:
-        mine = {name: code for name, code in codes.items() if f".{kind}." in name}
-        print(row(kind, sum(f".{kind}." in name for name in made), mine))
-    print(row("all", len(made), codes))
-    print("lived:", *sorted(name for name, code in codes.items() if code in LIVED), sep="\n  ")
+def kinds() -> list[str]:
+    """Every folder of the activities, and what lies beside them."""
+    return [*sorted(path.parent.name for path in ACTIVITIES.glob("*/__init__.py")), SHARED]
 
 
-def row(kind: str, made: int, codes: Mapping[str, int | None]) -> str:
-    """How a kind's mutants ended: made, tried, killed, of which by time, and the share killed."""
-    tried = [code for code in codes.values() if code is not None]
-    dead = [code for code in tried if code not in LIVED]
-    late = sum(code not in KILLED for code in dead)
-    share = f"{len(dead) / len(tried):.0%}" if tried else "-"
-    return f"{kind:24} {made:>6} made {len(tried):>5} tried {len(dead):>5} killed ({late} by time) {share:>5}"
+def tests_of(kind: str) -> list[str]:
+    """The tests of a kind: its own, the published examples of it, and the words it was approved with."""
+    found: list[Path] = []
+    for name in OTHER_TESTS.get(kind, (kind,)):
+        found += [
+            *ROOT.glob(f"tests/activities/test_{name}*.py"),
+            *ROOT.glob(f"tests/outside/test_published_{name}.py"),
+        ]
+    approved = [f"{APPROVED}[{name}]" for name in APPROVED_OF.get(kind, (kind.replace("_", "-"),))]
+    return [*sorted(str(path.relative_to(ROOT)) for path in found), *approved]
 
 
-def mutated(kinds: Sequence[str], every: int, children: int) -> tuple[list[str], dict[str, int | None]]:
-    """The names of all mutants, and how each that was tried ended, by mutmut's exit codes."""
-    with tempfile.TemporaryDirectory() as folder:
-        copy = Path(folder)
-        _lay_out(copy, kinds)
-        _mutmut(copy, "nothing-by-this-name", children=children)  # only makes the mutants
-        names = sorted(_codes(copy))
-        chosen = names[:: every or max(1, len(names) // SAMPLE)]
-        _mutmut(copy, *chosen, children=children)
-        codes = _codes(copy)
-        return names, {name: codes[name] for name in chosen}
-
-
-def _lay_out(copy: Path, kinds: Sequence[str]) -> None:
-    # mutmut knows code by its place under ``src``.
-    shutil.copytree(ROOT / "hooks", copy / "src", ignore=shutil.ignore_patterns("__pycache__"))
-    (copy / "hooks").symlink_to("src")
-    for name in _NEEDED:
-        source = ROOT / name
-        if source.is_dir():
-            shutil.copytree(source, copy / name, ignore=shutil.ignore_patterns("__pycache__"))
-        else:
-            shutil.copy(source, copy / name)
-    (copy / "tests" / "few_examples.py").write_text(_FEW_EXAMPLES, encoding="utf-8")
-    wanted = [f"tests/{room}{kind}.py" for kind in kinds for room in ("activities/test_", "outside/test_published_")]
-    tests = [name for name in wanted if (copy / name).exists()]
-    approved = "tests/activities/test_approved_words.py::test_words_are_those_approved"
-    tests += [f"{approved}[{kind.replace('_', '-')}]" for kind in kinds]
-    mutated = [f"src/storymaths/activities/{kind}/*" for kind in kinds]
-    settings = (copy / "pyproject.toml").read_text(encoding="utf-8")
-    settings = settings.replace('pythonpath = ["hooks", "tests"]', 'pythonpath = ["src", "tests"]')
-    settings += (
-        f'\n[tool.mutmut]\nsource_paths = ["src"]\nonly_mutate = {json.dumps(mutated)}\n'
-        f"also_copy = {json.dumps([name for name in _NEEDED if name != 'tests'])}\n"
-        f"pytest_add_cli_args_test_selection = {json.dumps(tests)}\n"
-        'pytest_add_cli_args = ["-p", "few_examples", "-p", "no:cacheprovider"]\n'
+def laid_out(kind: str) -> Path:
+    """The project of a kind, with the newest sources and tests; what mutmut knows of it is kept."""
+    place = CACHE / kind
+    for name in ("src", "tests", "site_data", "content"):
+        shutil.rmtree(place / name, ignore_errors=True)
+    unread = shutil.ignore_patterns("__pycache__", "browser")
+    shutil.copytree(ROOT / "hooks/storymaths", place / "src/storymaths", ignore=unread)
+    for name in ("tests", "site_data", "content"):
+        shutil.copytree(ROOT / name, place / name, ignore=unread)
+    here = "src/storymaths/activities"
+    only, beside = (f"{here}/*", [f"{here}/*/*"]) if kind == SHARED else (f"{here}/{kind}/*", [])
+    quoted = {"only": [only], "beside": beside, "tests": tests_of(kind)}
+    (place / "pyproject.toml").write_text(
+        PROJECT.format(**{name: ", ".join(f'"{text}"' for text in texts) for name, texts in quoted.items()}), "utf-8"
     )
-    (copy / "pyproject.toml").write_text(settings, encoding="utf-8")
+    return place
 
 
-def _mutmut(copy: Path, *names: str, children: int) -> None:
-    command = [sys.executable, "-m", "mutmut", "run", "--max-children", str(children), *names]
-    subprocess.run(command, cwd=copy, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False)
+def states_of(place: Path) -> dict[str, int | None]:
+    """Every mutant with its exit code, function by function; None where it was not tried."""
+    states: dict[str, int | None] = {}
+    for noted in sorted(place.glob("mutants/src/storymaths/activities/**/*.meta")):
+        states.update(json.loads(noted.read_text("utf-8"))["exit_code_by_key"])
+    return dict(sorted(states.items(), key=lambda item: _in_order(item[0])))
 
 
-def _codes(copy: Path) -> dict[str, int | None]:
-    codes: dict[str, int | None] = {}
-    for meta in (copy / "mutants").rglob("*.meta"):
-        codes.update(json.loads(meta.read_text(encoding="utf-8"))["exit_code_by_key"])
-    return codes
+def _in_order(name: str) -> tuple[str, int]:
+    function, _, number = name.rpartition("_")
+    return function, int(number)
+
+
+def sampled(names: Sequence[str], each: int) -> list[str]:
+    """So many of them, evenly spread; all of them for 0."""
+    if not each or len(names) <= each:
+        return list(names)
+    return [names[index * len(names) // each] for index in range(each)]
+
+
+def run(place: Path, *command: str) -> int:
+    """Runs a command in a kind’s project, its report in ``log.txt``."""
+    env = {**os.environ, "PYTHONPATH": str(place / "tests")}
+    with (place / "log.txt").open("a", encoding="utf-8") as log:
+        return subprocess.run(command, cwd=place, env=env, stdout=log, stderr=subprocess.STDOUT, check=False).returncode
+
+
+def mutate(kind: str, each: int, again: bool, processes: int) -> tuple[Counter[str], int, list[str]]:
+    """Tries a kind’s mutants. Gives how many of each state, how many there are in all, and the survivors."""
+    place = laid_out(kind)
+    if run(place, sys.executable, "-c", GENERATE):
+        sys.exit(f"No mutants of {kind}: see {place.relative_to(ROOT)}/log.txt")
+    sample = sampled(list(states_of(place)), each)
+    for _ in range(2):  # where the tests of a kind are others than before, mutmut forgets what it knew in the first run
+        states = states_of(place)
+        to_try = [name for name in sample if states[name] is None or (again and STATES.get(states[name]) == "survived")]
+        if to_try and run(place, MUTMUT, "run", "--max-children", str(processes), *to_try):
+            print(f"{kind}: mutmut stopped early; see {place.relative_to(ROOT)}/log.txt", file=sys.stderr)
+        again = False
+    states = states_of(place)
+    found = Counter(STATES.get(states[name], "odd") for name in sample)
+    return found, len(states), [name for name in sample if STATES.get(states[name]) in ("survived", "no tests")]
+
+
+def show(kind: str, survivors: Sequence[str]) -> None:
+    """Prints what each survivor changed."""
+    for name in survivors:
+        subprocess.run([MUTMUT, "show", name], cwd=CACHE / kind, check=False)
+
+
+def row(name: str, there: int, found: Counter[str]) -> str:
+    """A line of the table. A mutant that never ends is noticed too."""
+    tried = sum(found.values()) - found["not tried"]
+    killed = found["killed"] + found["timeout"]
+    columns = (there, tried, found["killed"], found["timeout"], found["survived"], found["no tests"], found["odd"])
+    return f"{name:<24}" + "".join(f"{number:>10,}" for number in columns) + f"{100 * killed / max(tried, 1):>9.1f}"
+
+
+def main() -> None:
+    """Tries the kinds named and prints the table."""
+    options = argparse.ArgumentParser(description="Mutation testing of the activities, kind by kind.")
+    options.add_argument("kinds", nargs="*", metavar="KIND", help="folders of activities, or shared; all if left out")
+    options.add_argument("--each", type=int, default=80, help="mutants of each kind; 0 for all")
+    options.add_argument("--again", action="store_true", help="try survivors once more")
+    options.add_argument("--show", action="store_true", help="print what each survivor changed")
+    options.add_argument("--processes", type=int, default=2)
+    told = options.parse_args()
+    os.nice(19)
+    heads = ("there are", "tried", "killed", "timeout", "survived", "no tests", "odd")
+    print(f"{'kind':<24}" + "".join(f"{head:>10}" for head in heads) + f"{'%':>9}", flush=True)
+    total: Counter[str] = Counter()
+    all_there = 0
+    for kind in told.kinds or kinds():
+        found, there, survivors = mutate(kind, told.each, told.again, told.processes)
+        total, all_there = total + found, all_there + there
+        print(row(kind, there, found), flush=True)
+        if told.show:
+            show(kind, survivors)
+    print(row("in all", all_there, total))
 
 
 if __name__ == "__main__":
