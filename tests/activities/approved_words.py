@@ -20,7 +20,7 @@ from storymaths.model.activity import Solution
 APPROVED = Path(__file__).parent / "approved"
 _CASES = Path(__file__).parents[1] / "outside" / "cases"
 _MISTAKES = (0, -3, 10**9, "seven", "x" * 60, [], {"a": 1}, None, True, "3/4", [1, 1], ["a", "b"])
-_YEARS = (0, 1, 3, 5)
+_YEARS = ("Reception", 1, 3, 5)
 
 
 def words_of(kind: Kind[Any]) -> str:
@@ -55,7 +55,7 @@ def _outcome(data: Mapping[str, Any]) -> Iterator[str]:
     for year, version in sorted(worked.versions.items()):
         yield f"-- year {year}: {version.changed}"
         yield from solution_words(version.solution)
-    yield from (f"! {problem.message} Fix: {problem.fix}" for problem in worked.problems)
+    yield from (f"! {problem.rule}, line {problem.place.line}: {problem.message} Fix: {problem.fix}" for problem in worked.problems)
 
 
 def solution_words(solution: Solution) -> Iterator[str]:
