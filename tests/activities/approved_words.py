@@ -55,7 +55,10 @@ def _outcome(data: Mapping[str, Any]) -> Iterator[str]:
     for year, version in sorted(worked.versions.items()):
         yield f"-- year {year}: {version.changed}"
         yield from solution_words(version.solution)
-    yield from (f"! {problem.rule}, line {problem.place.line}: {problem.message} Fix: {problem.fix}" for problem in worked.problems)
+    yield from (
+        f"! {problem.rule}, line {problem.place.line}: {problem.message} Fix: {problem.fix}"
+        for problem in worked.problems
+    )
 
 
 def solution_words(solution: Solution) -> Iterator[str]:

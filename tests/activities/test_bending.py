@@ -21,7 +21,7 @@ CAST = {name: {"mass": mass} for name, mass in MASSES.items()}
 
 def version(year: int, pins: dict[str, Any], kind: Kind[Any] = BALANCE, **data: Any) -> Version:
     fields, scene = read(kind, {"cast": CAST, **data})
-    made = year_version(kind, fields, scene, year, pins, the_reference())
+    made = year_version(kind, fields, scene, kind.solve(fields, scene), year, pins, the_reference())
     stands(made.solution)
     assert misfits(made.solution.uses, the_reference().years[year], the_reference()) == []
     return made
@@ -120,7 +120,7 @@ def test_eight_characters_take_less_than_a_second_and_come_out_the_same(
     try:
         made = version(year, {}, **data)
     except Unsolvable as problem:
-        assert problem.rule == "activity-no-version"  # noqa: PT017
+        assert problem.rule in ("activity-no-version", "activity-too-many-answers")  # noqa: PT017
         return
     assert 1 <= len(made.solution.answers) <= 12
     assert masses(version(year, {}, **data)) == masses(made)
@@ -136,10 +136,21 @@ def test_every_kinds_example_has_versions_and_can_be_pinned(name: str) -> None:
         if year == own:
             continue
         try:
-            made = year_version(kind, fields, scene, year, {"title": "Another"}, the_reference())
+            made = year_version(
+                kind, fields, scene, kind.solve(fields, scene), year, {"title": "Another"}, the_reference()
+            )
         except Unsolvable:
             continue
         assert made.fields.title == "Another"
         assert misfits(made.solution.uses, the_reference().years[year], the_reference()) == []
         found.append(year)
     assert own + 1 in found or own == 6
+
+
+def test_numbers_chosen_for_a_year_come_before_any_that_are_searched_for() -> None:
+    data = {"cast": {}, "sentences": ["52 = 50 + ___"]}
+    for year, sentence in ((1, "15 = 10 + ___"), (3, "152 = 150 + ___")):
+        made = version(year, {"sentences": [sentence]}, KINDS["number-sentence"], **data)
+        assert list(made.fields.sentences) == [sentence]  # type: ignore[attr-defined]
+        assert made.changed == "Chosen by the author for this year."
+    assert version(1, {"ask": "Which number?"}, KINDS["number-sentence"], **data).changed != made.changed

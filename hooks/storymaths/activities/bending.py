@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
-from itertools import islice
+from itertools import chain, islice
 from typing import Any
 
 from ..model.activity import Scene, Solution
@@ -33,6 +33,7 @@ def year_version(
     kind: Kind[Any],
     fields: ActivityFields,
     scene: Scene,
+    solution: Solution,
     year: int,
     pins: Mapping[str, Any],
     reference: Reference,
@@ -40,11 +41,14 @@ def year_version(
 ) -> Version:
     """The version for ``year``: the kind's best that fits the year, keeps the pins and has as many answers as wished.
 
+    Where the pins alone make other numbers than those of ``solution``, their author chose them, and they come first.
     ``raw`` is what the fields were read from, if it is at hand. Deterministic. Raises ``Unsolvable``: of the rule
     ``activity-no-version`` when none fits, of another for a pin that means nothing.
     """
     held = pinned(kind, fields, scene, reference.years[year], pins, raw)
-    for version in candidates(kind, held.fields, held.scene, held.limits, held.has_facts, held.keeps):
+    for version in chain(
+        _as_chosen(kind, held, solution), candidates(kind, held.fields, held.scene, held.limits, held.keeps)
+    ):
         if not why_not(version, held.limits, reference):
             return version
     raise Unsolvable(
@@ -55,20 +59,25 @@ def year_version(
     )
 
 
+def _as_chosen(kind: Kind[Any], held: Pinned, solution: Solution) -> Iterator[Version]:
+    """The activity with nothing but its pins put in, if they say which numbers to use."""
+    if held.field_names or held.facts:
+        for version in _solved(kind, held.fields, held.scene, held.limits, "Chosen by the author for this year."):
+            if held.facts or version.solution.uses.numbers != solution.uses.numbers:
+                yield version
+
+
 def candidates(
     kind: Kind[Any],
     fields: ActivityFields,
     scene: Scene,
     limits: YearLimits,
-    own_first: bool = False,
     keeps: Callable[[ActivityFields, Scene], bool] = lambda fields, scene: True,
 ) -> Iterator[Version]:
-    """Versions that can be worked out, as the kind ranks them; with ``own_first`` the scene as it is before them.
+    """Versions that can be worked out, as the kind ranks them.
 
     Those that do not keep what they should are passed over, and not worked out first: that would take much longer.
     """
-    if own_first and keeps(fields, scene):
-        yield from _solved(kind, fields, scene, limits, "The numbers are as pinned.")
     for changed_fields, changed_scene, why in islice(kind.versions(fields, scene, limits), _MOST_TRIED):
         if keeps(changed_fields, changed_scene):
             yield from _solved(kind, changed_fields, changed_scene, limits, why)

@@ -31,11 +31,6 @@ class Pinned:
     field_names: frozenset[str]
     facts: Mapping[str, Mapping[str, FactValue]]
 
-    @property
-    def has_facts(self) -> bool:
-        """Whether values of the cast are pinned."""
-        return bool(self.facts)
-
     def keeps(self, fields: ActivityFields, scene: Scene) -> bool:
         """Whether a version has all that is pinned."""
         if any(getattr(fields, name) != getattr(self.fields, name) for name in self.field_names):

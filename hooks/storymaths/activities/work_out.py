@@ -173,7 +173,7 @@ def _versions(
                 versions[year] = Version(fields, scene, solution, "The same numbers.")
             continue
         try:
-            version = year_version(block.kind, fields, scene, year, pins, asked.reference, block.raw)
+            version = year_version(block.kind, fields, scene, solution, year, pins, asked.reference, block.raw)
         except Unsolvable as error:
             if year in fields.years:
                 problems.append(as_problem(error, block))
