@@ -146,7 +146,7 @@ def bench_bad_input() -> None:
         return tried
 
     trials.refused, trials.never_breaks = timed(trials.refused), timed(trials.never_breaks)
-    code = pytest.main(["-q", "--no-header", "-p", "bench.few_examples", str(ROOT / "tests/activities")])
+    code = pytest.main(["-q", "--no-header", "-n", "0", "-p", "bench.few_examples", str(ROOT / "tests/activities")])
     took, what = max(slowest)
     print(f"bad input: {len(slowest):,} tried, the slowest in {took * 1000:.0f} ms (at most 1000): {what}")
     if code:
