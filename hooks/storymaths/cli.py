@@ -10,7 +10,6 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from . import cli_pack, cli_plan, starters
-from .activities.rules import every_rule
 from .check.suggestion import did_you_mean
 from .model.collection import Collection
 from .model.fields import RECEPTION, YEARS, year_name
@@ -18,7 +17,6 @@ from .model.rule import Rule
 from .model.session import Session
 from .pipeline import read_and_check
 from .project import find_root
-from .release.trial import RULES as RELEASE_RULES
 from .terminal import FORMATS, ProgressLine, as_text
 
 FAILED, MISUSED = 1, 2
@@ -165,6 +163,9 @@ def _new(root: Path, options: argparse.Namespace) -> int:
 
 
 def _explain(name: str | None) -> int:
+    from .activities.rules import every_rule  # noqa: PLC0415 - a check, which is run most, needs neither
+    from .release.trial import RULES as RELEASE_RULES  # noqa: PLC0415
+
     known = every_rule() | {rule.name: rule for rule in RELEASE_RULES}
     if name is None:
         for rule in known.values():

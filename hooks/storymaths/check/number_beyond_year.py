@@ -12,7 +12,7 @@ from ..model.prose import Numeral
 from ..model.rule import Rule
 from ..model.year import YearLimits
 from ..parse.number_sentence import find_number_sentences
-from .pupil_numbers import PupilPage, is_below_zero, numbers_beyond, pupil_pages, year_at
+from .pupil_numbers import PupilPage, is_below_zero, numbers_beyond, pupil_pages, year_at, youngest
 
 RULE = Rule(
     name="number-beyond-year",
@@ -59,12 +59,16 @@ def _problem(page: PupilPage, numeral: Numeral, limits: YearLimits, written: str
 
 def _sums_beyond(collection: Collection) -> Iterator[Problem]:
     """Number sentences whose numbers the year may count but not yet add or take away."""
+    years = collection.reference.years
     for page in pupil_pages(collection):
         if page.fields.year > 1 and not any(y <= 1 for y in getattr(page.fields, "bends", ())):
             continue
+        least = years[youngest(page)].largest_calculated
         for sentence in find_number_sentences(page.prose.text):
-            limits = collection.reference.years[year_at(page, sentence.start)]
             largest = max((int(n.replace(",", "")) for n in _WHOLE.findall(sentence.text)), default=0)
+            if largest <= least:
+                continue
+            limits = years[year_at(page, sentence.start)]
             if limits.largest_calculated < largest <= limits.largest_number:
                 yield RULE.problem(
                     page.place_in_prose(sentence.start, sentence.text),

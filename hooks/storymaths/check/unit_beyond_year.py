@@ -10,7 +10,7 @@ from ..model.fields import year_name
 from ..model.problem import Problem
 from ..model.reference import Reference
 from ..model.rule import Rule
-from .pupil_numbers import pupil_pages, year_at
+from .pupil_numbers import pupil_pages, year_at, youngest
 
 RULE = Rule(
     name="unit-beyond-year",
@@ -37,7 +37,7 @@ def check(collection: Collection) -> Iterator[Problem]:
         for numeral in page.prose.numerals:
             match = after.match(text, numeral.end)
             unit = match.group(1) if match else "£" if text.startswith("£", numeral.start - 1) else None
-            if unit is None:
+            if unit is None or first[unit] <= youngest(page):
                 continue
             year = year_at(page, numeral.start)
             if first[unit] > year:

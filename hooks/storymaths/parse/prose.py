@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 from ..model.prose import BODY, Loc, Passage, Prose
@@ -39,7 +39,7 @@ def gather(raw: Mapping[str, Any], body: str) -> Prose:
     if any(mark in front for mark in _MARKS):
         front = _NOT_READ.sub(_blank, front)
     # Which text stands where is seldom asked: a clean page never pays for it.
-    return Prose(_SEPARATOR.join((front, _NOT_READ.sub(_blank, body))), lambda: list(_passages(raw)))
+    return Prose(_SEPARATOR.join((front, _NOT_READ.sub(_blank, body))), lambda: _passages(raw))
 
 
 def _take(value: Any, texts: list[str]) -> None:
@@ -54,25 +54,27 @@ def _take(value: Any, texts: list[str]) -> None:
             _take(inner, texts)
 
 
-def _passages(raw: Mapping[str, Any]) -> Iterator[Passage]:
+def _passages(raw: Mapping[str, Any]) -> list[Passage]:
     """Where each text starts in what they are joined to, in the order ``_take`` finds them, and then the body."""
-    at = 0
-    for loc, text, year in _texts(raw, (), None):
-        yield Passage(at, loc, year)
-        at += len(text) + len(_SEPARATOR)
-    yield Passage(max(at, len(_SEPARATOR)), BODY, None)
+    found: list[Passage] = []
+    at = _pass(raw, (), None, 0, found)
+    found.append(Passage(max(at, len(_SEPARATOR)), BODY, None))
+    return found
 
 
-def _texts(value: Any, loc: Loc, year: int | None) -> Iterator[tuple[Loc, str, int | None]]:
+def _pass(value: Any, loc: Loc, year: int | None, at: int, found: list[Passage]) -> int:
+    """Notes the texts of a value that starts at ``at``, and gives where the next one starts."""
     if value.__class__ is str:
-        yield loc, value, year
-    elif value.__class__ is dict:
+        found.append(Passage(at, loc, year))
+        return at + len(value) + len(_SEPARATOR)
+    if value.__class__ is dict:
         for key, inner in value.items():
             if key not in NOT_PROSE:
-                yield from _texts(inner, (*loc, key), _year_of(key) if loc == ("bends",) else year)
+                at = _pass(inner, (*loc, key), _year_of(key) if loc == ("bends",) else year, at, found)
     elif value.__class__ is list:
         for index, inner in enumerate(value):
-            yield from _texts(inner, (*loc, index), year)
+            at = _pass(inner, (*loc, index), year, at, found)
+    return at
 
 
 def _year_of(key: Any) -> int | None:

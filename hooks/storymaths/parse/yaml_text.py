@@ -4,19 +4,45 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
-from typing import Any
+from typing import Any, ClassVar
 
 import yaml
 
 from ..model.document import Loc
 from ..model.problem import Place
 
-# The C loader is some eight times faster than the pure one; PyYAML's wheels carry it.
-_Loader = yaml.CSafeLoader
 _DEEPEST = 32
 """Levels inside each other. Front matter has five; a thousand, which is where the C loader stops, are a trap."""
 _WORDS = "tag:yaml.org,2002:str"
 _PLAIN = frozenset({"tag:yaml.org,2002:seq", "tag:yaml.org,2002:map"})
+
+
+# The C loader is some eight times faster than the pure one; PyYAML's wheels carry it.
+class _Loader(yaml.CSafeLoader):
+    """The C loader, which asks in Python what each bare word is: the answer to a short one is kept for the next page."""
+
+    _kept: ClassVar[dict[str, str]] = {}
+    _LONGEST, _MOST = 24, 10_000
+
+    def resolve(self, kind: type[yaml.Node], value: str, implicit: Any) -> str:
+        """The tag of a value that has none written."""
+        if kind is not yaml.ScalarNode:
+            return str(super().resolve(kind, value, implicit))  # type: ignore[no-untyped-call]
+        if not implicit[0]:
+            return _WORDS
+        tag = self._kept.get(value)
+        if tag is None:
+            tag = str(super().resolve(kind, value, implicit))  # type: ignore[no-untyped-call]
+            if len(value) <= self._LONGEST and len(self._kept) < self._MOST:
+                self._kept[value] = tag
+        return tag
+
+    # Tags that turn on the path to a value: no schema here has any.
+    def descend_resolver(self, node: yaml.Node, index: Any) -> None:
+        """Nothing to note."""
+
+    def ascend_resolver(self) -> None:
+        """Nothing to forget."""
 
 
 class BrokenYaml(ValueError):
