@@ -136,7 +136,8 @@ def asked(port: int, dest: Path) -> Iterator[str]:
     yield _unless(status == 304, "fetched again although it has not changed")
     fragment = next((dest / "pagefind/fragment").iterdir()).name
     kept = {
-        SESSION: "no-cache", "/look/site.css": "no-cache", "/open-data/catalogue.json": "no-cache", "/pagefind/pagefind-entry.json": "no-cache",
+        SESSION: "no-cache", "/look/site.css": "no-cache", "/open-data/catalogue.json": "no-cache",
+        "/pagefind/pagefind-entry.json": "no-cache",
         f"/pagefind/fragment/{fragment}": "public, max-age=31536000, immutable", "/fonts/text.woff2": "public, max-age=604800",
     }  # fmt: skip
     for path, rule in kept.items():
