@@ -138,3 +138,11 @@ def test_broken_reference_data_is_a_problem_with_its_place(tmp_path: Path) -> No
     assert "site_data/words.yaml:" in done.stdout
     assert "reference-data-broken" in done.stdout
     assert "Traceback" not in done.stderr
+
+
+def test_a_reader_that_has_read_enough_and_an_old_terminal_are_no_trouble() -> None:
+    command = f"{sys.executable} -m storymaths explain | head -1"
+    environment = {**os.environ, "PYTHONPATH": str(ROOT / "hooks"), "PYTHONIOENCODING": "ascii"}
+    done = subprocess.run(["sh", "-c", command], env=environment, capture_output=True, text=True, check=False)
+    assert (done.returncode, done.stderr) == (0, "")
+    assert done.stdout

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import os
 import subprocess
 from pathlib import Path
 
@@ -107,3 +108,9 @@ def test_a_series_that_is_not_there_is_told_with_the_nearest() -> None:
     assert f'Did you mean "{SERIES}"?' in done.stderr
     assert plan(series=f"content/series/{SERIES}.md").returncode == 0
     assert '"2027-02-30" is not a day of the calendar' in plan(start="2027-02-30").stderr
+
+
+def test_a_name_of_a_class_that_is_no_text_is_refused() -> None:
+    done = plan("--class", os.fsdecode(b"\xff"))
+    assert (done.returncode, "not UTF-8 text" in done.stderr) == (2, True)
+    assert "Traceback" not in done.stderr

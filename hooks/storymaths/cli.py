@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import datetime
+import io
 import os
 import sys
 from collections.abc import Sequence
@@ -20,12 +21,23 @@ from .project import find_root
 from .terminal import FORMATS, ProgressLine, as_text
 
 FAILED, MISUSED = 1, 2
+_STOPPED = 130
+"""What a shell says of a program that was stopped with Ctrl and C."""
 
 
 def run() -> None:
     """The command as a program. It leaves at once: taking apart all that was read would cost a tenth of the time."""
-    code = main()
-    sys.stdout.flush()
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="backslashreplace")  # an old terminal has no “ or …
+    try:
+        code = main()
+        sys.stdout.flush()
+    except BrokenPipeError:  # whoever reads has read enough
+        os._exit(FAILED)
+    except KeyboardInterrupt:
+        print("\nStopped.", file=sys.stderr)
+        code = _STOPPED
     sys.stderr.flush()
     os._exit(code)
 

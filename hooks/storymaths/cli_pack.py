@@ -17,6 +17,8 @@ from .named_series import Misused, Wanted, series_named
 FAILED, MISUSED = 1, 2
 _SHOWN = 20
 _ROOM_TO_SPARE = 1_000_000
+_LONGEST_NAME = 200
+"""Bytes: 255 is what disks take, and a part stands beside it for a moment under a longer name."""
 
 
 def add_parsers(commands: Any) -> None:
@@ -55,10 +57,13 @@ def _name(wanted: Wanted) -> str:
 
 def _place_for(out: Path | None, usual: str, series: str) -> Path:
     """Where the pack goes: never where anything but an earlier pack of the same series is."""
-    place = Path(usual) if out is None else out / usual if out.is_dir() else out
-    if not place.parent.is_dir():
+    # os.path answers no where a name is too long for the disk, or a folder may not be looked into.
+    place = Path(usual) if out is None else out / usual if os.path.isdir(out) else out
+    if not os.path.isdir(place.parent):
         raise Misused(f"There is no folder {place.parent}.")
     if not os.path.lexists(place):
+        if len(os.fsencode(place.name)) > _LONGEST_NAME:
+            raise Misused(f"{place.name[:40]}… is too long a name for a file.")
         return place
     if not stat.S_ISREG(place.lstat().st_mode) or _series_of(place) != series:
         raise Misused(
@@ -87,6 +92,8 @@ def _files(root: Path, wanted: Wanted) -> Mapping[str, bytes]:
         raise Misused(f"The pages could not be built: {error}", FAILED) from None
     except OSError as error:
         raise Misused(f"The pages could not be put together: {error.strerror}.", FAILED) from None
+    except UnicodeDecodeError:
+        raise Misused("LICENSE is not UTF-8 text, and it goes into the pack.", FAILED) from None
 
 
 def _said(files: Mapping[str, bytes]) -> str:
@@ -143,7 +150,7 @@ def verify(options: argparse.Namespace) -> int:
             print(f"  and {len(error.faults) - _SHOWN} more")
         return FAILED
     except OSError as error:
-        print(f"{options.pack} cannot be opened: {error.strerror}.", file=sys.stderr)
+        print(f"{options.pack} cannot be opened: {error.strerror or 'it is not a plain file'}.", file=sys.stderr)
         return MISUSED
     print(
         f"{options.pack} is whole: {found.series} {found.version}, {len(found.sums) + 1} files, {in_megabytes(size)}."

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import datetime
+import re
 import sys
 from collections.abc import Callable
 from pathlib import Path
@@ -23,7 +24,7 @@ from .weeks.lessons import SeriesRun, run_of, sessions_of
 from .weeks.plan import Plan, plan_weeks
 from .weeks.school_days import DAY_NAMES, USUAL_DAYS, WEEKDAYS, Asked
 
-FAILED, MISUSED = 1, 2
+FAILED = 1
 _ENDINGS = {".html": "page", ".csv": "csv", ".ics": "ics", ".txt": "text"}
 _LARGEST_FILE = 1_000_000
 
@@ -42,7 +43,12 @@ def add_parser(commands: Any) -> None:
     plan.add_argument("--no-bank-holidays", action="store_true", help="teach on the bank holidays of site_data too")
     plan.add_argument("--no-free-days", action="store_true", help="use every day, though weekends cut books more")
     plan.add_argument(
-        "--class", dest="of_class", default="", metavar="NAME", help="whose plan it is, if not the only one"
+        "--class",
+        dest="of_class",
+        type=_class,
+        default="",
+        metavar="NAME",
+        help="whose plan it is, if not the only one",
     )
     plan.add_argument("--format", choices=tuple(_ENDINGS.values()), help="(default: by the ending of --out, or text)")
     plan.add_argument("--out", type=Path, metavar="FILE", help="write it there; nothing is ever overwritten")
@@ -69,6 +75,14 @@ def _minutes(text: str) -> int:
     raise argparse.ArgumentTypeError(f'"{text}" is not a whole number of minutes from 1 to 240')
 
 
+def _class(text: str) -> str:
+    try:
+        text.encode("utf-8")
+    except UnicodeEncodeError:
+        raise argparse.ArgumentTypeError("the name of the class is not UTF-8 text") from None
+    return re.sub(r"[ \t\r\n]+", " ", text).strip(" ")
+
+
 def run(root: Path, options: argparse.Namespace) -> int:
     """Runs ``plan``; 0 when all is well, 1 on problems, 2 when it is misused."""
     try:
@@ -81,6 +95,8 @@ def run(root: Path, options: argparse.Namespace) -> int:
             print(problems_as_text(problems))
             return FAILED
         plan = plan_weeks(series.lessons, _asked(wanted, options, minutes, own))
+        if not series.lessons:
+            raise Misused(f"{series.title} has no sessions to lay.", FAILED)
         return _give(_written(root, wanted, series, plan, _format(options)), options.out)
     except Misused as error:
         print(error, file=sys.stderr)
@@ -105,9 +121,8 @@ def _own_holidays(file: str | None) -> tuple[tuple[Holiday, ...], list[Problem]]
 def _asked(wanted: Wanted, options: argparse.Namespace, minutes: int, own: tuple[Holiday, ...]) -> Asked:
     bank = wanted.collection.reference.bank_holidays
     kept, known = ((), None) if options.no_bank_holidays else (bank.as_holidays(), (bank.first_year, bank.last_year))
-    of_class = " ".join(options.of_class.split())
     waits = not options.no_free_days
-    return Asked(options.start, minutes, options.days, (*own, *kept), known, waits, of_class)
+    return Asked(options.start, minutes, options.days, (*own, *kept), known, waits, options.of_class)
 
 
 def _format(options: argparse.Namespace) -> str:
@@ -129,7 +144,10 @@ def _page(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan) -> bytes:
     from .publish.weeks_page import draw_weeks_page  # noqa: PLC0415 - templates and letterforms take a while to load
     from .render.site import Site  # noqa: PLC0415
 
-    return draw_weeks_page(Site(wanted.collection), series, plan, root / ".cache" / "letterforms").encode("utf-8")
+    try:
+        return draw_weeks_page(Site(wanted.collection), series, plan, root / ".cache" / "letterforms").encode("utf-8")
+    except OSError as error:
+        raise Misused(f"{error.filename} cannot be used: {error.strerror}.", FAILED) from None
 
 
 def _give(content: bytes, out: Path | None) -> int:
@@ -141,7 +159,12 @@ def _give(content: bytes, out: Path | None) -> int:
     try:
         # "x" refuses to open a file that is there, so nothing of anybody's can be overwritten.
         with out.open("xb") as file:
-            file.write(content)
+            try:
+                file.write(content)
+                file.flush()
+            except OSError:
+                out.unlink(missing_ok=True)  # half a plan would stand in the way of the whole one
+                raise
     except FileExistsError:
         raise Misused(f"{out} is already there. Nothing was written.", FAILED) from None
     except OSError as error:

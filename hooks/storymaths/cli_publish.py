@@ -27,32 +27,41 @@ _NOT_BUILT_FROM = ("content", "site_data", "hooks")
 def run(root: Path, options: argparse.Namespace) -> int:
     """Publishes, rehearses or goes back; 0 when it is done, 1 when something is wrong, 2 when it is misused."""
     signal.signal(signal.SIGTERM, _end)
-    editions = Editions(options.dest)
     try:
-        return _back(editions, options) if options.back else _publish(root, editions, options)
+        editions = Editions(options.dest)
+        before = editions.current
+        try:
+            return _back(editions, options) if options.back else _publish(root, editions, options)
+        except KeyboardInterrupt:
+            print(f"\nStopped. {_left(editions, before)}", file=sys.stderr)
+        except BuildFailed as failed:
+            print(f"The site could not be built:\n{failed}\n{_left(editions, before)}", file=sys.stderr)
+        except OSError as error:
+            print(f"{_failed(editions, error)} {_left(editions, before)}", file=sys.stderr)
+        return FAILED
     except Refused as refused:
         print(refused, file=sys.stderr)
         return MISUSED
-    except KeyboardInterrupt:
-        print(f"\nStopped. {_as_it_was(editions)}", file=sys.stderr)
-    except BuildFailed as failed:
-        print(f"The site could not be built:\n{failed}\n{_as_it_was(editions)}", file=sys.stderr)
-    except OSError as error:
-        if error.errno in _NO_ROOM:
-            print(
-                f"There is no room left on the disk to publish {editions.dest}. {_as_it_was(editions)}", file=sys.stderr
-            )
-        else:
-            where = f" ({error.filename})" if error.filename else ""
-            print(
-                f"Publishing {editions.dest} failed: {error.strerror}{where}. {_as_it_was(editions)}", file=sys.stderr
-            )
-    return FAILED
+
+
+def _failed(editions: Editions, error: OSError) -> str:
+    if error.errno in _NO_ROOM:
+        return f"There is no room left on the disk to publish {editions.dest}."
+    where = f" ({error.filename})" if error.filename else ""
+    return f"Publishing {editions.dest} failed: {error.strerror}{where}."
+
+
+def _left(editions: Editions, before: int | None) -> str:
+    """What is shown after a run that did not end well: one may be stopped while it tidies up."""
+    if editions.current == before:
+        return _as_it_was(editions)
+    return f"The site is published all the same: edition {editions.current} is shown. Only tidying up was left undone."
 
 
 def _publish(root: Path, editions: Editions, options: argparse.Namespace) -> int:
+    real = editions.dest.parent.resolve() / editions.dest.name
     for name in _NOT_BUILT_FROM:
-        if editions.dest.is_relative_to(root / name):
+        if real.is_relative_to((root / name).resolve()):
             raise Refused(f"{editions.dest} is inside {name}/, which the site is made from: publish somewhere else.")
     reading = read_and_check(root)
     if reading.problems or reading.collection is None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from itertools import combinations, product
+from itertools import product
 from typing import Any
 
 import pytest
@@ -75,24 +75,23 @@ def target(rows: Sequence[str]) -> Shape:
 
 
 def by_every_placement(rows: Sequence[str], pieces: dict[str, int], all_used: bool) -> int:
-    """How many different ways: every choice of placements of each piece, those that cover, turned and flipped once."""
+    """How many different ways: whatever covers the lowest point left bare, again and again; turned and flipped once."""
     shape = target(rows)
-    placed = [list(placements(shape, name)) for name in pieces]
-    counts = [(many,) if all_used else range(many + 1) for many in pieces.values()]
-    found: set[frozenset[tuple[int, Shape]]] = set()
-    for chosen in product(*counts):
-        if sum(n * len(samples(CORNERS[name])) for n, name in zip(chosen, pieces, strict=True)) != len(shape):
-            continue
-        for laid in product(*(combinations(ways, n) for ways, n in zip(placed, chosen, strict=True))):
-            parts = [(sort, on) for sort, ons in enumerate(laid) for on in ons]
-            if (
-                sum(len(on) for _, on in parts)
-                == len(shape)
-                == len(frozenset[complex]().union(*(on for _, on in parts)))
-            ):
-                found.add(frozenset(parts))
-    forms = {frozenset(form) for way in found for form in [min(map(sorted_form, same_ways(shape, way)))]}
-    return len(forms)
+    lying = [(sort, on) for sort, name in enumerate(pieces) for on in set(placements(shape, name))]
+    over = {point: [(sort, on) for sort, on in lying if point in on] for point in shape}
+
+    def coverings(bare: Shape, left: tuple[int, ...]) -> Iterator[frozenset[tuple[int, Shape]]]:
+        if not bare:
+            if not (all_used and any(left)):
+                yield frozenset()
+            return
+        for sort, on in over[min(bare, key=key)]:
+            if left[sort] and on <= bare:
+                fewer = tuple(many - (at == sort) for at, many in enumerate(left))
+                yield from (more | {(sort, on)} for more in coverings(bare - on, fewer))
+
+    ways = coverings(shape, tuple(pieces.values()))
+    return len({min(map(sorted_form, same_ways(shape, way))) for way in ways})
 
 
 def placements(shape: Shape, name: str) -> Iterator[Shape]:

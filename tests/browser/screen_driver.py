@@ -25,15 +25,16 @@ class OnScreen:
         one = self.board.locator(f".tray .piece[data-piece='{piece}']")
         there = self.board.locator(f".field .put[data-place='{place}']")
         if way == "mouse":
-            self._drag(one, there)
+            self.drag(one, there)
         elif way == "touch":
             one.tap()
             there.tap()
         else:
             self._by_keys(one, place)
 
-    def _drag(self, one: Locator, there: Locator) -> None:
-        one.scroll_into_view_if_needed()
+    def drag(self, one: Locator, there: Locator) -> None:
+        # Into the middle: along the bottom of the screen the bar lies over what is there.
+        one.evaluate("piece => piece.scrollIntoView({block: 'center'})")
         start, end = one.bounding_box(), there.bounding_box()
         assert start is not None
         assert end is not None
@@ -98,7 +99,11 @@ def boards_on(page: Page) -> list[OnScreen]:
     return found
 
 
+def leaf_of(board: Locator) -> int:
+    """The number of the leaf a board is on, from 0."""
+    return int(board.evaluate("board => [...document.querySelectorAll('.leaf')].indexOf(board.closest('.leaf'))"))
+
+
 def show_leaf_of(page: Page, board: Locator) -> None:
     """Turns to the leaf a board is on."""
-    number = board.evaluate("board => [...document.querySelectorAll('.leaf')].indexOf(board.closest('.leaf'))")
-    page.locator(".where").select_option(str(number))
+    page.locator(".where").select_option(str(leaf_of(board)))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 import pytest
 from playwright.sync_api import Browser, Page
@@ -12,7 +13,7 @@ from storymaths.model.address import SCREEN_TO_TRY, html_of, screen_page, source
 from storymaths.model.session import Session
 from storymaths.render.screens.table import PLAYED, boards_of
 
-from .screen_driver import WAYS, boards_on, show_leaf_of
+from .screen_driver import WAYS, boards_on, leaf_of, show_leaf_of
 
 TO_TRY = html_of(SCREEN_TO_TRY)
 SCREENS = [
@@ -52,3 +53,16 @@ def test_every_kind_is_played_to_the_end(touch_page: Page, base: str, way: str) 
 def test_every_answer_of_every_session_is_accepted(touch_page: Page, base: str, address: str) -> None:
     touch_page.goto(base + address)
     play_all(touch_page, "mouse" if "lamp" in address else "touch")
+
+
+def test_a_piece_let_go_over_another_board_goes_back(touch_page: Page, base: str) -> None:
+    touch_page.goto(f"{base}books/long-for-ten/session-1-screen.html")
+    one, other = next(
+        pair for pair in pairwise(boards_on(touch_page)) if leaf_of(pair[0].board) == leaf_of(pair[1].board)
+    )
+    show_leaf_of(touch_page, one.board)
+    start = one.board.locator(".tray .piece").first
+    start.evaluate("piece => piece.scrollIntoView({block: 'center'})")
+    one.drag(start, other.board.locator(".field .put").first)
+    for board in (one.board, other.board):
+        assert board.locator(".field .piece").count() == 0

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 import pytest
 from mini_sites.three_small_books import MINI, a_session, bend, mini_reference, three_small_books
@@ -147,3 +148,22 @@ def test_versions_are_in_order_whatever_the_order_they_are_listed_in() -> None:
     series = COLLECTION.series["both"].fields
     assert [change.version for change in series.history] == ["1.0", "1.9", "1.10"]
     assert series.years == (1, 2)
+
+
+@pytest.mark.parametrize(
+    "block",
+    [
+        "```maths\nkind: chart\ntitle: A wall\n```",
+        "~~~ maths\ntitle: From 3 ~ 5\nkind : 'chart'\n~~~",
+        '```maths\ntitle: `Tens`\ndata:\n  deep: 1\n"kind": chart\n```',
+    ],
+)
+def test_kinds_are_found_however_they_are_written(block: str) -> None:
+    page = replace(both().sessions[0], body=f"First.\n\n{block}\n")
+    assert stages_of(page, REFERENCE).kinds == ("chart",)
+
+
+def test_a_block_without_a_kind_is_read_past_at_once() -> None:
+    # Each line could once be read in two ways, and forty lines took for ever.
+    page = replace(both().sessions[0], body="```maths\ntitle: ~\n" + "    one: 1\n" * 400 + "```\n")
+    assert stages_of(page, REFERENCE).kinds == ()

@@ -283,3 +283,40 @@ def test_many_faults_are_counted_and_not_all_printed(tmp_path: Path) -> None:
     done: subprocess.CompletedProcess[str] = storymaths("verify", str(tmp_path / "pack.zip"), folder=tmp_path)
     assert done.returncode == 1
     assert done.stdout.endswith("  and 30 more\n")
+
+
+def test_a_second_name_beside_the_first_is_refused(tmp_path: Path) -> None:
+    # Info-ZIP unpacks such a file under the name of field 0x7075.
+    whole = bytearray(entry("pages/a.html"))
+    other = struct.pack("<BI", 1, 0) + b"../evil.html"
+    beside = struct.pack("<HH", 0x7075, len(other)) + other
+    at = whole.index(b"PK\x01\x02", whole.index(b"pages/a.html"))
+    names = [at]
+    while (at := whole.find(b"PK\x01\x02", at + 4)) >= 0:
+        names.append(at)
+    at = next(place for place in names if whole[place + 46 :].startswith(b"pages/a.html"))
+    whole[at + 30 : at + 32] = struct.pack("<H", len(beside))
+    name_ends = at + 46 + len(b"pages/a.html")
+    whole[name_ends:name_ends] = beside
+    end = whole.rindex(b"PK\x05\x06")
+    (listed,) = struct.unpack_from("<I", whole, end + 12)
+    struct.pack_into("<I", whole, end + 12, listed + len(beside))
+    (found,) = faults(bytes(whole), tmp_path)
+    assert "second name" in found
+
+
+def test_a_name_that_is_a_file_and_a_folder_is_refused(tmp_path: Path) -> None:
+    (found,) = faults(entry("pages"), tmp_path)
+    assert "a file and a folder at once" in found
+
+
+def test_a_program_is_refused(tmp_path: Path) -> None:
+    (found,) = faults(entry("pages/x.html", stat.S_IFREG | 0o4755), tmp_path)
+    assert "marked as a program" in found
+
+
+def test_a_list_of_files_that_is_elsewhere_is_refused_unread(tmp_path: Path) -> None:
+    end = WHOLE.rindex(b"PK\x05\x06")
+    locator = struct.pack("<4sIQI", b"PK\x06\x07", 0, 0, 1)
+    (found,) = faults(WHOLE[:end] + locator + WHOLE[end:], tmp_path)
+    assert "somewhere else" in found

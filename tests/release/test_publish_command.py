@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import os
 import resource
 import subprocess
@@ -11,6 +12,8 @@ from pathlib import Path
 import pytest
 from bench.many_sessions import make_project
 from project import ROOT
+from storymaths import cli_publish
+from storymaths.release.editions import Editions
 
 RENAMED = "- {from: books/book-0/home-1.md, to: books/book-0/home-2.md, since: 2027-01-11}"
 
@@ -104,3 +107,27 @@ def test_problems_in_the_content_stop_it_before_it_builds(project: Path, tmp_pat
 
 def test_the_rules_of_the_finished_site_are_explained(project: Path) -> None:
     assert "moved.yaml" in storymaths(project, "explain", "page-vanished").stdout
+
+
+def test_a_link_into_the_content_is_seen_through(project: Path, tmp_path: Path) -> None:
+    link = tmp_path / "elsewhere"
+    link.symlink_to(project, target_is_directory=True)
+    done = storymaths(project, "publish", str(link / "content/site"))
+    assert (done.returncode, "is inside content/" in done.stderr) == (2, True)
+
+
+def test_stopped_while_tidying_up_it_says_that_the_site_is_published(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    editions = Editions(tmp_path / "lessons")
+
+    def publish_and_stop(*_: object) -> int:
+        editions.open()
+        aside = editions.aside()
+        editions.show(editions.keep(aside, {}))
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(cli_publish, "_publish", publish_and_stop)
+    options = argparse.Namespace(dest=tmp_path / "lessons", back=False, dry_run=False, wait=False)
+    assert cli_publish.run(tmp_path, options) == 1
+    assert "published all the same: edition 1 is shown" in capsys.readouterr().err

@@ -313,3 +313,22 @@ def test_no_room_at_any_later_step(dest: Path, monkeypatch: pytest.MonkeyPatch, 
     assert shown(dest) == "one"
     published(dest, "two")
     assert shown(dest) == "two"
+
+
+def test_what_stands_where_the_next_link_is_made_is_left_alone(dest: Path) -> None:
+    mine = dest.with_name(f".{dest.name}.next")
+    mine.write_text("mine", encoding="utf-8")
+    with pytest.raises(Refused, match="something else stands there"):
+        published(dest, "one")
+    assert mine.read_text(encoding="utf-8") == "mine"
+
+
+def test_there_is_no_going_back_to_nothing(dest: Path) -> None:
+    with pytest.raises(Refused, match="no earlier edition"):
+        go_back(Editions(dest), False, NOT_WAITING)
+    assert list(dest.parent.iterdir()) == []
+
+
+def test_a_root_is_no_place_for_a_site() -> None:
+    with pytest.raises(Refused, match="root of the disk"):
+        Editions(Path("/"))

@@ -9,6 +9,7 @@ from storymaths.activities.table import KINDS
 from storymaths.activities.work_out import WorkedOut, work_out
 from storymaths.publish.gallery import examples_of
 from storymaths.render.screens.board import Board, Place, key_of, placings
+from storymaths.render.screens.pieces import card_id
 from storymaths.render.screens.table import PLAYED, boards_of
 
 ON_PAGES = [
@@ -74,3 +75,8 @@ def test_the_key_of_a_placing_is_written_out_by_hand() -> None:
     placing = {"a": ["y", "x"], "b": ["y", "x"]}
     assert key_of(places, placing) == "x,y|y,x|"
     assert key_of(places, placing, empty_matters=False) == "x,y|y,x"
+
+
+def test_no_two_cards_go_by_one_name() -> None:
+    words = ("B", "b", "3 < 5", "3 > 5", "12.30", "12:30", "−", "2212", "=", "card", "10", "-10")
+    assert len({card_id(one) for one in words}) == len(words)

@@ -137,3 +137,11 @@ def test_text_has_a_line_a_day_under_its_week() -> None:
         "  Monday 11 January   The boats 1: boats 1, 45 minutes",
         "  Tuesday 12 January  The boats 2: boats 2, 45 minutes",
     ]
+
+
+@pytest.mark.parametrize(("one", "other"), [("Year α", "Year β"), ("2/3", "2-3"), ("", "Ωλ"), ("Oak", "Ash")])
+def test_events_of_two_classes_are_never_the_same(one: str, other: str) -> None:
+    run = a_run(a_lesson(1))
+    uids = [{str(event["UID"]) for event in events(run, plan_of(run, of_class=name))} for name in (one, other)]
+    assert all(uids)
+    assert not uids[0] & uids[1]

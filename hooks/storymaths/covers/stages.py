@@ -16,7 +16,11 @@ from ..model.material import Material
 from ..model.reference import Reference
 from .taught import SessionPage
 
-_KIND = re.compile(r"^ *(?:`{3,}|~{3,}) *maths *\n(?: *(?!kind:)[^\n`~]*\n)*? *kind: *([\w-]+)", re.MULTILINE)
+_KIND = re.compile(
+    r"""^ *(?:`{3,}|~{3,}) *maths *\n(?:(?! *(?:["']?kind["']? *:|`{3,}|~{3,}))[^\n]*\n)*"""
+    r""" *["']?kind["']? *: *["']?([\w-]+)""",
+    re.MULTILINE,
+)
 _SIGN = re.compile(r"[+−=<>×÷≠]")
 _WORD = re.compile(r"[a-z]+")
 
@@ -99,7 +103,8 @@ def _names(material: Material) -> tuple[str, ...]:
 
 def _short_names(material: Material) -> frozenset[str]:
     """``cubes`` for interlocking cubes; of apparatus the first word too, as ``clock`` for the clock face."""
-    short = {_WORD.findall(name.lower())[-1] for name in _names(material)}
-    if material.apparatus:
-        short.add(_WORD.findall(material.name.lower())[0])
+    names = [words for name in _names(material) if (words := _WORD.findall(name.lower()))]
+    short = {words[-1] for words in names}
+    if material.apparatus and names:
+        short.add(names[0][0])
     return frozenset(short)

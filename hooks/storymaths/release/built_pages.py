@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from html.parser import HTMLParser
@@ -13,6 +14,10 @@ from ..model.problem import Place
 NOT_FOUND = "404.html"
 """The page for addresses that lead nowhere; it stands for any address and is none itself."""
 _ADDRESSES = ("href", "src", "action", "poster", "data")
+_ADDRESSES_TOO = ("formaction", "xlink:href")
+"""Attributes that may run something, though nobody is led anywhere by them."""
+_UNREAD = re.compile(r"[\x00-\x20]")
+"""What a browser leaves out of an address before it reads it."""
 _DATA = frozenset({"application/ld+json", "application/json"})
 
 
@@ -116,7 +121,8 @@ def _dangers(tag: str, given: Mapping[str, str]) -> list[str]:
     if tag == "style" or (tag == "script" and "src" not in given and given.get("type") not in _DATA):
         found.append(f"there is a <{tag}> within the page")
     if any(
-        given.get(name, "").strip().lower().startswith(("javascript:", "vbscript:", "data:text")) for name in _ADDRESSES
+        _UNREAD.sub("", given.get(name, "")).lower().startswith(("javascript:", "vbscript:", "data:text"))
+        for name in (*_ADDRESSES, *_ADDRESSES_TOO)
     ):
         found.append(f"a <{tag}> has an address that runs a script")
     return found

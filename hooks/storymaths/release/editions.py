@@ -39,8 +39,10 @@ class Editions:
     """The editions of one published site."""
 
     def __init__(self, dest: Path) -> None:
-        """``dest`` is where the site is to be seen. Nothing is touched yet."""
+        """``dest`` is where the site is to be seen. Nothing is touched yet. Raises ``Refused`` for a root."""
         self.dest = Path(os.path.abspath(dest))
+        if not self.dest.name:
+            raise Refused("The root of the disk is no place for a site: name a folder in it.")
         self.folder = self.dest.with_name(f"{self.dest.name}.editions")
         self._next_link = self.dest.with_name(f".{self.dest.name}.next")
 
@@ -69,6 +71,8 @@ class Editions:
             )
         if self.folder.is_symlink() or (self.folder.exists() and not self._ours()):
             raise Refused(f"{self.folder} is needed for the editions of the site, and something else stands there.")
+        if os.path.lexists(self._next_link) and not self._next_link.is_symlink():
+            raise Refused(f"{self._next_link} is needed while publishing, and something else stands there.")
 
     def _ours(self) -> bool:
         return self.folder.is_dir() and ((self.folder / MARK).is_file() or set(os.listdir(self.folder)) <= {"lock"})

@@ -15,6 +15,7 @@ from .built_pages import BuiltSite, read_built
 from .editions import Editions
 from .lock import locked
 from .packed import pack
+from .refused import Refused
 from .trial import try_out
 from .unchanged import Changes, keep_dates
 
@@ -87,6 +88,9 @@ def rehearse(editions: Editions, asked: Asked) -> Outcome:
 
 def go_back(editions: Editions, wait: bool, waiting: Callable[[], None]) -> int:
     """Shows the edition before the current one; asked again, the current one once more. Raises ``Refused``."""
+    editions.look()
+    if editions.current is None:
+        raise Refused(f"There is no earlier edition of {editions.dest} to go back to.")
     editions.open()
     with locked(editions.folder, wait, waiting):
         return editions.go_back()

@@ -7,6 +7,8 @@ import os
 from dataclasses import dataclass
 from pathlib import Path
 
+from .built_pages import NOT_FOUND
+
 
 @dataclass(frozen=True, slots=True)
 class Changes:
@@ -27,7 +29,7 @@ def keep_dates(now: Path, before: Path | None) -> Changes:
         if not path.is_file():
             continue
         old = before / path.relative_to(now) if before else None
-        page = path.suffix == ".html"
+        page = path.suffix == ".html" and path.name != NOT_FOUND
         if old is None or not old.is_file():
             new += page
         elif filecmp.cmp(path, old, shallow=False):
@@ -35,5 +37,6 @@ def keep_dates(now: Path, before: Path | None) -> Changes:
             os.utime(path, ns=(about.st_atime_ns, about.st_mtime_ns))
         else:
             changed += page
-    gone = [old for old in before.rglob("*.html") if not (now / old.relative_to(before)).exists()] if before else []
+    earlier = [path for path in before.rglob("*.html") if path.name != NOT_FOUND] if before else []
+    gone = [path for path in earlier if before and not (now / path.relative_to(before)).exists()]
     return Changes(new, changed, len(gone))

@@ -48,8 +48,14 @@ def _event(run: SeriesRun, of_class: str, day: datetime.date, part: Part) -> Ite
 
 def uid_of(run: SeriesRun, of_class: str, part: Part) -> str:
     """What the event is called for good: the same for the same part of a session, whenever it is taught."""
-    names = [run.id, part.lesson.book, f"session-{part.lesson.number}", f"part-{part.number}", slug(of_class)]
+    names = [run.id, part.lesson.book, f"session-{part.lesson.number}", f"part-{part.number}", _class_id(of_class)]
     return "/".join(name for name in names if name) + "@storymaths"
+
+
+def _class_id(of_class: str) -> str:
+    """A class in a few plain letters: in figures where letters alone would make two classes one."""
+    plain = slug(of_class)
+    return plain if plain == of_class.lower().replace(" ", "-") else f"c-{of_class.encode().hex()}"
 
 
 def _described(part: Part) -> str:

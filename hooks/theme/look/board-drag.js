@@ -49,7 +49,10 @@
     /* The place below the pointer; on a clock, where places are small, the nearest that takes the piece. */
     const under = (event, sort) => {
       const clock = board.querySelector(".clock-face");
-      if (!clock) return document.elementsFromPoint(event.clientX, event.clientY).map((one) => one.closest(".place, .tray")).find(Boolean);
+      if (!clock) {
+        return document.elementsFromPoint(event.clientX, event.clientY).map((one) => one.closest(".place, .tray"))
+          .find((one) => one && board.contains(one)); // a place of another board is none of this one's
+      }
       const face = clock.getBoundingClientRect();
       const x = event.clientX - (face.x + face.width / 2), y = event.clientY - (face.y + face.height / 2);
       if (Math.hypot(x, y) > face.width * 0.62) return null;

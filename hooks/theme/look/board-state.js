@@ -9,7 +9,7 @@
     const kept = memory.get(name);
     let now = usable(kept?.now) ? kept.now : empty();
     let before = Array.isArray(kept?.before) ? kept.before.filter(usable) : [];
-    let tries = Array.isArray(kept?.tries) ? kept.tries : [];
+    let tries = usable(kept?.now) && Array.isArray(kept.tries) ? kept.tries : []; // those of an activity that was changed mean nothing
     const listeners = [];
 
     function usable(state) {

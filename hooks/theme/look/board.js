@@ -24,6 +24,7 @@
   const play = (board, number) => {
     const data = JSON.parse(board.querySelector("script").textContent);
     const state = boardState(data, `board ${number}`);
+    const many = new Set(Object.values(data.answers)).size;
     const draw = boardLook(board, data, state);
     const beam = boardBeam(board, data, state), clock = boardClock(board, data, state);
     const pick = boardPick(board, state);
@@ -36,7 +37,7 @@
       const again = answer !== null && state.tries.some((one) => one.answer === answer);
       state.record(words, answer);
       verdict.textContent = answer === null ? "Not this time. What do you notice?" : again ? "Yes, and we have it already." : "Yes, that is one.";
-      if (data.many === 1 && answer !== null) verdict.textContent = "Yes.";
+      if (many === 1 && answer !== null) verdict.textContent = "Yes.";
       say(`${words}. ${verdict.textContent}`);
     });
     const back = button("Take one back", () => { state.takeBack(); say("Taken back"); });

@@ -67,7 +67,7 @@
       status.textContent = "Working it out …";
       setTimeout(() => { // first let the tick be seen
         answers.replaceChildren(...shelfAnswers(question, owned, books, data.caps));
-        status.textContent = `For ${yearName(question.year)}, ${question.name}, with ${owned.size} of ${data.books.length} books:`;
+        status.textContent = `For ${yearName(question.year)}, ${question.name}, with ${[...owned].filter((id) => books.has(id)).length} of ${data.books.length} books:`;
       });
     };
     const tick = () => {

@@ -41,9 +41,16 @@
   weeks.slug = (words) => words.normalize("NFKD").replace(/[^\x00-\x7f]/g, "").toLowerCase()
     .replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "");
 
+  /* A class in a few plain letters: in figures where letters alone would make two classes one. */
+  const classId = (ofClass) => {
+    const plain = weeks.slug(ofClass);
+    if (plain === ofClass.toLowerCase().replaceAll(" ", "-")) return plain;
+    return `c-${[...new TextEncoder().encode(ofClass)].map((byte) => byte.toString(16).padStart(2, "0")).join("")}`;
+  };
+
   const event = (data, ofClass, day, part) => {
     const { lesson } = part, basic = (which) => weeks.iso(which).replaceAll("-", "");
-    const names = [data.id, lesson.book, `session-${lesson.number}`, `part-${part.number}`, weeks.slug(ofClass)];
+    const names = [data.id, lesson.book, `session-${lesson.number}`, `part-${part.number}`, classId(ofClass)];
     const reads = lesson.reads.slice(0, 1).toUpperCase() + lesson.reads.slice(1);
     return [
       "BEGIN:VEVENT",

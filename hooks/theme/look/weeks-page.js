@@ -6,7 +6,7 @@
   const form = place.querySelector("form"), faults = place.querySelector(".weeks-faults");
   const [notes, frame, acts] = [".weeks-notes", ".table-frame", ".weeks-acts"].map((name) => place.querySelector(name));
   const clean = (words) => words.replace(/[ \t\r\n]+/g, " ").replace(/^ | $/g, "");
-  let made = null;
+  let made = null, asking = false;
 
   const asked = (data) => {
     const given = new FormData(form), own = weeks.readHolidays(given.get("holidays"));
@@ -38,7 +38,7 @@
     return [
       ...(start.why ? [`First day: ${start.why}`] : []),
       ...(days.length ? [] : ["Tick at least one day of the week."]),
-      ...(minutes >= 1 ? long.slice(0, 1).map(tooLong) : ["Minutes a day: give a whole number from 1 to 240."]),
+      ...(Number.isInteger(minutes) && minutes >= 1 && minutes <= 240 ? long.slice(0, 1).map(tooLong) : ["Minutes a day: give a whole number from 1 to 240."]),
       ...unread.map(({ line, why }) => `Your school’s days, line ${line}: ${why}`),
     ];
   };
@@ -124,7 +124,14 @@
     const lessons = weeks.lessonsOf(data), wanted = asked(data), said = wrong(lessons, wanted);
     faults.replaceChildren(...(said.length ? [element("p", "", "The sessions cannot be laid yet:"), list(said)] : []));
     form.elements.holidays.setAttribute("aria-invalid", String(wanted.unread.length > 0));
-    if (said.length) return;
+    asking = true;
+    if (said.length) { // a plan of what was asked before would be taken for one of what is asked now
+      made = null;
+      acts.hidden = true;
+      frame.replaceChildren();
+      notes.replaceChildren();
+      return;
+    }
     const plan = weeks.plan(lessons, { ...wanted, start: wanted.start.day });
     made = { data, plan };
     notes.replaceChildren(...weeks.sentences(plan).map((line) => element("li", "", line)));
@@ -137,6 +144,6 @@
     event.preventDefault();
     layOut();
   });
-  form.addEventListener("change", () => made && layOut());
+  form.addEventListener("change", () => asking && layOut());
   form.hidden = false;
 })();

@@ -38,7 +38,7 @@ def _taught(run: Iterable[Document[Session]], site: Site, at: At) -> Node:
 
 
 def _part(page: Document[Book], at: At) -> Node:
-    return {"@type": "CollectionPage", "@id": at(source_of(page.path)), "name": page.fields.title}
+    return {"@type": "CollectionPage", "@id": at(source_of(page.path)), "name": plain(page.fields.title)}
 
 
 def describe_book(page: Document[Book], site: Site, at: At) -> Node:
@@ -59,7 +59,7 @@ def describe_book(page: Document[Book], site: Site, at: At) -> Node:
         **dated(book.published, book.updated),
     }
     series = [
-        {"@type": "CreativeWorkSeries", "@id": at(source_of(other.path)), "name": other.fields.title}
+        {"@type": "CreativeWorkSeries", "@id": at(source_of(other.path)), "name": plain(other.fields.title)}
         for other in site.collection.series_with(name)
     ]
     return node | ({"isPartOf": series} if series else {})
@@ -70,7 +70,7 @@ def _book_itself(page: Document[Book], site: Site, at: At) -> Node:
     node: Node = {
         "@type": "Book",
         "@id": f"{at(source_of(page.path))}#book",
-        "name": book.title,
+        "name": plain(book.title),
         "numberOfPages": book.pages,
         # The words on the cover: they may name people, or a group, or nobody.
         "creditText": f"Story: {book.story_by}. Pictures: {book.pictures_by}.",

@@ -8,6 +8,7 @@ from ...model.address import source_of
 from ...model.document import Document
 from ...model.home import Home
 from ...model.session import Session
+from ...render.inline import plain
 from ...render.site import Site
 from .node import At, Node, ages, dated, licensed, minutes, work
 from .terms import concept_term, objective_term, year_term
@@ -40,8 +41,8 @@ def _lesson(page: Document[Session] | Document[Home], site: Site, at: At) -> Nod
         **work(RESOURCE, source_of(page.path), fields.title, fields.summary, at),
         "position": fields.number,
         "timeRequired": minutes(fields.minutes),
-        "isPartOf": {"@type": "CollectionPage", "@id": record, "name": book.fields.title},
-        "isBasedOn": {"@type": "Book", "@id": f"{record}#book", "name": book.fields.title},
+        "isPartOf": {"@type": "CollectionPage", "@id": record, "name": plain(book.fields.title)},
+        "isBasedOn": {"@type": "Book", "@id": f"{record}#book", "name": plain(book.fields.title)},
         **licensed(site.collection.reference.imprint),
         **dated(fields.published, fields.updated),
     }

@@ -10,8 +10,9 @@ LARGEST_FILE = 128_000_000
 LARGEST_PACK = 512_000_000
 """Bytes of all its files together, and of the pack itself."""
 LONGEST_NAME = 240
+"""Bytes of a name with its folders."""
 _ODD = re.compile(r'[\x00-\x1f\x7f-\x9f\\:*?"<>|\u200e\u200f\u202a-\u202e\u2066-\u2069]')
-_DEVICES = re.compile(r"(con|prn|aux|nul|com\d|lpt\d)(\..*)?", re.IGNORECASE)
+_DEVICES = re.compile(r"(con|prn|aux|nul|conin\$|conout\$|com[\d¹²³]|lpt[\d¹²³])(\..*)?", re.IGNORECASE)
 """Names that Windows keeps for devices, with whatever ending."""
 
 
@@ -28,7 +29,7 @@ def fault_of_name(name: str) -> str | None:
         return "has a name with an empty or unfinished part"
     if any(_DEVICES.fullmatch(part) for part in parts):
         return "has a name that some systems keep for a device"
-    return "has too long a name" if len(name) > LONGEST_NAME else None
+    return "has too long a name" if len(name.encode("utf-8", "replace")) > LONGEST_NAME else None
 
 
 def same_place(name: str) -> str:

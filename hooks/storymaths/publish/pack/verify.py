@@ -28,6 +28,11 @@ _LARGEST_LIST = 8_000_000
 """Bytes of the list of files: what is read before anything can be checked."""
 _AT_A_TIME = 1 << 16
 _ENCRYPTED = 1
+_RUNS = 0o7111
+_OTHER_NAME = 0x7075
+"""A name in Unicode, which some programs unpack a file under: APPNOTE of the zip format, 4.6.9."""
+_LOCATOR_SIGN, _LOCATOR_SIZE = b"PK\x06\x07", 20
+"""Of a second end record, for zips of more than four gigabytes: APPNOTE, 4.3.15."""
 
 
 class NotWhole(Exception):
@@ -54,11 +59,13 @@ def _check_end(file: IO[bytes]) -> None:
     size = os.fstat(file.fileno()).st_size
     if size > LARGEST_PACK:
         raise NotWhole(["It is larger than a pack can be."])
-    file.seek(max(0, size - _END.size))
-    end = file.read(_END.size)
+    file.seek(max(0, size - _END.size - _LOCATOR_SIZE))
+    before, end = file.read(min(_LOCATOR_SIZE, max(0, size - _END.size))), file.read(_END.size)
     if len(end) < _END.size or not end.startswith(_END_SIGN):
         raise NotWhole(["It does not end as a pack does: it is no zip, was cut short, or has something added."])
     *_, files, listed, _, _ = _END.unpack(end)
+    if before.startswith(_LOCATOR_SIGN):  # of a second list, which no pack is large enough to need
+        raise NotWhole(["It does not end as a pack does: it says that its list of files is somewhere else."])
     if files > MOST_FILES or listed > _LARGEST_LIST:
         raise NotWhole([f"It lists more files than a pack can hold, which is {MOST_FILES}."])
 
@@ -98,6 +105,12 @@ def _faults_of_entries(entries: Sequence[zipfile.ZipInfo]) -> Iterator[str]:
         seen.add(same_place(entry.filename))
         if fault is not None:
             yield f"{shown(entry.orig_filename)} {fault}."
+    folders = {
+        same_place(name[:at]) for name in (e.filename for e in entries) for at, sign in enumerate(name) if sign == "/"
+    }
+    for entry in entries:
+        if same_place(entry.filename) in folders:
+            yield f"{shown(entry.orig_filename)} is a file and a folder at once."
 
 
 def _fault_of_entry(entry: zipfile.ZipInfo) -> str | None:
@@ -106,6 +119,10 @@ def _fault_of_entry(entry: zipfile.ZipInfo) -> str | None:
         return "is a folder, and a pack lists only files"
     if kind not in (0, stat.S_IFREG):
         return "is a link to another file" if kind == stat.S_IFLNK else "is not a plain file"
+    if _OTHER_NAME in _extras(entry.extra):
+        return "has a second name beside its own"
+    if (entry.external_attr >> 16) & _RUNS:
+        return "is marked as a program"
     if entry.flag_bits & _ENCRYPTED:
         return "is locked with a password"
     if entry.compress_type not in (zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED):
@@ -113,6 +130,16 @@ def _fault_of_entry(entry: zipfile.ZipInfo) -> str | None:
     if entry.file_size > LARGEST_FILE:
         return "would be larger than a file of a pack can be"
     return fault_of_name(entry.orig_filename)
+
+
+def _extras(extra: bytes) -> set[int]:
+    """What sorts of things are written beside an entry's name."""
+    found, at = set(), 0
+    while at + 4 <= len(extra):
+        sort, size = struct.unpack_from("<HH", extra, at)
+        found.add(sort)
+        at += 4 + size
+    return found
 
 
 def _manifest(zipped: zipfile.ZipFile) -> Manifest:

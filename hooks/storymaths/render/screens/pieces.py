@@ -41,9 +41,7 @@ def card(words: str | int, copies: int | None = 1, sort: str = "") -> Piece:
 def card_id(words: object) -> str:
     """The id of a card: the same for the same words, and fit to stand in a key."""
     text = str(words).replace("-", "−")
-    return (
-        f"card-{slug(text)}" if text.isascii() and slug(text) else "card-" + "-".join(f"{ord(sign):x}" for sign in text)
-    )
+    return f"card-{text}" if slug(text) == text else "signs-" + "-".join(f"{ord(sign):x}" for sign in text)
 
 
 def with_nearby(numbers: Iterable[int], copies: int | None = 1) -> tuple[Piece, ...]:
