@@ -16,9 +16,6 @@ class Need:
     """One thing over a whole series, for a class of some size."""
 
     material: Material
-    most: int
-    """The most that any one session needs."""
-    added_up: int
     enough: int
     """What to have: of things that come back the most at one time, of what is used up all of it."""
     sessions: int
@@ -50,7 +47,7 @@ def needs_of(path: SeriesPath, reference: Reference, children: int) -> list[Need
             enough = sum(max((amounts.get(item, 0) for amounts in run), default=0) for run in by_book)
         else:
             enough = max(counts)
-        needs.append(Need(material, max(counts), sum(counts), enough, len(counts)))
+        needs.append(Need(material, enough, len(counts)))
     return sorted(needs, key=lambda need: need.material.name.lower())
 
 
