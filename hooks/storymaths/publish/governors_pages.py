@@ -38,7 +38,7 @@ def draw_governors(site: Site) -> Rendered:
     """What the whole collection teaches and leaves out, for the years it has sessions for."""
     years = sorted({page.fields.year for page in site.coverage.sessions})
     books = list(site.collection.books.values())
-    title = "What the collection teaches"
+    title = "What the books here teach"
     return _drawn(site, LISTS["governors"], title, site.coverage, years, series=None, books=books)
 
 

@@ -26,7 +26,7 @@ def draw_shelf(site: Site) -> Rendered:
         objective_source=objective_page,
         coverage_source=coverage_page,
     )
-    summary = "For a year and a framework, the fewest books that teach all the collection can teach."
+    summary = "For a year and a framework, the fewest books that teach all that the books here can teach."
     return Rendered(LISTS["shelf"], "The shortest shelf", summary, html, "shelf", searched=False)
 
 
