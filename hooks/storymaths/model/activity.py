@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 from .book import FactAbout, FactValue
+from .figures import FigureData
 from .reference import ActivityCaps
 from .year import YearLimits
 
@@ -74,10 +75,9 @@ class Demands:
 
 @dataclass(frozen=True, slots=True)
 class Figure:
-    """A drawing by its name and data; ``render/figures`` knows how to draw each name."""
+    """A drawing: what it shows, which ``render/figures`` draws, and the same in words."""
 
-    name: str
-    data: Mapping[str, Any]
+    data: FigureData
     alt: str
 
 
