@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from string import Template
 
-from .model.address import slug
+from ..model.address import slug
 
 _FOLDER = Path(__file__).parent / "starters"
 KINDS = ("book", "session", "home", "series")
