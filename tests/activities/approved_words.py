@@ -7,6 +7,8 @@ The words are kept in ``approved/``, where a change to them shows when the chang
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import fields, is_dataclass
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -74,11 +76,20 @@ def solution_words(solution: Solution) -> Iterator[str]:
     if solution.likely_error:
         yield f"slip: {solution.likely_error.does} -> {solution.likely_error.gives}"
     for figure in (*task.figures, *solution.answer_figures):
-        yield f"figure: {figure.name}: {figure.alt} {dict(figure.data)}"
+        yield f"figure: {figure.data.NAME}: {figure.alt} {_plain(figure.data)}"
     demands = solution.demands
     numbers = [str(one) for one in demands.numbers], [str(one) for one in demands.calculated]
     yield f"uses: {numbers} {sorted(demands.signs)} {sorted(demands.units)} {demands.words} {sorted(demands.tables)}"
     yield f"steps: {solution.steps}"
+
+
+def _plain(value: object) -> object:
+    """What a figure shows as mappings, lists and texts."""
+    if is_dataclass(value):
+        return {field.name: _plain(getattr(value, field.name)) for field in fields(value)}
+    if isinstance(value, tuple):
+        return [_plain(item) for item in value]
+    return str(value) if isinstance(value, Fraction) else value
 
 
 def _mistaken(example: Mapping[str, Any]) -> Iterator[Mapping[str, Any]]:

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any
 
 from markupsafe import Markup
 
@@ -13,7 +12,7 @@ from ..activities.work_out import WorkedOut
 from ..model.activity import Figure, Solution
 from ..model.document import Document, Fields
 from .body import markdown_to_html
-from .figures.table import FIGURES
+from .figures.table import draw
 from .site import Site
 
 
@@ -77,5 +76,4 @@ def _versions(worked: WorkedOut) -> Iterator[ShownVersion]:
 
 
 def _drawn(figure: Figure) -> Markup:
-    data: Mapping[str, Any] = figure.data
-    return Markup(FIGURES[figure.name.replace("_", "-")](data))
+    return Markup(draw(figure.data))

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from ...model.activity import Answer, Context, Figure, Solution
 from ...model.demands import Demands, operation
+from ...model.figures.amounts import Array
 from ..met import as_task, demands_met
 from ..saying import capital, counted, listed, owner, written
 from .found import Shared, Shares
@@ -176,7 +177,8 @@ def _array(one: Shared, shares: Shares) -> Figure | None:
         return None
     if not one.each:
         return None
-    labels = [character.name for character in shares.receivers]
+    labels = tuple(character.name for character in shares.receivers)
     rest = f" and {one.left} more" if one.left else ""
-    data = {"rows": one.groups, "columns": one.each, "left": one.left, "labels": labels}
-    return Figure("array", data, f"Dots in {counted(one.groups, 'rows')} of {one.each}{rest}.")
+    return Figure(
+        Array(one.groups, one.each, one.left, labels), f"Dots in {counted(one.groups, 'rows')} of {one.each}{rest}."
+    )

@@ -10,7 +10,7 @@ from ...activities.on_pages import activities_of
 from ...model.activity import CastMember, Figure, Shown, Solution
 from ...model.collection import Collection
 from ...model.document import Document, Fields
-from ..figures.table import FIGURES
+from ..figures.table import draw
 from .pictures import standing_alone, usable
 from .words import breakable
 
@@ -92,7 +92,7 @@ class SheetPictures:
 
     def add_figure(self, figure: Figure) -> str:
         """The name of a figure drawn, the same for the same drawing in every sheet."""
-        drawn = standing_alone(FIGURES[figure.name](figure.data))
+        drawn = standing_alone(draw(figure.data))
         name = f"figure {sha256(drawn.encode()).hexdigest()[:16]}"
         self.kept[name] = drawn
         return name
