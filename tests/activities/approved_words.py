@@ -7,8 +7,6 @@ The words are kept in ``approved/``, where a change to them shows when the chang
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import fields, is_dataclass
-from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -18,6 +16,7 @@ from storymaths.activities.kind import Kind
 from storymaths.activities.table import KINDS
 from storymaths.activities.work_out import work_out
 from storymaths.model.activity import Solution
+from storymaths.model.plain import as_plain
 
 APPROVED = Path(__file__).parent / "approved"
 _CASES = Path(__file__).parents[1] / "outside" / "cases"
@@ -76,20 +75,11 @@ def solution_words(solution: Solution) -> Iterator[str]:
     if solution.likely_error:
         yield f"slip: {solution.likely_error.does} -> {solution.likely_error.gives}"
     for figure in (*task.figures, *solution.answer_figures):
-        yield f"figure: {figure.data.NAME}: {figure.alt} {_plain(figure.data)}"
+        yield f"figure: {figure.data.NAME}: {figure.alt} {as_plain(figure.data)}"
     demands = solution.demands
     numbers = [str(one) for one in demands.numbers], [str(one) for one in demands.calculated]
     yield f"uses: {numbers} {sorted(demands.signs)} {sorted(demands.units)} {demands.words} {sorted(demands.tables)}"
     yield f"steps: {solution.steps}"
-
-
-def _plain(value: object) -> object:
-    """What a figure shows as mappings, lists and texts."""
-    if is_dataclass(value):
-        return {field.name: _plain(getattr(value, field.name)) for field in fields(value)}
-    if isinstance(value, tuple):
-        return [_plain(item) for item in value]
-    return str(value) if isinstance(value, Fraction) else value
 
 
 def _mistaken(example: Mapping[str, Any]) -> Iterator[Mapping[str, Any]]:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 
 from ...model.document import Document
+from ...model.plain import as_plain_mapping
 from ...model.session import Needed, Session
 from .mat_kinds import FROM_MATERIAL, Mat, mat_for_figure
 from .paper import in_sets
@@ -53,7 +54,7 @@ def _of_activities(activities: Sequence[SheetActivity]) -> list[Mat]:
 
 def _sheet(sheets: SheetContext, session: Session, wanted: _Wanted) -> SheetData:
     mat = wanted.mat
-    drawn = asdict(mat.drawn) if mat.drawn else {}
+    drawn = as_plain_mapping(mat.drawn) if mat.drawn else {}
     data = {"heading": mat.heading, "mat": mat.name, "alt": mat.alt, **drawn}
     strips = in_sets(wanted.needed, mat.on_a_page, mat.noun, sheets.children, session.group_size)
     return SheetData(mat.name, f"{mat.heading}: {session.title}", f"{mat.says}", (Part("mats", data),), strips, {})
