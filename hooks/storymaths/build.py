@@ -89,7 +89,7 @@ class Build:
 
     @cached_property
     def _written(self) -> Mapping[str, Document[Fields]]:
-        return {source_of(page.path): page for page in self._site.collection.documents} if self._site else {}
+        return {page.source: page for page in self._site.collection.documents} if self._site else {}
 
     @cached_property
     def _unused_books(self) -> tuple[str, ...]:
@@ -97,7 +97,7 @@ class Build:
         if self._whole is None or self._site is None:
             return ()
         shown = self._site.collection.books
-        return tuple(f"{source_of(page.folder)}/" for book, page in self._whole.books.items() if book not in shown)
+        return tuple(page.beside("") for book, page in self._whole.books.items() if book not in shown)
 
     @cached_property
     def _generated(self) -> Mapping[str, Callable[[], Rendered]]:

@@ -7,12 +7,14 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from ..model.book import Book, Story
+from ..model.address import source_of
+from ..model.book import Book
 from ..model.collection import Collection, book_id
 from ..model.document import Document, Fields
 from ..model.home import Home
 from ..model.problem import Place, Problem
 from ..model.session import Session
+from ..model.story import Story
 from .rules import BROKEN, TWICE
 from .work_out import WorkedOut, work_out
 
@@ -104,7 +106,7 @@ def _book_of(document: Document[Fields], collection: Collection) -> tuple[Book |
     record = collection.books.get(name)
     if record is None:
         return None, ""
-    return record.fields, record.folder.removeprefix("content/")
+    return record.fields, source_of(record.folder)
 
 
 def _years_of(fields: Fields) -> tuple[int, tuple[int, ...]]:

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..model.book import Story
 from ..model.collection import Collection, book_id
 from ..model.home import Home
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..model.series import Series
 from ..model.session import Session
+from ..model.story import Story
 from .suggestion import did_you_mean
 
 RULE = Rule(

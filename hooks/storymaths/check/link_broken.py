@@ -28,8 +28,8 @@ _ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//", re.IGNORECASE)
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each link of a body that leads nowhere. Links to other sites are not followed."""
     generated = frozenset(collection.generated_pages)
-    pages = {source_of(page.path): page for page in collection.documents}
-    unread = {source_of(page.path) for page in collection.unread}
+    pages = {page.source: page for page in collection.documents}
+    unread = {page.source for page in collection.unread}
     files = {source_of(file) for file in collection.files}
     for source, page in pages.items():
         if "](" not in page.body and "href=" not in page.body:

@@ -28,7 +28,7 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each picture of a cover, a cast or a body that is no file of the collection."""
     files = {source_of(file) for file in collection.files}
     for page, picture, loc in _pictures(collection):
-        wanted = resolve(picture, source_of(page.path))
+        wanted = resolve(picture, page.source)
         if ":" not in picture and wanted not in files:
             yield RULE.problem(
                 page.place(*loc) if loc != ("[body]",) else page.place(*loc, within=picture),

@@ -1,4 +1,4 @@
-"""A picture book: its record, its cast, and the maths on its pages. And the story, page by page."""
+"""A picture book: its record, its cast, and the maths on its pages."""
 
 from __future__ import annotations
 
@@ -85,13 +85,3 @@ class Book(Dated):
     cast: Annotated[tuple[Character, ...], Field(min_length=1)]
     quotes: tuple[Text, ...] = ()
     """Words quoted from a book in copyright; they are counted and limited."""
-
-
-class Story(Dated):
-    """The story itself, where the rights allow: one ``## Page n`` heading a page."""
-
-    kind: Literal["story"]
-    status: Status = "ready"
-    book: Id
-    title: Text
-    summary: Text | None = None

@@ -8,13 +8,15 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any, TypeVar, cast
 
-from .address import generated_pages, source_of
-from .book import Book, Story
+from .address import generated_pages
+from .book import Book
 from .document import Document, Fault, Fields, Unread
 from .home import Home
+from .page import Page
 from .reference import Reference
-from .series import Page, Series
+from .series import Series
 from .session import Session
+from .story import Story
 
 K = TypeVar("K", bound=Fields)
 
@@ -45,8 +47,8 @@ class Collection:
     @cached_property
     def generated_pages(self) -> list[str]:
         """Sources of every page the build makes itself."""
-        sessions = (source_of(page.path) for page in self.of_kind(Session))
-        return generated_pages(self.reference, sessions, (source_of(page.path) for page in self.of_kind(Series)))
+        sessions = (page.source for page in self.of_kind(Session))
+        return generated_pages(self.reference, sessions, (page.source for page in self.of_kind(Series)))
 
     def without_drafts(self) -> Collection:
         """What is published: no draft, and nothing of a book that is a draft itself."""

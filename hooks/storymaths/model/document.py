@@ -8,13 +8,16 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any, Generic, Literal, Protocol, TypeVar
 
-from .book import Book, Story
+from .address import source_of
+from .book import Book
 from .home import Home
+from .page import Page
 from .problem import Place
 from .prose import BODY, Prose
 from .prose import Loc as Loc  # noqa: PLC0414 - part of what this module offers
-from .series import Page, Series
+from .series import Series
 from .session import Session
+from .story import Story
 
 Fields = Book | Story | Session | Home | Series | Page
 F_co = TypeVar("F_co", bound=Fields, covariant=True)
@@ -45,10 +48,32 @@ class Locator(Protocol):
 
 
 @dataclass(frozen=True)
-class Document(Generic[F_co]):
-    """A file of content that was understood."""
+class ContentFile:
+    """A page's file, read or not."""
 
     path: str
+    """From the project root."""
+
+    @property
+    def folder(self) -> str:
+        """The folder it stands in, as a path from the project root."""
+        return self.path.rpartition("/")[0]
+
+    @property
+    def source(self) -> str:
+        """Its name inside ``content/``."""
+        return source_of(self.path)
+
+    def beside(self, name: str) -> str:
+        """The source of a file that this page names as the folder of the page sees it."""
+        folder, slash, _ = self.source.rpartition("/")
+        return folder + slash + name
+
+
+@dataclass(frozen=True)
+class Document(ContentFile, Generic[F_co]):
+    """A file of content that was understood."""
+
     fields: F_co
     raw: Mapping[str, Any]
     body: str
@@ -58,11 +83,6 @@ class Document(Generic[F_co]):
     faults: tuple[Fault, ...] = ()
     front_marked: bool = True
     """False where it is known that no text of the front matter is marked up: most are not, and are not gone through."""
-
-    @property
-    def folder(self) -> str:
-        """The folder it stands in, as a path from the project root."""
-        return self.path.rpartition("/")[0]
 
     def texts(self) -> Iterator[tuple[Loc, str]]:
         """Every text of the front matter and where it stands."""
@@ -104,14 +124,8 @@ def _texts(value: Any, loc: Loc) -> Iterator[tuple[Loc, str]]:
 
 
 @dataclass(frozen=True)
-class Unread:
+class Unread(ContentFile):
     """A file whose front matter has faults that leave nothing to check further."""
 
-    path: str
     raw: Mapping[str, Any]
     faults: tuple[Fault, ...]
-
-    @property
-    def folder(self) -> str:
-        """The folder it stands in, as a path from the project root."""
-        return self.path.rpartition("/")[0]

@@ -7,7 +7,6 @@ from typing import Annotated, Literal
 
 from pydantic import Field, StringConstraints
 
-from .dates import Dated
 from .fields import Day, Id, Strict, Text, Year
 from .session import Status
 
@@ -63,12 +62,3 @@ class Series(Strict):
 def version_order(version: str) -> tuple[int, ...]:
     """A version as numbers, by which 1.10 comes after 1.9."""
     return tuple(int(part) for part in version.split("."))
-
-
-class Page(Dated):
-    """A plain page: words only."""
-
-    kind: Literal["page"]
-    status: Status = "ready"
-    title: Text
-    summary: Text

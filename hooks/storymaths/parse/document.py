@@ -9,13 +9,15 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from ..model.book import Book, Story
+from ..model.book import Book
 from ..model.document import Document, Fault, Fields, Loc, Unread, marked_up
 from ..model.home import Home
+from ..model.page import Page
 from ..model.problem import Place
 from ..model.prose import BODY
-from ..model.series import Page, Series
+from ..model.series import Series
 from ..model.session import Session
+from ..model.story import Story
 from .prose import gather
 from .schema_faults import faults_of, without_unknown
 from .yaml_text import BrokenYaml, YamlLocator, load

@@ -14,7 +14,6 @@ from ..model.address import (
     governors_page,
     objective_page,
     screen_page,
-    source_of,
     theme_page,
     year_page,
 )
@@ -62,7 +61,7 @@ def generated(site: Site) -> Mapping[str, Callable[[], Rendered]]:
     pages: dict[str, Callable[[], Rendered]] = {LISTS[name]: partial(draw, site) for name, draw in _ONE_OF_EACH.items()}
     pages[SCREEN_TO_TRY] = partial(gallery.draw_examples_to_try, site)
     for session in site.collection.of_kind(Session):
-        pages[screen_page(source_of(session.path))] = partial(draw_screen, site, session)
+        pages[screen_page(session.source)] = partial(draw_screen, site, session)
     for concept in reference.concepts.values():
         pages[concept_page(concept.id)] = partial(idea_pages.draw_concept, site, concept)
     for theme in reference.themes.values():
@@ -71,7 +70,7 @@ def generated(site: Site) -> Mapping[str, Callable[[], Rendered]]:
         pages[year_page(limits.year)] = partial(idea_pages.draw_year, site, limits)
         pages[coverage_page(limits.year)] = partial(coverage_pages.draw_coverage_year, site, limits)
     for series in site.collection.of_kind(Series):
-        page = governors_page(source_of(series.path))
+        page = governors_page(series.source)
         pages[page] = partial(governors_pages.draw_series_governors, site, series)
     for framework in reference.frameworks.values():
         pages[framework_page(framework.id)] = partial(objective_pages.draw_framework, site, framework)

@@ -47,7 +47,6 @@ def draw_concept(site: Site, idea: Concept) -> Rendered:
         ],
         objectives=sorted(by_year.items()),
         words=[word for word in reference.words.values() if word.concept == idea.id],
-        year_source=year_page,
     )
     return Rendered(source, idea.name, idea.says, html, "concept")
 
@@ -129,7 +128,7 @@ def draw_years(site: Site) -> Rendered:
         (limits, sum(page.fields.year == limits.year for page in sessions))
         for limits in site.collection.reference.years.values()
     ]
-    html = site.draw("years.html", LISTS["years"], years=counted, year_source=year_page)
+    html = site.draw("years.html", LISTS["years"], years=counted)
     return Rendered(LISTS["years"], "Years", "What each school year in England meets.", html, "list")
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from ..model.address import html_of, source_of
+from ..model.address import html_of
 from ..model.book import Book
 from ..model.collection import Collection
 from ..model.document import Document
@@ -29,7 +29,7 @@ class Idea:
     @property
     def address(self) -> str:
         """Where it is, from the site's root."""
-        return html_of(source_of(self.page.path))
+        return html_of(self.page.source)
 
 
 def ideas(collection: Collection) -> Iterator[Idea]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import groupby
 
 from ..activities.rules import every_rule
-from ..model.address import LISTS, year_page
+from ..model.address import LISTS
 from ..model.document import Document
 from ..model.fields import YEARS
 from ..model.home import Home
@@ -30,7 +30,6 @@ def draw_find(site: Site) -> Rendered:
         concepts=[(reference.concepts[concept], count) for concept, count in concept_counts(site).items()],
         themes=[pair for pair in themes if pair[1]],
         home_count=len(collection.of_kind(Home)),
-        year_source=year_page,
     )
     return Rendered(
         LISTS["find"], "Find an idea", "Every session, home activity and book.", html, "find", searched=False

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from typing import cast
 
-from ..model.book import Book, Story
+from ..model.book import Book
 from ..model.collection import book_id
 from ..model.document import Document, Fields
 from ..model.home import Home
-from ..model.series import Page, Series
+from ..model.page import Page
+from ..model.series import Series
 from ..model.session import Session
+from ..model.story import Story
 from .book_pages import draw_book, draw_story
 from .series_page import draw_series
 from .session_page import draw_session

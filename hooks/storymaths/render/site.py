@@ -12,7 +12,16 @@ import jinja2
 
 from ..covers.shelves import Question, YearShelf, year_shelves
 from ..covers.taught import Coverage, coverage_of
-from ..model.address import link, slug
+from ..model.address import (
+    concept_page,
+    coverage_page,
+    framework_page,
+    link,
+    objective_page,
+    slug,
+    theme_page,
+    year_page,
+)
 from ..model.collection import Collection
 from ..model.concept import Concept
 from ..model.fields import year_name
@@ -21,6 +30,9 @@ from ..model.site_settings import SiteSettings
 from .inline import inline
 from .spoken import speak
 from .word_links import WordFinder
+
+_PAGES = (concept_page, coverage_page, framework_page, objective_page, theme_page, year_page)
+"""Where the pages about ideas are, for every template to use by these names."""
 
 
 @dataclass(frozen=True)
@@ -100,6 +112,7 @@ class Site:
         )
         environment.filters["year"] = year_name
         environment.filters["slug"] = slug
+        environment.globals |= {page.__name__: page for page in _PAGES}
         environment.filters["lower_first"] = lambda words: words[:1].lower() + words[1:]
         return environment
 

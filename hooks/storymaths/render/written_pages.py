@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from ..model.address import source_of
 from ..model.document import Document
 from ..model.home import Home
-from ..model.series import Page
+from ..model.page import Page
 from .activity import body_with_activities
 from .site import Rendered, Site
 
 
 def draw_home(site: Site, page: Document[Home]) -> Rendered:
     """A home activity: what, how long, what you need, what to say first; then the rest."""
-    home, source, reference = page.fields, source_of(page.path), site.collection.reference
+    home, source, reference = page.fields, page.source, site.collection.reference
     html = site.draw_with_words(
         "home_activity.html",
         source,
@@ -29,7 +28,7 @@ def draw_home(site: Site, page: Document[Home]) -> Rendered:
 
 def draw_plain(site: Site, page: Document[Page]) -> Rendered:
     """A plain page; the first page of the site has its own frame."""
-    source = source_of(page.path)
+    source = page.source
     body = body_with_activities(site, page, source, level=3)
     template = "front.html" if source == "index.md" else "plain.html"
     html = site.draw(template, source, page=page, body=body)

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
-from ...model.address import source_of
-from ...model.book import Book, Story
+from ...model.book import Book
 from ...model.collection import book_id
 from ...model.document import Document
 from ...model.fields import Codes
 from ...model.home import Home
 from ...model.series import Series
 from ...model.session import Session
+from ...model.story import Story
 from ...render.inline import plain
 from ...render.site import Site
 from .lessons import RESOURCE, for_years, teaches
@@ -38,7 +38,7 @@ def _taught(run: Iterable[Document[Session]], site: Site, at: At) -> Node:
 
 
 def _part(page: Document[Book], at: At) -> Node:
-    return {"@type": "CollectionPage", "@id": at(source_of(page.path)), "name": plain(page.fields.title)}
+    return {"@type": "CollectionPage", "@id": at(page.source), "name": plain(page.fields.title)}
 
 
 def describe_book(page: Document[Book], site: Site, at: At) -> Node:
@@ -47,19 +47,18 @@ def describe_book(page: Document[Book], site: Site, at: At) -> Node:
     run = site.collection.sessions_of(name)
     lessons: tuple[Document[Session] | Document[Home], ...] = (*run, *site.collection.homes_of(name))
     node = {
-        **work(["CollectionPage", RESOURCE], source_of(page.path), book.title, book.summary, at),
+        **work(["CollectionPage", RESOURCE], page.source, book.title, book.summary, at),
         "mainEntity": _book_itself(page, site, at),
         **for_years(book.years.best, book.years.also, site, at),
         **_taught(run, site, at),
         "hasPart": [
-            {"@type": RESOURCE, "@id": at(source_of(lesson.path)), "name": plain(lesson.fields.title)}
-            for lesson in lessons
+            {"@type": RESOURCE, "@id": at(lesson.source), "name": plain(lesson.fields.title)} for lesson in lessons
         ],
         **licensed(site.collection.reference.imprint),
         **dated(book.published, book.updated),
     }
     series = [
-        {"@type": "CreativeWorkSeries", "@id": at(source_of(other.path)), "name": plain(other.fields.title)}
+        {"@type": "CreativeWorkSeries", "@id": at(other.source), "name": plain(other.fields.title)}
         for other in site.collection.series_with(name)
     ]
     return node | ({"isPartOf": series} if series else {})
@@ -69,7 +68,7 @@ def _book_itself(page: Document[Book], site: Site, at: At) -> Node:
     book = page.fields
     node: Node = {
         "@type": "Book",
-        "@id": f"{at(source_of(page.path))}#book",
+        "@id": f"{at(page.source)}#book",
         "name": plain(book.title),
         "numberOfPages": book.pages,
         # The words on the cover: they may name people, or a group, or nobody.
@@ -87,7 +86,7 @@ def _book_itself(page: Document[Book], site: Site, at: At) -> Node:
 def describe_story(page: Document[Story], site: Site, at: At) -> Node:
     """A story that stands on the site; the licence is named only where the story is the collection's own."""
     book = site.collection.books[page.fields.book]
-    node = work("ShortStory", source_of(page.path), page.fields.title, page.fields.summary or "", at)
+    node = work("ShortStory", page.source, page.fields.title, page.fields.summary or "", at)
     node |= {"isPartOf": _part(book, at), "isAccessibleForFree": True}
     if book.fields.rights == "own":
         node |= licensed(site.collection.reference.imprint)
@@ -103,7 +102,7 @@ def describe_series(page: Document[Series], site: Site, at: At) -> Node:
     if imprint.licence.name in series.licence:
         licence["url"] = imprint.licence.url
     return {
-        **work(["CreativeWorkSeries", RESOURCE], source_of(page.path), series.title, series.summary, at),
+        **work(["CreativeWorkSeries", RESOURCE], page.source, series.title, series.summary, at),
         "version": series.version,
         **for_years(series.year, (), site, at),
         **_taught((session for book in listed for session in site.collection.sessions_of(book)), site, at),

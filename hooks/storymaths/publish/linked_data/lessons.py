@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from ...model.address import source_of
 from ...model.document import Document
 from ...model.home import Home
 from ...model.session import Session
@@ -36,9 +35,9 @@ def for_years(best: int, also: Sequence[int], site: Site, at: At) -> Node:
 def _lesson(page: Document[Session] | Document[Home], site: Site, at: At) -> Node:
     fields = page.fields
     book = site.collection.books[fields.book]
-    record = at(source_of(book.path))
+    record = at(book.source)
     return {
-        **work(RESOURCE, source_of(page.path), fields.title, fields.summary, at),
+        **work(RESOURCE, page.source, fields.title, fields.summary, at),
         "position": fields.number,
         "timeRequired": minutes(fields.minutes),
         "isPartOf": {"@type": "CollectionPage", "@id": record, "name": plain(book.fields.title)},

@@ -6,11 +6,13 @@ import json
 from collections.abc import Mapping
 from typing import cast
 
-from ...model.book import Book, Story
+from ...model.book import Book
 from ...model.document import Document, Fields
 from ...model.home import Home
-from ...model.series import Page, Series
+from ...model.page import Page
+from ...model.series import Series
 from ...model.session import Session
+from ...model.story import Story
 from ...render.site import Rendered, Site
 from .books import describe_book, describe_series, describe_story
 from .features import features

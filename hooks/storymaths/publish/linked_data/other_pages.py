@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from functools import partial
 
-from ...model.address import LISTS, concept_page, framework_page, objective_page, source_of, theme_page, year_page
+from ...model.address import LISTS, concept_page, framework_page, objective_page, theme_page, year_page
 from ...model.book import Book
 from ...model.concept import Concept, Theme
 from ...model.document import Document
 from ...model.home import Home
 from ...model.objective import Framework, Objective
-from ...model.series import Page, Series
+from ...model.page import Page
+from ...model.series import Series
 from ...model.session import Session
 from ...model.site_settings import FRONT
 from ...model.year import YearLimits
@@ -42,7 +43,7 @@ _AS: Mapping[type, str] = {
 
 def describe_plain(page: Document[Page], site: Site, at: At) -> Node:
     """A page of words; the front page stands for the whole site."""
-    source, fields, imprint = source_of(page.path), page.fields, site.collection.reference.imprint
+    source, fields, imprint = page.source, page.fields, site.collection.reference.imprint
     if source == FRONT:
         node = work("WebSite", source, site.settings.name or fields.title, site.settings.says or fields.summary, at)
     else:
@@ -58,7 +59,7 @@ def describe_web_page(page: Rendered, site: Site, at: At) -> Node:
 
 def _gathering(name: str, page: Rendered, site: Site, at: At) -> Node:
     parts = [
-        {"@type": _AS[kind], "@id": at(source_of(document.path)), "name": plain(document.fields.title)}
+        {"@type": _AS[kind], "@id": at(document.source), "name": plain(document.fields.title)}
         for kind in _GATHERED[name]
         for document in site.collection.of_kind(kind)
     ]

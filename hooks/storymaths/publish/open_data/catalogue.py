@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from ...model.address import LISTS, concept_page, framework_page, source_of, theme_page
+from ...model.address import LISTS, concept_page, framework_page, theme_page
 from ...model.book import Book
 from ...model.document import Document
 from ...model.fields import Codes, year_name
@@ -94,7 +94,7 @@ def _book(name: str, page: Document[Book], site: Site) -> Record:
     return {
         "id": name,
         "title": plain(book.title),
-        "url": _url(site, source_of(page.path)),
+        "url": _url(site, page.source),
         "summary": plain(book.summary),
         "story_by": book.story_by,
         "pictures_by": book.pictures_by,
@@ -115,7 +115,7 @@ def _lesson(page: Document[Session] | Document[Home], also: Sequence[int], site:
     return {
         "number": fields.number,
         "title": plain(fields.title),
-        "url": _url(site, source_of(page.path)),
+        "url": _url(site, page.source),
         "summary": plain(fields.summary),
         "year": year_name(fields.year),
         "also": _years(also),
@@ -160,7 +160,7 @@ def _series(page: Document[Series], site: Site) -> Record:
     series = page.fields
     return {
         "title": plain(series.title),
-        "url": _url(site, source_of(page.path)),
+        "url": _url(site, page.source),
         "summary": plain(series.summary),
         "for_whom": plain(series.for_whom),
         "year": year_name(series.year),

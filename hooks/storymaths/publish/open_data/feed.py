@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from ...model.address import source_of
 from ...model.document import Document
 from ...model.fields import year_name
 from ...model.home import Home
@@ -47,7 +46,7 @@ def feed(site: Site) -> str:
 
 
 def _entry(entry: Element, page: Lesson, site: Site, ids: StableIds) -> None:
-    fields, source = page.fields, source_of(page.path)
+    fields, source = page.fields, page.source
     book = site.collection.books[fields.book].fields.title
     child(entry, "id", ids.of("page", source).urn)
     child(entry, "title", f"{plain(fields.title)} ({plain(book)})")

@@ -7,7 +7,6 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from ...model.activity import CastMember
-from ...model.address import source_of
 from ...model.book import Book
 from ...model.document import Document
 from ...model.fields import year_name
@@ -113,9 +112,8 @@ def book_cards(sheets: SheetContext, book: Document[Book], fact: str = "") -> Sh
 
 def characters_of(book: Document[Book]) -> tuple[CastMember, ...]:
     """The whole cast of a book."""
-    folder = source_of(book.folder)
     return tuple(
-        CastMember(one.id, one.name, one.plural or one.name, one.facts, f"{folder}/{one.picture}", one.alt)
+        CastMember(one.id, one.name, one.plural or one.name, one.facts, book.beside(one.picture), one.alt)
         for one in book.fields.cast
     )
 
