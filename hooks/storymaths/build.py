@@ -8,7 +8,8 @@ from functools import cached_property
 from pathlib import Path
 
 from .model.address import link, source_of
-from .model.document import Document, Fields
+from .model.document import Document
+from .model.page_fields import PageFields
 from .model.site_settings import SiteSettings
 from .pipeline import read_and_check
 from .publish.assets import PARTS, assets
@@ -88,7 +89,7 @@ class Build:
         return self._sheets
 
     @cached_property
-    def _written(self) -> Mapping[str, Document[Fields]]:
+    def _written(self) -> Mapping[str, Document[PageFields]]:
         return {page.source: page for page in self._site.collection.documents} if self._site else {}
 
     @cached_property

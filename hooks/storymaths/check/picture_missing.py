@@ -8,7 +8,8 @@ from collections.abc import Iterator
 from ..model.address import CONTENT, resolve, source_of
 from ..model.book import Book
 from ..model.collection import Collection
-from ..model.document import Document, Fields, Loc
+from ..model.document import Document, Loc
+from ..model.page_fields import PageFields
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
 from .suggestion import did_you_mean
@@ -37,7 +38,7 @@ def check(collection: Collection) -> Iterator[Problem]:
             )
 
 
-def _pictures(collection: Collection) -> Iterator[tuple[Document[Fields], str, Loc]]:
+def _pictures(collection: Collection) -> Iterator[tuple[Document[PageFields], str, Loc]]:
     for page in collection.documents:
         if isinstance(page.fields, Book):
             yield page, page.fields.cover.picture, ("cover", "picture")

@@ -24,6 +24,11 @@ def source_of(path: str) -> str:
     return path.removeprefix(CONTENT)
 
 
+def book_id(path: str) -> str:
+    """The id of the book a file belongs to: ``content/books/<id>/…``."""
+    return path.rpartition("/")[0].rpartition("/")[2]
+
+
 def html_of(source: str) -> str:
     """The address a source is published at, from the site's root."""
     return source[: -len(".md")] + ".html" if source.endswith(".md") else source

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Annotated, Literal
 
 from pydantic import Field
 
+from .address import book_id
 from .dates import Dated
-from .fields import Count, Id, PageRange, Strict, Text, Year
-from .session import Status
+from .fields import Count, Id, PageRange, Pages, Strict, Text, Year
+from .page_fields import Named, PageFields
+from .prose import Loc
 
 Rights = Literal["own", "public-domain", "in-copyright"]
 FactValue = bool | int | str
@@ -62,12 +64,10 @@ class Sensitive(Strict):
     note: Text
 
 
-class Book(Dated):
+class Book(Dated, PageFields):
     """A book and everything a planner needs to know before opening it. The body is the synopsis."""
 
     kind: Literal["book"]
-    status: Status = "ready"
-    title: Text
     story_by: Text
     pictures_by: Text
     publisher: Text | None = None
@@ -85,3 +85,32 @@ class Book(Dated):
     cast: Annotated[tuple[Character, ...], Field(min_length=1)]
     quotes: tuple[Text, ...] = ()
     """Words quoted from a book in copyright; they are counted and limited."""
+
+    @property
+    def best_year(self) -> int:
+        """The year it fits best."""
+        return self.years.best
+
+    @property
+    def other_years(self) -> tuple[int, ...]:
+        """The years it bends to."""
+        return self.years.also
+
+    def book_at(self, path: str) -> str:
+        """Itself: its id is the name of its folder."""
+        return book_id(path)
+
+    def named(self) -> Iterator[Named]:
+        """What is seen on its pages, its themes, and what a class should be prepared for."""
+        for row, seen in enumerate(self.maths_on_pages):
+            for index, name in enumerate(seen.concepts):
+                yield Named("concepts", ("maths_on_pages", row, "concepts", index), name)
+        for index, name in enumerate(self.themes):
+            yield Named("themes", ("themes", index), name)
+        for index, sensitive in enumerate(self.sensitive):
+            yield Named("themes", ("sensitive", index, "theme"), sensitive.theme)
+
+    def pages_named(self) -> Iterator[tuple[Loc, Pages]]:
+        """Where maths is seen."""
+        for index, seen in enumerate(self.maths_on_pages):
+            yield ("maths_on_pages", index, "pages"), seen.pages

@@ -6,26 +6,32 @@ from collections import defaultdict
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import Any, TypeVar, cast
+from typing import TypeGuard, TypeVar
 
-from .address import generated_pages
+from .address import book_id, generated_pages
 from .book import Book
-from .document import Document, Fault, Fields, Unread
+from .document import Document, Fault, Unread
 from .home import Home
 from .page import Page
+from .page_fields import PageFields
 from .reference import Reference
 from .series import Series
 from .session import Session
 from .story import Story
 
-K = TypeVar("K", bound=Fields)
+K = TypeVar("K", bound=PageFields)
+
+
+def is_of_kind(page: Document[PageFields], kind: type[K]) -> TypeGuard[Document[K]]:
+    """Whether a page is of one kind."""
+    return isinstance(page.fields, kind)
 
 
 @dataclass(frozen=True)
 class Collection:
     """All documents, the files beside them, and the reference data they lean on."""
 
-    documents: tuple[Document[Fields], ...]
+    documents: tuple[Document[PageFields], ...]
     unread: tuple[Unread, ...]
     files: frozenset[str]
     """Every file under ``content/``, as a path from the project root."""
@@ -35,14 +41,14 @@ class Collection:
 
     def of_kind(self, kind: type[K]) -> tuple[Document[K], ...]:
         """The documents of one kind, in path order."""
-        return cast("tuple[Document[K], ...]", self._by_kind.get(kind, ()))
+        return tuple(page for page in self._by_kind.get(kind, ()) if is_of_kind(page, kind))
 
     @cached_property
-    def _by_kind(self) -> Mapping[type, tuple[Document[Any], ...]]:
-        kinds: dict[type, list[Document[Any]]] = defaultdict(list)
+    def _by_kind(self) -> Mapping[type[PageFields], list[Document[PageFields]]]:
+        kinds: dict[type[PageFields], list[Document[PageFields]]] = defaultdict(list)
         for document in self.documents:
             kinds[type(document.fields)].append(document)
-        return {kind: tuple(documents) for kind, documents in kinds.items()}
+        return kinds
 
     @cached_property
     def generated_pages(self) -> list[str]:
@@ -53,24 +59,14 @@ class Collection:
     def without_drafts(self) -> Collection:
         """What is published: no draft, and nothing of a book that is a draft itself."""
         drafts = {book for book, page in self.books.items() if page.fields.status == "draft"}
-        kept = tuple(
-            page
-            for page in self.documents
-            if page.fields.status == "ready" and getattr(page.fields, "book", book_id(page.path)) not in drafts
-        )
+        kept = tuple(page for page in self.documents if page.fields.status == "ready" and page.book not in drafts)
         return replace(self, documents=kept)
 
     def only_series(self, series: str) -> Collection:
         """What a series needs: its page, its books with all that is theirs, and the plain pages."""
         page = self.series.get(series)
         books = frozenset(page.fields.books) if page else frozenset()
-        kept = tuple(
-            one
-            for one in self.documents
-            if one is page
-            or isinstance(one.fields, Page)
-            or (not isinstance(one.fields, Series) and getattr(one.fields, "book", book_id(one.path)) in books)
-        )
+        kept = tuple(one for one in self.documents if one is page or isinstance(one.fields, Page) or one.book in books)
         return replace(self, documents=kept)
 
     @cached_property
@@ -82,6 +78,10 @@ class Collection:
     def books(self) -> Mapping[str, Document[Book]]:
         """Books by id: the name of the folder a book's record stands in."""
         return {book_id(document.path): document for document in self.of_kind(Book)}
+
+    def book_of(self, page: Document[PageFields]) -> Document[Book] | None:
+        """The record of the book a page belongs to; of a book's record itself."""
+        return self.books.get(page.book) if page.book is not None else None
 
     @cached_property
     def book_ids(self) -> frozenset[str]:
@@ -124,8 +124,3 @@ class Collection:
     def series_with(self, book: str) -> tuple[Document[Series], ...]:
         """The series a book belongs to."""
         return tuple(series for series in self.of_kind(Series) if book in series.fields.books)
-
-
-def book_id(path: str) -> str:
-    """The id of the book a file belongs to: ``content/books/<id>/…``."""
-    return path.rpartition("/")[0].rpartition("/")[2]

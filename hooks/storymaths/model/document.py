@@ -3,24 +3,19 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections import defaultdict
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any, Generic, Literal, Protocol, TypeVar
 
 from .address import source_of
-from .book import Book
-from .home import Home
-from .page import Page
+from .page_fields import ListName, Named, PageFields
 from .problem import Place
 from .prose import BODY, Prose
 from .prose import Loc as Loc  # noqa: PLC0414 - part of what this module offers
-from .series import Series
-from .session import Session
-from .story import Story
 
-Fields = Book | Story | Session | Home | Series | Page
-F_co = TypeVar("F_co", bound=Fields, covariant=True)
+F_co = TypeVar("F_co", bound=PageFields, covariant=True)
 FaultKind = Literal["broken", "kind", "unknown", "missing", "mistyped", "duplicate", "file", "letter", "drawing"]
 
 
@@ -83,6 +78,27 @@ class Document(ContentFile, Generic[F_co]):
     faults: tuple[Fault, ...] = ()
     front_marked: bool = True
     """False where it is known that no text of the front matter is marked up: most are not, and are not gone through."""
+
+    @property
+    def book(self) -> str | None:
+        """The id of the book it belongs to; None for a page of no book."""
+        return self.fields.book_at(self.path)
+
+    @cached_property
+    def _named(self) -> Mapping[ListName, list[Named]]:
+        found: dict[ListName, list[Named]] = defaultdict(list)
+        for named in self.fields.named():
+            found[named.of].append(named)
+        return found
+
+    def named(self, of: ListName) -> Sequence[Named]:
+        """The ids it names of a list in ``site_data/``, as they stand."""
+        return self._named.get(of, ())
+
+    @property
+    def concepts(self) -> tuple[str, ...]:
+        """The concepts it names, each once."""
+        return tuple(dict.fromkeys(named.id for named in self.named("concepts")))
 
     def texts(self) -> Iterator[tuple[Loc, str]]:
         """Every text of the front matter and where it stands."""

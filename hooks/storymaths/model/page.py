@@ -2,17 +2,39 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Literal
 
+from .address import book_id
 from .dates import Dated
-from .fields import Text
-from .session import Status
+from .fields import Pages, Text
+from .page_fields import Named, PageFields
+from .prose import Loc
 
 
-class Page(Dated):
+class Page(Dated, PageFields):
     """A plain page: words only."""
 
     kind: Literal["page"]
-    status: Status = "ready"
-    title: Text
     summary: Text
+
+    @property
+    def best_year(self) -> None:
+        """It is for everybody."""
+
+    @property
+    def other_years(self) -> tuple[int, ...]:
+        """None."""
+        return ()
+
+    def book_at(self, path: str) -> str:
+        """The book whose folder it stands in, if that is one."""
+        return book_id(path)
+
+    def named(self) -> Iterator[Named]:
+        """Nothing."""
+        yield from ()
+
+    def pages_named(self) -> Iterator[tuple[Loc, Pages]]:
+        """None."""
+        yield from ()

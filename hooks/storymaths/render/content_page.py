@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from typing import cast
 
+from ..model.address import book_id
 from ..model.book import Book
-from ..model.collection import book_id
-from ..model.document import Document, Fields
+from ..model.document import Document
 from ..model.home import Home
 from ..model.page import Page
+from ..model.page_fields import PageFields
 from ..model.series import Series
 from ..model.session import Session
 from ..model.story import Story
@@ -19,7 +20,7 @@ from .site import Rendered, Site
 from .written_pages import draw_home, draw_plain
 
 
-def draw_content(site: Site, page: Document[Fields]) -> Rendered:
+def draw_content(site: Site, page: Document[PageFields]) -> Rendered:
     """The page of a document."""
     fields = page.fields
     if isinstance(fields, Session):

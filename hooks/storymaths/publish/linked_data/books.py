@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
+from ...model.address import book_id
 from ...model.book import Book
-from ...model.collection import book_id
 from ...model.document import Document
 from ...model.fields import Codes
 from ...model.home import Home

@@ -7,9 +7,10 @@ from collections.abc import Mapping
 from typing import cast
 
 from ...model.book import Book
-from ...model.document import Document, Fields
+from ...model.document import Document
 from ...model.home import Home
 from ...model.page import Page
+from ...model.page_fields import PageFields
 from ...model.series import Series
 from ...model.session import Session
 from ...model.story import Story
@@ -35,11 +36,11 @@ class PageDescriber:
         self._site = site
         self._made: Mapping[str, Describe] = describers(site)
 
-    def element(self, written: Document[Fields] | None, page: Rendered) -> str:
+    def element(self, written: Document[PageFields] | None, page: Rendered) -> str:
         """The element for a page: of the document it was written as, or of what the build made it from."""
         return script(self.node(written, page))
 
-    def node(self, written: Document[Fields] | None, page: Rendered) -> Node:
+    def node(self, written: Document[PageFields] | None, page: Rendered) -> Node:
         """What a page is, ready for JSON."""
 
         def at(target: str) -> str:
@@ -54,7 +55,7 @@ class PageDescriber:
         return {"@context": "https://schema.org", **node}
 
 
-def _written(document: Document[Fields], site: Site, at: At) -> Node:
+def _written(document: Document[PageFields], site: Site, at: At) -> Node:
     fields = document.fields
     if isinstance(fields, Session):
         return describe_session(cast("Document[Session]", document), site, at)
