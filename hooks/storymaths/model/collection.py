@@ -8,9 +8,10 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TypeGuard, TypeVar
 
-from .address import book_id, generated_pages
+from .address import book_id
 from .book import Book
 from .document import Document, Fault, Unread
+from .generated_pages import GeneratedPage, generated_pages
 from .home import Home
 from .page import Page
 from .page_fields import PageFields
@@ -51,10 +52,14 @@ class Collection:
         return kinds
 
     @cached_property
+    def generated(self) -> tuple[GeneratedPage, ...]:
+        """Every page the build makes itself."""
+        return tuple(generated_pages(self.reference, self.of_kind(Session), self.of_kind(Series)))
+
+    @property
     def generated_pages(self) -> list[str]:
-        """Sources of every page the build makes itself."""
-        sessions = (page.source for page in self.of_kind(Session))
-        return generated_pages(self.reference, sessions, (page.source for page in self.of_kind(Series)))
+        """Their sources."""
+        return [page.source for page in self.generated]
 
     def without_drafts(self) -> Collection:
         """What is published: no draft, and nothing of a book that is a draft itself."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
 from typing import cast
 
 from ...model.book import Book
@@ -19,7 +18,7 @@ from .books import describe_book, describe_series, describe_story
 from .features import features
 from .lessons import describe_home, describe_session
 from .node import At, Node
-from .other_pages import Describe, describe_plain, describe_web_page, describers
+from .other_pages import describe_generated, describe_plain, describe_web_page
 
 _NOT_IN_A_SCRIPT = str.maketrans(
     {"<": "\\u003c", ">": "\\u003e", "&": "\\u0026", "\u2028": "\\u2028", "\u2029": "\\u2029"}
@@ -34,7 +33,7 @@ class PageDescriber:
 
     def __init__(self, site: Site) -> None:
         self._site = site
-        self._made: Mapping[str, Describe] = describers(site)
+        self._made = {page.source: page.about for page in site.collection.generated}
 
     def element(self, written: Document[PageFields] | None, page: Rendered) -> str:
         """The element for a page: of the document it was written as, or of what the build made it from."""
@@ -48,8 +47,10 @@ class PageDescriber:
 
         if written is not None:
             node = _written(written, self._site, at)
+        elif page.source in self._made:
+            node = describe_generated(self._made[page.source], page, self._site, at)
         else:
-            node = self._made.get(page.source, describe_web_page)(page, self._site, at)
+            node = describe_web_page(page, self._site, at)
         if node["@type"] not in _TERMS:
             node["accessibilityFeature"] = features(page.html)
         return {"@context": "https://schema.org", **node}

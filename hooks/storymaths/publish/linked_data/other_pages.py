@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from functools import partial
+from collections.abc import Mapping
+from typing import assert_never
 
-from ...model.address import LISTS, concept_page, framework_page, objective_page, theme_page, year_page
 from ...model.book import Book
 from ...model.concept import Concept, Theme
 from ...model.document import Document
+from ...model.generated_pages import ClassScreen, CodedObjective, ForGovernors, OneOfItsKind, Subject, YearCovered
 from ...model.home import Home
-from ...model.objective import Framework, Objective
+from ...model.objective import Framework
 from ...model.page import Page
 from ...model.series import Series
 from ...model.session import Session
@@ -23,7 +23,6 @@ from .lessons import RESOURCE
 from .node import LANGUAGE, At, Node, dated, licensed, work
 from .terms import concept_term, framework_set, objective_term, term_set, theme_term, told, year_term
 
-Describe = Callable[[Rendered, Site, At], Node]
 _SETS = ("concepts", "themes", "years", "words")
 """Lists whose entries are terms with a meaning."""
 _GATHERED: Mapping[str, tuple[type[Book] | type[Home] | type[Series] | type[Session], ...]] = {
@@ -94,39 +93,31 @@ def _downloads(page: Rendered, site: Site, at: At) -> Node:
     }
 
 
-def _concept(concept: Concept, page: Rendered, site: Site, at: At) -> Node:
-    return told(concept_term(concept, at), concept.says)
+def _one_of_its_kind(name: str, page: Rendered, site: Site, at: At) -> Node:
+    if name in _SETS:
+        return _set(page, site, at)
+    if name in _GATHERED:
+        return _gathering(name, page, site, at)
+    return _downloads(page, site, at) if name == "open-data" else describe_web_page(page, site, at)
 
 
-def _theme(theme: Theme, page: Rendered, site: Site, at: At) -> Node:
-    return told(theme_term(theme, at), theme.says)
-
-
-def _year(limits: YearLimits, page: Rendered, site: Site, at: At) -> Node:
-    return told(year_term(limits.year, at), limits.says)
-
-
-def _framework(framework: Framework, page: Rendered, site: Site, at: At) -> Node:
-    return framework_set(framework, at)
-
-
-def _objective(framework: Framework, objective: Objective, page: Rendered, site: Site, at: At) -> Node:
-    term = objective_term(framework, objective, at)
-    return term | {"url": term["@id"]}  # its name says it all
-
-
-def describers(site: Site) -> Mapping[str, Describe]:
-    """How to describe each page the build makes, by its source; one that is not named is a web page."""
-    reference = site.collection.reference
-    found: dict[str, Describe] = {LISTS[name]: _set for name in _SETS}
-    found |= {LISTS[name]: partial(_gathering, name) for name in _GATHERED}
-    found[LISTS["open-data"]] = _downloads
-    found |= {concept_page(concept.id): partial(_concept, concept) for concept in reference.concepts.values()}
-    found |= {theme_page(theme.id): partial(_theme, theme) for theme in reference.themes.values()}
-    found |= {year_page(limits.year): partial(_year, limits) for limits in reference.years.values()}
-    for framework in reference.frameworks.values():
-        found[framework_page(framework.id)] = partial(_framework, framework)
-        for objective in framework.objectives:
-            page = objective_page(framework.id, objective.code)
-            found[page] = partial(_objective, framework, objective)
-    return found
+def describe_generated(about: Subject, page: Rendered, site: Site, at: At) -> Node:
+    """A page the build makes, by what it is about."""
+    match about:
+        case Concept():
+            return told(concept_term(about, at), about.says)
+        case Theme():
+            return told(theme_term(about, at), about.says)
+        case YearLimits():
+            return told(year_term(about.year, at), about.says)
+        case Framework():
+            return framework_set(about, at)
+        case CodedObjective(framework, objective):
+            term = objective_term(framework, objective, at)
+            return term | {"url": term["@id"]}  # its name says it all
+        case OneOfItsKind(name):
+            return _one_of_its_kind(name, page, site, at)
+        case ClassScreen() | ForGovernors() | YearCovered():
+            return describe_web_page(page, site, at)
+        case _:
+            assert_never(about)
