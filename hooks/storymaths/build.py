@@ -13,13 +13,14 @@ from .model.page_fields import PageFields
 from .model.site_settings import SiteSettings
 from .pipeline import read_and_check
 from .publish.assets import PARTS, assets
+from .publish.content_page import draw_content
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
 from .publish.open_data import sitemap
 from .publish.open_data.files import open_data
+from .publish.pack.only_series import only_series
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
-from .render.content_page import draw_content
 from .render.policy import policy
 from .render.problem_pages import draw_problems, draw_unread
 from .render.site import Rendered, Site
@@ -78,7 +79,7 @@ class Build:
         if self._whole is None:
             return None
         shown = self._whole if self._serving else self._whole.without_drafts()
-        collection = shown.only_series(self._only_series) if self._only_series else shown
+        collection = only_series(shown, self._only_series) if self._only_series else shown
         site = Site(collection, settings=self._settings)
         return replace(site, prints=prints(self._sheets_of(site)))
 

@@ -10,7 +10,7 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from . import cli_pack, cli_plan, starters
+from . import cli_pack, cli_plan
 from .check.suggestion import did_you_mean
 from .model.collection import Collection
 from .model.fields import RECEPTION, YEARS, year_name
@@ -44,7 +44,8 @@ def run() -> None:
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Runs the command; the exit code is 0 when all is well, 1 on problems, 2 when it is misused."""
-    options = _parser().parse_args(arguments)
+    given = sys.argv[1:] if arguments is None else arguments
+    options = _parser("new" in given).parse_args(given)
     if options.command == "explain":
         return _explain(options.rule)
     if options.command == "verify":
@@ -72,7 +73,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return _words(root)
 
 
-def _parser() -> argparse.ArgumentParser:
+def _parser(starts: bool) -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(prog="storymaths", description="Maths lessons taught from picture books.")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
     check = commands.add_parser("check", help="check every page, or the pages named, without building the site")
@@ -81,12 +82,8 @@ def _parser() -> argparse.ArgumentParser:
     )
     check.add_argument("--format", choices=FORMATS, default="text", help="how to report (default: text)")
     new = commands.add_parser("new", help="start a book, session, home activity or series; never overwrites")
-    kinds = new.add_subparsers(dest="kind", required=True, metavar="KIND")
-    for kind in starters.KINDS:
-        starter = kinds.add_parser(kind, help=f"start a {'home activity' if kind == 'home' else kind}")
-        if kind in ("session", "home"):
-            starter.add_argument("book", help="the book's folder name in content/books")
-        starter.add_argument("title", help="its title, in quotes")
+    if starts:
+        _add_kinds(new)
     explain = commands.add_parser("explain", help="why a rule exists, its source, and an example")
     explain.add_argument("rule", nargs="?", help="a rule's name as reports print it (default: list them all)")
     commands.add_parser("words", help="list where each word is taught")
@@ -108,6 +105,18 @@ def _parser() -> argparse.ArgumentParser:
     cli_plan.add_parser(commands)
     cli_pack.add_parsers(commands)
     return parser
+
+
+def _add_kinds(new: argparse.ArgumentParser) -> None:
+    from .starters import starters  # noqa: PLC0415 - what draws pages of every kind takes long to load
+
+    kinds = new.add_subparsers(dest="kind", required=True, metavar="KIND")
+    for name, (words, starter) in starters().items():
+        kind = kinds.add_parser(name, help=f"start a {words}")
+        kind.set_defaults(starter=starter, book="")
+        if starter.for_book:
+            kind.add_argument("book", help="the book's folder name in content/books")
+        kind.add_argument("title", help="its title, in quotes")
 
 
 def _year(text: str) -> int:
@@ -153,14 +162,11 @@ def _summary(problems: int, pages: int) -> str:
 
 
 def _new(root: Path, options: argparse.Namespace) -> int:
+    from . import starters  # noqa: PLC0415 - as above
+
     try:
-        if options.kind == "book":
-            written = starters.new_book(root, options.title)
-        elif options.kind == "series":
-            written = starters.new_series(root, options.title, datetime.date.today().isoformat())
-        else:
-            start = starters.new_session if options.kind == "session" else starters.new_home
-            written = start(root, options.book, options.title)
+        today = datetime.date.today().isoformat()
+        written = starters.start(root, options.starter, options.title, today, options.book)
     except starters.AlreadyThere as error:
         print(f"{error.args[0]} is already there. Nothing was written.", file=sys.stderr)
         return FAILED

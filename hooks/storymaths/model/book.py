@@ -100,6 +100,11 @@ class Book(Dated, PageFields):
         """Itself: its id is the name of its folder."""
         return book_id(path)
 
+    @property
+    def place(self) -> int:
+        """One book has one record."""
+        return 1
+
     def named(self) -> Iterator[Named]:
         """What is seen on its pages, its themes, and what a class should be prepared for."""
         for row, seen in enumerate(self.maths_on_pages):

@@ -13,7 +13,6 @@ from .book import Book
 from .document import Document, Fault, Unread
 from .generated_pages import GeneratedPage, generated_pages
 from .home import Home
-from .page import Page
 from .page_fields import PageFields
 from .reference import Reference
 from .series import Series
@@ -67,13 +66,6 @@ class Collection:
         kept = tuple(page for page in self.documents if page.fields.status == "ready" and page.book not in drafts)
         return replace(self, documents=kept)
 
-    def only_series(self, series: str) -> Collection:
-        """What a series needs: its page, its books with all that is theirs, and the plain pages."""
-        page = self.series.get(series)
-        books = frozenset(page.fields.books) if page else frozenset()
-        kept = tuple(one for one in self.documents if one is page or isinstance(one.fields, Page) or one.book in books)
-        return replace(self, documents=kept)
-
     @cached_property
     def series(self) -> Mapping[str, Document[Series]]:
         """Series by id: the name of the file, without an ending."""
@@ -94,6 +86,18 @@ class Collection:
         unread = {book_id(page.path) for page in self.unread if page.path.endswith("/index.md")}
         return frozenset(self.books) | unread
 
+    def pages_of(self, book: str, kind: type[K]) -> tuple[Document[K], ...]:
+        """The pages of one kind that belong to a book, in their order."""
+        return tuple(page for page in self._by_book.get((book, kind), ()) if is_of_kind(page, kind))
+
+    @cached_property
+    def _by_book(self) -> Mapping[tuple[str, type[PageFields]], list[Document[PageFields]]]:
+        found: dict[tuple[str, type[PageFields]], list[Document[PageFields]]] = defaultdict(list)
+        for page in sorted(self.documents, key=lambda page: page.fields.place):
+            if page.book is not None:
+                found[page.book, type(page.fields)].append(page)
+        return found
+
     @cached_property
     def _sessions(self) -> Mapping[str, tuple[Document[Session], ...]]:
         found: dict[str, list[Document[Session]]] = defaultdict(list)
@@ -110,16 +114,9 @@ class Collection:
         """The sessions of a book by number."""
         return self._sessions.get(book, ())
 
-    @cached_property
-    def _homes(self) -> Mapping[str, tuple[Document[Home], ...]]:
-        found: dict[str, list[Document[Home]]] = defaultdict(list)
-        for document in self.of_kind(Home):
-            found[document.fields.book].append(document)
-        return {book: tuple(sorted(run, key=lambda d: d.fields.number)) for book, run in found.items()}
-
     def homes_of(self, book: str) -> tuple[Document[Home], ...]:
         """The home activities of a book by number."""
-        return self._homes.get(book, ())
+        return self.pages_of(book, Home)
 
     @cached_property
     def stories(self) -> Mapping[str, Document[Story]]:

@@ -60,6 +60,11 @@ class Home(OfBook):
         """The other years it is fit for, the youngest first."""
         return tuple(sorted(self.also))
 
+    @property
+    def place(self) -> int:
+        """Its number."""
+        return self.number
+
     def named(self) -> Iterator[Named]:
         """What it practises and is about, its words, what it takes from the house, and what it cautions against."""
         yield from names_in("concepts", ("concepts",), self.concepts)

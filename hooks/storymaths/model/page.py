@@ -31,6 +31,11 @@ class Page(Dated, PageFields):
         """The book whose folder it stands in, if that is one."""
         return book_id(path)
 
+    @property
+    def place(self) -> int:
+        """They have no order."""
+        return 1
+
     def named(self) -> Iterator[Named]:
         """Nothing."""
         yield from ()

@@ -37,6 +37,8 @@ class PageFields(Strict, ABC):
     """A ``Literal`` of one word in each schema: what authors write."""
     status: Status = "ready"
     title: Text
+    summary: Text | None
+    """What it is, in a sentence."""
 
     @classmethod
     def kind_name(cls) -> str:
@@ -62,6 +64,11 @@ class PageFields(Strict, ABC):
     @abstractmethod
     def book_at(self, path: str) -> str | None:
         """The id of the book that such a page, whose file is ``path``, belongs to; None for a page of no book."""
+
+    @property
+    @abstractmethod
+    def place(self) -> int:
+        """Its place among the pages of its kind in its book, from 1; where there is no order, 1."""
 
     @abstractmethod
     def named(self) -> Iterator[Named]:

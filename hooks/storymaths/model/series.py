@@ -61,6 +61,11 @@ class Series(PageFields):
     def book_at(self, path: str) -> None:
         """None: it has books of its own."""
 
+    @property
+    def place(self) -> int:
+        """They have no order."""
+        return 1
+
     def named(self) -> Iterator[Named]:
         """Nothing: its sessions do."""
         yield from ()

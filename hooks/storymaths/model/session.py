@@ -147,6 +147,11 @@ class Session(OfBook):
         """The years it bends to, the youngest first."""
         return tuple(sorted(self.bends))
 
+    @property
+    def place(self) -> int:
+        """Its number."""
+        return self.number
+
     def named(self) -> Iterator[Named]:
         """What it teaches and is about, its words, what is got out and shown, and what it cautions against."""
         yield from names_in("concepts", ("concepts",), self.concepts)

@@ -25,6 +25,11 @@ class Story(OfBook):
         """None."""
         return ()
 
+    @property
+    def place(self) -> int:
+        """One book has one story."""
+        return 1
+
     def named(self) -> Iterator[Named]:
         """Nothing: its book does."""
         yield from ()

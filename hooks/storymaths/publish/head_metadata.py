@@ -15,7 +15,7 @@ class HeadMetadata:
 
     def __init__(self, site: Site) -> None:
         self._describer = PageDescriber(site)
-        self._feed = bool(site.settings.url and feed.lessons(site))
+        self._feed = bool(site.settings.url and feed.entries(site))
 
     def element(self, written: Document[PageFields] | None, page: Rendered) -> str:
         """The elements for a page, as HTML."""

@@ -16,9 +16,9 @@ from .coverage_part import coverage_part
 from .site import Rendered, Site
 
 
-def draw_book(site: Site, page: Document[Book], book_id: str) -> Rendered:
+def draw_book(site: Site, page: Document[Book]) -> Rendered:
     """The page of a book: synopsis, the maths on its pages, its cast, what is taught from it, its rights."""
-    source = page.source
+    source, book_id = page.source, page.fields.book_at(page.path)
     run = site.collection.sessions_of(book_id)
     years = page.fields.years
     html = site.draw_with_words(

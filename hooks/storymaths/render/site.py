@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 import jinja2
+from markupsafe import Markup
 
 from ..covers.shelves import Question, YearShelf, year_shelves
 from ..covers.taught import Coverage, coverage_of
@@ -46,6 +47,15 @@ class Rendered:
     kind: str
     searched: bool = True
     """Whether the text search takes it in."""
+
+
+@dataclass(frozen=True, slots=True)
+class DrawnSection:
+    """A section of a page that leads to other pages: its HTML under a heading."""
+
+    anchor: str
+    heading: str
+    html: Markup
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,9 +138,14 @@ class Site:
 
     def draw(self, template: str, source: str, **values: Any) -> str:
         """A template filled for the page made of ``source``, with its maths named for those who hear it."""
+        return speak(self._fill(template, source, values))
 
-        page = self.templates.get_template(template)
-        return speak(page.render(**self.tools(source), **values))
+    def fill(self, template: str, source: str, **values: Any) -> Markup:
+        """A template filled that is a part of the page made of ``source``."""
+        return Markup(self._fill(template, source, values))
+
+    def _fill(self, template: str, source: str, values: Mapping[str, Any]) -> str:
+        return self.templates.get_template(template).render(**self.tools(source), **values)
 
     def draw_with_words(self, template: str, source: str, **values: Any) -> str:
         """As ``draw``, with the words of the word bank linked and their meanings at the foot."""

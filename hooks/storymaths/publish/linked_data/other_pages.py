@@ -1,53 +1,22 @@
-"""Pages of words, and pages the build makes: terms, sets of terms, lists, and the site itself."""
+"""Pages the build makes, in schema.org's words: terms, sets of terms, and lists."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from typing import assert_never
 
-from ...model.book import Book
 from ...model.concept import Concept, Theme
-from ...model.document import Document
 from ...model.generated_pages import ClassScreen, CodedObjective, ForGovernors, OneOfItsKind, Subject, YearCovered
-from ...model.home import Home
 from ...model.objective import Framework
-from ...model.page import Page
-from ...model.series import Series
-from ...model.session import Session
-from ...model.site_settings import FRONT
 from ...model.year import YearLimits
 from ...render.inline import plain
 from ...render.site import Rendered, Site
 from ..open_data.files import open_files
-from .lessons import RESOURCE
-from .node import LANGUAGE, At, Node, dated, licensed, work
+from ..page_kinds.table import PAGE_KINDS
+from .node import LANGUAGE, At, Node, licensed, work
 from .terms import concept_term, framework_set, objective_term, term_set, theme_term, told, year_term
 
 _SETS = ("concepts", "themes", "years", "words")
 """Lists whose entries are terms with a meaning."""
-_GATHERED: Mapping[str, tuple[type[Book] | type[Home] | type[Series] | type[Session], ...]] = {
-    "books": (Book,),
-    "at-home": (Home,),
-    "series": (Series,),
-    "catalogue": (Book, Session, Home),
-}
-"""Lists of written pages, and which."""
-_AS: Mapping[type, str] = {
-    Book: "CollectionPage",
-    Home: RESOURCE,
-    Session: RESOURCE,
-    Series: "CreativeWorkSeries",
-}
-
-
-def describe_plain(page: Document[Page], site: Site, at: At) -> Node:
-    """A page of words; the front page stands for the whole site."""
-    source, fields, imprint = page.source, page.fields, site.collection.reference.imprint
-    if source == FRONT:
-        node = work("WebSite", source, site.settings.name or fields.title, site.settings.says or fields.summary, at)
-    else:
-        node = work("WebPage", source, fields.title, fields.summary, at)
-    return {**node, **licensed(imprint), **dated(fields.published, fields.updated)}
 
 
 def describe_web_page(page: Rendered, site: Site, at: At) -> Node:
@@ -58,9 +27,10 @@ def describe_web_page(page: Rendered, site: Site, at: At) -> Node:
 
 def _gathering(name: str, page: Rendered, site: Site, at: At) -> Node:
     parts = [
-        {"@type": _AS[kind], "@id": at(document.source), "name": plain(document.fields.title)}
-        for kind in _GATHERED[name]
-        for document in site.collection.of_kind(kind)
+        {"@type": kind.linked_data.type, "@id": at(document.source), "name": plain(document.fields.title)}
+        for kind in PAGE_KINDS
+        if name in kind.linked_data.lists
+        for document in site.collection.of_kind(kind.schema)
     ]
     node = describe_web_page(page, site, at) | {"@type": "CollectionPage"}
     return node | ({"hasPart": parts} if parts else {})
@@ -96,7 +66,7 @@ def _downloads(page: Rendered, site: Site, at: At) -> Node:
 def _one_of_its_kind(name: str, page: Rendered, site: Site, at: At) -> Node:
     if name in _SETS:
         return _set(page, site, at)
-    if name in _GATHERED:
+    if any(name in kind.linked_data.lists for kind in PAGE_KINDS):
         return _gathering(name, page, site, at)
     return _downloads(page, site, at) if name == "open-data" else describe_web_page(page, site, at)
 
