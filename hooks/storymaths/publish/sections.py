@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
-from markupsafe import Markup
-
 from ..model.document import Document
 from ..model.page_fields import PageFields
 from ..render.site import DrawnSection, Site
@@ -69,4 +67,4 @@ def _drawn(
     pages = [page for page in site.collection.of_kind(kind.schema) if fits(page)]
     html = section.entries(site, here, about, pages)
     if html:
-        yield DrawnSection(section.anchor, section.heading, Markup(html))
+        yield DrawnSection(section.anchor, section.heading, html)

@@ -137,7 +137,7 @@ class Section(Generic[F, About]):
 
     anchor: str
     heading: str
-    entries: Callable[[Site, str, About, Sequence[Document[F]]], str]
+    entries: Callable[[Site, str, About, Sequence[Document[F]]], Markup]
     """Its HTML under the heading, from the source of the page it is on and what that is about; empty for no section."""
 
 

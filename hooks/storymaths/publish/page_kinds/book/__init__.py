@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
+from markupsafe import Markup
+
 from ....model.book import Book
 from ....model.document import Document
 from ....model.fields import year_name
@@ -55,13 +57,13 @@ def _record(site: Site, page: Document[Book]) -> Record:
     }
 
 
-def _on_concept(site: Site, here: str, concept: str, pages: Sequence[Document[Book]]) -> str:
+def _on_concept(site: Site, here: str, concept: str, pages: Sequence[Document[Book]]) -> Markup:
     seen = [(page, seen) for page in pages for seen in page.fields.maths_on_pages if concept in seen.concepts]
     return site.fill("seen_in_books.html", here, seen=seen)
 
 
-def _on_theme(site: Site, here: str, theme: str, pages: Sequence[Document[Book]]) -> str:
-    return book_cards(site, here, theme, pages) or "<p>No book in the collection is about this yet.</p>"
+def _on_theme(site: Site, here: str, theme: str, pages: Sequence[Document[Book]]) -> Markup:
+    return book_cards(site, here, theme, pages) or Markup("<p>No book in the collection is about this yet.</p>")
 
 
 BOOK = PageKind(

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
+from markupsafe import Markup
+
 from ....model.document import Document
 from ....model.fields import Codes, year_name
 from ....model.session import Session
@@ -69,14 +71,14 @@ def _printed(site: Site, here: str, page: Document[Session]) -> PrintedRow:
     return PrintedRow(f"{session.number}. {session.title}", session.year, session.minutes, codes)
 
 
-def _on_concept(site: Site, here: str, concept: str, pages: Sequence[Document[Session]]) -> str:
-    return session_cards(site, here, concept, pages) or "<p>No session in the collection teaches this yet.</p>"
+def _on_concept(site: Site, here: str, concept: str, pages: Sequence[Document[Session]]) -> Markup:
+    return session_cards(site, here, concept, pages) or Markup("<p>No session in the collection teaches this yet.</p>")
 
 
-def _on_year(site: Site, here: str, year: int, pages: Sequence[Document[Session]]) -> str:
+def _on_year(site: Site, here: str, year: int, pages: Sequence[Document[Session]]) -> Markup:
     meant = [page for page in pages if page.fields.year == year]
     bending = [page for page in pages if page.fields.year != year]
-    cards = session_cards(site, here, year, meant) or "<p>No session is planned for this year yet.</p>"
+    cards = session_cards(site, here, year, meant) or Markup("<p>No session is planned for this year yet.</p>")
     return cards + site.fill("bending.html", here, pages=bending, n=year)
 
 
