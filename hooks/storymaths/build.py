@@ -24,7 +24,6 @@ from .publish.text_index import build_text_index
 from .render.policy import policy
 from .render.problem_pages import draw_problems, draw_unread
 from .render.site import Rendered, Site
-from .terminal import as_text
 
 _THEMES_OWN = "assets/"
 """Scripts, styles and pictures the theme brings along: 2.5 MB, and not one page uses them."""
@@ -64,10 +63,6 @@ class Build:
         self._sheets: list[Sheet] = []
         self._root, self._kept = root, root / ".cache"
         self._print_sheets, self._only_series = print_sheets, only_series
-
-    def report(self) -> str:
-        """Every problem, for people."""
-        return as_text(self.problems)
 
     def shows_series(self, series: str) -> bool:
         """Whether a series is there and is no draft."""

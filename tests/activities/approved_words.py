@@ -65,7 +65,7 @@ def solution_words(solution: Solution) -> Iterator[str]:
     """A solution in lines."""
     task = solution.task
     yield f"ask: {task.ask}"
-    yield from (f"line: {line}" for line in (*task.shows, *task.lines))
+    yield from (f"line: {line}" for line in (*map(str, task.shows), *map(str, task.lines)))
     if task.table:
         yield from (" | ".join(row) for row in ((task.table.caption,), task.table.columns, *task.table.rows))
     for answer in solution.answers:
@@ -77,7 +77,7 @@ def solution_words(solution: Solution) -> Iterator[str]:
         yield f"figure: {figure.name}: {figure.alt} {dict(figure.data)}"
     demands = solution.demands
     numbers = [str(one) for one in demands.numbers], [str(one) for one in demands.calculated]
-    yield f"uses: {numbers} {sorted(demands.symbols)} {sorted(demands.units)} {demands.words} {sorted(demands.tables)}"
+    yield f"uses: {numbers} {sorted(demands.signs)} {sorted(demands.units)} {demands.words} {sorted(demands.tables)}"
     yield f"steps: {solution.steps}"
 
 

@@ -27,7 +27,7 @@ def read(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2) -> tuple
     """Fields and context of an activity written as YAML or as data, its inline cast made characters."""
     told = dict(yaml.safe_load(data) if isinstance(data, str) else data)
     told = {"kind": kind.name, "title": "A trial", **told}
-    fields = kind.fields.model_validate(told)
+    fields = kind.schema_for(told).model_validate(told)
     cast = told.get("cast") or {}
     return fields, a_context(cast if isinstance(cast, dict) else {}, fields.year or year)
 
@@ -95,7 +95,7 @@ def fits(solution: Solution, year: int) -> bool:
     return (
         all(_is_met(number, year) for number in (*demands.numbers, *demands.calculated))
         and all(abs(number) <= limits.largest_calculated for number in demands.calculated)
-        and demands.symbols <= symbols
+        and demands.signs <= symbols
         and demands.units <= reference.units_by(year)
         and demands.tables <= set(limits.tables)
         and all(reference.words[word].year <= year for word in demands.words if word in reference.words)
@@ -179,7 +179,7 @@ def _is_told_plainly(problem: Unsolvable) -> None:
 def _texts(solution: Solution) -> Iterator[str]:
     yield solution.task.ask
     yield solution.note
-    yield from solution.task.lines
+    yield from map(str, solution.task.lines)
     for answer in solution.answers:
         yield answer.says
         yield answer.worked

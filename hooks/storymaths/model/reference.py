@@ -14,6 +14,7 @@ from .material import Caution, Material
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
+from .task_years import TaskYears
 from .year import YearLimits
 
 
@@ -77,6 +78,7 @@ class Reference:
 
     frameworks: Mapping[str, Framework]
     years: Mapping[int, YearLimits]
+    tasks: TaskYears
     strands: Mapping[str, Strand]
     concepts: Mapping[str, Concept]
     themes: Mapping[str, Theme]

@@ -6,7 +6,8 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import Any
 
-from ...model.activity import Context, Demands, Figure, LikelyError
+from ...model.activity import Context, Figure, LikelyError
+from ...model.demands import Demands, amounts, operation
 from ..rule_language.tree import Operation, decider
 from ..rule_language.words import clause, numbers_in, signs_in, tables_in, words_in
 from ..rule_language.worked import worked
@@ -113,9 +114,9 @@ def uses_of(statement: Statement, texts: Sequence[str], year: int) -> Demands:
     named = frozenset[Fraction]().union(*map(numbers_in, rules))
     met = {Fraction(number) for number in (*ends, *(value for case in shown for value in case.values()))}
     return Demands(
-        numbers=tuple(sorted(met | named)),
-        calculated=tuple(sorted(come_of_it)),
-        symbols=signs_in(*texts),
+        amounts=amounts(met | named),
+        operations=(operation("+", *sorted(come_of_it)),) if come_of_it else (),
+        signs=signs_in(*texts),
         words=tuple(dict.fromkeys(word for rule in rules for word in words_in(rule, year))),
         tables=frozenset[int]().union(*map(tables_in, rules)),
     )

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from itertools import combinations
 from typing import TYPE_CHECKING
 
-from ...model.activity import CastMember, Context, Demands, Figure, LikelyError
+from ...model.activity import CastMember, Context, Figure, LikelyError
+from ...model.demands import Demands, amounts, operation
 from ...model.quantity import UNITS
 from ..saying import capital, counted, listed
 from .search import LEFT, RIGHT, Teams
@@ -162,10 +162,9 @@ class Words:
             worked_out.add(self._sides.total(team))
             signs.add("+")
         return Demands(
-            numbers=tuple(Fraction(mass) for mass in masses),
-            calculated=tuple(Fraction(number) for number in sorted(worked_out)),
-            symbols=frozenset(signs | ({"≠"} if self._fields.start else set())),
-            units=frozenset({self._unit} if self._measure else ()),
+            amounts=amounts(masses, self._unit if self._measure else ""),
+            operations=(operation("+", *sorted(worked_out)),) if worked_out else (),
+            signs=frozenset(signs | ({"≠"} if self._fields.start else set())),
             words=("balance", "equal", "same", "total"),
         )
 

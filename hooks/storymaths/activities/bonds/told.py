@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, Figure, Solution, Task
-from ..met import demands_met
+from ...model.activity import Answer, Context, Figure, Solution
+from ...model.demands import Demands, operation
+from ..met import as_task, demands_met
 from ..saying import capital, counted, listed, number_word, written
 from .found import Bonds, Way
 from .why import note_of, slip_in
@@ -25,7 +24,7 @@ def told(fields: BondsFields, context: Context, bonds: Bonds) -> Solution:
     answers = tuple(_answer(way, fields, bonds, signs) for way in bonds.ways)
     playing = bonds.pickers or bonds.holders
     shows = tuple(written(int(character.facts[fields.fact or ""])) for character in bonds.pickers)
-    task = Task(
+    task = as_task(
         ask=fields.ask or _ask(fields, bonds, signs),
         characters=playing,
         shows=shows,
@@ -38,7 +37,7 @@ def told(fields: BondsFields, context: Context, bonds: Bonds) -> Solution:
     return Solution(
         task=task,
         answers=answers,
-        demands=replace(demands, calculated=tuple(sorted({*demands.calculated, *map(Fraction, reckoned)}))),
+        demands=demands | Demands(operations=(operation("+", *sorted(reckoned)),)),
         steps=max(1, bonds.missing - 1 if bonds.pickers or not bonds.known else bonds.missing) + (len(answers) > 1),
         note=note_of(fields, bonds),
         likely_error=slip_in(bonds, fields),

@@ -8,7 +8,8 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Demands, Figure, LikelyError, Task
+from ...model.activity import Answer, Figure, LikelyError, Task
+from ...model.demands import Demands
 from ...model.year import YearLimits
 from ...parse.number_sentence import exact, value_of
 from ..met import demands_met
@@ -124,7 +125,7 @@ def demands(task: Task, outcomes: Sequence[Outcome], signs: Sequence[str], year:
     told += [Answer("", o.false.put_right(signs_known=False), {}) for o in outcomes if o.false]
     met = demands_met(task, told, _VOCABULARY, _tables(outcomes, year))
     if any(outcome.statement.sign_gap is not None for outcome in outcomes):
-        met = replace(met, symbols=met.symbols | set(signs))
+        met = replace(met, signs=met.signs | set(signs))
     return met
 
 

@@ -5,8 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import alike, counted, listed, mixed, plain
 from .number import WrittenNumber
 from .words import solution
@@ -42,7 +43,7 @@ def line(fields: FractionFields, context: Context) -> Solution:
     blank = _line(start, end, parts, [], list(fields.marks))
     solved = _line(start, end, parts, places, [])
     ask = "Where does each number stand on the line?" if fields.numbers else "Which number is at each mark?"
-    task = Task(ask, lines=tuple(n.text for n in fields.numbers), figures=(blank,))
+    task = as_task(ask, lines=tuple(n.text for n in fields.numbers), figures=(blank,))
     note = "Every number has one place on a line."
     likely_error = None
     if start == 0 and parts > 1:

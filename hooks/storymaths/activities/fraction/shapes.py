@@ -9,9 +9,10 @@ from typing import TYPE_CHECKING, Annotated, Literal
 
 from pydantic import Field
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
 from ...model.fields import Strict, Text
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, listed, mixed, number_word, plain, spoken
 from .number import Written
 from .words import WrittenAs, expressed, solution
@@ -68,7 +69,7 @@ def shape(fields: FractionFields, context: Context) -> Solution:
     what = "percentage" if fields.written_as == "percent" else fields.written_as or "fraction"
     ask = f"What {what} of each shape is shaded?" if wanted is None else f"Which shapes have {spoken(wanted)} shaded?"
     figures = tuple(_figure(name, item) for name, item in named)
-    task = Task(ask, lines=tuple(f"{name}: ___" for name, _ in named) if wanted is None else (), figures=figures)
+    task = as_task(ask, lines=tuple(f"{name}: ___" for name, _ in named) if wanted is None else (), figures=figures)
     note = "Each shape was looked at, and parts of different sizes were measured by the smallest."
     steps = 1 if all(len(set(item.sizes)) == 1 for _, item in named) else 2
     return solution(task, answers, context, steps, note, _slip(named, wanted))

@@ -5,8 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import counted, listed, plain, written
 from .amount import Amount, say
 from .words import solution
@@ -35,7 +36,7 @@ def read_scale(fields: MeasureFields, context: Context) -> Solution:
             raise Unsolvable(("pointers", index), message, "choose a number on the scale.")
         answers.append(_reading(_NAMES[index], value, start, step, numbered, unit, context))
     shown = Figure("measure-scale", _drawn(fields, step, unit), _described(fields, step, unit, context))
-    task = Task(
+    task = as_task(
         f"What does each arrow show{f', in {unit}' if unit else ''}?",
         lines=tuple(f"{name}: ___ {unit}".strip() for name in _NAMES[: len(fields.pointers)]),
         figures=(shown,),

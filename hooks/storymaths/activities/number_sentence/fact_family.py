@@ -6,10 +6,10 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
 from ...model.year import YearLimits
 from ..kind import Unsolvable
-from ..met import demands_met
+from ..met import as_task, demands_met
 from ..saying import listed, written
 from ..tables_used import table_of
 
@@ -32,7 +32,7 @@ def family_solution(given: Sequence[Fraction | str], sign: str, context: Context
         ask = f"{listed([text for text in shown if text != '___'])} belong to a family of three. What is the third?"
         ask = f"{ask} Find every number it could be, and write the families."
     line = f"___ {sign} ___ = ___"
-    task = Task(ask, lines=(line, line.replace(sign, _UNDOES[sign])), figures=_figures(given, families, sign))
+    task = as_task(ask, lines=(line, line.replace(sign, _UNDOES[sign])), figures=_figures(given, families, sign))
     return Solution(
         task=task,
         answers=tuple(answers),

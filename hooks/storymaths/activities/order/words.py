@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from fractions import Fraction
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from ...model.activity import CastMember, Context, Demands, Figure, LikelyError
+from ...model.activity import CastMember, Context, Figure, LikelyError
+from ...model.demands import Demands, amounts
 from ...model.quantity import UNITS
 from ..saying import counted, listed
 from .clues import Clue
@@ -137,16 +137,18 @@ class Told:
         """Numbers are read and compared; nothing is worked out."""
         ties = any(len(group) > 1 for group in order)
         return Demands(
-            numbers=tuple(Fraction(self._values[character.id]) for character in self._context.characters),
-            symbols=frozenset(sign for sign in "<>=" if sign in self._then or (ties and sign in self._and)),
-            units=frozenset({self._unit} if self._unit in UNITS else ()),
+            amounts=amounts(
+                (self._values[character.id] for character in self._context.characters),
+                self._unit if self._unit in UNITS else "",
+            ),
+            signs=frozenset(sign for sign in "<>=" if sign in self._then or (ties and sign in self._and)),
             words=("order", "least", "most"),
         )
 
     def uses_of_clues(self) -> Demands:
         """Signs and words only."""
         written = " ".join((self._then, *self._fields.clues)) if self._signs_known else ""
-        return Demands(symbols=frozenset(sign for sign in "<>" if sign in written), words=("order", "least", "most"))
+        return Demands(signs=frozenset(sign for sign in "<>" if sign in written), words=("order", "least", "most"))
 
     # Drawings.
 

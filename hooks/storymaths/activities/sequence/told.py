@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, Figure, Solution, Task
-from ..met import demands_met
+from ...model.activity import Answer, Context, Figure, Solution
+from ...model.demands import Demands, operation
+from ..met import as_task, demands_met
 from ..ordinals import ordinal
 from ..saying import listed, written
 from ..tables_used import tables_of
@@ -27,7 +27,7 @@ def told(fields: SequenceFields, context: Context, rule: Rule, answers: Sequence
     """The solution of a row of numbers whose rule and answers are found."""
     shown = [written(term, 3) if isinstance(term, Fraction) else "___" for term in fields.terms]
     numbers = ", ".join(shown)
-    task = Task(
+    task = as_task(
         ask=fields.ask or _ask(fields, rule),
         lines=(f"{numbers}, …" if fields.places or fields.said else numbers,),
         figures=_figures(fields, shown),
@@ -37,7 +37,7 @@ def told(fields: SequenceFields, context: Context, rule: Rule, answers: Sequence
         products = [(place - 1, abs(rule.step)) for place in fields.places if place > 2]
     demands = demands_met(task, answers, _WORDS, tables_of(products, context.year))
     if not _is_counted(rule, context.year.year):
-        demands = replace(demands, calculated=tuple(sorted({*demands.calculated, *demands.numbers})))
+        demands = demands | Demands(operations=(operation("+", *demands.numbers),))
     return Solution(
         task=task,
         answers=tuple(answers),

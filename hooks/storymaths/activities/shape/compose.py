@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any, Literal
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
 from ..kind import Unsolvable
-from ..met import demands_met
+from ..met import as_task, demands_met
 from ..saying import capital, counted, listed
 from .covering import TooMany, Way, every_way
 from .pieces import Piece, pieces_of
@@ -47,7 +47,7 @@ def composed_solution(
     forms = [min(same, key=lambda way: sum(not laid.as_given for laid in way)) for same in ways]
     answers = tuple(_answer(way, pieces, shape, context) for way in forms)
     guide = forms[0] if forms and drawn == "pieces" else ()
-    task = Task(
+    task = as_task(
         ask or _asked(shape, pieces, use, bool(guide)),
         context.characters[:1],
         figures=(_target(shape, guide, drawn), _handed_out(shape, pieces)),

@@ -93,7 +93,7 @@ def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]
 
 def _givens(solution: Solution, boards: Sequence[Board]) -> Iterator[str]:
     if boards and boards[0].look == "slots":
-        yield from (line for line in solution.task.lines if "___" not in line and not line.endswith("?"))
+        yield from (str(line) for line in solution.task.lines if not line.gaps and not line.asks)
 
 
 def _drawn(figure: Figure) -> Markup:

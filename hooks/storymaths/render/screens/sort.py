@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from ...activities.work_out import WorkedOut
+from ...activities.worked import AnyWorked
 from .board import Board, Look, Piece, Place, keyed
 from .pieces import card, card_id, cast, characters_of
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """One board for a sorting; for a rule to be guessed, the rules that fit among others that do not."""
     assert worked.solution is not None
     answers = worked.solution.answers
@@ -24,7 +24,7 @@ def boards(worked: WorkedOut) -> Iterable[Board]:
         yield _boxes(worked)
 
 
-def _pieces(worked: WorkedOut) -> tuple[Piece, ...]:
+def _pieces(worked: AnyWorked) -> tuple[Piece, ...]:
     assert worked.solution is not None
     numbers = getattr(worked.fields, "numbers", None)
     if numbers:
@@ -53,7 +53,7 @@ def _regions(
     return Board(look, "", tuple(pieces), places, keyed(places, ways))
 
 
-def _boxes(worked: WorkedOut) -> Board:
+def _boxes(worked: AnyWorked) -> Board:
     assert worked.solution is not None
     pieces = _pieces(worked)
     by_id = {piece.id for piece in pieces}

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from hashlib import sha256
 
 from ...activities.on_pages import activities_of
-from ...model.activity import CastMember, Figure, Solution
+from ...model.activity import CastMember, Figure, Shown, Solution
 from ...model.collection import Collection
 from ...model.document import Document
 from ...model.page_fields import PageFields
@@ -103,14 +103,14 @@ class SheetPictures:
         for figure in figures:
             yield {"picture": self.add_figure(figure), "alt": figure.alt}
 
-    def characters(self, characters: tuple[CastMember, ...], shows: tuple[str, ...]) -> list[dict[str, str]]:
+    def characters(self, characters: tuple[CastMember, ...], shows: Sequence[Shown]) -> list[dict[str, str]]:
         """Characters as parts hold them: name, drawing, and the number each shows."""
         return [
             {
                 "name": " ".join(map(breakable, character.name.split(" "))),
                 "picture": self.add(character.picture),
                 "alt": character.alt,
-                "number": shows[place].replace(" ", "\u00a0") if place < len(shows) else "",
+                "number": shows[place].says.replace(" ", "\u00a0") if place < len(shows) else "",
             }
             for place, character in enumerate(characters)
         ]

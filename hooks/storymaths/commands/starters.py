@@ -5,9 +5,9 @@ from __future__ import annotations
 from pathlib import Path
 from string import Template
 
-from .model.address import CONTENT, slug
-from .publish.page_kinds.kind import NotListed, Starter
-from .publish.page_kinds.table import PAGE_KINDS
+from ..model.address import CONTENT, slug
+from ..publish.page_kinds.kind import NotListed, Starter
+from ..publish.page_kinds.table import PAGE_KINDS
 
 
 class AlreadyThere(Exception):
