@@ -1,83 +1,88 @@
-"""An order in words and drawings: the task, why it is so, the slip, and what it asks of a year."""
+"""An order in words and drawings: the task, why it is so, and the likely error."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from itertools import pairwise
-from typing import TYPE_CHECKING
 
 from ...model.activity import CastMember, Context, Figure, LikelyError
-from ...model.demands import Demands, amounts
 from ...model.figures.sorting import Places
 from ...model.quantity import UNITS
 from ..saying import counted, listed
 from .clues import Clue
 from .search import Orders
-
-if TYPE_CHECKING:
-    from . import OrderFields
+from .tasks import OrderTask
 
 Groups = Sequence[tuple[CastMember, ...]]
-_YEAR_OF_EQUALS, _YEAR_OF_SIGNS = 1, 2
 
 
-class Told:
+class Speaker:
     """Says what an order is about."""
 
-    def __init__(self, fields: OrderFields, context: Context, unit: str, values: Mapping[str, int]) -> None:
-        self._fields, self._context, self._unit, self._values = fields, context, unit, values
-        self._rising = fields.starting == "least"
-        self._signs_known = context.year.year >= _YEAR_OF_SIGNS
+    def __init__(self, task: OrderTask, context: Context) -> None:
+        self._task, self._context = task, context
+        self._rising = task.starting == "least"
+        about = context.facts.get(task.fact or "")
+        self.unit = task.unit if task.unit is not None else about.unit if about else ""
         sign = "<" if self._rising else ">"
-        self._then = f" {sign} " if self._signs_known else ", then "
-        self._and = " = " if context.year.year >= _YEAR_OF_EQUALS else " and "
+        self.sign = sign if context.year.knows(sign) else ""
+        """The sign orders are written with; empty where it is not met yet."""
+        self.equals_known = context.year.knows("=")
+        self._then = f" {sign} " if self.sign else ", then "
+        self._and = " = " if self.equals_known else " and "
 
-    def turned(self, rising: Groups) -> tuple[tuple[CastMember, ...], ...]:
+    def turn(self, rising: Groups) -> tuple[tuple[CastMember, ...], ...]:
         """An order from least to most, from the end this one starts with."""
         return tuple(rising if self._rising else rising[::-1])
 
     # What a pupil sees.
 
-    def ask(self) -> str:
+    @property
+    def _ends(self) -> tuple[str, str]:
+        return ("least", "most") if self._rising else ("most", "least")
+
+    @property
+    def _what(self) -> str:
+        return self.unit if self.unit and self.unit not in UNITS else _as_words(self._task.fact or "")
+
+    def ask_by_fact(self) -> str:
         """The task."""
-        ends = ("least", "most") if self._rising else ("most", "least")
-        what = (self._fields.fact or "").replace("_", " ").replace("-", " ")
-        if self._unit and self._unit not in UNITS:
-            what = self._unit
-        if self._fields.clues:
-            by = f" by {what}" if what else ""
-            return f"Put everybody in order{by}, from {ends[0]} to {ends[1]}. Find every order that the clues allow."
-        return f"Put everybody in order of {what}, from {ends[0]} to {ends[1]}. Put those that are equal side by side."
+        first, last = self._ends
+        return f"Put everybody in order of {self._what}, from {first} to {last}. Put those that are equal side by side."
 
-    def shows(self) -> tuple[str, ...]:
-        """What each card carries."""
-        return tuple(self._amount(self._values[character.id]) for character in self._context.characters)
+    def ask_by_clues(self) -> str:
+        """The task."""
+        first, last = self._ends
+        by = f" by {self._what}" if self._what else ""
+        return f"Put everybody in order{by}, from {first} to {last}. Find every order that the clues allow."
 
-    def frame(self) -> str:
-        """A line to write the order into; where the equals are is for pupils to find."""
-        return ", ".join("___" for _ in self._context.characters)
-
-    def clue_lines(self, clues: Sequence[Clue]) -> tuple[str, ...]:
+    def tell_clues(self, clues: Sequence[Clue]) -> tuple[str, ...]:
         """The clues, in words for those who do not know < and > yet."""
-        return tuple(c.text if self._signs_known or c.says != "chain" else self._in_words(c) for c in clues)
+        return tuple(self._in_words(clue) if clue.sign and not self.sign else clue.text for clue in clues)
 
     def _in_words(self, clue: Clue) -> str:
         names = [self._context.characters[index].name for index in clue.who]
         return " and ".join(f"{less} has less than {more}" for less, more in pairwise(names))
 
+    def amount(self, number: int) -> str:
+        """A value with its unit: ``6``, ``6 kg``, ``4 legs``."""
+        return f"{number:,} {self.unit}" if self.unit in UNITS else counted(number, self.unit)
+
     # The answer.
 
-    def said(self, order: Groups) -> str:
+    def name(self, order: Groups) -> str:
         """Such as ``crab = limpet < gull``."""
         return self._then.join(self._and.join(character.name for character in group) for group in order)
 
-    def worked(self, order: Groups) -> str:
+    def explain(self, order: Groups, values: Mapping[str, int]) -> str:
         """The values in order."""
-        return f"{self._then.join(self._and.join(self._number(p) for p in group) for group in order)}."
+        unit = f" {self.unit}" if self.unit in UNITS else ""
+        numbers = ([f"{values[character.id]:,}{unit}" for character in group] for group in order)
+        return f"{self._then.join(self._and.join(group) for group in numbers)}."
 
-    def by_clues(self, clues: Sequence[Clue]) -> str:
+    def explain_by_clues(self, clues: Sequence[Clue]) -> str:
         """That every clue holds."""
-        return f"It keeps every clue: {'; '.join(self.clue_lines(clues))}."
+        return f"It keeps every clue: {'; '.join(self.tell_clues(clues))}."
 
     # For the adult.
 
@@ -110,20 +115,19 @@ class Told:
         moved = next(index for index, name in enumerate(one) if other[index] != name)
         return one[moved], other[moved]
 
-    def slip_in_digits(self, order: Groups) -> LikelyError | None:
+    def err_in_digits(self, numbers: Sequence[int]) -> LikelyError | None:
         """Looking at the ones before the tens."""
-        numbers = [self._values[group[0].id] for group in order]
         wrong = sorted(numbers, key=lambda number: number % 10, reverse=not self._rising)
-        if max(numbers) < 10 or wrong == numbers or len(numbers) < 2:
+        if max(numbers) < 10 or wrong == list(numbers) or len(numbers) < 2:
             return None
         return LikelyError(
-            "Looks at the ones first.", f"The order {', '.join(self._amount(number) for number in wrong)}."
+            "Looks at the ones first.", f"The order {', '.join(self.amount(number) for number in wrong)}."
         )
 
-    def slip_in_clues(self, clues: Sequence[Clue], orders: Sequence[Groups]) -> LikelyError | None:
+    def err_in_clues(self, clues: Sequence[Clue], orders: Sequence[Groups]) -> LikelyError | None:
         """Stopping at the first order, or reading “between” as “in the very middle of”."""
         if len(orders) > 1:
-            return LikelyError("Stops at the first order that fits.", f"{self.said(orders[0])} only.")
+            return LikelyError("Stops at the first order that fits.", f"{self.name(orders[0])} only.")
         apart = next((c for c in clues if c.says == "between" and orders and self._apart(c, orders[0])), None)
         if apart is None:
             return None
@@ -134,28 +138,11 @@ class Told:
         one, two, three = (place[self._context.characters[index].id] for index in clue.who)
         return abs(one - two) + abs(one - three) > 2
 
-    def demands(self, order: Groups) -> Demands:
-        """Numbers are read and compared; nothing is worked out."""
-        ties = any(len(group) > 1 for group in order)
-        return Demands(
-            amounts=amounts(
-                (self._values[character.id] for character in self._context.characters),
-                self._unit if self._unit in UNITS else "",
-            ),
-            signs=frozenset(sign for sign in "<>=" if sign in self._then or (ties and sign in self._and)),
-            words=("order", "least", "most"),
-        )
-
-    def uses_of_clues(self) -> Demands:
-        """Signs and words only."""
-        written = " ".join((self._then, *self._fields.clues)) if self._signs_known else ""
-        return Demands(signs=frozenset(sign for sign in "<>" if sign in written), words=("order", "least", "most"))
-
     # Drawings.
 
-    def figure(self, order: Groups) -> Figure:
+    def draw(self, order: Groups) -> Figure:
         """A row of places: empty before anybody plays, filled with an answer."""
-        first, last = ("least", "most") if self._rising else ("most", "least")
+        first, last = self._ends
         if order:
             places = tuple(tuple(character.name for character in group) for group in order)
             inside = ", then ".join(" and ".join(place) for place in places)
@@ -164,9 +151,6 @@ class Told:
             inside = f"{len(places)} empty places"
         return Figure(Places(places, first, last), f"A row from {first} to {last}: {inside}.")
 
-    def _number(self, character: CastMember) -> str:
-        unit = f" {self._unit}" if self._unit in UNITS else ""
-        return f"{self._values[character.id]:,}{unit}"
 
-    def _amount(self, number: int) -> str:
-        return f"{number:,} {self._unit}" if self._unit in UNITS else counted(number, self._unit)
+def _as_words(fact: str) -> str:
+    return fact.replace("_", " ").replace("-", " ")
