@@ -20,7 +20,7 @@ def screen(page: Page, base: str) -> Page:
 
 
 def shown(page: Page) -> str:
-    return page.locator(".leaf:visible > h2, .leaf:visible > div > h2").inner_text()
+    return page.locator(".slide:visible > h2, .slide:visible > div > h2").inner_text()
 
 
 def test_turned_by_the_keys_a_clicker_sends(screen: Page) -> None:
@@ -39,14 +39,14 @@ def test_notes_are_away_until_asked_for_and_go_when_the_leaf_is_turned(screen: P
     screen.locator(".where").select_option(label="5 · Stop on page 9")
     expect(screen.get_by_text("Listen for")).not_to_be_visible()
     screen.locator("body").press("n")
-    expect(screen.locator(".leaf:visible").get_by_text("Listen for")).to_be_visible()
+    expect(screen.locator(".slide:visible").get_by_text("Listen for")).to_be_visible()
     screen.locator("body").press("PageDown")
     screen.locator("body").press("PageUp")
-    expect(screen.locator(".leaf:visible").get_by_text("Listen for")).not_to_be_visible()
+    expect(screen.locator(".slide:visible").get_by_text("Listen for")).not_to_be_visible()
 
 
 def test_a_mistake_to_find_is_not_marked(screen: Page) -> None:
-    expect(screen.locator(".leaf-exit .wrong")).to_have_count(0)
+    expect(screen.locator(".slide-exit .wrong")).to_have_count(0)
 
 
 def test_the_timer_waits_to_be_asked_and_counts_down(screen: Page) -> None:
@@ -131,7 +131,7 @@ def test_without_scripts_it_is_one_whole_page(browser: Browser, base: str) -> No
     context = browser.new_context(java_script_enabled=False)
     page = context.new_page()
     page.goto(base + SCREEN)
-    assert all(leaf.is_visible() for leaf in page.locator(".leaf").all())
-    expect(page.locator(".leaf-activity .players li")).to_have_count(6)
+    assert all(slide.is_visible() for slide in page.locator(".slide").all())
+    expect(page.locator(".slide-activity .players li")).to_have_count(6)
     expect(page.locator(".screen-steps li").first).to_be_visible()
     context.close()

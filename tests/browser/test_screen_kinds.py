@@ -45,7 +45,7 @@ def play_all(page: Page, way: str) -> None:
 @pytest.mark.parametrize("way", WAYS)
 def test_every_kind_is_played_to_the_end(touch_page: Page, base: str, way: str) -> None:
     touch_page.goto(base + TO_TRY)
-    assert touch_page.locator(".leaf").count() == len(PLAYED)
+    assert touch_page.locator(".slide").count() == len(PLAYED)
     play_all(touch_page, way)
 
 

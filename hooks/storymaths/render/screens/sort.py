@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from ...activities.work_out import WorkedOut
-from .board import Board, Look, Piece, Place, keyed
+from .board import Board, Layout, Piece, Place, keyed
 from .pieces import card, card_id, cast, players_of
 
 
@@ -18,8 +18,8 @@ def boards(worked: WorkedOut) -> Iterable[Board]:
     if "regions" in answers[0].data:
         labels = worked.solution.task.figures[0].data
         crossed = getattr(worked.fields, "diagram", None) == "carroll"
-        look: Look = "rings" if "in" in answers[0].data["regions"] else "carroll" if crossed else "venn"
-        yield _regions(look, _pieces(worked), _names(labels), [answer.data["regions"] for answer in answers])
+        layout: Layout = "rings" if "in" in answers[0].data["regions"] else "carroll" if crossed else "venn"
+        yield _regions(layout, _pieces(worked), _names(labels), [answer.data["regions"] for answer in answers])
     elif "boxes" in answers[0].data:
         yield _boxes(worked)
 
@@ -45,12 +45,12 @@ def _names(figure: Mapping[str, Sequence[str]]) -> dict[str, str]:
 
 
 def _regions(
-    look: Look, pieces: Sequence[Piece], names: Mapping[str, str], found: Sequence[Mapping[str, Sequence[str]]]
+    layout: Layout, pieces: Sequence[Piece], names: Mapping[str, str], found: Sequence[Mapping[str, Sequence[str]]]
 ) -> Board:
     by_id = {piece.id for piece in pieces}
     places = tuple(Place(region, name) for region, name in names.items())
     ways = [[{region: list(_as_pieces(ids, by_id)) for region, ids in regions.items()}] for regions in found]
-    return Board(look, "", tuple(pieces), places, keyed(places, ways))
+    return Board(layout, "", tuple(pieces), places, keyed(places, ways))
 
 
 def _boxes(worked: WorkedOut) -> Board:
