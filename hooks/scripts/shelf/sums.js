@@ -10,9 +10,11 @@ import { search } from "./search.js";
  *   search was given up, and there may be a shorter shelf
  */
 
-/** @type {(question: Question, owned: ReadonlySet<string>) => Set<number>} */
-export const taughtBy = (question, owned) => new Set(
-  question.books.filter(([id]) => owned.has(id)).flatMap(([, , teaches]) => teaches));
+/** @type {(question: Question, owned: Iterable<string>) => Set<number>} */
+export const taughtBy = ({ books }, owned) => {
+  const ids = new Set(owned);
+  return new Set(books.filter(([id]) => ids.has(id)).flatMap(([, , teaches]) => teaches));
+};
 
 /** Two lists of numbers, the smaller first. @type {(one: number[], other: number[]) => number} */
 const inOrder = (one, other) => {
@@ -23,12 +25,13 @@ const inOrder = (one, other) => {
 /**
  * The fewest books to add so that all is taught that the books can teach; then the fewest minutes. Exact, with every
  * tie, unless the search needs more than `caps.tries` steps.
- * @type {(question: Question, owned: ReadonlySet<string>, caps: Caps) => Shelf}
+ * @type {(question: Question, owned: Iterable<string>, caps: Caps) => Shelf}
  */
-export const shortest = ({ books, objectives }, owned, caps) => {
-  const have = taughtBy({ books, objectives }, owned), others = books.filter(([id]) => !owned.has(id));
-  const wanted = [...new Set(others.flatMap(([, , teaches]) => teaches))].filter((place) => !have.has(place));
-  const row = new Map(wanted.sort((a, b) => a - b).map((place, n) => [place, n]));
+export const shortest = (question, owned, caps) => {
+  const { books } = question, ids = new Set(owned), have = taughtBy(question, ids);
+  const others = books.filter(([id]) => !ids.has(id));
+  const wanted = question.objectives.flatMap((_, place) => (have.has(place) ? [] : [place]));
+  const row = new Map(wanted.map((place, n) => [place, n]));
   const choices = others.map(([, minutes, teaches]) => (
     { minutes, covers: teaches.flatMap((place) => row.get(place) ?? []) }));
   const found = search(row.size, choices, caps);
@@ -40,12 +43,12 @@ export const shortest = ({ books, objectives }, owned, caps) => {
 /**
  * The books that would add most, all of them, the shortest first: their places in the question's books, and what each
  * would add.
- * @type {(question: Question, owned: ReadonlySet<string>) => [place: number, adds: number[]][]}
+ * @type {(question: Question, owned: Iterable<string>) => [place: number, adds: number[]][]}
  */
 export const bestNext = (question, owned) => {
-  const have = taughtBy(question, owned);
+  const ids = new Set(owned), have = taughtBy(question, ids);
   const gains = question.books.map(([id, minutes, teaches], place) => ({
-    place, minutes, adds: owned.has(id) ? [] : teaches.filter((objective) => !have.has(objective)),
+    place, minutes, adds: ids.has(id) ? [] : teaches.filter((objective) => !have.has(objective)),
   }));
   const most = Math.max(1, ...gains.map(({ adds }) => adds.length));
   return gains.filter(({ adds }) => adds.length === most).sort((a, b) => a.minutes - b.minutes || a.place - b.place)
