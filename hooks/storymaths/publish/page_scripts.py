@@ -15,7 +15,7 @@ _EVERY = "every"
 
 def page_scripts() -> Mapping[str, str]:
     """Each script's address from the site's root, and what is in it."""
-    return {f"look/{entry.stem}.js": joined(f"pages/{entry.name}") for entry in sorted(_PAGES.glob("*.js"))}
+    return {f"look/{entry.stem}.js": f"{joined(f'pages/{entry.name}')};\n" for entry in sorted(_PAGES.glob("*.js"))}
 
 
 def script_for(kind: str) -> str:

@@ -59,7 +59,7 @@ class _Joining:
         lines = ["(() => {", '"use strict";']
         for module in before:
             lines += [f"const {self._name(module)} = (() => {{", *self._lines(module), "})();"]
-        return "\n".join([*lines, *self._lines(last), "})();\n"])
+        return "\n".join([*lines, *self._lines(last), "})()"])
 
     def _add(self, path: Path) -> _Module:
         if path in self._done:

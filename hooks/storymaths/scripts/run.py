@@ -17,7 +17,7 @@ def run(module: str, function: str, *given: object) -> str:
     Each call has an engine of its own, some ten milliseconds: nothing is carried from one to the next.
     """
     values = json.dumps(json.dumps(given, ensure_ascii=True))
-    asked = f"const exported = {joined(module)} JSON.stringify(exported.{function}(...JSON.parse({values})));"
+    asked = f"const exported = {joined(module)};JSON.stringify(exported.{function}(...JSON.parse({values})));"
     # In a thread of its own, since the engine would wait for whatever event loop runs in the thread of its caller.
     with ThreadPoolExecutor(1) as thread:
         return thread.submit(_evaluate, asked).result()
