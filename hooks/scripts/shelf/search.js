@@ -46,16 +46,25 @@ export const search = (rows, choices, caps) => {
     tries += 1;
     if (tries > caps.tries) found.proved = false;
     if (!found.proved) return;
-    const gain = choices.map(({ covers }, place) => (aside[place] ? 0 : covers.filter((row) => !over[row]).length));
-    const coverers = over.map(() => /** @type {number[]} */ ([]));
-    choices.forEach(({ covers }, place) => gain[place] && covers.forEach((row) => over[row] || coverers[row].push(place)));
+    const gain = choices.map(() => 0), coverers = over.map(() => /** @type {number[]} */ ([]));
+    choices.forEach(({ covers }, place) => {
+      if (!aside[place]) for (const row of covers) if (!over[row]) { gain[place] += 1; coverers[row].push(place); }
+    });
     const open = coverers.filter((_, row) => !over[row]);
-    const most = open.reduce((sum, at) => sum + 1 / Math.max(...at.map((place) => gain[place])), taken.length);
-    const longest = open.reduce((sum, at) => sum + Math.min(...at.map((place) => choices[place].minutes / gain[place])), minutes);
-    const least = [Math.ceil(most - 1e-9), Math.ceil(longest - 1e-9)];
+    let books = taken.length, longest = minutes, fewest = open[0];
+    for (const at of open) {
+      let most = 0, least = Infinity;
+      for (const place of at) {
+        most = Math.max(most, gain[place]);
+        least = Math.min(least, choices[place].minutes / gain[place]);
+      }
+      books += 1 / most;
+      longest += least;
+      if (at.length < fewest.length) fewest = at;
+    }
+    const least = [Math.ceil(books - 1e-9), Math.ceil(longest - 1e-9)];
     if (least[0] > best[0] || (least[0] === best[0] && least[1] > best[1] - (found.more ? 1 : 0))) return;
     if (!open.length) return note(least, taken);
-    const fewest = open.reduce((few, at) => (at.length < few.length ? at : few));
     fewest.sort((a, b) => gain[b] - gain[a] || choices[a].minutes - choices[b].minutes || a - b);
     for (const place of fewest) {
       choices[place].covers.forEach((row) => { over[row] += 1; });
