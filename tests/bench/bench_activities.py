@@ -28,15 +28,15 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 sys.path.insert(0, str(Path(__file__).parent.parent.parent / "hooks"))
 
 from activities import trials
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from project import ROOT, collection
 from storymaths.activities.balance.search import ANYWHERE, Question, every_balance
 from storymaths.activities.on_pages import activities_of
 from storymaths.activities.table import KINDS
 from storymaths.activities.tune import tune
 from storymaths.activities.work_out import _worked_out, work_out
+from storymaths.publish.content_page import draw_content
 from storymaths.publish.gallery import draw_gallery, examples_of
-from storymaths.render.content_page import draw_content
 from storymaths.render.site import Site
 
 ROUNDS = 9

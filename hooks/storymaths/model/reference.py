@@ -14,13 +14,14 @@ from .material import Caution, Material
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
+from .task_years import TaskYears
 from .year import YearLimits
 
 
 class ActivityCaps(Strict):
     """The most an activity may ask of the machine."""
 
-    players: int
+    characters: int
     number: int
     answers: int
     cells: int
@@ -77,6 +78,7 @@ class Reference:
 
     frameworks: Mapping[str, Framework]
     years: Mapping[int, YearLimits]
+    tasks: TaskYears
     strands: Mapping[str, Strand]
     concepts: Mapping[str, Concept]
     themes: Mapping[str, Theme]

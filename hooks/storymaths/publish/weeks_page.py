@@ -12,7 +12,7 @@ from ..weeks.as_text import title_of
 from ..weeks.lessons import SeriesRun
 from ..weeks.plan import Plan
 from .assets import stylesheet
-from .letterforms import letterforms
+from .fonts import letterforms
 
 _FACE = re.compile(r'url\("\.\./(fonts/[a-z]+\.woff2)"\)')
 _NOWHERE = "plan-of-weeks.md"
