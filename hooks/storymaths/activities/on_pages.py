@@ -13,6 +13,7 @@ from ..model.document import Document, Fields
 from ..model.home import Home
 from ..model.problem import Place, Problem
 from ..model.session import Session
+from .memory import Memory
 from .rules import BROKEN, TWICE
 from .work_out import WorkedOut, work_out
 
@@ -40,19 +41,29 @@ class PageActivity:
     worked: WorkedOut
 
 
-def activities_of(document: Document[Fields], collection: Collection) -> tuple[PageActivity, ...]:
+PageActivities = Mapping[str, tuple[PageActivity, ...]]
+"""The activities of every page, by its path."""
+
+
+def work_out_pages(collection: Collection, memory: Memory[WorkedOut] | None = None) -> PageActivities:
+    """Every activity of every page. What ``memory`` holds is not solved again."""
+    return {page.path: activities_of(page, collection, memory) for page in collection.documents}
+
+
+def activities_of(
+    document: Document[Fields], collection: Collection, memory: Memory[WorkedOut] | None = None
+) -> tuple[PageActivity, ...]:
     """Every activity of a page in the order of the page, worked out as far as it can be."""
     if _INFO not in document.body:
         return ()
     found = [match for match in _FENCED.finditer(document.body) if match["info"].strip() == _INFO]
-    return tuple(_worked(match, document, collection) for match in found)
+    return tuple(_worked(match, document, collection, memory) for match in found)
 
 
-def check_activities(collection: Collection) -> list[Problem]:
+def check_activities(pages: PageActivities) -> list[Problem]:
     """Every problem of every activity, in the order of files and lines."""
     problems: list[Problem] = []
-    for document in collection.documents:
-        activities = activities_of(document, collection)
+    for activities in pages.values():
         for activity in activities:
             problems += activity.worked.problems
         problems += _twice(activities)
@@ -78,7 +89,9 @@ def _what_it_asks(data: Mapping[str, Any]) -> str:
     return repr(sorted((key, repr(value)) for key, value in data.items() if key not in _NOT_THE_DATA))
 
 
-def _worked(match: re.Match[str], document: Document[Fields], collection: Collection) -> PageActivity:
+def _worked(
+    match: re.Match[str], document: Document[Fields], collection: Collection, memory: Memory[WorkedOut] | None
+) -> PageActivity:
     line = document.body_line + document.body.count("\n", 0, match.start())
     indent = len(match["indent"])
     place = Place(document.path, line, indent + 1)
@@ -89,7 +102,9 @@ def _worked(match: re.Match[str], document: Document[Fields], collection: Collec
     book, folder = _book_of(document, collection)
     year, also = _years_of(document.fields)
     text = "".join(_dedented(held, indent) for held in re.findall(r"[^\n]*\n", match["text"]))
-    worked = work_out(text, document.path, line + 1, book, year, collection.reference, folder=folder, also=also)
+    worked = work_out(
+        text, document.path, line + 1, book, year, collection.reference, folder=folder, also=also, memory=memory
+    )
     shifted = tuple(replace(p, place=replace(p.place, column=p.place.column + indent)) for p in worked.problems)
     return PageActivity(match.start(), match.end(), place, replace(worked, problems=shifted))
 

@@ -6,9 +6,12 @@ import re
 import unicodedata
 from collections.abc import Iterable, Mapping
 from posixpath import dirname, normpath
+from typing import TYPE_CHECKING
 
 from .fields import RECEPTION
-from .reference import Reference
+
+if TYPE_CHECKING:
+    from .reference import Reference
 
 CONTENT = "content/"
 

@@ -10,14 +10,15 @@ from pydantic import BaseModel, ValidationError
 
 from ..model.concept import Concept, Strand, Theme, Word
 from ..model.document import Fault
-from ..model.fields import Strict
+from ..model.fields import Strict, Text
 from ..model.holiday import BankHolidays
-from ..model.imprint import Imprint
+from ..model.imprint import Imprint, Iri
 from ..model.material import Caution, Material
 from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.problem import Place
 from ..model.reference import Limits, Reference
+from ..model.site_settings import SiteSettings
 from ..model.year import YearLimits
 from .reference_links import faults_in_links
 from .schema_faults import faults_of
@@ -69,6 +70,20 @@ class CautionsFile(Strict):
     """``cautions.yaml``."""
 
     cautions: tuple[Caution, ...]
+
+
+class SiteFile(Strict):
+    """``site.yaml``."""
+
+    name: Text
+    description: Text
+    address: Iri | None = None
+    print_sheets: bool
+
+    def settings(self) -> SiteSettings:
+        """What it says, with the closing slash that addresses are made with."""
+        url = f"{self.address.rstrip('/')}/" if self.address else ""
+        return SiteSettings(self.name, self.description, url, self.print_sheets)
 
 
 class MovedFile(Strict):
@@ -129,10 +144,12 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     bank = reader.read("bank_holidays.yaml", BankHolidays)
     limits = reader.read("limits.yaml", Limits)
     imprint = reader.read("imprint.yaml", Imprint)
+    site = reader.read("site.yaml", SiteFile)
     moved = reader.read("moved.yaml", MovedFile)
     if reader.faults or not (
-        years and concepts and themes and words and materials and cautions and bank and limits and imprint and moved
-    ):
+        years and concepts and themes and words and materials and cautions and bank and limits and imprint
+        and site and moved
+    ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
         frameworks=frameworks,
@@ -146,6 +163,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         bank_holidays=bank,
         limits=limits,
         imprint=imprint,
+        site=site.settings(),
         moved={page.was: page for page in moved.moved},
         moved_places={
             page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)
