@@ -21,7 +21,7 @@ from ..weeks.lessons import SeriesRun, run_of, sessions_of
 from ..weeks.plan import Plan, plan_weeks
 from ..weeks.school_days import DAY_NAMES, USUAL_DAYS, WEEKDAYS, Asked
 from .command import FAILED, Command, Misused, in_project
-from .named_series import Wanted, series_named
+from .named_series import Wanted, find_series
 from .terminal import as_text as problems_as_text
 
 _ENDINGS = {".html": "page", ".csv": "csv", ".ics": "ics", ".txt": "text"}
@@ -85,7 +85,7 @@ def _class(text: str) -> str:
 
 def run(root: Path, options: argparse.Namespace) -> int:
     """Gives the plan; 1 on problems. Raises ``Misused``."""
-    wanted = series_named(root, options.series)
+    wanted = find_series(root, options.series)
     own, unread = _own_holidays(options.holidays)
     series = run_of(wanted.collection, wanted.series)
     minutes = options.minutes or series.longest
@@ -96,7 +96,7 @@ def run(root: Path, options: argparse.Namespace) -> int:
     plan = plan_weeks(series, _asked(wanted, options, minutes, own))
     if not series.lessons:
         raise Misused(f"{series.title} has no sessions to lay.", FAILED)
-    return _give(_written(root, wanted, series, plan, _format(options)), options.out)
+    return _give(_format_plan(root, wanted, series, plan, _format(options)), options.out)
 
 
 def _own_holidays(file: str | None) -> tuple[tuple[Holiday, ...], list[Problem]]:
@@ -126,7 +126,7 @@ def _format(options: argparse.Namespace) -> str:
     return chosen
 
 
-def _written(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan, form: str) -> bytes:
+def _format_plan(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan, form: str) -> bytes:
     formats: dict[str, Callable[[], bytes]] = {
         "csv": lambda: plan.csv.encode("utf-8"),
         "ics": lambda: plan.calendar.encode("utf-8"),

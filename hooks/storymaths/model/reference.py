@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
+from hashlib import sha256
 
 from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
@@ -14,6 +15,7 @@ from .material import Caution, Material
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
+from .site_settings import SiteSettings
 from .task_years import TaskYears
 from .year import YearLimits
 
@@ -88,12 +90,18 @@ class Reference:
     bank_holidays: BankHolidays
     limits: Limits
     imprint: Imprint
+    site: SiteSettings
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]
     """Where each of them stands in ``site_data/moved.yaml``."""
     objectives: Mapping[tuple[str, str], Objective]
     """Every objective by framework and code."""
+
+    @cached_property
+    def fingerprint(self) -> str:
+        """Equal for two readings of ``site_data/`` that hold the same, and for no others."""
+        return sha256(repr(self).encode()).hexdigest()
 
     @cached_property
     def objectives_of(self) -> Mapping[tuple[str, int], tuple[Objective, ...]]:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from ...activities.on_pages import activities_of
 from ...activities.work_out import WorkedOut
 from ...model.address import SCREEN_TO_TRY, link, screen_page
 from ...model.document import Document
@@ -30,7 +29,7 @@ def draw_screen(site: Site, page: Document[Session]) -> Rendered:
 
 def slides_on_screen(site: Site, page: Document[Session], spreads: Mapping[int, Spread] | None = None) -> list[Slide]:
     """The slides of a session's screen after its first; without ``spreads`` the story's pages are not drawn on them."""
-    worked = [found.worked for found in activities_of(page, site.collection)]
+    worked = [found.worked for found in site.activities_of(page)]
     return list(slides_of(page.fields, spreads or {}, site.collection.reference.words, worked))
 
 

@@ -1,9 +1,9 @@
-"""Where a site is published: an address that is a link, and beside it the editions it can lead to.
+"""Where a site is published: an address that is a link, and beside it the releases it can lead to.
 
-``lessons`` is a symbolic link to ``lessons.editions/7``. The next site is made as ``lessons.editions/8``, and the link
-is then replaced in one step, by ``rename`` (POSIX: at every moment there is the one or the other). Beside each edition
-stands its record, ``8.json``: written last, so an edition without one was never finished. What the record says it
-replaced is kept, and nothing else.
+``lessons`` is a symbolic link to ``lessons.releases/7``. The next site is made as ``lessons.releases/8``, and the link
+is then replaced in one step, by ``rename`` (POSIX: at every moment there is the one or the other). Beside each release
+stands its record, ``8.json``: written last, so a release without one was never finished. What the record says it
+replaced is kept, and nothing else. Where an older publish made ``lessons.editions``, that folder goes on being used.
 """
 
 from __future__ import annotations
@@ -19,35 +19,36 @@ from .refused import Refused
 
 MARK = "made-by-storymaths.txt"
 _ABOUT = """\
-The folders here are editions of a site, made by `storymaths publish`. The link beside this folder leads to the one
+The folders here are releases of a site, made by `storymaths publish`. The link beside this folder leads to the one
 that is shown; the one before is kept so that `storymaths publish … --back` can show it again. Do not change them.
 """
-_ASIDE = "being-made-"
+_STAGING = "being-made-"
 
 
 @dataclass(frozen=True, slots=True)
 class Record:
-    """What is known of an edition."""
+    """What is known of a release."""
 
     pages: dict[str, str] = field(default_factory=dict)
     """Each page's address, from the site's root, and its title."""
     replaces: int | None = None
-    """The edition that was shown before it."""
+    """The release that was shown before it."""
 
 
-class Editions:
-    """The editions of one published site."""
+class Releases:
+    """The releases of one published site."""
 
     def __init__(self, dest: Path) -> None:
         """``dest`` is where the site is to be seen. Nothing is touched yet. Raises ``Refused`` for a root."""
         self.dest = Path(os.path.abspath(dest))
         if not self.dest.name:
             raise Refused("The root of the disk is no place for a site: name a folder in it.")
-        self.folder = self.dest.with_name(f"{self.dest.name}.editions")
+        older = self.dest.with_name(f"{self.dest.name}.editions")
+        self.folder = older if _is_ours(older) else self.dest.with_name(f"{self.dest.name}.releases")
         self._next_link = self.dest.with_name(f".{self.dest.name}.next")
 
     def open(self) -> None:
-        """Makes the folder of editions if need be. Raises ``Refused`` where something of somebody else's stands."""
+        """Makes the folder of releases if need be. Raises ``Refused`` where something of somebody else's stands."""
         self.look()
         self.folder.mkdir(exist_ok=True)
         mark = self.folder / MARK
@@ -69,17 +70,17 @@ class Editions:
                 f"{self.dest} is {what}, and publish did not make it, so it is left alone. "
                 "Name another place, or move it away and publish again."
             )
-        if self.folder.is_symlink() or (self.folder.exists() and not self._ours()):
-            raise Refused(f"{self.folder} is needed for the editions of the site, and something else stands there.")
+        if self.folder.is_symlink() or (self.folder.exists() and not (_is_ours(self.folder) or self._is_unused())):
+            raise Refused(f"{self.folder} is needed for the releases of the site, and something else stands there.")
         if os.path.lexists(self._next_link) and not self._next_link.is_symlink():
             raise Refused(f"{self._next_link} is needed while publishing, and something else stands there.")
 
-    def _ours(self) -> bool:
-        return self.folder.is_dir() and ((self.folder / MARK).is_file() or set(os.listdir(self.folder)) <= {"lock"})
+    def _is_unused(self) -> bool:
+        return self.folder.is_dir() and set(os.listdir(self.folder)) <= {"lock"}
 
     @property
     def current(self) -> int | None:
-        """The edition that is shown, by what the link says."""
+        """The release that is shown, by what the link says."""
         try:
             parent, name = os.path.split(os.readlink(self.dest))
         except OSError:
@@ -87,11 +88,11 @@ class Editions:
         return int(name) if parent == self.folder.name and name.isdecimal() else None
 
     def path_of(self, number: int) -> Path:
-        """The folder of an edition."""
+        """The folder of a release."""
         return self.folder / str(number)
 
     def record_of(self, number: int) -> Record | None:
-        """What is known of an edition; None if it was never finished."""
+        """What is known of a release; None if it was never finished."""
         try:
             return Record(**json.loads((self.folder / f"{number}.json").read_text(encoding="utf-8")))
         except (OSError, ValueError, TypeError):
@@ -99,7 +100,7 @@ class Editions:
 
     @property
     def last(self) -> int | None:
-        """The edition that was shown before the current one, if it is still there."""
+        """The release that was shown before the current one, if it is still there."""
         current = self.current
         record = self.record_of(current) if current is not None else None
         before = record.replaces if record else None
@@ -109,29 +110,29 @@ class Editions:
         return self.path_of(number).is_dir() and self.record_of(number) is not None
 
     def known_pages(self) -> dict[str, str]:
-        """Every page of the editions kept, with its title: addresses that somebody may have."""
+        """Every page of the releases kept, with its title: addresses that somebody may have."""
         kept = [
             record for number in (self.last, self.current) if number is not None and (record := self.record_of(number))
         ]
         return {address: title for record in kept for address, title in record.pages.items()}
 
-    def aside(self) -> Path:
-        """A new, empty folder to make the next edition in."""
+    def staging(self) -> Path:
+        """A new, empty folder to make the next release in."""
         # A name of its own each time: what a killed run left behind may still be written to by a child of it.
-        folder = self.folder / f"{_ASIDE}{secrets.token_hex(4)}"
+        folder = self.folder / f"{_STAGING}{secrets.token_hex(4)}"
         folder.mkdir()
         return folder
 
-    def keep(self, aside: Path, pages: dict[str, str]) -> int:
-        """Makes an edition of what was made aside; returns its number. The link does not lead to it yet."""
+    def keep(self, staging: Path, pages: dict[str, str]) -> int:
+        """Makes a release of what was made there; returns its number. The link does not lead to it yet."""
         number = 1 + max((int(name) for name in self._names() if name.isdecimal()), default=0)
         os.sync()  # thousands of files: all at once takes a moment, one after another many seconds
-        aside.rename(self.path_of(number))
+        staging.rename(self.path_of(number))
         self._write(number, Record(pages, self.current))
         return number
 
     def show(self, number: int) -> None:
-        """Replaces the link in one step: before it the old edition is shown, after it the new one."""
+        """Replaces the link in one step: before it the old release is shown, after it the new one."""
         self._next_link.unlink(missing_ok=True)
         self._next_link.symlink_to(f"{self.folder.name}/{number}", target_is_directory=True)
         if self.dest.is_dir() and not self.dest.is_symlink():
@@ -140,10 +141,10 @@ class Editions:
         _make_last(self.dest.parent)
 
     def go_back(self) -> int:
-        """Shows the edition before the current one, from which the current one is then one step back. Its number."""
+        """Shows the release before the current one, from which the current one is then one step back. Its number."""
         current, last = self.current, self.last
         if current is None or last is None:
-            raise Refused(f"There is no earlier edition of {self.dest} to go back to.")
+            raise Refused(f"There is no earlier release of {self.dest} to go back to.")
         record = self.record_of(last)
         assert record is not None
         self._write(last, replace(record, replaces=current))
@@ -151,11 +152,11 @@ class Editions:
         return last
 
     def tidy(self) -> None:
-        """Takes away what no run needs: what killed runs left, and editions older than the last."""
+        """Takes away what no run needs: what killed runs left, and releases older than the last."""
         kept = {str(number) for number in (self.current, self.last) if number is not None}
         for name in self._names():
             stem = name.removesuffix(".json")
-            if name.startswith((_ASIDE, ".")) or (stem.isdecimal() and stem not in kept):
+            if name.startswith((_STAGING, ".")) or (stem.isdecimal() and stem not in kept):
                 path = self.folder / name
                 # A child of a killed run may still be writing; what is left then goes the next time.
                 shutil.rmtree(path, ignore_errors=True) if path.is_dir() else path.unlink(missing_ok=True)
@@ -173,6 +174,10 @@ class Editions:
             os.fsync(file.fileno())
         part.replace(self.folder / f"{number}.json")
         _make_last(self.folder)
+
+
+def _is_ours(folder: Path) -> bool:
+    return not folder.is_symlink() and (folder / MARK).is_file()
 
 
 def _make_last(folder: Path) -> None:
