@@ -82,7 +82,6 @@ class Build:
         return {page.source: page for page in self._site.collection.documents} if self._site else {}
 
     @cached_property
-    @cached_property
     def _generated(self) -> Mapping[str, Callable[[], Rendered]]:
         return generated(self._site) if self._site else {}
 
