@@ -54,13 +54,13 @@ class Idea:
 
 def kinds_found() -> list[tuple[Row, InFinder[PageFields]]]:
     """The kinds the finder leads to: those of pages with a book, then the books themselves."""
-    listed = [(kind, kind.finder) for kind in PAGE_KINDS if not isinstance(kind.finder, NotListed)]
+    listed = [(kind, kind.finder) for kind in PAGE_KINDS.values() if not isinstance(kind.finder, NotListed)]
     return sorted(listed, key=lambda pair: pair[1].card == "book-card")
 
 
 def ideas(collection: Collection) -> Iterator[Idea]:
     """Every idea: book by book, first the book itself, then its pages kind by kind in the order of the table."""
-    listed = [(kind, kind.finder) for kind in PAGE_KINDS if not isinstance(kind.finder, NotListed)]
+    listed = [(kind, kind.finder) for kind in PAGE_KINDS.values() if not isinstance(kind.finder, NotListed)]
     for book in collection.books:
         for kind, part in listed:
             yield from _of_kind(kind, part, book, collection)

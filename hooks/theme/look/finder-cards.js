@@ -15,16 +15,17 @@
   }, { rootMargin: "200px" });
 
   const sign = (idea) => {
-    if (idea.kind === "book") {
+    if (idea.card === "book-card") {
       const cover = element("img", "cover");
       Object.assign(cover, { src: new URL(idea.cover, root).href, alt: "", width: 180, height: 240, loading: "lazy" });
       return cover;
     }
-    if (idea.kind === "session") {
+    if (idea.card === "step-card") {
       const step = element("span", "step-number", String(idea.step));
       step.setAttribute("aria-hidden", "true");
       return step;
     }
+    if (idea.card !== "home-card") return "";
     const roof = document.createElementNS(SVG, "svg"), path = document.createElementNS(SVG, "path");
     roof.setAttribute("class", "roof");
     roof.setAttribute("viewBox", "0 0 48 48");
@@ -39,7 +40,7 @@
   const heading = (idea, words) => {
     const line = element("h2"), link = element("a");
     link.href = new URL(idea.address, root);
-    if (idea.kind === "session") link.append(element("span", "only-heard", `Session ${idea.step}: `));
+    if (idea.card === "step-card") link.append(element("span", "only-heard", `Session ${idea.step}: `));
     link.append(...(words.length ? withMarks(finder.cutAt(idea.title, words).pieces) : [idea.title]));
     line.append(link);
     return line;
@@ -77,11 +78,11 @@
   /* `words` are marked in the title; `hit` is where the text has them, when the title has not. */
   finder.drawCard = (data, row, reasons, words, hit) => {
     const idea = data.ideas[row];
-    const item = element("li", `card ${{ book: "book-card", session: "step-card", home: "home-card" }[idea.kind]}`);
+    const item = element("li", `card ${idea.card}`);
     const box = element("div"), [summary, sum] = summaryLine(idea), [why, quote] = whyLine(reasons, hit);
     box.append(heading(idea, words));
-    if (idea.kind !== "book") {
-      const of = element("p", "of", idea.kind === "session" ? "from " : "at home with ");
+    if (idea.of) {
+      const of = element("p", "of", `${idea.of} `);
       of.append(element("em", "", data.ideas[idea.book].title));
       box.append(of);
     }
@@ -89,7 +90,7 @@
     if (why.textContent) box.append(why);
     const foot = element("div", "card-foot");
     foot.append(facts(data, idea));
-    if (idea.kind !== "book") foot.append(planButton(plan.nameOf(idea.address), idea.title));
+    if (idea.planned) foot.append(planButton(plan.nameOf(idea.address), idea.title));
     box.append(foot);
     item.append(sign(idea), box);
     late.set(item, () => { sum(); quote(); });

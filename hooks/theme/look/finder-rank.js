@@ -1,7 +1,6 @@
 /* Says how well an idea answers what was asked, and why, in words. */
 (() => {
   const { finder } = window.storymaths;
-  const VERBS = { session: "teaches", home: "practises", book: "shows" };
   const IN_TITLE = 3000, IN_NAMES = 2000, IN_TEXT = 1000;
 
   /* The words of titles, and of the names that go with them, in small letters; made on the first search. */
@@ -60,7 +59,7 @@
     const told = [];
     const concepts = conceptsMet(data, idea, chosenOf(data, state, "concept"));
     const names = concepts.slice(0, 3).map((concept) => data.columns.concepts[concept][1].toLowerCase());
-    if (names.length) told.push(`${VERBS[idea.kind]} ${names.join(", ")}`);
+    if (names.length) told.push(`${idea.verb} ${names.join(", ")}`);
     for (const value of state.order) {
       const { name, words } = data.values[value];
       if (name === "concept" || name === "kind" || name === "book" || !has(data, idea.row, value)) continue;

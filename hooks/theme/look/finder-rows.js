@@ -6,7 +6,6 @@
     ["year", "Year"], ["concept", "Concept"], ["kind", "Kind"], ["minutes", "Minutes"], ["print", "Printing"],
     ["things", "Things needed"], ["theme", "Theme"], ["book", "Book"],
   ];
-  const KINDS = [["s", "session", "Sessions"], ["h", "home", "Home activities"], ["b", "book", "Books"]];
   const SPANS = [[15, "up to 15"], [30, "16 to 30"], [45, "31 to 45"], [60, "46 to 60"], [Infinity, "more than 60"]];
   const spanOf = (minutes) => SPANS.findIndex(([most]) => minutes <= most);
 
@@ -31,7 +30,7 @@
       add("concept", `strand-${id}`, words, { strand, whole: true });
       addConcepts(strand, -1, 0);
     });
-    KINDS.forEach(([, key, words]) => add("kind", key, words));
+    columns.kinds.forEach(([, key, words]) => add("kind", key, words));
     SPANS.forEach(([most, words]) => add("minutes", most === Infinity ? "more" : most, words));
     add("print", "nothing", "Nothing to print");
     add("print", "something", "Something to print");
@@ -66,7 +65,7 @@
       let session = 0;
       add("book", id, titles[bookRow]);
       for (const last = row + rows.book[book]; row < last; row += 1) {
-        const [, kind] = KINDS.find(([letter]) => letter === rows.kind[row]);
+        const [, kind, , verb, card, of, planned] = columns.kinds.find(([letter]) => letter === rows.kind[row]);
         const give = (value) => {
           if (seen[value] !== row) { seen[value] = row; has.push(value); }
         };
@@ -87,10 +86,11 @@
         first.push(has.length);
         const file = files[row];
         ideas.push({
-          row, kind, year, book: bookRow, title: titles[row], minutes: Number(minutes[row]), concepts: concepts[row],
+          row, kind, verb, card, of, planned, year, book: bookRow, title: titles[row], minutes: Number(minutes[row]),
+          concepts: concepts[row],
           address: file.startsWith("/") ? `${file.slice(1)}.html` : `${folder}/${file}.html`,
-          step: kind === "session" ? (session += 1) : 0,
-          cover: kind === "book" ? `${folder}/${covers[book]}` : "",
+          step: card === "step-card" ? (session += 1) : 0,
+          cover: card === "book-card" ? `${folder}/${covers[book]}` : "",
         });
       }
     });

@@ -28,7 +28,7 @@ def describe_web_page(page: Rendered, site: Site, at: At) -> Node:
 def _gathering(name: str, page: Rendered, site: Site, at: At) -> Node:
     parts = [
         {"@type": kind.linked_data.type, "@id": at(document.source), "name": plain(document.fields.title)}
-        for kind in PAGE_KINDS
+        for kind in PAGE_KINDS.values()
         if name in kind.linked_data.lists
         for document in site.collection.of_kind(kind.schema)
     ]
@@ -66,7 +66,7 @@ def _downloads(page: Rendered, site: Site, at: At) -> Node:
 def _one_of_its_kind(name: str, page: Rendered, site: Site, at: At) -> Node:
     if name in _SETS:
         return _set(page, site, at)
-    if any(name in kind.linked_data.lists for kind in PAGE_KINDS):
+    if any(name in kind.linked_data.lists for kind in PAGE_KINDS.values()):
         return _gathering(name, page, site, at)
     return _downloads(page, site, at) if name == "open-data" else describe_web_page(page, site, at)
 

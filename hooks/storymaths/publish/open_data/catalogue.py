@@ -88,7 +88,7 @@ def kinds_by_themselves() -> list[tuple[Row, InCatalogue[PageFields]]]:
 
 
 def _kinds() -> list[tuple[Row, InCatalogue[PageFields]]]:
-    return [(kind, kind.catalogue) for kind in PAGE_KINDS if not isinstance(kind.catalogue, NotListed)]
+    return [(kind, kind.catalogue) for kind in PAGE_KINDS.values() if not isinstance(kind.catalogue, NotListed)]
 
 
 def told_of() -> str:
