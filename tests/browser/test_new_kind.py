@@ -15,8 +15,12 @@ def test_the_finder_shows_a_kind_by_what_its_data_say(page: Page, base: str, sit
     rows = data["rows"]
     last = rows["kind"].rindex("h")
     rows["kind"] = rows["kind"][:last] + "p" + rows["kind"][last + 1 :]
+    rows["year"] = rows["year"][:last] + "-" + rows["year"][last + 1 :]
     data["kinds"].insert(0, POEMS)
-    title, concept = rows["title"].split("\n")[last], data["concepts"][int(rows["concepts"].split(",")[last].split()[0])]
+    title, concept = (
+        rows["title"].split("\n")[last],
+        data["concepts"][int(rows["concepts"].split(",")[last].split()[0])],
+    )
 
     def answer(route: Route) -> None:
         route.fulfill(json=data)
@@ -27,5 +31,5 @@ def test_the_finder_shows_a_kind_by_what_its_data_say(page: Page, base: str, sit
     expect(card.locator("h2")).to_have_text(title)
     expect(card.locator(".of")).to_contain_text("from ")
     expect(card.locator(".why")).to_contain_text(f"plays with {concept[1].lower()}")
-    expect(card.locator(".plan-button, img, svg.roof, .step-number")).to_have_count(0)
+    expect(card.locator(".plan-button, img, svg.roof, .step-number, .year")).to_have_count(0)
     expect(page.locator(".chips")).to_contain_text("Poems")

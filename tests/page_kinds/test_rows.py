@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 from page_kinds import poem
 from project import ROOT
+from storymaths.model.address import LISTS
 from storymaths.model.page_schemas import SCHEMAS
 from storymaths.publish.page_kinds.kind import NotListed
 from storymaths.publish.page_kinds.table import PAGE_KINDS
@@ -96,6 +97,10 @@ def test_nothing_else_is_said_of_the_row(checked: Checked) -> None:
 
 def test_every_schema_has_a_row_of_its_own() -> None:
     assert {name: row.schema for name, row in PAGE_KINDS.items()} == dict(SCHEMAS)
+
+
+def test_every_list_that_is_named_is_one_of_the_site() -> None:
+    assert {name for row in PAGE_KINDS.values() for name in row.linked_data.lists} <= LISTS.keys()
 
 
 def test_no_two_kinds_have_a_letter_or_a_list_in_common() -> None:

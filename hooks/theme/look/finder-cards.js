@@ -50,8 +50,8 @@
     const line = element("p", "facts"), year = element("span", `year year-${idea.year}`);
     const mark = document.querySelector(`.finder-index .year-${idea.year} .mark`);
     if (mark) year.append(mark.cloneNode(true));
-    year.append(data.columns.years[idea.year]);
-    line.append(year);
+    year.append(data.columns.years[idea.year] ?? "");
+    if (idea.year >= 0) line.append(year);
     if (idea.minutes) line.append(element("span", "", `${idea.minutes} minutes`));
     return line;
   };

@@ -69,8 +69,9 @@
         const give = (value) => {
           if (seen[value] !== row) { seen[value] = row; has.push(value); }
         };
-        const year = Number(rows.year[row]), also = Number.parseInt(rows.also.slice(row * 2, row * 2 + 2), 16);
-        give(number.get(`year:${year}`));
+        const year = rows.year[row] === "-" ? -1 : Number(rows.year[row]);
+        const also = Number.parseInt(rows.also.slice(row * 2, row * 2 + 2), 16);
+        if (year >= 0) give(number.get(`year:${year}`));
         for (let bend = 0; bend < 7; bend += 1) if (also >> bend & 1) give(number.get(`year:b${bend}`));
         for (const concept of concepts[row]) line[concept].forEach(give);
         give(number.get(`kind:${kind}`));
