@@ -19,6 +19,7 @@ from .publish.head_metadata import HeadMetadata
 from .publish.open_data import sitemap
 from .publish.open_data.files import open_data
 from .publish.pack.only_series import only_series
+from .publish.page_scripts import script_for
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
 from .render.policy import policy
@@ -42,6 +43,11 @@ class Drawn:
     draft: bool
     for_machines: str = ""
     """What stands in the head for programs to read."""
+
+    @property
+    def script(self) -> str:
+        """The address of its script, from the site's root."""
+        return script_for(self.page.kind)
 
 
 class Build:
@@ -117,7 +123,7 @@ class Build:
         return source.startswith((_THEMES_OWN, *self._unused_books)) or source in ours
 
     def assets(self) -> Mapping[str, bytes | str]:
-        """Files to add beside the pages: the finder's data, the letterforms and open data."""
+        """Files to add beside the pages: scripts and their data, the letterforms and open data."""
         if self._site is None:
             return {}
         # What has problems is for its author to see, not for other programs to take.
