@@ -10,17 +10,19 @@ from pathlib import Path
 from .activities.memory import Memory
 from .activities.work_out import WorkedOut
 from .model.address import CONTENT, source_of
-from .model.document import Document, Fields
+from .model.document import Document
+from .model.page_fields import PageFields
 from .model.site_settings import SiteSettings
 from .publish.assets import PARTS, assets
+from .publish.content_page import draw_content
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
 from .publish.open_data.files import open_data
+from .publish.pack.only_series import only_series
 from .publish.page_frame import Drawn, PageFrame, theme_files
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
 from .reading import Reading
-from .render.content_page import draw_content
 from .render.problem_pages import draw_problems, draw_unread
 from .render.site import Rendered, Site
 
@@ -57,7 +59,7 @@ class Build:
         if whole is None:
             return None
         shown = whole if self.serving else whole.without_drafts()
-        collection = shown.only_series(self.only_series) if self.only_series else shown
+        collection = only_series(shown, self.only_series) if self.only_series else shown
         return Site(collection, self.reading.activities, self.memory, settings=self._settings)
 
     @cached_property
@@ -76,8 +78,8 @@ class Build:
         return self.root / ".cache"
 
     @cached_property
-    def _written(self) -> Mapping[str, Document[Fields]]:
-        return {source_of(page.path): page for page in self._site.collection.documents} if self._site else {}
+    def _written(self) -> Mapping[str, Document[PageFields]]:
+        return {page.source: page for page in self._site.collection.documents} if self._site else {}
 
     @cached_property
     def _generated(self) -> Mapping[str, Callable[[], Rendered]]:
@@ -106,8 +108,12 @@ class Build:
         """The sources of every page."""
         return list(dict.fromkeys((*self._written, *self._generated, *self._unread)))
 
-    def draw(self, source: str) -> str:
-        """A page whole. One with problems is drawn as far as it can be, with its problems told first."""
+    def page(self, source: str) -> str:
+        """A page as a browser gets it."""
+        return self._frame.put_around(self.draw(source))
+
+    def draw(self, source: str) -> Drawn:
+        """A page for its frame. One with problems is drawn as far as it can be, with its problems told first."""
         problems = [p for p in self.reading.problems if source_of(p.place.path) == source or self._site is None]
         written = self._written.get(source)
         if written is not None and self._site is not None:
@@ -118,7 +124,7 @@ class Build:
             page = draw_unread(source)
         draft = written is not None and written.fields.status == "draft"
         for_machines = self._heads.element(written, page) if self._heads else ""
-        return self._frame.put_around(Drawn(page, draw_problems(problems), draft, for_machines))
+        return Drawn(page, draw_problems(problems), draft, for_machines)
 
     def files(self) -> Mapping[str, bytes | str | Path]:
         """What stands beside the pages, by address: a file's content, or the file it is a copy of."""
@@ -134,10 +140,9 @@ class Build:
         if self.reading.collection is None or self._site is None:
             return {}
         whole, shown = self.reading.collection, self._site.collection.books
-        hidden = tuple(f"{page.folder}/" for book, page in whole.books.items() if book not in shown)
-        named = (name for name in whole.files if not name.endswith(".md") and not name.startswith(hidden))
-        files = {source_of(name): self.root / name for name in sorted(named)}
-        return {name: path for name, path in files.items() if path.is_file()}
+        hidden = tuple(page.beside("") for book, page in whole.books.items() if book not in shown)
+        files = {source_of(name): self.root / name for name in sorted(whole.files) if not name.endswith(".md")}
+        return {name: path for name, path in files.items() if not name.startswith(hidden) and path.is_file()}
 
     def finish(self, folder: Path) -> None:
         """Puts the print sheets beside the pages in the site's folder, and indexes the text.

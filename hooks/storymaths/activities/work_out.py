@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any
 
-from ..model.activity import Context, Solution
+from ..model.activity import Context, Solution, Task
 from ..model.book import Book
 from ..model.fields import year_name
 from ..model.problem import Place, Problem
@@ -15,10 +15,12 @@ from .bending import Version, year_version
 from .block import Block, read_block
 from .claims import claim_fault, claims_none
 from .context import build_context
-from .fit import misfits
+from .fit import misfits, too_early
 from .kind import ActivityFields, Kind, Unsolvable
 from .memory import ActivityInput, Memory
+from .met import demands_met
 from .rules import BEYOND_YEAR, CANNOT_BE, CLAIM_WRONG, NO_ANSWER, RULES, TOO_MANY
+from .worked import AnyWorked, Worked
 
 _RULES = {rule.name: rule for rule in RULES}
 
@@ -35,6 +37,13 @@ class WorkedOut:
     """The versions for other years, and for its own where the author names it."""
     problems: tuple[Problem, ...]
     raw: Mapping[str, Any] = field(default_factory=dict)
+
+    @property
+    def done(self) -> AnyWorked | None:
+        """The activity worked out; None where it could not be."""
+        if self.kind is None or self.fields is None or self.context is None or self.solution is None:
+            return None
+        return Worked(self.kind, self.fields, self.context, self.solution, self.versions)
 
     @property
     def year(self) -> int | None:
@@ -107,7 +116,10 @@ def _solve(kind: Kind[Any], fields: ActivityFields, context: Context) -> Solutio
 
 def in_own_words(fields: ActivityFields, solution: Solution) -> Solution:
     """The solution with the author's own words for the task, where there are any."""
-    return replace(solution, task=replace(solution.task, ask=fields.ask)) if fields.ask else solution
+    if not fields.ask:
+        return solution
+    task = replace(solution.task, ask=fields.ask)
+    return replace(solution, task=task, demands=solution.demands | demands_met(Task(fields.ask), ()))
 
 
 def as_problem(error: Unsolvable, block: Block) -> Problem:
@@ -133,9 +145,10 @@ def _problems(block: Block, solution: Solution, context: Context, asked: Activit
         yield TOO_MANY.problem(
             block.place(loc), message, "ask for less, or raise at_most if a class can list them all."
         )
-    reasons = (
-        misfits(solution.demands, context.year, asked.reference) if asked.judged or fields.year is not None else []
-    )
+    reasons: list[str] = []
+    if asked.judged or fields.year is not None:
+        reasons += too_early(fields, context.year, asked.reference)
+        reasons += misfits(solution.demands, context.year, asked.reference)
     if reasons:
         message = f"It is for {year_name(context.year.year)}, and {'; '.join(reasons)}."
         loc = ("year",) if "year" in fields.model_fields_set else ("kind",)

@@ -16,6 +16,7 @@ from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
 from .site_settings import SiteSettings
+from .task_years import TaskYears
 from .year import YearLimits
 
 
@@ -79,6 +80,7 @@ class Reference:
 
     frameworks: Mapping[str, Framework]
     years: Mapping[int, YearLimits]
+    tasks: TaskYears
     strands: Mapping[str, Strand]
     concepts: Mapping[str, Concept]
     themes: Mapping[str, Theme]

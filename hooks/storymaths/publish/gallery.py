@@ -43,9 +43,17 @@ def examples_of(
 
 def fields_of(kind: Kind[Any]) -> Iterator[Field]:
     """The fields a kind adds to those all kinds share."""
-    for name, field in kind.fields.model_fields.items():
-        if name not in ActivityFields.model_fields:
-            yield Field(field.alias or name, field.is_required(), field.description or "")
+    needed = {name: all(_needs(task, name) for task in kind.tasks) for task in kind.tasks for name in task.model_fields}
+    shown: set[str] = set()
+    for task in kind.tasks:
+        for name, field in task.model_fields.items():
+            if name not in ActivityFields.model_fields and name not in shown:
+                shown.add(name)
+                yield Field(field.alias or name, needed[name], field.description or "")
+
+
+def _needs(task: type[ActivityFields], name: str) -> bool:
+    return name in task.model_fields and task.model_fields[name].is_required()
 
 
 def practised(reference: Reference) -> list[tuple[Objective, list[tuple[Kind[Any], str]]]]:

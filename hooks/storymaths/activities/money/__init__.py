@@ -128,7 +128,7 @@ cast:
         "2MD-1": "writes coins alike as a multiplication",
         "2MD-2": "asks how many coins or things make an amount",
     }
-    fields = MoneyFields
+    tasks = (MoneyFields,)
 
     def solve(self, fields: MoneyFields, context: Context) -> Solution:
         """As ``find`` asks."""

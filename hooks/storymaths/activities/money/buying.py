@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from itertools import islice
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Table, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Table
 from ..kind import Unsolvable, whole_fact
+from ..met import as_task
 from ..saying import capital, listed, number_word
 from .amount import adding, told, writer
 from .bill import solution, taking, times
@@ -43,7 +44,7 @@ def buy(fields: MoneyFields, context: Context) -> Solution:
     answers = [_bought(basket, things, amount, context) for basket in baskets]
     rows = tuple((thing.name, told(thing.price, year)) for thing in things)
     of_cast = not fields.prices
-    task = Task(
+    task = as_task(
         _asked(fields, amount, context),
         context.characters if of_cast else (),
         tuple(price for _, price in rows) if of_cast else (),
@@ -166,7 +167,7 @@ def how_many(fields: MoneyFields, context: Context) -> Solution:
         says = capital(f"{who} {count:,}{rest}.")
         answers.append(Answer(says, _paid_for(amount, price, context), data))
     have = "Each has the money shown." if fields.fact else f"There is {told(purses[0][2], year)}."
-    task = Task(
+    task = as_task(
         f"One costs {told(price, year)}. {have} How many can be bought?",
         context.characters if fields.fact else (),
         tuple(told(amount, year) for _, _, amount in purses) if fields.fact else (),

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections import Counter
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable
-from ..met import demands_met
+from ..met import as_task, demands_met
 from ..saying import capital, listed, number_word
 from .amount import adding, told
 from .coin_ways import MOST_COUNT, Supply, TooMuch, fewest, ways
@@ -135,7 +135,7 @@ def _solution(
         answers.append(Answer(capital(says), worked, {"coins": coins, "count": len(coins)}))
     chosen_from = fields.purse or sorted(set(fields.coins)) or [worth for worth in COINS if worth <= amount]
     gaps = " + ".join(["___"] * (fields.count or 1))
-    task = Task(ask, lines=(f"{gaps} = {told(amount, year)}",), figures=(coins_figure(chosen_from, "Coins"),))
+    task = as_task(ask, lines=(f"{gaps} = {told(amount, year)}",), figures=(coins_figure(chosen_from, "Coins"),))
     steps = min(_MOST_STEPS, max((len(coins) for coins in made), default=1) - 1)
     drawn = tuple(coins_figure(coins, f"Way {i}") for i, coins in enumerate(made[:_WAYS_DRAWN], 1))
     return Solution(task, tuple(answers), demands_met(task, answers, WORDS), steps, note, likely_error, drawn)

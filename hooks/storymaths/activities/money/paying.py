@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, listed
 from .amount import adding, told, writer
 from .bill import bought, solution, sorts, tables_of, taking
@@ -34,7 +35,7 @@ def change(fields: MoneyFields, context: Context) -> Solution:
     coins = in_fewest_coins(due)
     given = f", such as {listed([told(coin, year) for coin in coins])}" if 1 < len(coins) <= 6 else ""
     handed = listed([told(coin, year) for coin in fields.paid])
-    task = Task(
+    task = as_task(
         f"The shopping is {listed(sorts(fields, context))}. It is paid with {handed}. How much change is there?",
         lines=(f"{write(price)} + ___ = {write(paid)}",) if len(amounts) == 1 else (),
         figures=(coins_figure(fields.paid, "Paid with"),),
@@ -81,7 +82,7 @@ def missing(fields: MoneyFields, context: Context) -> Solution:
         f"{told(paid, year)} is paid and {told(back, year)} comes back." if back else f"It comes to {told(paid, year)}."
     )
     what = "What does that one cost?" if alike == 1 else "What does each of those cost?"
-    task = Task(f"{bill}{more}. {capital(came)} {what}")
+    task = as_task(f"{bill}{more}. {capital(came)} {what}")
     likely_error = LikelyError("Forgets to share what is left.", told(left, year)) if alike > 1 else None
     says = f"{'It costs' if alike == 1 else 'Each costs'} {told(price, year)}."
     worked = ". ".join(sentences or [f"It is all that was paid, {told(price, year)}"]) + "."

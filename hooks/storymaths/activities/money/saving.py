@@ -5,8 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, counted, listed, number_word, spoken
 from .amount import adding, brief, told, writer
 from .bill import LOTS, bought, solution, sorts, taking, times
@@ -43,7 +44,7 @@ def share(fields: MoneyFields, context: Context) -> Solution:
     who = "Each has" if fields.among else "It is"
     worked = ". ".join(sentences or ["All of it is given"]) + "."
     answer = Answer(f"{who} {told(final, context.year)}.", worked, {"share": final})
-    task = Task(_shared_how(fields, part, context))
+    task = as_task(_shared_how(fields, part, context))
     note = "Equal shares come out one way, so there is one answer."
     tables = [part.denominator] if 1 < part.denominator <= 12 and context.year.year >= 2 else []
     return solution(task, [answer], len(sentences), note, likely_error, tables)
@@ -93,7 +94,7 @@ def save(fields: MoneyFields, context: Context) -> Solution:
     likely_error = LikelyError("Leaves out the first weeks.", counted(more, "weeks")) if weeks and more else None
     total = weeks + more
     answer = Answer(f"It takes {counted(total, 'weeks')}.", ". ".join(sentences) + ".", {"weeks": total})
-    task = Task(_saved_how(fields, context))
+    task = as_task(_saved_how(fields, context))
     return solution(task, [answer], len(sentences), "A week fewer would not be enough.", likely_error)
 
 

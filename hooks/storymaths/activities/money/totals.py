@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, listed
 from .amount import adding, brief, told, writer
 from .bill import LOTS, bought, solution, sorts, tables_of, taking
@@ -29,7 +30,7 @@ def total(fields: MoneyFields, context: Context) -> Solution:
     if gone:
         sentences.append(taking(together, fields.less, left, context))
     then = f" Then {listed([brief(n, year) for n in fields.less])} goes." if gone else ""
-    task = Task(
+    task = as_task(
         f"The money is {listed(sorts(fields, context, LOTS))}.{then} How much is it in all?",
         lines=(_gap(fields, amounts, context),),
         figures=(coins_figure(fields.purse, "Coins"),) if fields.purse else (),
@@ -71,7 +72,7 @@ def compare(fields: MoneyFields, context: Context) -> Solution:
     which = "same" if one == other else "first" if one > other else "second"
     says = "Both hold the same." if one == other else f"The {which} holds {told(more - less, year)} more."
     purses = (("first", fields.purse), ("second", fields.other))
-    task = Task(
+    task = as_task(
         "Which purse holds more money, and how much more?",
         lines=tuple(f"The {name}: {listed([brief(worth, year) for worth in purse])}" for name, purse in purses),
         figures=tuple(coins_figure(purse, f"The {name} purse") for name, purse in purses),

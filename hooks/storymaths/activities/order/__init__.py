@@ -8,10 +8,11 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Answer, CastMember, Context, Figure, Solution, Task
+from ...model.activity import Answer, CastMember, Context, Figure, Solution
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind, Unsolvable, whole_fact
+from ..met import as_task
 from .clues import Clue, read_clue
 from .search import Orders, too_few_to_clash
 from .versions import other_values
@@ -43,7 +44,7 @@ class Order(Kind[OrderFields]):
     answer_shape: ClassVar[str] = (
         '{"order": [[names that are equal], …]}, from the end the activity starts with; as the cast is listed where free'
     )
-    fields = OrderFields
+    tasks = (OrderFields,)
     example: ClassVar[str] = """\
 kind: order
 title: Who carried the least?
@@ -81,7 +82,7 @@ answers:
         told = Told(fields, context, _unit(fields, context), values)
         order = tuple(groups if fields.starting == "least" else groups[::-1])
         answer = Answer(told.said(order), told.worked(order), _data(order))
-        task = Task(told.ask(), context.characters, told.shows(), (told.frame(),), figures=(told.figure(()),))
+        task = as_task(told.ask(), context.characters, told.shows(), (told.frame(),), figures=(told.figure(()),))
         return Solution(
             task=task,
             answers=(answer,),
@@ -116,7 +117,7 @@ answers:
         orders = [told.turned(tuple((context.characters[index],) for index in order)) for order in found]
         answers = tuple(Answer(told.said(order), told.by_clues(clues), _data(order)) for order in orders)
         figures: tuple[Figure, ...] = tuple(told.figure(order) for order in orders[:3])
-        task = Task(told.ask(), context.characters, (), told.clue_lines(clues), figures=(told.figure(()),))
+        task = as_task(told.ask(), context.characters, (), told.clue_lines(clues), figures=(told.figure(()),))
         note = told.note_by_clues(clues, orders)
         return Solution(
             task, answers, told.uses_of_clues(), len(clues), note, told.slip_in_clues(clues, orders), figures

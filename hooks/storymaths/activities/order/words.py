@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from fractions import Fraction
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from ...model.activity import CastMember, Context, Demands, Figure, LikelyError
+from ...model.activity import CastMember, Context, Figure, LikelyError
+from ...model.demands import Demands, amounts
+from ...model.figures.sorting import Places
 from ...model.quantity import UNITS
 from ..saying import counted, listed
 from .clues import Clue
@@ -137,16 +138,18 @@ class Told:
         """Numbers are read and compared; nothing is worked out."""
         ties = any(len(group) > 1 for group in order)
         return Demands(
-            numbers=tuple(Fraction(self._values[character.id]) for character in self._context.characters),
-            symbols=frozenset(sign for sign in "<>=" if sign in self._then or (ties and sign in self._and)),
-            units=frozenset({self._unit} if self._unit in UNITS else ()),
+            amounts=amounts(
+                (self._values[character.id] for character in self._context.characters),
+                self._unit if self._unit in UNITS else "",
+            ),
+            signs=frozenset(sign for sign in "<>=" if sign in self._then or (ties and sign in self._and)),
             words=("order", "least", "most"),
         )
 
     def uses_of_clues(self) -> Demands:
         """Signs and words only."""
         written = " ".join((self._then, *self._fields.clues)) if self._signs_known else ""
-        return Demands(symbols=frozenset(sign for sign in "<>" if sign in written), words=("order", "least", "most"))
+        return Demands(signs=frozenset(sign for sign in "<>" if sign in written), words=("order", "least", "most"))
 
     # Drawings.
 
@@ -154,14 +157,12 @@ class Told:
         """A row of places: empty before anybody plays, filled with an answer."""
         first, last = ("least", "most") if self._rising else ("most", "least")
         if order:
-            places = [[character.name for character in group] for group in order]
+            places = tuple(tuple(character.name for character in group) for group in order)
             inside = ", then ".join(" and ".join(place) for place in places)
         else:
-            places = [[] for _ in self._context.characters]
+            places = ((),) * len(self._context.characters)
             inside = f"{len(places)} empty places"
-        return Figure(
-            "places", {"places": places, "first": first, "last": last}, f"A row from {first} to {last}: {inside}."
-        )
+        return Figure(Places(places, first, last), f"A row from {first} to {last}: {inside}.")
 
     def _number(self, character: CastMember) -> str:
         unit = f" {self._unit}" if self._unit in UNITS else ""

@@ -56,7 +56,7 @@ class Position(Kind[PositionFields]):
         "1NPV-1": "squares counted on, forward and back",
         "1AS-1": "one number of squares made from several stretches",
     }
-    fields = PositionFields
+    tasks = (PositionFields,)
     example = """\
 kind: position
 title: Limpet's ways home

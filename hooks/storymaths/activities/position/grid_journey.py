@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
-from ..met import demands_met
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.shapes import GridRoute
+from ..met import as_task, demands_met
 from .grid_moves import Saying, Stand
 from .grid_squares import Grid, Square, name_of
 
@@ -39,16 +40,8 @@ class Journey:
         alt += f" Goal at {name_of(goal)}." if goal else ""
         alt += f" Blocked: {', '.join(map(name_of, blocked))}." if blocked else ""
         alt += f" The way: {', '.join(map(name_of, path))}." if path else ""
-        data = {
-            "columns": grid.columns,
-            "rows": grid.rows,
-            "start": list(start.square),
-            "facing": start.facing,
-            "goal": list(goal) if goal else [],
-            "blocked": [list(square) for square in blocked],
-            "path": [list(square) for square in path],
-        }
-        return Figure("grid-route", data, f"{alt} {more}".strip())
+        route = GridRoute(grid.columns, grid.rows, start.square, start.facing, goal, tuple(blocked), tuple(path))
+        return Figure(route, f"{alt} {more}".strip())
 
     def solution(
         self,
@@ -62,8 +55,8 @@ class Journey:
         likely_error: LikelyError | None,
     ) -> Solution:
         """The whole solution; ``figures`` are the pupil's, then the answers'."""
-        task = Task(self.ask or ask, self.context.characters[:1], lines=tuple(lines), figures=figures[0])
+        task = as_task(self.ask or ask, self.context.characters[:1], lines=tuple(lines), figures=figures[0])
         demands = demands_met(task, answers, _VOCABULARY)
         if self.saying == "degrees":
-            demands = replace(demands, symbols=demands.symbols | {"°"}, words=(*demands.words, "degree"))
+            demands = replace(demands, signs=demands.signs | {"°"}, words=(*demands.words, "degree"))
         return Solution(task, tuple(answers), demands, steps, note, likely_error, figures[1])

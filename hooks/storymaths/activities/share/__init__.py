@@ -75,7 +75,7 @@ answers: 4
         "2MD-1": "equal groups as repeated addition and as a times sentence",
         "2MD-2": "how many groups, as a missing factor and as a division",
     }
-    fields = ShareFields
+    tasks = (ShareFields,)
 
     def solve(self, fields: ShareFields, context: Context) -> Solution:
         """Every answer: groups rising, or in the order of the piles."""

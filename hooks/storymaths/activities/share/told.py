@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from ...model.activity import Answer, Context, Figure, Solution, Task
-from ..met import demands_met
+from ...model.activity import Answer, Context, Figure, Solution
+from ...model.demands import Demands, operation
+from ...model.figures.amounts import Array
+from ..met import as_task, demands_met
 from ..saying import capital, counted, listed, owner, written
 from .found import Shared, Shares
 from .why import note_of, reckoned_in, slip_in, tables_in, worked
@@ -29,7 +29,7 @@ def told(fields: ShareFields, context: Context, shares: Shares) -> Solution:
     playing = context.characters if fields.fact is not None else shares.receivers
     drawn = tuple(figure for one in shares.found if (figure := _array(one, shares)))
     shown = drawn if len(drawn) == len(shares.found) <= _MOST_DRAWN else ()
-    task = Task(
+    task = as_task(
         ask=fields.ask or _ask(fields, shares, things, year),
         characters=playing,
         shows=tuple(written(pile) for pile, who in shares.piles if who),
@@ -40,9 +40,7 @@ def told(fields: ShareFields, context: Context, shares: Shares) -> Solution:
     return Solution(
         task=task,
         answers=answers,
-        demands=replace(
-            demands, calculated=tuple(sorted({*demands.calculated, *map(Fraction, reckoned_in(shares, year))}))
-        ),
+        demands=demands | Demands(operations=(operation("+", *reckoned_in(shares, year)),)),
         steps=1 + any(one.left for one in shares.found) + (shares.mode in ("ways", "piles")),
         note=note_of(fields, shares, context),
         likely_error=slip_in(shares),
@@ -179,7 +177,8 @@ def _array(one: Shared, shares: Shares) -> Figure | None:
         return None
     if not one.each:
         return None
-    labels = [character.name for character in shares.receivers]
+    labels = tuple(character.name for character in shares.receivers)
     rest = f" and {one.left} more" if one.left else ""
-    data = {"rows": one.groups, "columns": one.each, "left": one.left, "labels": labels}
-    return Figure("array", data, f"Dots in {counted(one.groups, 'rows')} of {one.each}{rest}.")
+    return Figure(
+        Array(one.groups, one.each, one.left, labels), f"Dots in {counted(one.groups, 'rows')} of {one.each}{rest}."
+    )

@@ -8,6 +8,7 @@ from itertools import islice
 from typing import TYPE_CHECKING
 
 from ...model.activity import Context
+from ...model.practice.share import SharePractice
 from ...model.year import YearLimits
 from ..kind import Unsolvable
 from ..revalue import revalued
@@ -18,27 +19,6 @@ if TYPE_CHECKING:
     from . import ShareFields
 
 Version = tuple["ShareFields", Context, str]
-_SIZES: dict[int, tuple[int, ...]] = {
-    0: (2,),
-    1: (5, 2, 10),
-    2: (5, 10, 2),
-    3: (4, 8, 3, 5),
-    4: (7, 6, 9, 12, 11),
-    5: (12, 25, 20, 50),
-    6: (15, 24, 36, 48),
-}
-"""By year: the sizes of groups it learns to work with, what is new in it first."""
-_TIMES = {0: (3, 4, 5, 2), 1: (4, 3, 2, 5, 6, 8), 2: (6, 7, 8, 4, 9, 3), 3: (6, 7, 9, 12, 8)}
-"""By year: how many times a size is taken; from Year 3 on those of Year 3."""
-_TOTALS: dict[int, tuple[int, ...]] = {
-    0: (6, 8, 10, 4),
-    1: (12, 10, 20, 8, 6),
-    2: (20, 12, 18, 16, 40, 10),
-    3: (24, 32, 40, 16),
-    4: (36, 48, 60, 72),
-    5: (96, 100, 84, 120),
-    6: (144, 180, 120, 200),
-}
 
 
 def versions_of(fields: ShareFields, context: Context, year: YearLimits) -> Iterator[Version]:
@@ -83,7 +63,7 @@ def _with_new_cast(fields: ShareFields, there: Context, wanted: int) -> Iterator
 def _sharing(fields: ShareFields, there: Context, shares: Shares) -> Iterator[Version]:
     """Groups and sizes of the year; where a cast shares, its number stays."""
     old = shares.found[0]
-    for groups, each in dict.fromkeys(_sizes(old, shares, there.year.year)):
+    for groups, each in dict.fromkeys(_sizes(old, shares, there.year.practice.share)):
         left = min(old.left, (each if shares.mode == "groups" else groups) - 1)
         new = {"total": groups * each + left, "among": groups, "each": each}
         update = {name: new[name] for name in new if getattr(fields, name) is not None}
@@ -93,15 +73,15 @@ def _sharing(fields: ShareFields, there: Context, shares: Shares) -> Iterator[Ve
         yield fields.model_copy(update=update), there, says
 
 
-def _sizes(old: Shared, shares: Shares, year: int) -> Iterator[tuple[int, int]]:
-    times = _TIMES[min(year, 3)]
+def _sizes(old: Shared, shares: Shares, practice: SharePractice) -> Iterator[tuple[int, int]]:
+    times = practice.times
     if shares.receivers:
         # Where the year's table is that of the number of characters, they may get any number each.
         yield from (
-            (old.groups, each) for each in (*(times if old.groups in _SIZES[year] else ()), *_SIZES[year], *times)
+            (old.groups, each) for each in (*(times if old.groups in practice.sizes else ()), *practice.sizes, *times)
         )
         return
-    for size in _SIZES[year]:
+    for size in practice.sizes:
         yield from ((count, size) if shares.mode in ("groups", "total") else (size, count) for count in times)
 
 
@@ -110,7 +90,7 @@ def _ways(fields: ShareFields, there: Context) -> Iterator[Version]:
     if not isinstance(fields.total, int):
         return
     left = fields.left_over or 0
-    for shared in _TOTALS[there.year.year]:
+    for shared in there.year.practice.share.totals:
         update: dict[str, object] = {"total": shared + left}
         if fields.most is not None:
             update["most"] = max(fields.fewest, min(shared, fields.most * shared // fields.total))
@@ -120,7 +100,7 @@ def _ways(fields: ShareFields, there: Context) -> Iterator[Version]:
 def _piles(fields: ShareFields, there: Context, shares: Shares) -> Iterator[Version]:
     """Piles in the same order that leave as much over as the old ones, in sizes of the year."""
     by = fields.among or fields.each or 1
-    sizes = (2,) if by == 2 else (*_SIZES[there.year.year], by)
+    sizes = (2,) if by == 2 else (*there.year.practice.share.sizes, by)
     old = [pile for pile, _ in shares.piles]
     ranks = {quotient: rank for rank, quotient in enumerate(sorted({pile // by for pile in old}))}
     starts = ((2, 1), (3, 1), (4, 2), (1, 1)) if there.year.year < 2 else ((11, 3), (6, 2), (3, 1), (4, 2))

@@ -13,6 +13,7 @@ from ...render.site import Site
 from . import manifest
 from .contents import PAGES, select_pages
 from .first_page import FIRST, LICENCE, draw_first_page, licence
+from .only_series import only_series
 
 
 def series_id(page: Document[Series]) -> str:
@@ -25,7 +26,7 @@ def pack_files(
 ) -> Mapping[str, bytes]:
     """Every file of the pack of a series, in its order. ``write_pages`` builds its pages into an empty folder."""
     name = series_id(page)
-    own = collection.only_series(name)
+    own = only_series(collection, name)
     with tempfile.TemporaryDirectory(prefix="storymaths-pack-") as folder:
         write_pages(Path(folder))
         pages = select_pages(Path(folder))

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 
 from ...activities.money.amount import brief
 from ...activities.money.coins import coin_name
-from ...activities.work_out import WorkedOut
+from ...activities.worked import AnyWorked
 from ...model.activity import Answer
 from .board import Board, Piece, Place, keyed
 from .pieces import card, cast, characters_of, one_card, with_nearby
@@ -16,7 +16,7 @@ _PENCE = ("change", "total", "difference", "price", "share")
 _NEARBY = (1, -1, 2, 5, 10, -5, -10)
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """Coins for ways to pay, the things for what to buy, else a card for the answer."""
     assert worked.solution is not None
     answers = worked.solution.answers
@@ -31,7 +31,7 @@ def boards(worked: WorkedOut) -> Iterable[Board]:
         yield from _amounts(worked, answers)
 
 
-def _coins(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
+def _coins(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
     purse = Counter(getattr(worked.fields, "purse", ()) or ())
     used = {coin for answer in answers for coin in answer.data["coins"]}
     kinds = sorted({*used, *purse, *(getattr(worked.fields, "coins", ()) or ())})
@@ -41,7 +41,7 @@ def _coins(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
     return Board("rings", "", pieces, (place,), keyed((place,), ways))
 
 
-def _bought(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
+def _bought(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
     assert worked.solution is not None
     again = bool(getattr(worked.fields, "repeats", False))
     characters = characters_of(worked)
@@ -62,7 +62,7 @@ def _bought(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
     return Board("rings", "", pieces, (place,), keyed((place,), ways))
 
 
-def _amounts(worked: WorkedOut, answers: Sequence[Answer]) -> Iterable[Board]:
+def _amounts(worked: AnyWorked, answers: Sequence[Answer]) -> Iterable[Board]:
     assert worked.context is not None
     for answer in answers:
         says = answer.data.get("player", "")

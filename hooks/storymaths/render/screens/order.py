@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from ...activities.ordinals import ordinal
-from ...activities.work_out import WorkedOut
+from ...activities.worked import AnyWorked
 from .board import Board, Piece, Place, keyed
 from .pieces import cast, characters_of, ids_by_name
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """One row."""
     assert worked.solution is not None
     characters, ids = characters_of(worked), ids_by_name(characters_of(worked))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
-from ...activities.work_out import WorkedOut
+from ...activities.worked import AnyWorked
 from ...model.activity import Answer
 from .board import Board, Piece, Place, keyed
 from .pieces import card, card_id, characters_of, one_card, with_nearby
@@ -13,7 +13,7 @@ from .pieces import card, card_id, characters_of, one_card, with_nearby
 _MOST_COUNTERS, _MOST_GROUPS = 30, 12
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """Counters and groups where there are few enough, else cards."""
     assert worked.solution is not None
     answers, fields = worked.solution.answers, worked.fields
@@ -35,7 +35,7 @@ def boards(worked: WorkedOut) -> Iterable[Board]:
         yield one_card("", first[asked], with_nearby([first[asked]]))
 
 
-def _dealt(worked: WorkedOut, gets: Mapping[str, int], left: int) -> Board:
+def _dealt(worked: AnyWorked, gets: Mapping[str, int], left: int) -> Board:
     characters = {character.id: character for character in characters_of(worked)}
     places = tuple(
         Place(slot.replace(" ", "-"), characters[slot].name if slot in characters else slot) for slot in gets
@@ -65,7 +65,7 @@ def _every_way(total: int, answers: Sequence[Answer]) -> Board:
     return Board("sentence", "", with_nearby(used, None), places, keyed(places, ways), between=between)
 
 
-def _which_piles(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
+def _which_piles(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
     piles = [str(pile) for pile in getattr(worked.fields, "piles", ())]
     who: dict[str, Any] = {str(one.data["pile"]): one.data.get("who") for one in answers}
     names = {character.id: character for character in characters_of(worked)}

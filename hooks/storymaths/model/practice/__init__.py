@@ -1,0 +1,12 @@
+"""What activities of a year are made of: pools of numbers, times, coins, scales and steps, one part a kind."""
+
+from __future__ import annotations
+
+from ..fields import Strict
+from .share import SharePractice
+
+
+class Practice(Strict):
+    """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
+
+    share: SharePractice
