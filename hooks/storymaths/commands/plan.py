@@ -15,9 +15,7 @@ from ..model.holiday import Holiday
 from ..model.problem import Problem
 from ..parse.holiday_lines import day_of, read_holidays
 from ..publish.weeks_page import draw_weeks_page
-from ..publish.weeks_table import weeks_table
 from ..render.site import Site
-from ..weeks.as_icalendar import as_icalendar
 from ..weeks.as_text import as_text
 from ..weeks.lessons import SeriesRun, run_of, sessions_of
 from ..weeks.plan import Plan, plan_weeks
@@ -95,7 +93,7 @@ def run(root: Path, options: argparse.Namespace) -> int:
     if problems:
         print(problems_as_text(problems))
         return FAILED
-    plan = plan_weeks(series.lessons, _asked(wanted, options, minutes, own))
+    plan = plan_weeks(series, _asked(wanted, options, minutes, own))
     if not series.lessons:
         raise Misused(f"{series.title} has no sessions to lay.", FAILED)
     return _give(_format_plan(root, wanted, series, plan, _format(options)), options.out)
@@ -130,8 +128,8 @@ def _format(options: argparse.Namespace) -> str:
 
 def _format_plan(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan, form: str) -> bytes:
     formats: dict[str, Callable[[], bytes]] = {
-        "csv": lambda: weeks_table(series, plan),
-        "ics": lambda: as_icalendar(series, plan),
+        "csv": lambda: plan.csv.encode("utf-8"),
+        "ics": lambda: plan.calendar.encode("utf-8"),
         "text": lambda: as_text(series, plan).encode("utf-8"),
         "page": lambda: _page(root, wanted, series, plan),
     }

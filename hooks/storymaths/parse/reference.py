@@ -189,8 +189,8 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     if years is not None:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
-        years and concepts and themes and words and materials and cautions and bank and limits and imprint
-        and site and moved and tasks
+        tasks and years and concepts and themes and words and materials and cautions and bank and limits
+        and imprint and site and moved
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(

@@ -14,6 +14,7 @@ from ..model.address import link
 from ..model.site_settings import FRONT, SiteSettings
 from ..render.policy import policy
 from ..render.site import Rendered
+from .page_scripts import script_for
 
 _THEME = Path(__file__).parents[2] / "theme"
 
@@ -27,6 +28,11 @@ class Drawn:
     draft: bool
     for_machines: str = ""
     """What stands in the head for programs to read."""
+
+    @property
+    def script(self) -> str:
+        """The address of its script, from the site's root."""
+        return script_for(self.page.kind)
 
 
 class PageFrame:
