@@ -17,6 +17,7 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
+from storymaths.commands.terminal import as_text
 
 log = logging.getLogger("mkdocs.storymaths")
 _HERE = str(Path(__file__).parent)
@@ -42,7 +43,7 @@ def on_config(config: MkDocsConfig) -> MkDocsConfig:
     _Now.build = core.Build(root, serving=_Now.serving, print_sheets=wanted, settings=settings, only_series=only)
     config.theme.static_templates.discard("sitemap.xml")  # MkDocs' own takes its days from the clock
     if _Now.build.problems:
-        report = f"{len(_Now.build.problems)} problem(s) in the content\n\n{_Now.build.report()}\n"
+        report = f"{len(_Now.build.problems)} problem(s) in the content\n\n{as_text(_Now.build.problems)}\n"
         if not _Now.serving:
             raise Abort(f"{report}\nNothing was built; the site is as it was.")
         log.error(report)

@@ -10,10 +10,15 @@ import pytest
 from project import ROOT
 from storymaths.activities.rules import RULES
 from storymaths.check.rules import rules
+from storymaths.commands.command import Command
+from storymaths.commands.table import COMMANDS, load
 from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
-STAGES = ("model", "parse", "check", "activities", "weeks", "covers", "render", "publish", "release")
+STAGES = (
+    "model", "parse", "check", "activities", "weeks", "covers", "render", "publish", "pipeline", "build", "release",
+    "commands",
+)  # fmt: skip
 MODULES = sorted(path for path in CORE.rglob("*.py"))
 LONGEST = 300
 
@@ -38,8 +43,9 @@ def stage_of(module: str) -> str | None:
 
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: str(path.relative_to(CORE)))
 def test_a_stage_imports_only_itself_and_earlier_stages(path: Path) -> None:
-    own = path.relative_to(CORE).parts[0]
+    own = path.relative_to(CORE).parts[0].removesuffix(".py")
     if own not in STAGES:
+        assert own in ("__init__", "__main__"), f"{own} is no stage"
         return
     for module in imported(path):
         stage = stage_of(module)
@@ -81,3 +87,8 @@ def test_every_rule_has_a_row_in_the_developers_guide() -> None:
     guide = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
     names = [*rules(), *(rule.name for rule in (*RULES, *RELEASE_RULES))]
     assert [name for name in names if f"`{name}`" not in guide] == []
+
+
+@pytest.mark.parametrize("name", list(COMMANDS))
+def test_every_command_of_the_table_has_its_module(name: str) -> None:
+    assert isinstance(load(name), Command)

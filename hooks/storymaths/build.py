@@ -8,21 +8,22 @@ from functools import cached_property
 from pathlib import Path
 
 from .model.address import link, source_of
-from .model.document import Document, Fields
+from .model.document import Document
+from .model.page_fields import PageFields
 from .model.site_settings import SiteSettings
 from .pipeline import read_and_check
 from .publish.assets import PARTS, assets
+from .publish.content_page import draw_content
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
 from .publish.open_data import sitemap
 from .publish.open_data.files import open_data
+from .publish.pack.only_series import only_series
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
-from .render.content_page import draw_content
 from .render.policy import policy
 from .render.problem_pages import draw_problems, draw_unread
 from .render.site import Rendered, Site
-from .terminal import as_text
 
 _THEMES_OWN = "assets/"
 """Scripts, styles and pictures the theme brings along: 2.5 MB, and not one page uses them."""
@@ -63,10 +64,6 @@ class Build:
         self._root, self._kept = root, root / ".cache"
         self._print_sheets, self._only_series = print_sheets, only_series
 
-    def report(self) -> str:
-        """Every problem, for people."""
-        return as_text(self.problems)
-
     def shows_series(self, series: str) -> bool:
         """Whether a series is there and is no draft."""
         return self._site is not None and series in self._site.collection.series
@@ -77,7 +74,7 @@ class Build:
         if self._whole is None:
             return None
         shown = self._whole if self._serving else self._whole.without_drafts()
-        collection = shown.only_series(self._only_series) if self._only_series else shown
+        collection = only_series(shown, self._only_series) if self._only_series else shown
         site = Site(collection, settings=self._settings)
         return replace(site, prints=prints(self._sheets_of(site)))
 
@@ -88,8 +85,8 @@ class Build:
         return self._sheets
 
     @cached_property
-    def _written(self) -> Mapping[str, Document[Fields]]:
-        return {source_of(page.path): page for page in self._site.collection.documents} if self._site else {}
+    def _written(self) -> Mapping[str, Document[PageFields]]:
+        return {page.source: page for page in self._site.collection.documents} if self._site else {}
 
     @cached_property
     def _unused_books(self) -> tuple[str, ...]:
@@ -97,7 +94,7 @@ class Build:
         if self._whole is None or self._site is None:
             return ()
         shown = self._site.collection.books
-        return tuple(f"{source_of(page.folder)}/" for book, page in self._whole.books.items() if book not in shown)
+        return tuple(page.beside("") for book, page in self._whole.books.items() if book not in shown)
 
     @cached_property
     def _generated(self) -> Mapping[str, Callable[[], Rendered]]:

@@ -35,8 +35,8 @@ from storymaths.activities.on_pages import activities_of
 from storymaths.activities.table import KINDS
 from storymaths.activities.tune import tune
 from storymaths.activities.work_out import _worked_out, work_out
+from storymaths.publish.content_page import draw_content
 from storymaths.publish.gallery import draw_gallery, examples_of
-from storymaths.render.content_page import draw_content
 from storymaths.render.site import Site
 
 ROUNDS = 9

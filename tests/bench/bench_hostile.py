@@ -24,7 +24,7 @@ from storymaths.activities.on_pages import check_activities
 from storymaths.check.rules import check_all
 from storymaths.model.document import Document
 from storymaths.parse.collection import read_collection
-from storymaths.render.content_page import draw_content
+from storymaths.publish.content_page import draw_content
 from storymaths.render.site import Site
 
 WANTED = 2.0

@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 from bench.many_sessions import make_project
 from project import ROOT
-from storymaths import cli_publish
+from storymaths.commands import publish as publish_command
 from storymaths.release.editions import Editions
 
 RENAMED = "- {from: books/book-0/home-1.md, to: books/book-0/home-2.md, since: 2027-01-11}"
@@ -127,7 +127,7 @@ def test_stopped_while_tidying_up_it_says_that_the_site_is_published(
         editions.show(editions.keep(aside, {}))
         raise KeyboardInterrupt
 
-    monkeypatch.setattr(cli_publish, "_publish", publish_and_stop)
+    monkeypatch.setattr(publish_command, "_publish", publish_and_stop)
     options = argparse.Namespace(dest=tmp_path / "lessons", back=False, dry_run=False, wait=False)
-    assert cli_publish.run(tmp_path, options) == 1
+    assert publish_command.run(tmp_path, options) == 1
     assert "published all the same: edition 1 is shown" in capsys.readouterr().err

@@ -11,6 +11,7 @@ from typing_extensions import TypeVar
 
 from .book import FactAbout, FactValue
 from .demands import Demands
+from .figures import FigureData
 from .plain import as_plain_mapping
 from .reference import ActivityCaps
 from .year import YearLimits
@@ -66,10 +67,9 @@ class LikelyError:
 
 @dataclass(frozen=True, slots=True)
 class Figure:
-    """A drawing by its name and data; ``render/figures`` knows how to draw each name."""
+    """A drawing: what it shows, which ``render/figures`` draws, and the same in words."""
 
-    name: str
-    data: Mapping[str, Any]
+    data: FigureData
     alt: str
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..model.address import screen_page, source_of
+from ..model.address import screen_page
 from ..model.document import Document
 from ..model.session import Session
 from .activity import body_with_activities
@@ -22,7 +22,7 @@ def lasting(minutes: int) -> int:
 
 def draw_session(site: Site, page: Document[Session]) -> Rendered:
     """The page of a session."""
-    session, source, reference = page.fields, source_of(page.path), site.collection.reference
+    session, source, reference = page.fields, page.source, site.collection.reference
     book = site.collection.books[session.book]
     run = site.collection.sessions_of(session.book)
     opening, parts = sections(body_with_activities(site, page, source))

@@ -9,10 +9,20 @@ from pathlib import Path
 from typing import Any
 
 import jinja2
+from markupsafe import Markup
 
 from ..covers.shelves import Question, YearShelf, year_shelves
 from ..covers.taught import Coverage, coverage_of
-from ..model.address import link, slug
+from ..model.address import (
+    concept_page,
+    coverage_page,
+    framework_page,
+    link,
+    objective_page,
+    slug,
+    theme_page,
+    year_page,
+)
 from ..model.collection import Collection
 from ..model.concept import Concept
 from ..model.fields import year_name
@@ -21,6 +31,9 @@ from ..model.site_settings import SiteSettings
 from .inline import inline
 from .spoken import speak
 from .word_links import WordFinder
+
+_PAGES = (concept_page, coverage_page, framework_page, objective_page, theme_page, year_page)
+"""Where the pages about ideas are, for every template to use by these names."""
 
 
 @dataclass(frozen=True)
@@ -34,6 +47,15 @@ class Rendered:
     kind: str
     searched: bool = True
     """Whether the text search takes it in."""
+
+
+@dataclass(frozen=True, slots=True)
+class DrawnSection:
+    """A section of a page that leads to other pages: its HTML under a heading."""
+
+    anchor: str
+    heading: str
+    html: Markup
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,6 +122,7 @@ class Site:
         )
         environment.filters["year"] = year_name
         environment.filters["slug"] = slug
+        environment.globals |= {page.__name__: page for page in _PAGES}
         environment.filters["lower_first"] = lambda words: words[:1].lower() + words[1:]
         return environment
 
@@ -115,9 +138,14 @@ class Site:
 
     def draw(self, template: str, source: str, **values: Any) -> str:
         """A template filled for the page made of ``source``, with its maths named for those who hear it."""
+        return speak(self._fill(template, source, values))
 
-        page = self.templates.get_template(template)
-        return speak(page.render(**self.tools(source), **values))
+    def fill(self, template: str, source: str, **values: Any) -> Markup:
+        """A template filled that is a part of the page made of ``source``."""
+        return Markup(self._fill(template, source, values))
+
+    def _fill(self, template: str, source: str, values: Mapping[str, Any]) -> str:
+        return self.templates.get_template(template).render(**self.tools(source), **values)
 
     def draw_with_words(self, template: str, source: str, **values: Any) -> str:
         """As ``draw``, with the words of the word bank linked and their meanings at the foot."""

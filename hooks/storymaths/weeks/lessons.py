@@ -101,7 +101,7 @@ def _lesson(collection: Collection, page: Document[Session]) -> Lesson:
         title=_plain(session.title),
         reads=_listed(list(dict.fromkeys(str(reading.pages) for reading in session.reads))),
         steps=tuple(Step(_plain(step.name), step.minutes) for step in session.steps),
-        source=page.path.removeprefix("content/"),
+        source=page.source,
     )
 
 

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from ...model.activity import Answer, Context, Figure, Solution
 from ...model.demands import Demands, operation
+from ...model.figures.amounts import BondStairs, PartWhole
 from ..met import as_task, demands_met
 from ..saying import capital, counted, listed, number_word, written
 from .found import Bonds, Way
@@ -112,17 +113,16 @@ def _model(fields: BondsFields, bonds: Bonds) -> Figure:
     said = listed([part.replace("?", "an empty box") for part in parts])
     shown = "is an empty box" if whole == "?" else f"is {whole}"
     return Figure(
-        "part-whole",
-        {"whole": whole, "parts": parts},
+        PartWhole(whole, tuple(parts)),
         f"A part–whole model: the whole {shown}, the parts are {said}.",
     )
 
 
 def _stairs(bonds: Bonds) -> tuple[Figure, ...]:
     """The ways as bars of two colours under one another, when they are pairs and small enough to draw."""
-    pairs = [list(way.parts) for way in bonds.ways]
+    pairs = tuple((way.parts[0], way.parts[-1]) for way in bonds.ways)
     drawable = 1 < len(pairs) <= _MOST_STEPS_DRAWN and 0 < bonds.whole <= 20 and bonds.split is not None
-    if not drawable or any(len(pair) != 2 for pair in pairs):
+    if not drawable or any(len(way.parts) != 2 for way in bonds.ways):
         return ()
     said = "; ".join(f"{a} and {b}" for a, b in pairs)
-    return (Figure("bond-stairs", {"rows": pairs}, f"Bars of {bonds.whole} squares in two colours: {said}."),)
+    return (Figure(BondStairs(pairs), f"Bars of {bonds.whole} squares in two colours: {said}."),)

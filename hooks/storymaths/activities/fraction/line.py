@@ -6,6 +6,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.fractions import FractionLine, PlaceOnLine
 from ..kind import Unsolvable
 from ..met import as_task
 from ..saying import alike, counted, listed, mixed, plain
@@ -70,8 +71,5 @@ def _place(number: WrittenNumber, at: Fraction, step: Fraction) -> Answer:
 def _line(start: Fraction, end: Fraction, parts: int, places: list[tuple[str, Fraction]], marks: list[int]) -> Figure:
     shown = f" with {listed([text for text, _ in places])} marked" if places else ""
     alt = f"A line from {alike(start)} to {alike(end)} in {parts} equal parts{shown}."
-    data = {
-        "start": alike(start), "end": alike(end), "parts": parts, "arrows": marks,
-        "places": [[text, at.numerator, at.denominator] for text, at in places],
-    }  # fmt: skip
-    return Figure("fraction-line", data, alt)
+    placed = tuple(PlaceOnLine(text, at) for text, at in places)
+    return Figure(FractionLine(alike(start), alike(end), parts, tuple(marks), placed), alt)

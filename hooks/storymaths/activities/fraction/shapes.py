@@ -11,6 +11,7 @@ from pydantic import Field
 
 from ...model.activity import Answer, Context, Figure, LikelyError, Solution
 from ...model.fields import Strict, Text
+from ...model.figures.fractions import ShapeInParts
 from ..kind import Unsolvable
 from ..met import as_task
 from ..saying import capital, listed, mixed, number_word, plain, spoken
@@ -112,8 +113,4 @@ def _figure(name: str, item: FractionShape) -> Figure:
         f"Shape {name}, a {item.form} in {len(item.sizes)} parts, {sizes}; "
         + (f"shaded: part {listed(shaded)}." if shaded else "none is shaded.")
     )  # fmt: skip
-    data = {
-        "name": name, "form": item.form, "sizes": list(item.sizes),
-        "shares": [[share.numerator, share.denominator] for share in item.shares],
-    }  # fmt: skip
-    return Figure("fraction-shape", data, capital(alt))
+    return Figure(ShapeInParts(name, item.form, item.sizes, item.shares), capital(alt))

@@ -9,6 +9,7 @@ from math import lcm
 from typing import TYPE_CHECKING
 
 from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.measures import OnPan, Weighing
 from ..kind import Unsolvable
 from ..met import as_task
 from ..saying import capital, listed, plain
@@ -67,9 +68,9 @@ class _Set:
 
     def figure(self, load: str, pans: Pans) -> Figure:
         """A balance with the weights on it."""
-        left = [["", self.say(worth)] for worth in pans[0]]
-        right = [[load, ""], *(["", self.say(worth)] for worth in pans[1])]
-        return Figure("weighing", {"left": left, "right": right}, f"A level balance. {capital(self.told(load, pans))}.")
+        left = tuple(OnPan("", self.say(worth)) for worth in pans[0])
+        right = (OnPan(load, ""), *(OnPan("", self.say(worth)) for worth in pans[1]))
+        return Figure(Weighing(left, right), f"A level balance. {capital(self.told(load, pans))}.")
 
 
 def level(fields: MeasureFields, context: Context) -> Solution:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ...model.activity import Figure
+from ...model.figures.measures import Coin, Coins
 from ..saying import listed, number_word
 from .uk_coins import NOTES
 
@@ -31,6 +32,6 @@ def pieces(count: int) -> str:
 
 def coins_figure(coins: Sequence[int], what: str) -> Figure:
     """Coins and notes side by side, each with its worth on it; the first two dozen of a great many."""
-    shown = [[coin_name(worth), piece(worth, 1)] for worth in coins[:_SHOWN]]
+    shown = tuple(Coin(coin_name(worth), "note" if worth >= NOTES[0] else "coin") for worth in coins[:_SHOWN])
     more = f", and {len(coins) - _SHOWN} more" if len(coins) > _SHOWN else ""
-    return Figure("coins", {"coins": shown}, f"{what}: {listed([name for name, _ in shown]) or 'none'}{more}.")
+    return Figure(Coins(shown), f"{what}: {listed([name for name, _ in shown]) or 'none'}{more}.")

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.amounts import PartWhole
 from ...model.year import YearLimits
 from ..kind import Unsolvable
 from ..met import as_task, demands_met
@@ -117,8 +118,7 @@ def _figures(given: Sequence[Fraction | str], families: Sequence[Family], sign: 
     if sign != "+" or "___" in given:
         return ()
     a, b, whole = (written(number, 3) for number in families[0])
-    data = {"whole": whole, "parts": [a, b]}
-    return (Figure("part-whole", data, f"A part–whole model: the whole is {whole}, the parts are {a} and {b}."),)
+    return (Figure(PartWhole(whole, (a, b)), f"A part–whole model: the whole is {whole}, the parts are {a} and {b}."),)
 
 
 def _tables(families: Sequence[Family], sign: str, context: Context) -> frozenset[int]:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from ...model.activity import CastMember, Context, Figure, LikelyError
 from ...model.demands import Demands, amounts
+from ...model.figures.sorting import Places
 from ...model.quantity import UNITS
 from ..saying import counted, listed
 from .clues import Clue
@@ -156,14 +157,12 @@ class Told:
         """A row of places: empty before anybody plays, filled with an answer."""
         first, last = ("least", "most") if self._rising else ("most", "least")
         if order:
-            places = [[character.name for character in group] for group in order]
+            places = tuple(tuple(character.name for character in group) for group in order)
             inside = ", then ".join(" and ".join(place) for place in places)
         else:
-            places = [[] for _ in self._context.characters]
+            places = ((),) * len(self._context.characters)
             inside = f"{len(places)} empty places"
-        return Figure(
-            "places", {"places": places, "first": first, "last": last}, f"A row from {first} to {last}: {inside}."
-        )
+        return Figure(Places(places, first, last), f"A row from {first} to {last}: {inside}.")
 
     def _number(self, character: CastMember) -> str:
         unit = f" {self._unit}" if self._unit in UNITS else ""

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.shapes import GridRoute
 from ..met import as_task, demands_met
 from .grid_moves import Saying, Stand
 from .grid_squares import Grid, Square, name_of
@@ -39,16 +40,8 @@ class Journey:
         alt += f" Goal at {name_of(goal)}." if goal else ""
         alt += f" Blocked: {', '.join(map(name_of, blocked))}." if blocked else ""
         alt += f" The way: {', '.join(map(name_of, path))}." if path else ""
-        data = {
-            "columns": grid.columns,
-            "rows": grid.rows,
-            "start": list(start.square),
-            "facing": start.facing,
-            "goal": list(goal) if goal else [],
-            "blocked": [list(square) for square in blocked],
-            "path": [list(square) for square in path],
-        }
-        return Figure("grid-route", data, f"{alt} {more}".strip())
+        route = GridRoute(grid.columns, grid.rows, start.square, start.facing, goal, tuple(blocked), tuple(path))
+        return Figure(route, f"{alt} {more}".strip())
 
     def solution(
         self,

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from ...model.activity import Answer, Context, Figure, Solution
 from ...model.demands import Demands, operation
+from ...model.figures.amounts import Towers, Track
 from ..met import as_task, demands_met
 from ..ordinals import ordinal
 from ..saying import listed, written
@@ -63,13 +64,13 @@ def _figures(fields: SequenceFields, shown: Sequence[str]) -> tuple[Figure, ...]
     if fields.rule == "step" or not small or len(heights) > _MOST_TOWERS or fields.mistake:
         return (row,)
     said = listed([str(height) if height else "one to be found" for height in heights])
-    return (row, Figure("towers", {"heights": [int(height) for height in heights]}, f"Towers of squares: {said}."))
+    return (row, Figure(Towers(tuple(map(int, heights))), f"Towers of squares: {said}."))
 
 
 def track(cells: Sequence[str]) -> Figure:
     """The numbers or things in boxes in a row; an empty text is an empty box."""
     said = listed([cell or "an empty box" for cell in cells])
-    return Figure("track", {"cells": list(cells)}, f"Boxes in a row: {said}.")
+    return Figure(Track(tuple(cells)), f"Boxes in a row: {said}.")
 
 
 def _ask(fields: SequenceFields, rule: Rule) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.shapes import MirrorSquares
 from ..met import as_task, demands_met
 from .mirror import Edge, checked, joined, mirrored, shaded
 
@@ -50,6 +51,4 @@ def _figure(rows: Sequence[str], edge: Edge, what: str) -> Figure:
         f"row {index}: {row.replace('x', 'shaded ').replace('.', 'empty ').strip()}"
         for index, row in enumerate(rows, 1)
     )
-    return Figure(
-        "mirror-squares", {"rows": list(rows), "upright": across}, f"Squares with a mirror line {line}. {what}: {told}."
-    )
+    return Figure(MirrorSquares(tuple(rows), across), f"Squares with a mirror line {line}. {what}: {told}.")

@@ -8,6 +8,7 @@ from math import isqrt
 
 from ...model.activity import Answer, CastMember, Context, Figure, Shown, Solution, Task
 from ...model.demands import Demands, amounts
+from ...model.figures.amounts import Array
 from ..kind import Unsolvable
 from ..saying import counted, written
 from ..sentences import Sentence, as_line, cards_for, numbers_in, signs_in
@@ -200,11 +201,10 @@ def _arrays(task: ShareTask, found: Sequence[InGroups], receivers: Sequence[Cast
     )
     if isinstance(task, PartsTask) or len(found) > _MOST_DRAWN or not drawable:
         return ()
-    labels = [character.name for character in receivers]
+    labels = tuple(character.name for character in receivers)
     return tuple(
         Figure(
-            "array",
-            {"rows": one.groups, "columns": one.each, "left": one.left, "labels": labels},
+            Array(one.groups, one.each, one.left, labels),
             f"Dots in {counted(one.groups, 'rows')} of {one.each}{f' and {one.left} more' if one.left else ''}.",
         )
         for one in found

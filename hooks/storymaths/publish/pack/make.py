@@ -14,6 +14,7 @@ from . import manifest
 from .build_pages import build_pages
 from .contents import PAGES, packed_pages
 from .first_page import FIRST, LICENCE, draw_first_page, licence
+from .only_series import only_series
 
 
 def series_id(page: Document[Series]) -> str:
@@ -24,7 +25,7 @@ def series_id(page: Document[Series]) -> str:
 def pack_files(root: Path, collection: Collection, page: Document[Series]) -> Mapping[str, bytes]:
     """Every file of the pack of a series, in its order. Raises ``BuildFailed``."""
     name = series_id(page)
-    own = collection.only_series(name)
+    own = only_series(collection, name)
     with tempfile.TemporaryDirectory(prefix="storymaths-pack-") as folder:
         build_pages(root, name, page.fields.books, Path(folder))
         pages = packed_pages(Path(folder))

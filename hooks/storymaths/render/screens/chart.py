@@ -7,6 +7,7 @@ from typing import Any
 
 from ...activities.worked import AnyWorked
 from ...model.activity import Answer
+from ...model.figures.charts import BarChart, BlockDiagram, Pictogram, TallyChart
 from .board import Board, Piece, Place, keyed
 from .pieces import card, card_id, one_card, with_nearby
 
@@ -39,11 +40,10 @@ def _question(worked: AnyWorked, says: str, answer: Answer) -> Board:
 
 def _labels(worked: AnyWorked) -> list[str]:
     assert worked.solution is not None
-    rows: Sequence[Any] = [
-        row for figure in worked.solution.task.figures for row in figure.data.get("rows", ()) if isinstance(row, dict)
-    ]
-    table = worked.solution.task.table
-    return [str(row["label"]) for row in rows if "label" in row] or [row[0] for row in (table.rows if table else ())]
+    task = worked.solution.task
+    charts = (TallyChart, Pictogram, BlockDiagram, BarChart)
+    labels = [row.label for figure in task.figures if isinstance(figure.data, charts) for row in figure.data.rows]
+    return labels or [row[0] for row in (task.table.rows if task.table else ())]
 
 
 def _drawn(rows: Sequence[Any]) -> Board:

@@ -4,19 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
 
 from markupsafe import Markup
 
 from ...activities.work_out import WorkedOut
 from ...model.activity import Figure, Solution
 from ...model.concept import Word
+from ...model.figures.amounts import PartWhole
+from ...model.figures.measures import Balance, ClockFace
+from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
 from ...model.session import Session, Stop
-from ..figures.table import FIGURES
+from ..figures.table import draw
 from .board import Board
 from .table import boards_of
 
-_PLAYED_ON = ("balance", "part-whole", "places", "sort")
+_PLAYED_ON = (Balance, PartWhole, Places, SortHoop, SortVenn, SortCarroll)
 """Figures to write on, which the board takes the place of."""
 
 
@@ -85,9 +87,9 @@ def activity_leaves(worked: WorkedOut) -> Iterator[Leaf]:
 
 def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]:
     """The task's figures that are not themselves the board."""
-    played = (*_PLAYED_ON, *(("clock-face",) if boards and boards[0].look == "clock" else ()))
+    played = (*_PLAYED_ON, *((ClockFace,) if boards and boards[0].look == "clock" else ()))
     for figure in solution.task.figures:
-        if not boards or not figure.name.replace("_", "-").startswith(played):
+        if not boards or not isinstance(figure.data, played):
             yield figure
 
 
@@ -97,5 +99,4 @@ def _givens(solution: Solution, boards: Sequence[Board]) -> Iterator[str]:
 
 
 def _drawn(figure: Figure) -> Markup:
-    data: Mapping[str, Any] = figure.data
-    return Markup(FIGURES[figure.name.replace("_", "-")](data))
+    return Markup(draw(figure.data))

@@ -7,10 +7,10 @@ from typing import Any
 
 from ...activities.on_pages import activities_of
 from ...activities.work_out import WorkedOut
-from ...model.address import SCREEN_TO_TRY, link, screen_page, source_of
-from ...model.book import Story
+from ...model.address import SCREEN_TO_TRY, link, screen_page
 from ...model.document import Document
 from ...model.session import Session
+from ...model.story import Story
 from ..book_pages import spreads_of
 from ..inline import asked
 from ..site import Rendered, Site
@@ -20,7 +20,7 @@ from .leaves import Leaf, Spread, activity_leaves, leaves_of
 
 def draw_screen(site: Site, page: Document[Session]) -> Rendered:
     """The class screen of a session."""
-    session, source = page.fields, screen_page(source_of(page.path))
+    session, source = page.fields, screen_page(page.source)
     book = site.collection.books[session.book]
     spreads = _spreads(site.collection.stories.get(session.book))
     html = _draw(site, source, leaves_on_screen(site, page, spreads), page=page, session=session, book=book)

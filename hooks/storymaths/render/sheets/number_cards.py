@@ -12,6 +12,7 @@ from ...model.fields import year_name
 from ...model.session import Needed, Session
 from .card_faces import SIGNS, Card, number_card, sign_card, worth
 from .card_sizes import SIZE_FOR, cards_part, sets_on_a_page
+from .note_numbers import stretch_in
 from .paper import in_sets
 from .sheet import SheetData
 from .sheet_context import SheetActivity, SheetContext
@@ -19,7 +20,6 @@ from .sheet_context import SheetActivity, SheetContext
 _MOVED = frozenset({"balance", "bonds", "compare", "fraction", "number-sentence", "share", "sort"})
 """Kinds whose numbers are moved about, and not read off a picture or said."""
 _MOST, _MOST_OF_A_SIGN = 100, 4
-_STRETCH = re.compile(r"\b(\d{1,3}) to (\d{1,3})\b")
 _NUMBER = re.compile(r"(?<![\w/.,:])−?\d[\d,]*(?:\.\d+|/\d+)?(?![\w/:])")
 
 
@@ -105,8 +105,7 @@ def _numbers_asked(needed: Needed | None) -> list[Card]:
     """The numbers a note names as a stretch, such as ``0 to 20``; from 0 to 10 where it names none."""
     if needed is None:
         return []
-    stretch = _STRETCH.search(needed.note or "")
-    first, last = (int(stretch[1]), int(stretch[2])) if stretch else (0, 10)
+    first, last = stretch_in(needed.note or "") or (0, 10)
     return [number_card(str(number)) for number in range(first, min(last, first + _MOST) + 1)]
 
 

@@ -9,8 +9,9 @@ from hashlib import sha256
 from ...activities.on_pages import activities_of
 from ...model.activity import CastMember, Figure, Shown, Solution
 from ...model.collection import Collection
-from ...model.document import Document, Fields
-from ..figures.table import FIGURES
+from ...model.document import Document
+from ...model.page_fields import PageFields
+from ..figures.table import draw
 from .pictures import standing_alone, usable
 from .words import breakable
 
@@ -53,7 +54,7 @@ class SheetContext:
         """The class that paper is counted for."""
         return self.collection.reference.limits.class_size
 
-    def activities(self, page: Document[Fields]) -> list[SheetActivity]:
+    def activities(self, page: Document[PageFields]) -> list[SheetActivity]:
         """The activities of a page that could be worked out."""
         found = []
         for activity in activities_of(page, self.collection):
@@ -65,7 +66,7 @@ class SheetContext:
                 found.append(SheetActivity(fields.title, worked.kind.name, worked.year, fields.fact or "", by_year))
         return found
 
-    def body(self, page: Document[Fields]) -> str:
+    def body(self, page: Document[PageFields]) -> str:
         """The body of a page, activities left out."""
         parts, at = [], 0
         for activity in activities_of(page, self.collection):
@@ -92,7 +93,7 @@ class SheetPictures:
 
     def add_figure(self, figure: Figure) -> str:
         """The name of a figure drawn, the same for the same drawing in every sheet."""
-        drawn = standing_alone(FIGURES[figure.name](figure.data))
+        drawn = standing_alone(draw(figure.data))
         name = f"figure {sha256(drawn.encode()).hexdigest()[:16]}"
         self.kept[name] = drawn
         return name

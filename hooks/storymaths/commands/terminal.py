@@ -8,7 +8,7 @@ import sys
 from collections.abc import Sequence
 from typing import TextIO
 
-from .model.problem import Problem
+from ..model.problem import Problem
 
 _ACTS = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028-\u202e\u2060-\u206f]")
 
@@ -42,6 +42,16 @@ def _data(text: str) -> str:
 
 def _property(text: str) -> str:
     return _data(text).replace(":", "%3A").replace(",", "%2C")
+
+
+def count_problems(problems: int) -> str:
+    """How many there are, in words."""
+    return "1 problem" if problems == 1 else f"{problems} problems"
+
+
+def in_megabytes(size: int) -> str:
+    """A size as people read it; a megabyte is a million bytes."""
+    return f"{size / 1_000_000:.1f} MB"
 
 
 FORMATS = {"text": as_text, "json": as_json, "github": as_annotations}

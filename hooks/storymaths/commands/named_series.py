@@ -5,21 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
-from .check.suggestion import did_you_mean
-from .model.collection import Collection
-from .model.document import Document
-from .model.series import Series
-from .pipeline import read_and_check
-from .terminal import as_text
-
-
-class Misused(Exception):
-    """The command was asked for what is not there, or cannot do what it was asked; the message is for people."""
-
-    def __init__(self, message: str, code: int = 2) -> None:
-        super().__init__(message)
-        self.code = code
-        """What the command leaves with: 1 on problems, 2 when it was misused."""
+from ..check.suggestion import did_you_mean
+from ..model.collection import Collection
+from ..model.document import Document
+from ..model.series import Series
+from ..pipeline import read_and_check
+from .command import FAILED, Misused
+from .terminal import as_text, count_problems
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,8 +26,8 @@ def series_named(root: Path, name: str) -> Wanted:
     """The series of a name, which may also be written as the path of its file. Raises ``Misused``."""
     reading = read_and_check(root)
     if reading.problems or reading.collection is None:
-        number = "1 problem" if len(reading.problems) == 1 else f"{len(reading.problems)} problems"
-        raise Misused(f"{as_text(reading.problems)}\n{number} in the content: mend them first.", 1)
+        number = count_problems(len(reading.problems))
+        raise Misused(f"{as_text(reading.problems)}\n{number} in the content: mend them first.", FAILED)
     plain = name.replace("\\", "/").rstrip("/").rpartition("/")[2].removesuffix(".md").removesuffix(".html")
     series = reading.collection.series
     if plain not in series:

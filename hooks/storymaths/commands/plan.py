@@ -8,41 +8,43 @@ import re
 import sys
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any
 
-from .check.holiday_unreadable import problems_in as holiday_problems
-from .check.step_too_long import problems_in as step_problems
-from .model.holiday import Holiday
-from .model.problem import Problem
-from .named_series import Misused, Wanted, series_named
-from .parse.holiday_lines import day_of, read_holidays
-from .publish.weeks_table import weeks_table
+from ..check.holiday_unreadable import problems_in as holiday_problems
+from ..check.step_too_long import problems_in as step_problems
+from ..model.holiday import Holiday
+from ..model.problem import Problem
+from ..parse.holiday_lines import day_of, read_holidays
+from ..publish.weeks_page import draw_weeks_page
+from ..publish.weeks_table import weeks_table
+from ..render.site import Site
+from ..weeks.as_icalendar import as_icalendar
+from ..weeks.as_text import as_text
+from ..weeks.lessons import SeriesRun, run_of, sessions_of
+from ..weeks.plan import Plan, plan_weeks
+from ..weeks.school_days import DAY_NAMES, USUAL_DAYS, WEEKDAYS, Asked
+from .command import FAILED, Command, Misused, in_project
+from .named_series import Wanted, series_named
 from .terminal import as_text as problems_as_text
-from .weeks.as_icalendar import as_icalendar
-from .weeks.as_text import as_text
-from .weeks.lessons import SeriesRun, run_of, sessions_of
-from .weeks.plan import Plan, plan_weeks
-from .weeks.school_days import DAY_NAMES, USUAL_DAYS, WEEKDAYS, Asked
 
-FAILED = 1
 _ENDINGS = {".html": "page", ".csv": "csv", ".ics": "ics", ".txt": "text"}
 _LARGEST_FILE = 1_000_000
 
 
-def add_parser(commands: Any) -> None:
-    """Adds the command to those of the program."""
-    plan = commands.add_parser("plan", help="lay the sessions of a series on the days of a school")
-    plan.add_argument("series", metavar="SERIES", help="the name of its file in content/series, without .md")
-    plan.add_argument("--start", type=_day, required=True, metavar="DAY", help="the first day, as 2027-01-11")
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Which series, on which days, and where the plan goes."""
+    parser.add_argument("series", metavar="SERIES", help="the name of its file in content/series, without .md")
+    parser.add_argument("--start", type=_day, required=True, metavar="DAY", help="the first day, as 2027-01-11")
     usual = ",".join(WEEKDAYS[day] for day in sorted(USUAL_DAYS))
-    plan.add_argument("--days", type=_days, default=USUAL_DAYS, metavar="DAYS", help=f"(default: {usual})")
-    plan.add_argument("--minutes", type=_minutes, metavar="N", help="most minutes a day (default: the longest session)")
-    plan.add_argument(
+    parser.add_argument("--days", type=_days, default=USUAL_DAYS, metavar="DAYS", help=f"(default: {usual})")
+    parser.add_argument(
+        "--minutes", type=_minutes, metavar="N", help="most minutes a day (default: the longest session)"
+    )
+    parser.add_argument(
         "--holidays", metavar="FILE", help="the school's own, a line each: 2027-02-15..2027-02-19 Half term"
     )
-    plan.add_argument("--no-bank-holidays", action="store_true", help="teach on the bank holidays of site_data too")
-    plan.add_argument("--no-free-days", action="store_true", help="use every day, though weekends cut books more")
-    plan.add_argument(
+    parser.add_argument("--no-bank-holidays", action="store_true", help="teach on the bank holidays of site_data too")
+    parser.add_argument("--no-free-days", action="store_true", help="use every day, though weekends cut books more")
+    parser.add_argument(
         "--class",
         dest="of_class",
         type=_class,
@@ -50,8 +52,8 @@ def add_parser(commands: Any) -> None:
         metavar="NAME",
         help="whose plan it is, if not the only one",
     )
-    plan.add_argument("--format", choices=tuple(_ENDINGS.values()), help="(default: by the ending of --out, or text)")
-    plan.add_argument("--out", type=Path, metavar="FILE", help="write it there; nothing is ever overwritten")
+    parser.add_argument("--format", choices=tuple(_ENDINGS.values()), help="(default: by the ending of --out, or text)")
+    parser.add_argument("--out", type=Path, metavar="FILE", help="write it there; nothing is ever overwritten")
 
 
 def _day(text: str) -> datetime.date:
@@ -84,23 +86,19 @@ def _class(text: str) -> str:
 
 
 def run(root: Path, options: argparse.Namespace) -> int:
-    """Runs ``plan``; 0 when all is well, 1 on problems, 2 when it is misused."""
-    try:
-        wanted = series_named(root, options.series)
-        own, unread = _own_holidays(options.holidays)
-        series = run_of(wanted.collection, wanted.series)
-        minutes = options.minutes or series.longest
-        problems = [*unread, *step_problems(sessions_of(wanted.collection, wanted.series), minutes)]
-        if problems:
-            print(problems_as_text(problems))
-            return FAILED
-        plan = plan_weeks(series.lessons, _asked(wanted, options, minutes, own))
-        if not series.lessons:
-            raise Misused(f"{series.title} has no sessions to lay.", FAILED)
-        return _give(_written(root, wanted, series, plan, _format(options)), options.out)
-    except Misused as error:
-        print(error, file=sys.stderr)
-        return error.code
+    """Gives the plan; 1 on problems. Raises ``Misused``."""
+    wanted = series_named(root, options.series)
+    own, unread = _own_holidays(options.holidays)
+    series = run_of(wanted.collection, wanted.series)
+    minutes = options.minutes or series.longest
+    problems = [*unread, *step_problems(sessions_of(wanted.collection, wanted.series), minutes)]
+    if problems:
+        print(problems_as_text(problems))
+        return FAILED
+    plan = plan_weeks(series.lessons, _asked(wanted, options, minutes, own))
+    if not series.lessons:
+        raise Misused(f"{series.title} has no sessions to lay.", FAILED)
+    return _give(_written(root, wanted, series, plan, _format(options)), options.out)
 
 
 def _own_holidays(file: str | None) -> tuple[tuple[Holiday, ...], list[Problem]]:
@@ -141,9 +139,6 @@ def _written(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan, form: st
 
 
 def _page(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan) -> bytes:
-    from .publish.weeks_page import draw_weeks_page  # noqa: PLC0415 - templates and letterforms take a while to load
-    from .render.site import Site  # noqa: PLC0415
-
     try:
         return draw_weeks_page(Site(wanted.collection), series, plan, root / ".cache" / "letterforms").encode("utf-8")
     except OSError as error:
@@ -171,3 +166,6 @@ def _give(content: bytes, out: Path | None) -> int:
         raise Misused(f"{out} cannot be written: {error.strerror}.", FAILED) from None
     print(f"Wrote {out}")
     return 0
+
+
+COMMAND = Command(add_arguments, in_project(run))

@@ -12,20 +12,28 @@ from functools import partial
 from pathlib import Path
 from types import FrameType
 
-from .pipeline import Reading, read_and_check
-from .release.build_aside import BuildFailed, build_aside
-from .release.editions import Editions
-from .release.publishing import Asked, Outcome, go_back, publish, rehearse
-from .release.refused import Refused
-from .terminal import as_text
+from ..pipeline import Reading, read_and_check
+from ..release.build_aside import BuildFailed, build_aside
+from ..release.editions import Editions
+from ..release.publishing import Asked, Outcome, go_back, publish, rehearse
+from ..release.refused import Refused
+from .command import FAILED, Command, Misused, in_project
+from .terminal import as_text, count_problems, in_megabytes
 
-FAILED, MISUSED = 1, 2
 _NO_ROOM = (errno.ENOSPC, errno.EDQUOT, errno.EFBIG)
 _NOT_BUILT_FROM = ("content", "site_data", "hooks")
 
 
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Where to, and how."""
+    parser.add_argument("dest", type=Path, metavar="DEST", help="where the site is to be seen: a link publish makes")
+    parser.add_argument("--back", action="store_true", help="show the edition before; asked again, undo that")
+    parser.add_argument("--dry-run", action="store_true", help="do everything but publish")
+    parser.add_argument("--wait", action="store_true", help="wait while another publish to DEST is running")
+
+
 def run(root: Path, options: argparse.Namespace) -> int:
-    """Publishes, rehearses or goes back; 0 when it is done, 1 when something is wrong, 2 when it is misused."""
+    """Publishes, rehearses or goes back; 0 when it is done, 1 when something is wrong. Raises ``Misused``."""
     signal.signal(signal.SIGTERM, _end)
     try:
         editions = Editions(options.dest)
@@ -40,8 +48,7 @@ def run(root: Path, options: argparse.Namespace) -> int:
             print(f"{_failed(editions, error)} {_left(editions, before)}", file=sys.stderr)
         return FAILED
     except Refused as refused:
-        print(refused, file=sys.stderr)
-        return MISUSED
+        raise Misused(str(refused)) from None
 
 
 def _failed(editions: Editions, error: OSError) -> str:
@@ -65,13 +72,13 @@ def _publish(root: Path, editions: Editions, options: argparse.Namespace) -> int
             raise Refused(f"{editions.dest} is inside {name}/, which the site is made from: publish somewhere else.")
     reading = read_and_check(root)
     if reading.problems or reading.collection is None:
-        print(f"{as_text(reading.problems)}\n{_count(len(reading.problems))}. {_as_it_was(editions)}")
+        print(f"{as_text(reading.problems)}\n{count_problems(len(reading.problems))}. {_as_it_was(editions)}")
         return FAILED
     asked = _asked(root, reading, options)
     outcome = rehearse(editions, asked) if options.dry_run else publish(editions, asked)
     if outcome.problems:
         print(
-            f"{as_text(outcome.problems)}\n{_count(len(outcome.problems))} in the finished site. {_as_it_was(editions)}"
+            f"{as_text(outcome.problems)}\n{count_problems(len(outcome.problems))} in the finished site. {_as_it_was(editions)}"
         )
         return FAILED
     print(_told(editions, outcome))
@@ -97,24 +104,16 @@ def _back(editions: Editions, options: argparse.Namespace) -> int:
 
 def _told(editions: Editions, outcome: Outcome) -> str:
     changes = outcome.changes
-    what = f"{outcome.pages} pages, {_megabytes(outcome.size)}: {changes.new} new, {changes.changed} changed, {changes.gone} gone."
+    what = f"{outcome.pages} pages, {in_megabytes(outcome.size)}: {changes.new} new, {changes.changed} changed, {changes.gone} gone."
     if outcome.edition is None:
         return f"A rehearsal: {what} Nothing was published."
     kept = " The one before is kept: --back shows it again." if editions.last is not None else ""
-    return f"Published {editions.dest}, edition {outcome.edition}: {what} Packed, {_megabytes(outcome.packed)}.{kept}"
+    return f"Published {editions.dest}, edition {outcome.edition}: {what} Packed, {in_megabytes(outcome.packed)}.{kept}"
 
 
 def _as_it_was(editions: Editions) -> str:
     shown = editions.current is not None
     return f"Nothing was published; {'the site is as it was' if shown else 'there is no site there yet'}."
-
-
-def _megabytes(size: int) -> str:
-    return f"{size / 1e6:.1f} MB"
-
-
-def _count(problems: int) -> str:
-    return "1 problem" if problems == 1 else f"{problems} problems"
 
 
 def _waiting() -> None:
@@ -124,3 +123,6 @@ def _waiting() -> None:
 def _end(signal_number: int, frame: FrameType | None) -> None:
     # As an exception it passes through what puts things away; a plain end would leave that to the next run.
     raise SystemExit(128 + signal_number)
+
+
+COMMAND = Command(add_arguments, in_project(run))
