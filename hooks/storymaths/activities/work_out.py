@@ -85,7 +85,7 @@ def work_out(
     against a year only if it names one itself.
     """
     cast = repr((book.title, book.cast, book.facts)) if book else ""
-    limits = (reference.limits.activity, *reference.years.values())
+    limits = (reference.limits.activity, reference.money, *reference.years.values())
     worked = _worked_out(Asked(text, year, also, folder, cast, limits, judged, book, reference))
     return replace(worked, problems=tuple(_moved(problem, path, line) for problem in worked.problems))
 
@@ -102,7 +102,7 @@ def _worked_out(asked: Asked) -> WorkedOut:
         return WorkedOut(None, None, None, None, {}, tuple(sorted(block)))
     kind, fields, reference = block.kind, block.fields, asked.reference
     limits = reference.years[asked.year if fields.year is None else fields.year]
-    context = build_context(fields, asked.book, asked.folder, limits, reference.limits.activity)
+    context = build_context(fields, asked.book, asked.folder, limits, reference)
     if isinstance(context, list):
         problems = sorted(as_problem(error, block) for error in context)
         return WorkedOut(kind, fields, None, None, {}, tuple(problems), block.raw)

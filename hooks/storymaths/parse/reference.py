@@ -14,6 +14,7 @@ from ..model.fields import Strict, year_name
 from ..model.holiday import BankHolidays
 from ..model.imprint import Imprint
 from ..model.material import Caution, Material
+from ..model.money import Currency
 from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.practice import Practice
@@ -167,6 +168,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     bank = reader.read("bank_holidays.yaml", BankHolidays)
     limits = reader.read("limits.yaml", Limits)
     imprint = reader.read("imprint.yaml", Imprint)
+    money = reader.read("money.yaml", Currency)
     moved = reader.read("moved.yaml", MovedFile)
     tasks = reader.read("tasks.yaml", TaskYears)
     practice = reader.practice()
@@ -183,6 +185,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         and bank
         and limits
         and imprint
+        and money
         and moved
     ):
         raise ReferenceBroken(reader.faults)
@@ -199,6 +202,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         bank_holidays=bank,
         limits=limits,
         imprint=imprint,
+        money=money,
         moved={page.was: page for page in moved.moved},
         moved_places={
             page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)

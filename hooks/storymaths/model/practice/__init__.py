@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .money import MoneyPractice
 from .share import SharePractice
 
 
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    money: MoneyPractice
     share: SharePractice
