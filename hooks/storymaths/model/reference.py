@@ -12,6 +12,7 @@ from .fields import Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
 from .material import Caution, Material
+from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
@@ -91,6 +92,7 @@ class Reference:
     limits: Limits
     imprint: Imprint
     site: SiteSettings
+    money: Currency
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]
