@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .money import MoneyPractice
 from .position import PositionPractice
 from .share import SharePractice
 
@@ -10,5 +11,6 @@ from .share import SharePractice
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    money: MoneyPractice
     position: PositionPractice
     share: SharePractice
