@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .bonds import BondsPractice
 from .share import SharePractice
 
 
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    bonds: BondsPractice
     share: SharePractice
