@@ -20,7 +20,9 @@ def whole_of(task: BondsTask, context: Context) -> int:
             message = f"The parts make more than {context.caps.number:,}."
             raise Unsolvable(("known",), message, "use smaller parts.")
         return whole
-    if isinstance(task, (SplitTask, MissingTask)) or isinstance(task.whole, int):
+    if not isinstance(task, CastTask):
+        return task.whole
+    if isinstance(task.whole, int):
         return task.whole
     values = whole_fact(context, task.fact)
     if task.whole not in values:
