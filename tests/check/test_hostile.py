@@ -11,7 +11,7 @@ import pytest
 import yaml
 from project import collection as whole
 from project import problems_with, reference, text_of
-from storymaths.activities.on_pages import check_activities
+from storymaths.activities.on_pages import check_activities, work_out_pages
 from storymaths.check.rules import check_all
 from storymaths.commands.terminal import as_annotations, as_json, as_text
 from storymaths.model.collection import Collection
@@ -36,13 +36,15 @@ ONE_OF_EACH = [
 
 def read(root: Path) -> tuple[Collection, list[Problem]]:
     collection = read_collection(root, reference())
-    return collection, sorted({*check_all(collection), *check_activities(collection)})
+    return collection, sorted({*check_all(collection), *check_activities(work_out_pages(collection))})
 
 
 def dangers_in(page: Document[PageFields], collection: Collection, folder: Path) -> list[str]:
     """What could run on a page drawn with its problems, as an author sees it under serve."""
     folder.mkdir()
-    (folder / "page.html").write_text(draw_content(Site(collection), page).html, encoding="utf-8")
+    (folder / "page.html").write_text(
+        draw_content(Site(collection, work_out_pages(collection)), page).html, encoding="utf-8"
+    )
     drawn = read_built(folder).pages["page.html"]
     return drawn.dangers  # a picture from elsewhere is stopped by the policy: tests/browser/test_policy.py
 

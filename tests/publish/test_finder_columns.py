@@ -137,7 +137,7 @@ def test_the_columns_stay_small(many: Collection) -> None:
 
 
 def test_the_script_knows_how_long_a_shelf_is() -> None:
-    script = (ROOT / "hooks" / "theme" / "look" / "finder-cards.js").read_text("utf-8")
+    script = (ROOT / "hooks" / "scripts" / "finder" / "cards.js").read_text("utf-8")
     assert f"const SHELF = {SHELF};" in script
 
 

@@ -51,7 +51,7 @@ _Planned = tuple[str, str, SheetData]
 def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
     """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder."""
     collection = site.collection
-    context = SheetContext(collection, _drawings(root))
+    context = SheetContext(collection, site.activities_of, _drawings(root))
     planned = [one for book in collection.books for one in _planned(context, book)]
     sheets = _made(planned, cache)
     return sheets + _made(list(_whole_sets(collection, sheets)), cache)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from ..activities.on_pages import PageActivity, activities_of
+from ..activities.on_pages import PageActivity
 from ..activities.work_out import WorkedOut
 from ..model.activity import Figure, Solution
 from ..model.document import Document
@@ -29,7 +29,7 @@ class ShownVersion:
 
 def body_with_activities(site: Site, page: Document[PageFields], source: str, level: int = 4) -> str:
     """The body of a page as HTML, each fenced activity worked out where it stands. ``level`` heads an activity."""
-    activities = activities_of(page, site.collection)
+    activities = site.activities_of(page)
     drawn = [draw_activity(site, found.worked, source, f"activity-{n}", level) for n, found in enumerate(activities, 1)]
     html = markdown_to_html(_with_marks(page.body, activities), source)
     for number, activity in enumerate(drawn):

@@ -9,7 +9,7 @@ from .activity import body_with_activities
 from .answers_apart import answers_apart
 from .body import sections
 from .objectives import shown
-from .screens.pages import leaves_on_screen
+from .screens.pages import slides_on_screen
 from .site import Rendered, Site
 
 _LONGEST_SHOWN = 60
@@ -49,6 +49,6 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         lasting=lasting,
         class_size=reference.limits.class_size,
         screen=screen_page(source),
-        leaves=1 + len(leaves_on_screen(site, page)),
+        slides=1 + len(slides_on_screen(site, page)),
     )
     return Rendered(source, session.title, session.summary, html + answers_apart(html, session.title), "session")

@@ -11,6 +11,9 @@ from typing import Any
 import jinja2
 from markupsafe import Markup
 
+from ..activities.memory import Memory
+from ..activities.on_pages import PageActivities, PageActivity
+from ..activities.work_out import WorkedOut
 from ..covers.shelves import Question, YearShelf, year_shelves
 from ..covers.taught import Coverage, coverage_of
 from ..model.address import (
@@ -25,7 +28,9 @@ from ..model.address import (
 )
 from ..model.collection import Collection
 from ..model.concept import Concept
+from ..model.document import Document
 from ..model.fields import year_name
+from ..model.page_fields import PageFields
 from ..model.session import Session
 from ..model.site_settings import SiteSettings
 from .inline import inline
@@ -77,6 +82,10 @@ class Site:
     """The whole site, ready to draw any page of it."""
 
     collection: Collection
+    activities: PageActivities = field(default_factory=dict)
+    """Those of every page that is drawn, worked out."""
+    memory: Memory[WorkedOut] = field(default_factory=Memory)
+    """For examples, which stand on no author's page."""
     prints: Mapping[str, Sequence[Print]] = field(default_factory=dict)
     """By source, the sheets of each page; empty where none are made."""
     settings: SiteSettings = field(default_factory=SiteSettings)
@@ -84,6 +93,10 @@ class Site:
     def address(self, target: str, here: str) -> str:
         """The full address of a source where the site's own is known, else a link to it from the page ``here``."""
         return self.settings.full_address(target) if self.settings.url else link(target, here)
+
+    def activities_of(self, page: Document[PageFields]) -> tuple[PageActivity, ...]:
+        """The activities of a page in its order, as far as they could be worked out."""
+        return self.activities[page.path]
 
     @cached_property
     def coverage(self) -> Coverage:

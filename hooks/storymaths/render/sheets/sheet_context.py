@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from hashlib import sha256
 
-from ...activities.on_pages import activities_of
+from ...activities.on_pages import PageActivity
 from ...model.activity import CastMember, Figure, Shown, Solution
 from ...model.collection import Collection
 from ...model.document import Document
@@ -47,6 +47,8 @@ class SheetContext:
     """Where sheets are made."""
 
     collection: Collection
+    activities_of: Callable[[Document[PageFields]], tuple[PageActivity, ...]]
+    """Those of a page, worked out."""
     drawings: Drawings
 
     @property
@@ -57,7 +59,7 @@ class SheetContext:
     def activities(self, page: Document[PageFields]) -> list[SheetActivity]:
         """The activities of a page that could be worked out."""
         found = []
-        for activity in activities_of(page, self.collection):
+        for activity in self.activities_of(page):
             worked = activity.worked
             if worked.kind and worked.fields and worked.solution and worked.year is not None:
                 by_year = {year: version.solution for year, version in worked.versions.items()}
@@ -69,7 +71,7 @@ class SheetContext:
     def body(self, page: Document[PageFields]) -> str:
         """The body of a page, activities left out."""
         parts, at = [], 0
-        for activity in activities_of(page, self.collection):
+        for activity in self.activities_of(page):
             parts.append(page.body[at : activity.start])
             at = activity.end
         return "\n\n".join((*parts, page.body[at:]))
