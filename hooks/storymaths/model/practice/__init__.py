@@ -6,6 +6,7 @@ from ..fields import Strict
 from .bonds import BondsPractice
 from .money import MoneyPractice
 from .position import PositionPractice
+from .sequence import SequencePractice
 from .share import SharePractice
 
 
@@ -15,4 +16,5 @@ class Practice(Strict):
     bonds: BondsPractice
     money: MoneyPractice
     position: PositionPractice
+    sequence: SequencePractice
     share: SharePractice
