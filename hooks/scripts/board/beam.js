@@ -6,7 +6,10 @@ import { part } from "../site/find.js";
 
 const MOST = 9, LEAST = 3; // degrees
 
-/** How far a beam leans for what is on its sides, in degrees, to the right. @type {(left: number, right: number) => number} */
+/**
+ * How far a beam leans for what is on its sides, in degrees, to the right.
+ * @type {(left: number, right: number) => number}
+ */
 export const tiltOf = (left, right) => {
   if (left === right) return 0;
   const lean = Math.abs((right - left) / Math.max(left, right) * MOST);

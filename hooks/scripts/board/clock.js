@@ -6,7 +6,10 @@ import { all, part } from "../site/find.js";
 /** @type {(element: HTMLElement, turn: string | number | undefined) => void} */
 const turnTo = ({ style }, turn) => style.setProperty("--turn", `${turn}deg`);
 
-/** What draws the hands; null where the board is no clock. @type {(board: HTMLElement, data: BoardData, state: State) => (() => void) | null} */
+/**
+ * What draws the hands; null where the board is no clock.
+ * @type {(board: HTMLElement, data: BoardData, state: State) => (() => void) | null}
+ */
 export const openClock = (board, data, state) => {
   if (data.layout !== "clock") return null;
   const field = part(board, ".field", HTMLElement);

@@ -17,7 +17,10 @@ const lift = (board, piece) => {
   return shade;
 };
 
-/** On a clock, where places are small, the nearest that takes the piece. @type {(clock: HTMLElement, event: PointerEvent, sort: string) => HTMLElement | null} */
+/**
+ * On a clock, where places are small, the nearest that takes the piece.
+ * @type {(clock: HTMLElement, event: PointerEvent, sort: string) => HTMLElement | null}
+ */
 const nearestOn = (clock, event, sort) => {
   const face = clock.getBoundingClientRect();
   const x = event.clientX - (face.x + face.width / 2), y = event.clientY - (face.y + face.height / 2);
@@ -32,7 +35,10 @@ const nearestOn = (clock, event, sort) => {
   return taking.sort((a, b) => away(a) - away(b))[0] ?? null;
 };
 
-/** The place below the pointer. @type {(board: HTMLElement, event: PointerEvent, sort: string) => HTMLElement | null} */
+/**
+ * The place below the pointer.
+ * @type {(board: HTMLElement, event: PointerEvent, sort: string) => HTMLElement | null}
+ */
 const under = (board, event, sort) => {
   const [clock] = all(board, ".clock-face", HTMLElement);
   if (clock) return nearestOn(clock, event, sort);

@@ -36,7 +36,10 @@ const placeBox = (place) => {
   return { box, stands, put };
 };
 
-/** Lays the board out; what it gives draws what stands where. @type {(board: HTMLElement, data: BoardData, state: State) => () => void} */
+/**
+ * Lays the board out; what it gives draws what stands where.
+ * @type {(board: HTMLElement, data: BoardData, state: State) => () => void}
+ */
 export const layOut = (board, data, state) => {
   if (data.says) board.append(element("p", "board-says child", data.says));
   const tray = element("div", "tray"), spare = element("div", "stands"), field = element("div", `field field-${data.layout}`);

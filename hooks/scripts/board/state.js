@@ -49,7 +49,10 @@ export const openState = (data, kept, keep) => {
   };
   /** @type {(id: string) => string | null} */
   const whereIs = (id) => data.places.find((one) => now[one.id].includes(id))?.id ?? null;
-  /** Whether a piece may stand in a place. One place may hand over what it holds when it is full. @type {(id: string, to: string) => boolean} */
+  /**
+   * Whether a piece may stand in a place. One place may hand over what it holds when it is full.
+   * @type {(id: string, to: string) => boolean}
+   */
   const fits = (id, to) => !place(to).takes || place(to).takes === piece(id).sort;
 
   /** @type {(id: string, start: string | null, to: string | null) => boolean} */

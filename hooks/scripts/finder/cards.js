@@ -12,7 +12,6 @@ import { cutAt } from "./words.js";
 const SHELF = 25; // as in hooks/storymaths/publish/finder_words.py
 const SVG = "http://www.w3.org/2000/svg";
 const ROOF = "M6 24 24 8 42 24V42H29V30H19V42H6Z";
-const CARDS = { book: "book-card", session: "step-card", home: "home-card" };
 /** @type {WeakMap<Element, () => void>} */
 const late = new WeakMap();
 
@@ -24,17 +23,18 @@ const inSight = new IntersectionObserver((entries) => {
   }
 }, { rootMargin: "200px" });
 
-/** @type {(idea: Idea) => Element} */
+/** @type {(idea: Idea) => Element | ""} */
 const sign = (idea) => {
-  if (idea.kind === "book") {
+  if (idea.card === "book-card") {
     const cover = element("img", "cover");
     return Object.assign(cover, { src: at(idea.cover), alt: "", width: 180, height: 240, loading: "lazy" });
   }
-  if (idea.kind === "session") {
+  if (idea.card === "step-card") {
     const step = element("span", "step-number", String(idea.step));
     step.setAttribute("aria-hidden", "true");
     return step;
   }
+  if (idea.card === "text-card") return "";
   const roof = document.createElementNS(SVG, "svg"), path = document.createElementNS(SVG, "path");
   roof.setAttribute("class", "roof");
   roof.setAttribute("viewBox", "0 0 48 48");
@@ -50,7 +50,7 @@ const withMarks = (pieces) => pieces.map(([text, isMark]) => (isMark ? element("
 /** @type {(idea: Idea, words: string[]) => HTMLElement} */
 const heading = (idea, words) => {
   const line = element("h2"), to = link(at(idea.address), "");
-  if (idea.kind === "session") to.append(element("span", "only-heard", `Session ${idea.step}: `));
+  if (idea.card === "step-card") to.append(element("span", "only-heard", `Session ${idea.step}: `));
   to.append(...(words.length ? withMarks(cutAt(idea.title, words).pieces) : [idea.title]));
   line.append(to);
   return line;
@@ -61,8 +61,8 @@ const facts = (data, idea) => {
   const line = element("p", "facts"), year = element("span", `year year-${idea.year}`);
   const mark = document.querySelector(`.finder-index .year-${idea.year} .mark`);
   if (mark) year.append(mark.cloneNode(true));
-  year.append(data.columns.years[idea.year]);
-  line.append(year);
+  year.append(data.columns.years[idea.year] ?? "");
+  if (idea.year >= 0) line.append(year);
   if (idea.minutes) line.append(element("span", "", `${idea.minutes} minutes`));
   return line;
 };
@@ -95,11 +95,11 @@ const whyLine = (reasons, hit) => {
  * @type {(data: Data, row: number, reasons: string[], words: string[], hit?: Hit) => HTMLElement}
  */
 export const drawCard = (data, row, reasons, words, hit) => {
-  const idea = data.ideas[row], item = element("li", `card ${CARDS[idea.kind]}`);
+  const idea = data.ideas[row], item = element("li", `card ${idea.card}`);
   const box = element("div"), [summary, sum] = summaryLine(idea), [why, quote] = whyLine(reasons, hit);
   box.append(heading(idea, words));
-  if (idea.kind !== "book") {
-    const of = element("p", "of", idea.kind === "session" ? "from " : "at home with ");
+  if (idea.of) {
+    const of = element("p", "of", `${idea.of} `);
     of.append(element("em", "", data.ideas[idea.book].title));
     box.append(of);
   }
@@ -107,7 +107,7 @@ export const drawCard = (data, row, reasons, words, hit) => {
   if (why.textContent) box.append(why);
   const foot = element("div", "card-foot");
   foot.append(facts(data, idea));
-  if (idea.kind !== "book") foot.append(planButton(nameOf(idea.address), idea.title));
+  if (idea.planned) foot.append(planButton(nameOf(idea.address), idea.title));
   box.append(foot);
   item.append(sign(idea), box);
   late.set(item, () => { sum(); quote(); });

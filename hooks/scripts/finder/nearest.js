@@ -53,7 +53,10 @@ export const nearest = (data, state, scores, counted, actions) => {
   };
 };
 
-/** A line that leads to the pages of concepts the words name, or null. @type {(data: Data, q: string) => HTMLElement | null} */
+/**
+ * A line that leads to the pages of concepts the words name, or null.
+ * @type {(data: Data, q: string) => HTMLElement | null}
+ */
 export const drawPagesToo = (data, q) => {
   const asked = wordsOf(q);
   if (!asked.length || q.length < 3) return null;

@@ -4,7 +4,6 @@
 /** @import { Hit } from "./text.js" */
 import { distance, standsIn, wordsOf } from "./words.js";
 
-const VERBS = { session: "teaches", home: "practises", book: "shows" };
 const IN_TITLE = 3000, IN_NAMES = 2000, IN_TEXT = 1000;
 /** @type {WeakMap<Data, { title: string, all: string }[]>} */
 const known = new WeakMap();
@@ -83,7 +82,7 @@ export const reasons = (data, idea, state, scores) => {
   const told = [];
   const concepts = conceptsMet(data, idea, chosenOf(data, state, "concept"));
   const names = concepts.slice(0, 3).map((concept) => data.columns.concepts[concept][1].toLowerCase());
-  if (names.length) told.push(`${VERBS[idea.kind]} ${names.join(", ")}`);
+  if (names.length) told.push(`${idea.verb} ${names.join(", ")}`);
   for (const value of state.order) {
     const { name, words } = data.values[value];
     if (name === "concept" || name === "kind" || name === "book" || !has(data, idea.row, value)) continue;

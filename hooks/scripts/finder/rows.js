@@ -1,11 +1,14 @@
 /* Unpacks the finder’s columns into plain arrays: what each idea is, and which values of which facets it has, by number. */
 
 /**
- * @typedef {"session" | "home" | "book"} Kind
+ * @typedef {"book-card" | "step-card" | "home-card" | "text-card"} Card with a cover, a number, a roof, or words alone
+ * @typedef {[letter: string, key: string, words: string, verb: string, card: Card, of: string, planned: 0 | 1]} Kind
+ *   of page: `of` leads over to the title of its book, `verb` to its concepts; `planned` if a plan takes it
  * @typedef {{
  *   strands: [id: string, name: string][],
  *   concepts: [id: string, name: string, strand: number, under: number][],
  *   themes: [id: string, name: string][],
+ *   kinds: Kind[],
  *   years: string[],
  *   books: { id: string, cover: string, folder: Record<number, string> },
  *   rows: {
@@ -18,9 +21,9 @@
  *   bend?: number, strand?: number, depth?: number, whole?: boolean,
  * }} Value of a facet, which `name` names
  * @typedef {{
- *   row: number, kind: Kind, year: number, book: number, title: string, minutes: number, concepts: number[],
+ *   row: number, verb: string, card: Card, of: string, planned: boolean, year: number, book: number, title: string, minutes: number, concepts: number[],
  *   address: string, step: number, cover: string,
- * }} Idea `book` is the row of its book
+ * }} Idea `book` is the row of its book; `year` is -1 for none
  * @typedef {{
  *   columns: Columns, values: Value[], number: Map<string, number>, ideas: Idea[], line: number[][],
  *   first: Uint32Array, has: Uint32Array,
@@ -32,8 +35,6 @@ export const FACETS = [
   ["year", "Year"], ["concept", "Concept"], ["kind", "Kind"], ["minutes", "Minutes"], ["print", "Printing"],
   ["things", "Things needed"], ["theme", "Theme"], ["book", "Book"],
 ];
-/** @type {[letter: string, key: Kind, words: string][]} */
-const KINDS = [["s", "session", "Sessions"], ["h", "home", "Home activities"], ["b", "book", "Books"]];
 /** @type {[most: number, words: string][]} */
 const SPANS = [[15, "up to 15"], [30, "16 to 30"], [45, "31 to 45"], [60, "46 to 60"], [Infinity, "more than 60"]];
 
@@ -66,7 +67,7 @@ const readValues = (columns) => {
     add("concept", `strand-${id}`, words, { strand, whole: true });
     addConcepts(strand, -1, 0);
   });
-  KINDS.forEach(([, key, words]) => add("kind", key, words));
+  columns.kinds.forEach(([, key, words]) => add("kind", key, words));
   SPANS.forEach(([most, words]) => add("minutes", most === Infinity ? "more" : most, words));
   add("print", "nothing", "Nothing to print");
   add("print", "something", "Something to print");
@@ -110,13 +111,15 @@ export const read = (columns) => {
     let session = 0;
     add("book", id, titles[bookRow]);
     for (const last = row + rows.book[book]; row < last; row += 1) {
-      const [, kind] = KINDS.find(([letter]) => letter === rows.kind[row]) ?? KINDS[0];
+      const own = columns.kinds.find(([letter]) => letter === rows.kind[row]) ?? columns.kinds[0];
+      const [, kind, , verb, card, of, planned] = own;
       /** @type {(value: number) => void} */
       const give = (value) => {
         if (seen[value] !== row) { seen[value] = row; has.push(value); }
       };
-      const year = Number(rows.year[row]), also = Number.parseInt(rows.also.slice(row * 2, row * 2 + 2), 16);
-      give(numberOf("year", year));
+      const year = rows.year[row] === "-" ? -1 : Number(rows.year[row]);
+      const also = Number.parseInt(rows.also.slice(row * 2, row * 2 + 2), 16);
+      if (year >= 0) give(numberOf("year", year));
       for (let bend = 0; bend < 7; bend += 1) if (also >> bend & 1) give(numberOf("year", `b${bend}`));
       for (const concept of concepts[row]) line[concept].forEach(give);
       give(numberOf("kind", kind));
@@ -130,12 +133,13 @@ export const read = (columns) => {
       give(numberOf("book", id));
       first.push(has.length);
       const file = files[row];
-      if (kind === "session") session += 1;
+      if (card === "step-card") session += 1;
       ideas.push({
-        row, kind, year, book: bookRow, title: titles[row], minutes: Number(minutes[row]), concepts: concepts[row],
+        row, verb, card, of, planned: planned === 1, year, book: bookRow, title: titles[row],
+        minutes: Number(minutes[row]), concepts: concepts[row],
         address: file.startsWith("/") ? `${file.slice(1)}.html` : `${folder}/${file}.html`,
-        step: kind === "session" ? session : 0,
-        cover: kind === "book" ? `${folder}/${covers[book]}` : "",
+        step: card === "step-card" ? session : 0,
+        cover: card === "book-card" ? `${folder}/${covers[book]}` : "",
       });
     }
   });

@@ -5,7 +5,10 @@
 /** @type {(q: string) => string[]} */
 export const wordsOf = (q) => q.toLowerCase().split(/\s+/).filter(Boolean);
 
-/** Whether a word begins somewhere in text that is in small letters. @type {(lower: string, word: string) => boolean} */
+/**
+ * Whether a word begins somewhere in text that is in small letters.
+ * @type {(lower: string, word: string) => boolean}
+ */
 export const standsIn = (lower, word) => {
   for (let at = lower.indexOf(word); at >= 0; at = lower.indexOf(word, at + 1)) {
     if (at === 0 || !/[\p{L}\p{N}]/u.test(lower[at - 1])) return true;
@@ -23,14 +26,20 @@ export const cutAt = (text, words) => {
   return { at: text.search(pattern), pieces: text.split(pattern).map((part, n) => [part, n % 2 === 1]) };
 };
 
-/** Some words either side of the first match, with every match marked. @type {(text: string, words: string[]) => Pieces} */
+/**
+ * Some words either side of the first match, with every match marked.
+ * @type {(text: string, words: string[]) => Pieces}
+ */
 export const excerpt = (text, words) => {
   const at = Math.max(0, cutAt(text, words).at);
   const from = at < 60 ? 0 : text.lastIndexOf(" ", at - 40) + 1, to = text.indexOf(" ", at + 100);
   return cutAt(text.slice(from, to < 0 ? undefined : to), words).pieces;
 };
 
-/** How many letters must change, come or go to make one word of the other. @type {(one: string, two: string) => number} */
+/**
+ * How many letters must change, come or go to make one word of the other.
+ * @type {(one: string, two: string) => number}
+ */
 export const distance = (one, two) => {
   if (Math.abs(one.length - two.length) > 2) return 9;
   let row = Array.from({ length: two.length + 1 }, (_, n) => n);

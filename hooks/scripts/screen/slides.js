@@ -15,7 +15,10 @@ const FORWARD = new Set(["PageDown", "ArrowRight", " "]), BACKWARD = new Set(["P
 /** @type {(slide: HTMLElement) => string} */
 const titleOf = (slide) => slide.querySelector("h2")?.textContent ?? "";
 
-/** Turns by keys; those that move between controls stay theirs. @type {(turn: (to: number) => void, now: () => number, last: number) => void} */
+/**
+ * Turns by keys; those that move between controls stay theirs.
+ * @type {(turn: (to: number) => void, now: () => number, last: number) => void}
+ */
 const turnByKeys = (turn, now, last) => document.addEventListener("keydown", (event) => {
   if (event.ctrlKey || event.altKey || event.metaKey || event.defaultPrevented) return;
   const control = around(event, "button, select, input, a, summary, [tabindex]:not(main)");
@@ -43,7 +46,10 @@ const turnBySwipes = (screen, turnBy) => {
   });
 };
 
-/** The slides of a screen; null where it has none. @type {(screen: HTMLElement, memory: Memory, say: Say) => Slides | null} */
+/**
+ * The slides of a screen; null where it has none.
+ * @type {(screen: HTMLElement, memory: Memory, say: Say) => Slides | null}
+ */
 export const openSlides = (screen, memory, say) => {
   const slides = all(screen, ".slide", HTMLElement), last = slides.length - 1;
   if (!slides.length) return null;

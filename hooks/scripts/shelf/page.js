@@ -33,7 +33,10 @@ const chooser = (questions) => {
   return [line, choice];
 };
 
-/** A box to find a book in; what is ticked stays in sight. @type {(boxes: Map<HTMLElement, HTMLInputElement>) => HTMLElement} */
+/**
+ * A box to find a book in; what is ticked stays in sight.
+ * @type {(boxes: Map<HTMLElement, HTMLInputElement>) => HTMLElement}
+ */
 const narrow = (boxes) => {
   const line = element("p", "shelf-line"), label = element("label", "", "Find a book"), box = element("input");
   label.htmlFor = box.id = "shelf-find";

@@ -14,7 +14,10 @@ export const part = (within, selector, kind) => {
 export const all = (within, selector, kind) => (
   [...within.querySelectorAll(selector)].flatMap((one) => (one instanceof kind ? [one] : [])));
 
-/** The nearest element around where an event happened. @type {(event: Event, selector: string) => HTMLElement | null} */
+/**
+ * The nearest element around where an event happened.
+ * @type {(event: Event, selector: string) => HTMLElement | null}
+ */
 export const around = (event, selector) => {
   const found = event.target instanceof Element ? event.target.closest(selector) : null;
   return found instanceof HTMLElement ? found : null;

@@ -36,7 +36,10 @@ export const add = (name) => keep([...ideas(), name]);
 /** @type {(name: string) => void} */
 export const remove = (name) => keep(ideas().filter((other) => other !== name));
 
-/** The name a plan keeps a page under: its address from the root, without the ending. @type {(address: string) => string} */
+/**
+ * The name a plan keeps a page under: its address from the root, without the ending.
+ * @type {(address: string) => string}
+ */
 export const nameOf = (address) => {
   const path = decodeURI(new URL(address, root).pathname);
   return path.slice(decodeURI(root.pathname).length).replace(/\.html$/, "");

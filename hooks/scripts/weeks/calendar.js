@@ -18,11 +18,17 @@ const LONGEST_LINE = 75; // octets, its end not counted: section 3.1
 const inOctets = (words) => encodeURIComponent(words)
   .replace(/%(..)|./g, (sign, octet) => (octet ? octet.toLowerCase() : sign.charCodeAt(0).toString(16)));
 
-/** A TEXT value: its own signs escaped, what cannot be printed left out (section 3.3.11). @type {(words: string) => string} */
+/**
+ * A TEXT value: its own signs escaped, what cannot be printed left out (section 3.3.11).
+ * @type {(words: string) => string}
+ */
 export const textOf = (words) => words.replaceAll("\r\n", "\n").replace(/[\x00-\x08\x0b-\x1f\x7f]/g, "")
   .replace(/[\\;,]/g, "\\$&").replaceAll("\n", "\\n");
 
-/** A content line with its end, folded where it has too many octets and never within a character. @type {(line: string) => string} */
+/**
+ * A content line with its end, folded where it has too many octets and never within a character.
+ * @type {(line: string) => string}
+ */
 export const fold = (line) => {
   let folded = "", used = 0;
   for (const character of line) {
@@ -41,7 +47,10 @@ export const fold = (line) => {
 export const slug = (words) => words.normalize("NFKD").replace(/[^\x00-\x7f]/g, "").toLowerCase()
   .replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "");
 
-/** A class in a few plain letters: in figures where letters alone would make two classes one. @type {(ofClass: string) => string} */
+/**
+ * A class in a few plain letters: in figures where letters alone would make two classes one.
+ * @type {(ofClass: string) => string}
+ */
 const classId = (ofClass) => {
   const plain = slug(ofClass);
   return plain === ofClass.toLowerCase().replaceAll(" ", "-") ? plain : `c-${inOctets(ofClass)}`;

@@ -12,7 +12,10 @@
  * }} SeriesData as hooks/storymaths/weeks/lessons.py gives it
  */
 
-/** Steps in runs, each as long as the minutes allow before the next begins. @type {(steps: Step[], minutes: number) => Step[][]} */
+/**
+ * Steps in runs, each as long as the minutes allow before the next begins.
+ * @type {(steps: Step[], minutes: number) => Step[][]}
+ */
 const filled = (steps, minutes) => {
   /** @type {Step[]} */
   let run = [];

@@ -5,7 +5,10 @@ import { stepsInWords, taught, weekIn } from "./words.js";
 
 const HEADINGS = "Week,Date,Day,Book,Session,Title,Part,Parts,Minutes,Reads,Steps,Class".split(",");
 
-/** A cell: never a formula (OWASP, CSV Injection), and quoted where it must be. @type {(value: string | number) => string} */
+/**
+ * A cell: never a formula (OWASP, CSV Injection), and quoted where it must be.
+ * @type {(value: string | number) => string}
+ */
 export const cell = (value) => {
   const words = String(value), plain = /^[=+\-@\t\r\n＝＋－＠]/.test(words) ? `'${words}` : words;
   return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;

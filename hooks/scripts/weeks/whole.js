@@ -7,7 +7,10 @@ import { layLessons } from "./plan.js";
 import { asCsv } from "./table.js";
 import { cut, nameOf, rowsOf, sentences, stepsInWords } from "./words.js";
 
-/** Lessons are named by their places in the series. @param {SeriesData} data @param {Asked} asked @param {boolean} dated */
+/**
+ * Lessons are named by their places in the series.
+ * @param {SeriesData} data @param {Asked} asked @param {boolean} dated
+ */
 export const wholePlan = (data, asked, dated) => {
   const lessons = lessonsOf(data), plan = layLessons(lessons, asked);
   /** @type {(part: Part | null) => object | null} */

@@ -16,7 +16,10 @@ export const taught = (plan) => plan.days.flatMap(({ day, part }) => (part ? [{ 
 /** The number of a day's week, 1 for that of the first day. @type {(plan: Plan, day: number) => number} */
 export const weekIn = (plan, day) => weekOf(day) - weekOf(plan.days[0].day) + 1;
 
-/** Books with weekends inside them: the title, and how many. @type {(plan: Plan) => [title: string, weekends: number][]} */
+/**
+ * Books with weekends inside them: the title, and how many.
+ * @type {(plan: Plan) => [title: string, weekends: number][]}
+ */
 export const cut = (plan) => {
   /** @type {Map<string, { title: string, first: number, last: number }>} */
   const books = new Map();

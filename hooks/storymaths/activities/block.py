@@ -123,10 +123,10 @@ def _task_unknown(kind: Kind[Any], raw: Mapping[str, Any], locator: YamlLocator)
     """A task that is named and that the kind does not set."""
     tasks = [schema.task_name for schema in kind.tasks]
     wanted = raw.get(kind.told_by)
-    if wanted is None or wanted in tasks:
+    if kind.told_by not in raw or wanted in tasks:
         return None
-    given = str(wanted)[:40]
-    message = f'"{given}" cannot stand after "{kind.told_by}:".{did_you_mean(given, tasks)}'
+    given = "nothing" if wanted is None else f'"{str(wanted)[:40]}"'
+    message = f'{given} cannot stand after "{kind.told_by}:".{did_you_mean(str(wanted), tasks)}'
     return BROKEN.problem(locator.place((kind.told_by,)), message, f"use one of {', '.join(tasks)}.")
 
 

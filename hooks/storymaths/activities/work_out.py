@@ -86,7 +86,7 @@ def _work_out(asked: ActivityInput) -> WorkedOut:
         return WorkedOut(None, None, None, None, {}, tuple(sorted(block)))
     kind, fields, reference = block.kind, block.fields, asked.reference
     limits = reference.years[asked.year if fields.year is None else fields.year]
-    context = build_context(fields, asked.book, asked.folder, limits, reference.limits.activity)
+    context = build_context(fields, asked.book, asked.folder, limits, reference)
     if isinstance(context, list):
         problems = sorted(as_problem(error, block) for error in context)
         return WorkedOut(kind, fields, None, None, {}, tuple(problems), block.raw)

@@ -20,7 +20,11 @@ class NoSuchBook(Exception):
 
 def starters() -> dict[str, tuple[str, Starter]]:
     """The kinds an author can start, by name: what a page of the kind is called, and what it starts with."""
-    return {kind.name: (kind.names.one, kind.starter) for kind in PAGE_KINDS if not isinstance(kind.starter, NotListed)}
+    return {
+        kind.name: (kind.names.one, kind.starter)
+        for kind in PAGE_KINDS.values()
+        if not isinstance(kind.starter, NotListed)
+    }
 
 
 def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -> list[Path]:

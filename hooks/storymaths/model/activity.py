@@ -12,6 +12,7 @@ from typing_extensions import TypeVar
 from .book import FactAbout, FactValue
 from .demands import Demands
 from .figures import FigureData
+from .money import Currency
 from .plain import as_plain_mapping
 from .reference import ActivityCaps
 from .year import YearLimits
@@ -35,12 +36,13 @@ class CastMember:
 
 @dataclass(frozen=True, slots=True)
 class Context:
-    """What an activity is played with: who, what their facts mean, in which year, within which caps."""
+    """What an activity is played with: who, what their facts mean, in which year, within which caps, and whose money."""
 
     characters: tuple[CastMember, ...]
     facts: Mapping[str, FactAbout]
     year: YearLimits
     caps: ActivityCaps
+    money: Currency
 
 
 @dataclass(frozen=True, slots=True)

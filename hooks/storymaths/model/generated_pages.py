@@ -26,7 +26,7 @@ from .year import YearLimits
 
 
 @dataclass(frozen=True, slots=True)
-class OneOfItsKind:
+class SinglePage:
     """A page there is one of, by its name in ``LISTS``."""
 
     name: str
@@ -62,7 +62,7 @@ class CodedObjective:
 
 
 Subject = (
-    OneOfItsKind | ClassScreen | ForGovernors | YearCovered | CodedObjective | Concept | Theme | YearLimits | Framework
+    SinglePage | ClassScreen | ForGovernors | YearCovered | CodedObjective | Concept | Theme | YearLimits | Framework
 )
 
 
@@ -79,7 +79,7 @@ def generated_pages(
 ) -> Iterator[GeneratedPage]:
     """Every page the build makes."""
     for name, source in LISTS.items():
-        yield GeneratedPage(source, OneOfItsKind(name))
+        yield GeneratedPage(source, SinglePage(name))
     for page in series:
         yield GeneratedPage(governors_page(page.source), ForGovernors(page))
     for session in sessions:

@@ -12,6 +12,7 @@ from .fields import Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
 from .material import Caution, Material
+from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
@@ -91,6 +92,7 @@ class Reference:
     limits: Limits
     imprint: Imprint
     site: SiteSettings
+    money: Currency
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]
@@ -101,7 +103,9 @@ class Reference:
     @cached_property
     def fingerprint(self) -> str:
         """Equal for two readings of ``site_data/`` that hold the same, and for no others."""
-        return sha256(repr(self).encode()).hexdigest()
+        # What a year practises hangs on it privately, where its own form does not show it.
+        practice = [year.practice for year in self.years.values()]
+        return sha256(repr((self, practice)).encode()).hexdigest()
 
     @cached_property
     def objectives_of(self) -> Mapping[tuple[str, int], tuple[Objective, ...]]:

@@ -14,6 +14,7 @@ from ..model.fields import Strict, Text, year_name
 from ..model.holiday import BankHolidays
 from ..model.imprint import Imprint, Iri
 from ..model.material import Caution, Material
+from ..model.money import Currency
 from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.practice import Practice
@@ -183,6 +184,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     limits = reader.read("limits.yaml", Limits)
     imprint = reader.read("imprint.yaml", Imprint)
     site = reader.read("site.yaml", SiteFile)
+    money = reader.read("money.yaml", Currency)
     moved = reader.read("moved.yaml", MovedFile)
     tasks = reader.read("tasks.yaml", TaskYears)
     practice = reader.practice()
@@ -190,7 +192,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
         tasks and years and concepts and themes and words and materials and cautions and bank and limits
-        and imprint and site and moved
+        and imprint and site and money and moved
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
@@ -207,6 +209,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         limits=limits,
         imprint=imprint,
         site=site.settings(),
+        money=money,
         moved={page.was: page for page in moved.moved},
         moved_places={
             page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)

@@ -24,14 +24,14 @@ def finder_columns(site: Site) -> Columns:
     """The columns, ready for JSON. Their form is the finder's own affair and may change; `open_data` is for others.
 
     Names stand once, in lists. ``kinds`` are the kinds of page, ``[letter, name, words, verb, card, before the title of
-    its book, 1 if a plan takes it]`` each. ``rows`` holds a column for each property, an entry for each idea in the order of
-    ``ideas``: one letter or digit each for ``kind``, ``year`` and ``things`` (1 nothing to print, 2 only kitchen
-    things, added; a dash for what is nothing to do), two hexadecimal digits for ``also`` (a bit for each year it bends to), and
-    text between newlines or commas for the rest. ``book`` counts the ideas of each book, the book among them. A
-    session lists only the themes its book does not have.
+    its book, 1 if a plan takes it]`` each. ``rows`` holds a column for each property, an entry for each idea in the
+    order of ``ideas``: one letter or digit each for ``kind``, ``year`` (a dash for none) and ``things`` (1 nothing to
+    print, 2 only kitchen things, added; a dash for what is nothing to do), two hexadecimal digits for ``also`` (a bit
+    for each year it bends to), and text between newlines or commas for the rest. ``book`` counts the ideas of each
+    book, the book among them. A page lists only the themes its book does not have.
     """
     reference, found = site.collection.reference, list(ideas(site.collection))
-    books = [(book, page) for book, page in site.collection.books.items()]
+    books = site.collection.books
     strands, concepts = list(reference.strands), list(reference.concepts)
     return {
         "strands": [[strand.id, strand.name] for strand in reference.strands.values()],
@@ -46,10 +46,12 @@ def finder_columns(site: Site) -> Columns:
         ],
         "years": [year_name(year) for year in YEARS],
         "books": {
-            "id": "\n".join(book for book, _ in books),
-            "cover": "\n".join(page.fields.cover.picture for _, page in books),
+            "id": "\n".join(books),
+            "cover": "\n".join(page.fields.cover.picture for page in books.values()),
             "folder": {
-                n: folder for n, (book, page) in enumerate(books) if (folder := dirname(page.source)) != f"books/{book}"
+                n: folder
+                for n, (book, page) in enumerate(books.items())
+                if (folder := dirname(page.source)) != f"books/{book}"
             },
         },
         "rows": _rows(found, site.collection),
@@ -88,7 +90,7 @@ def _rows(found: Sequence[Idea], collection: Collection) -> Columns:
         "kind": "".join(idea.letter for idea in found),
         "file": "\n".join(_file(idea, folders[idea.book]) for idea in found),
         "title": "\n".join(" ".join(idea.fields.title.split()) for idea in found),
-        "year": "".join("0" if idea.fields.best_year is None else str(idea.fields.best_year) for idea in found),
+        "year": "".join("-" if idea.fields.best_year is None else str(idea.fields.best_year) for idea in found),
         "also": "".join(f"{sum(1 << year for year in idea.fields.other_years):02x}" for idea in found),
         "minutes": ",".join(str(idea.planned.minutes) if idea.planned else "" for idea in found),
         "concepts": ",".join(" ".join(str(number[name]) for name in idea.page.concepts) for idea in found),

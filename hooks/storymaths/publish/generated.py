@@ -11,7 +11,7 @@ from ..model.generated_pages import (
     ClassScreen,
     CodedObjective,
     ForGovernors,
-    OneOfItsKind,
+    SinglePage,
     Subject,
     YearCovered,
 )
@@ -61,7 +61,7 @@ def generated(site: Site) -> Mapping[str, Callable[[], Rendered]]:
 
 def _draw(site: Site, about: Subject) -> Rendered:
     match about:
-        case OneOfItsKind(name):
+        case SinglePage(name):
             return _ONE_OF_EACH[name](site)
         case ClassScreen(session):
             return draw_screen(site, session)

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from ..model.address import html_of
+from ..model.book import Book
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.page_fields import PageFields
@@ -54,16 +55,21 @@ class Idea:
 
 def kinds_found() -> list[tuple[Row, InFinder[PageFields]]]:
     """The kinds the finder leads to: those of pages with a book, then the books themselves."""
-    listed = [(kind, kind.finder) for kind in PAGE_KINDS if not isinstance(kind.finder, NotListed)]
-    return sorted(listed, key=lambda pair: pair[1].card == "book-card")
+    return sorted(_listed(), key=lambda pair: pair[0].schema is Book)
 
 
 def ideas(collection: Collection) -> Iterator[Idea]:
     """Every idea: book by book, first the book itself, then its pages kind by kind in the order of the table."""
-    listed = [(kind, kind.finder) for kind in PAGE_KINDS if not isinstance(kind.finder, NotListed)]
+    listed = sorted(_listed(), key=lambda pair: pair[0].schema is not Book)
     for book in collection.books:
         for kind, part in listed:
             yield from _of_kind(kind, part, book, collection)
+
+
+def _listed() -> Iterator[tuple[Row, InFinder[PageFields]]]:
+    for kind in PAGE_KINDS.values():
+        if not isinstance(kind.finder, NotListed):
+            yield kind, kind.finder
 
 
 def _of_kind(kind: PageKind[F], part: InFinder[F], book: str, collection: Collection) -> Iterator[Idea]:

@@ -15,7 +15,7 @@ Fits = Callable[[Document[PageFields]], bool]
 
 def on_front(site: Site, here: str) -> Iterator[DrawnSection]:
     """The sections of the front page."""
-    for kind in PAGE_KINDS:
+    for kind in PAGE_KINDS.values():
         yield from _drawn(kind, kind.front, site, here, None, lambda page: True)
 
 
@@ -56,7 +56,7 @@ def serves(page: Document[PageFields], year: int) -> bool:
 
 
 def _on_ideas() -> list[tuple[Row, OnIdeaPages[PageFields]]]:
-    return [(kind, kind.idea_pages) for kind in PAGE_KINDS if not isinstance(kind.idea_pages, NotListed)]
+    return [(kind, kind.idea_pages) for kind in PAGE_KINDS.values() if not isinstance(kind.idea_pages, NotListed)]
 
 
 def _drawn(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import assert_never
 
 from ...model.concept import Concept, Theme
-from ...model.generated_pages import ClassScreen, CodedObjective, ForGovernors, OneOfItsKind, Subject, YearCovered
+from ...model.generated_pages import ClassScreen, CodedObjective, ForGovernors, SinglePage, Subject, YearCovered
 from ...model.objective import Framework
 from ...model.year import YearLimits
 from ...render.inline import plain
@@ -28,7 +28,7 @@ def describe_web_page(page: Rendered, site: Site, at: At) -> Node:
 def _gathering(name: str, page: Rendered, site: Site, at: At) -> Node:
     parts = [
         {"@type": kind.linked_data.type, "@id": at(document.source), "name": plain(document.fields.title)}
-        for kind in PAGE_KINDS
+        for kind in PAGE_KINDS.values()
         if name in kind.linked_data.lists
         for document in site.collection.of_kind(kind.schema)
     ]
@@ -63,10 +63,10 @@ def _downloads(page: Rendered, site: Site, at: At) -> Node:
     }
 
 
-def _one_of_its_kind(name: str, page: Rendered, site: Site, at: At) -> Node:
+def _single(name: str, page: Rendered, site: Site, at: At) -> Node:
     if name in _SETS:
         return _set(page, site, at)
-    if any(name in kind.linked_data.lists for kind in PAGE_KINDS):
+    if any(name in kind.linked_data.lists for kind in PAGE_KINDS.values()):
         return _gathering(name, page, site, at)
     return _downloads(page, site, at) if name == "open-data" else describe_web_page(page, site, at)
 
@@ -85,8 +85,8 @@ def describe_generated(about: Subject, page: Rendered, site: Site, at: At) -> No
         case CodedObjective(framework, objective):
             term = objective_term(framework, objective, at)
             return term | {"url": term["@id"]}  # its name says it all
-        case OneOfItsKind(name):
-            return _one_of_its_kind(name, page, site, at)
+        case SinglePage(name):
+            return _single(name, page, site, at)
         case ClassScreen() | ForGovernors() | YearCovered():
             return describe_web_page(page, site, at)
         case _:

@@ -1,8 +1,8 @@
 """The public catalogue: every page that its kind lists there, in a documented form others may build on.
 
-``catalogue.schema.json`` beside this file says what each part means, and each kind's ``catalogue.json`` what it is of its
-pages. A part added makes the second number of ``FORMAT``
-one more; a part that goes, or means something else, makes the first one more.
+``catalogue.schema.json`` beside this file says what each part means, and ``catalogue.json`` in the folder of a kind
+of page what its records hold. A part added makes the second number of ``FORMAT`` one more; a part that goes, or means
+something else, makes the first one more.
 """
 
 from __future__ import annotations
@@ -88,7 +88,7 @@ def kinds_by_themselves() -> list[tuple[Row, InCatalogue[PageFields]]]:
 
 
 def _kinds() -> list[tuple[Row, InCatalogue[PageFields]]]:
-    return [(kind, kind.catalogue) for kind in PAGE_KINDS if not isinstance(kind.catalogue, NotListed)]
+    return [(kind, kind.catalogue) for kind in PAGE_KINDS.values() if not isinstance(kind.catalogue, NotListed)]
 
 
 def told_of() -> str:

@@ -21,7 +21,9 @@ _ATOM = "http://www.w3.org/2005/Atom"
 
 def entries(site: Site) -> list[tuple[str, FeedEntry]]:
     """What the feed tells of, newest first, then by address: each with the source of its page."""
-    found = sorted((entry for kind in PAGE_KINDS for entry in _of_kind(kind, site)), key=lambda entry: entry[0])
+    found = sorted(
+        (entry for kind in PAGE_KINDS.values() for entry in _of_kind(kind, site)), key=lambda entry: entry[0]
+    )
     return sorted(found, key=lambda entry: entry[1].updated, reverse=True)[:NEWEST]
 
 
@@ -54,7 +56,7 @@ def feed(site: Site) -> str:
 
 def told_of() -> str:
     """The kinds of page the feed tells of, in words."""
-    return listed([kind.names.many for kind in PAGE_KINDS if not isinstance(kind.feed, NotListed)])
+    return listed([kind.names.many for kind in PAGE_KINDS.values() if not isinstance(kind.feed, NotListed)])
 
 
 def _write(into: Element, source: str, entry: FeedEntry, site: Site, ids: StableIds) -> None:

@@ -186,6 +186,7 @@ class PageKind(Generic[F]):
     draw: Callable[[Site, Document[F]], Rendered]
     finder: InFinder[F] | NotListed
     plan: InPlan[F] | NotListed
+    """Asked only of what the finder leads to."""
     feed: Callable[[Site, Document[F]], FeedEntry | NotListed] | NotListed
     """Its entry; a page that does not say when it changed has none."""
     catalogue: InCatalogue[F] | NotListed
