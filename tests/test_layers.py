@@ -13,7 +13,7 @@ from storymaths.check.rules import rules
 from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
-STAGES = ("model", "parse", "check", "activities", "weeks", "covers", "render", "publish", "release")
+STAGES = ("model", "expression", "parse", "check", "activities", "weeks", "covers", "render", "publish", "release")
 MODULES = sorted(path for path in CORE.rglob("*.py"))
 LONGEST = 300
 

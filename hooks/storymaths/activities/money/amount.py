@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterable, Sequence
 from typing import Annotated, Any
 
 from pydantic import BeforeValidator, Field
 
+from ...expression.number import read_amount
 from ...model.year import YearLimits
 
 MOST_PENCE = 10_000_000
-_WRITTEN = re.compile(r"£(\d{1,6})(?:\.(\d\d))?|(\d{1,8})p?")
+_MOST_DIGITS = 9
+_WAYS = frozenset((("£", 0), ("£", 2), ("p", 0), ("", 0)))
+"""A unit, and how many decimal places may be written with it."""
 _YEAR_OF_SIGNS, _POUND = 2, 100
 
 
@@ -19,11 +21,16 @@ def _pence(value: Any) -> Any:
     problem = ValueError('should be an amount of money such as 45p, "£2" or "£1.50"')
     if isinstance(value, bool) or not isinstance(value, (int, str)):
         raise problem
-    match = _WRITTEN.fullmatch(str(value).strip().replace(",", "").replace(" ", ""))
-    if match is None:
+    try:
+        amount = read_amount(str(value).replace(",", "").replace(" ", ""))
+    except ZeroDivisionError:
+        raise problem from None
+    if amount is None or amount.count > 1 or not amount.number.text.replace(".", "").isdecimal():
         raise problem
-    pounds, part, pence = match.groups()
-    return int(pence) if pence else int(pounds) * _POUND + int(part or 0)
+    number = amount.number
+    if len(number.text) > _MOST_DIGITS or (amount.unit, number.places) not in _WAYS:
+        raise problem
+    return int(number.value * (_POUND if amount.unit == "£" else 1))
 
 
 Pence = Annotated[int, BeforeValidator(_pence), Field(ge=0, le=MOST_PENCE)]
