@@ -10,10 +10,15 @@ import pytest
 from project import ROOT
 from storymaths.activities.rules import RULES
 from storymaths.check.rules import rules
+from storymaths.commands.command import Command
+from storymaths.commands.table import COMMANDS, load
 from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
-STAGES = ("model", "expression", "parse", "check", "activities", "weeks", "covers", "render", "publish", "release")
+STAGES = (
+    "model", "expression", "scripts", "parse", "check", "activities", "reading", "weeks", "covers", "render", "publish", "build",
+    "pipeline", "release", "commands",
+)  # fmt: skip
 MODULES = sorted(path for path in CORE.rglob("*.py"))
 LONGEST = 300
 
@@ -38,19 +43,15 @@ def stage_of(module: str) -> str | None:
 
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: str(path.relative_to(CORE)))
 def test_a_stage_imports_only_itself_and_earlier_stages(path: Path) -> None:
-    own = path.relative_to(CORE).parts[0]
+    own = path.relative_to(CORE).parts[0].removesuffix(".py")
     if own not in STAGES:
+        assert own in ("__init__", "__main__"), f"{own} is no stage"
         return
     for module in imported(path):
         stage = stage_of(module)
         if module.startswith("storymaths."):
             assert stage is not None, f"{path.name} imports {module}, which is no stage"
             assert STAGES.index(stage) <= STAGES.index(own), f"{own}/{path.name} imports {module}, a later stage"
-
-
-@pytest.mark.parametrize("path", MODULES, ids=lambda path: str(path.relative_to(CORE)))
-def test_the_core_knows_nothing_of_mkdocs(path: Path) -> None:
-    assert not [module for module in imported(path) if module.split(".")[0] in ("mkdocs", "material")]
 
 
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: str(path.relative_to(CORE)))
@@ -72,12 +73,18 @@ def test_the_rooms_of_the_house() -> None:
     }  # fmt: skip
 
 
-def test_only_one_file_of_the_hooks_knows_mkdocs() -> None:
-    files = [path for path in (ROOT / "hooks").glob("*.py") if "mkdocs" in path.read_text(encoding="utf-8")]
-    assert [path.name for path in files] == ["site_build.py"]
+def test_only_one_file_of_the_program_names_mkdocs() -> None:
+    endings = (".py", ".html", ".js", ".css", ".typ", ".md")
+    files = (path for path in (ROOT / "hooks").rglob("*") if path.suffix in endings)
+    assert [path.name for path in files if "mkdocs" in path.read_text("utf-8").lower()] == ["site_build.py"]
 
 
 def test_every_rule_has_a_row_in_the_developers_guide() -> None:
     guide = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
     names = [*rules(), *(rule.name for rule in (*RULES, *RELEASE_RULES))]
     assert [name for name in names if f"`{name}`" not in guide] == []
+
+
+@pytest.mark.parametrize("name", list(COMMANDS))
+def test_every_command_of_the_table_has_its_module(name: str) -> None:
+    assert isinstance(load(name), Command)

@@ -40,4 +40,5 @@ def a_context(
         facts=about,
         year=reference.years[year],
         caps=reference.limits.activity,
+        money=reference.money,
     )

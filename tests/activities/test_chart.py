@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from storymaths.activities.chart import KIND
 from storymaths.activities.kind import Unsolvable
 from storymaths.model.activity import Figure
+from storymaths.model.figures.charts import BlockDiagram, TallyChart
 
 LABELS = "gulls crabs seals puffins whelks limpets otters moths eels crates ropes nets".split()
 
@@ -106,9 +107,9 @@ def marks_drawn(figure: Figure) -> Fraction:
     """Tallies, blocks or pictures counted on the drawing itself; the picture of the key is left out."""
     root = drawn(figure)
     kinds = [(element.tag, element.get("class")) for element in root.iter()]
-    if figure.name == "tally-chart":
+    if isinstance(figure.data, TallyChart):
         return Fraction(sum(tag == "line" for tag, _ in kinds))
-    if figure.name == "block-diagram":
+    if isinstance(figure.data, BlockDiagram):
         return Fraction(kinds.count(("rect", "fig-fill")))
     return kinds.count(("circle", "fig-fill")) - 1 + Fraction(kinds.count(("path", "fig-fill")), 2)
 

@@ -270,14 +270,14 @@ def test_in_reception_a_day_is_ordered_by_its_parts(wakes: dict[str, int]) -> No
         same for p in range(5) if len(same := {name for name in wakes if part(wakes[name]) == p}) > 1
     ]
     assert not solution.demands.units
-    assert "o'clock" not in solution.task.ask + "".join(solution.task.shows)
+    assert "o'clock" not in solution.task.ask + "".join(map(str, solution.task.shows))
 
 
 def test_a_reception_day_in_words() -> None:
     events = {"supper": "17:30", "stars out": "21:30", "breakfast": "7:35", "bath": "18:00", "lunch bell": "12:00"}
     solution = solved(KIND, {"find": "order", "events": events}, 0)
     assert solution.task.ask == "Put these in the order of the day, from morning to night."
-    assert solution.task.lines[0] == "supper: in the afternoon"
+    assert str(solution.task.lines[0]) == "supper: in the afternoon"
     assert solution.answers[0].says == "Breakfast, then lunch bell, then supper, then bath, then stars out"
     assert solution.answers[0].worked == (
         "In the morning (breakfast), then in the middle of the day (lunch bell), then in the afternoon (supper), "

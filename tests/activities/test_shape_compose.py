@@ -284,8 +284,8 @@ def test_drawings_are_as_big_as_what_they_show(rows: list[str], pieces: dict[str
 
 def sizes(figure: Any) -> list[float]:
     """The size of each part drawn, in quarters of squares, by its corners."""
-    across = max([figure.data["across"], *(len(picture["rows"][0]) for picture in figure.data["pictures"])])
-    side = min(20.0 if figure.data["small"] else 34.0, 314 / across)
+    across = max(figure.data.across, *(picture.across for picture in figure.data.pictures))
+    side = min(20.0 if figure.data.small else 34.0, 314 / across)
     found = []
     for element in drawn(figure).iter("path"):
         size = 0.0

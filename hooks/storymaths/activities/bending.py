@@ -11,7 +11,7 @@ from ..model.activity import Context, Solution
 from ..model.fields import year_name
 from ..model.reference import Reference
 from ..model.year import YearLimits
-from .fit import misfits
+from .fit import misfits, too_early
 from .kind import ActivityFields, Kind, Unsolvable
 from .pins import Pinned, pinned
 
@@ -95,7 +95,7 @@ def _solved(
 
 def why_not(version: Version, limits: YearLimits, reference: Reference) -> list[str]:
     """Why a version is not the one: beyond the year, or too few or too many answers."""
-    reasons = misfits(version.solution.demands, limits, reference)
+    reasons = too_early(version.fields, limits, reference) + misfits(version.solution.demands, limits, reference)
     fewest, most = version.fields.wished
     count = len(version.solution.answers)
     if not fewest <= count <= most:

@@ -9,7 +9,7 @@ from ..check.suggestion import did_you_mean
 from ..model.activity import CastMember, Context
 from ..model.book import Book, Character, FactAbout, FactValue
 from ..model.document import Loc
-from ..model.reference import ActivityCaps
+from ..model.reference import ActivityCaps, Reference
 from ..model.year import YearLimits
 from .kind import ActivityFields, Unsolvable
 
@@ -19,13 +19,14 @@ _NAMING = ("name", "plural")
 
 
 def build_context(
-    fields: ActivityFields, book: Book | None, folder: str, year: YearLimits, caps: ActivityCaps
+    fields: ActivityFields, book: Book | None, folder: str, year: YearLimits, reference: Reference
 ) -> Context | list[Unsolvable]:
     """The context, or everything that is wrong with the cast.
 
     ``folder`` is where the book's record stands inside ``content/``; its drawings are named from there.
     """
     wrong: list[Unsolvable] = []
+    caps = reference.limits.activity
     if isinstance(fields.cast, Mapping):
         characters = tuple(_inline(id_, facts) for id_, facts in fields.cast.items())
     else:
@@ -39,7 +40,7 @@ def build_context(
     for character in characters:
         for fact in character.facts:
             about.setdefault(fact, FactAbout(means=fact.replace("_", " ").replace("-", " ")))
-    return wrong or Context(characters, about, year, caps)
+    return wrong or Context(characters, about, year, caps, reference.money)
 
 
 def _inline(id_: str, facts: Mapping[str, FactValue]) -> CastMember:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
-from ..model.activity import Demands
+from ..model.demands import Demands
 from ..model.fields import year_name
 from ..model.reference import Reference
 from ..model.year import YearLimits
+from .kind import ActivityFields
 from .saying import ending_places, listed, written
 
 _SAME_SIGN = {"≠": "="}
@@ -22,10 +23,18 @@ def misfits(demands: Demands, limits: YearLimits, reference: Reference) -> list[
     return [
         *_too_large(demands, limits),
         *_not_whole(demands, limits, reference),
-        *_not_met("sign", {_SAME_SIGN.get(sign, sign) for sign in demands.symbols}, limits, _signs(reference)),
+        *_not_met("sign", {_SAME_SIGN.get(sign, sign) for sign in demands.signs}, limits, _signs(reference)),
         *_not_met("unit", demands.units, limits, _units(reference)),
+        *_not_met("chart", demands.charts, limits, _charts(reference)),
+        *_clock(demands, limits),
         *_tables(demands, limits),
     ]
+
+
+def too_early(fields: ActivityFields, limits: YearLimits, reference: Reference) -> list[str]:
+    """Why a task is not yet set in a year; empty where it is."""
+    first = reference.tasks.first_year(fields.kind, fields.task_name)
+    return [f"such a task is first set in {year_name(first)}"] if limits.year < first else []
 
 
 def fits(demands: Demands, limits: YearLimits, reference: Reference) -> bool:
@@ -80,6 +89,18 @@ def _tables(demands: Demands, limits: YearLimits) -> Iterator[str]:
     if unknown:
         names = listed([str(table) for table in unknown])
         yield f"it leans on the {names} times table{'s' if len(unknown) > 1 else ''}, not yet known in {year_name(limits.year)}"
+
+
+def _clock(demands: Demands, limits: YearLimits) -> Iterator[str]:
+    if demands.clock is not None and demands.clock < limits.clock_minutes:
+        finest = limits.clock_minutes
+        yield f"it reads the clock to {demands.clock} minutes, and {year_name(limits.year)} does so to {finest}"
+
+
+def _charts(reference: Reference) -> dict[str, int]:
+    return {
+        chart: year for year, limits in sorted(reference.years.items(), reverse=True) for chart in limits.charts_new
+    }
 
 
 def _signs(reference: Reference) -> dict[str, int]:

@@ -5,9 +5,10 @@ from __future__ import annotations
 from abc import ABC, abstractmethod
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
-from typing import Annotated, Any, ClassVar, Generic, Literal, TypeVar
+from typing import Annotated, Any, ClassVar, Generic, Literal
 
 from pydantic import BeforeValidator, Field
+from typing_extensions import TypeVar
 
 from ..expression.number import read_number
 from ..model.activity import Context, Solution
@@ -15,7 +16,7 @@ from ..model.book import FactValue
 from ..model.document import Loc
 from ..model.fields import Id, Strict, Text, Year
 from ..model.year import YearLimits
-from .revalue import revalued
+from .revalue import SAME_NUMBERS, revalued
 
 
 class Unsolvable(Exception):
@@ -55,6 +56,9 @@ InlineCast = Mapping[Id, Mapping[str, FactValue]]
 class ActivityFields(Strict):
     """Fields of every kind. A kind adds its own."""
 
+    task_name: ClassVar[str] = ""
+    """The name of the task, as in ``site_data/tasks.yaml`` and after the field that says which is meant."""
+
     kind: Text
     title: Text
     ask: Text | None = None
@@ -75,39 +79,48 @@ class ActivityFields(Strict):
     """How many answers a computed year version may have."""
 
 
-F = TypeVar("F", bound=ActivityFields)
+F = TypeVar("F", bound=ActivityFields, default=Any)
+V = TypeVar("V", default=Any)
 
 
-class Kind(ABC, Generic[F]):
-    """One kind of activity. Stateless; all in and out through arguments."""
+class Kind(ABC, Generic[F, V]):
+    """One kind of activity: ``F`` are its tasks, ``V`` its answers. Stateless; all in and out through arguments."""
 
     name: ClassVar[str]
     """As written after ``kind:``."""
     says: ClassVar[str]
     """One sentence for an author: what it is for."""
     answer_shape: ClassVar[str]
-    """The shape of ``Answer.data``, as documented to authors."""
+    """The shape of an answer as plain data, as documented to authors."""
     example: ClassVar[str]
     """A whole activity in YAML with an inline cast: documentation, gallery and test bed at once."""
     more_examples: ClassVar[tuple[str, ...]] = ()
     """Further ones for the gallery, where one alone does not show what the kind can do."""
     practises: ClassVar[Mapping[str, str]] = {}
     """Ready-to-progress codes of Years 1 and 2 it can practise, and how."""
-    fields: ClassVar[type[ActivityFields]]
+    tasks: ClassVar[tuple[type[ActivityFields], ...]]
+    """The schema of each task it sets; the first is meant where an author does not say."""
+    told_by: ClassVar[str] = ""
+    """The field that says which task is meant, such as ``find``; empty where it is told by what is given."""
     unordered: ClassVar[bool] = False
     """Whether a claimed answer may name its parts in any order: ``hare + otter`` for ``otter + hare``."""
 
     @abstractmethod
-    def solve(self, fields: F, context: Context) -> Solution:
+    def solve(self, fields: F, context: Context) -> Solution[V]:
         """Every answer, exact, complete and in a stated order. Raises ``Unsolvable`` for what cannot be."""
+
+    def schema_for(self, raw: Mapping[str, Any]) -> type[ActivityFields]:
+        """The schema of the task that an author means by what is written."""
+        wanted = raw.get(self.told_by)
+        return next((schema for schema in self.tasks if schema.task_name == wanted), self.tasks[0])
 
     def versions(self, fields: F, context: Context, year: YearLimits) -> Iterator[tuple[F, Context, str]]:
         """Candidate versions for another year, best first, each with what changed in words.
 
         Deterministic. The caller takes the first whose solution fits the year and the wished number of
-        answers. The default offers the activity unchanged, then with cast values of the fact remade.
+        answers. The default offers the activity unchanged, then with new values for the fact of the cast.
         """
-        yield fields, context, "The same numbers."
+        yield fields, context, SAME_NUMBERS
         if fields.fact:
             for changed, why in revalued(context, fields.fact, year):
                 yield fields, changed, why

@@ -61,15 +61,14 @@ def pinned(
         context = _fewer(pins[CAST], context, loc)
     facts = _facts(pins.get(FACTS, {}), fields, context, loc)
     characters = tuple(replace(p, facts={**p.facts, **facts[p.id]}) if p.id in facts else p for p in context.characters)
-    names = _names_by_key(kind)
     changed = _with_fields(kind, fields, own, raw, loc)
-    held = frozenset(names[key] for key in own) - {"answers", "wished"}
+    held = frozenset(_names_by_key(type(changed))[key] for key in own) - {"answers", "wished"}
     return Pinned(changed, replace(context, characters=characters), limits, held, facts)
 
 
-def _names_by_key(kind: Kind[Any]) -> Mapping[str, str]:
-    """The fields of a kind by what stands before the colon."""
-    return {field.alias or name: name for name, field in kind.fields.model_fields.items()}
+def _names_by_key(schema: type[ActivityFields]) -> Mapping[str, str]:
+    """The fields of a task by what stands before the colon."""
+    return {field.alias or name: name for name, field in schema.model_fields.items()}
 
 
 def _no_larger_than(largest: Any, limits: YearLimits, loc: Loc) -> YearLimits:
@@ -125,7 +124,9 @@ def _with_fields(
     kind: Kind[Any], fields: ActivityFields, own: Mapping[str, Any], raw: Mapping[str, Any] | None, loc: Loc
 ) -> ActivityFields:
     """The fields with those pinned put in; a number of answers that is pinned is the number wished for."""
-    names = _names_by_key(kind)
+    stated = _as_stated(fields) if raw is None else raw
+    schema = kind.schema_for({**stated, **own})
+    names = _names_by_key(schema)
     allowed = [key for key in (*names, LARGEST, FACTS) if key not in _SETTLED]
     for key in own:
         if key not in allowed:
@@ -133,9 +134,8 @@ def _with_fields(
             raise Unsolvable((*loc, key, "[key]"), message, f"use one of {', '.join(allowed)}.", "activity-broken")
     changed = fields
     if own:
-        stated = {key: getattr(fields, name) for key, name in names.items() if name in fields.model_fields_set}
         try:
-            changed = kind.fields.model_validate({**(stated if raw is None else raw), **own})
+            changed = schema.model_validate({**stated, **own})
         except ValidationError as error:
             detail = error.errors(include_url=False)[0]
             key = str(detail["loc"][0]) if detail["loc"] else "what is pinned"
@@ -143,6 +143,12 @@ def _with_fields(
             raise Unsolvable((*loc, key), message, "write it as the field is written.", "activity-broken") from None
     claim = changed.answers if "answers" in own else 0 if claims_none(fields) else None
     return changed.model_copy(update={"answers": claim, "wished": _wished(changed, claim, "wished" in own)})
+
+
+def _as_stated(fields: ActivityFields) -> dict[str, Any]:
+    """What an author stated, by what stands before the colon."""
+    names = _names_by_key(type(fields)).items()
+    return {key: getattr(fields, name) for key, name in names if name in fields.model_fields_set}
 
 
 def _wished(fields: ActivityFields, claim: Any, pinned_too: bool) -> tuple[int, int]:

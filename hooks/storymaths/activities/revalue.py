@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from itertools import combinations, islice
+from typing import TypeVar
 
 from ..model.activity import CastMember, Context
 from ..model.year import YearLimits
 
 _MOST_TRIED = 4000
+SAME_NUMBERS = "The same numbers."
+"""What changed in a version that changes nothing."""
 
 
 def revalued(context: Context, fact: str, year: YearLimits) -> Iterator[tuple[Context, str]]:
@@ -29,18 +32,35 @@ def revalued(context: Context, fact: str, year: YearLimits) -> Iterator[tuple[Co
     top = min(year.largest_calculated, year.largest_number, context.caps.number)
     for factor in year.tables:
         if factor > 1 and levels[-1] * factor <= top:
-            yield _with(context, fact, {v: v * factor for v in levels}), f"Every {fact} is {factor} times as much."
+            yield (
+                with_values(context, fact, {v: v * factor for v in levels}),
+                f"Every {fact} is {factor} times as much.",
+            )
     rising = combinations(range(1, min(top, 40) + 1), len(levels))
     for new in islice(rising, _MOST_TRIED):
         if list(new) != levels:
             yield (
-                _with(context, fact, dict(zip(levels, new, strict=True))),
+                with_values(context, fact, dict(zip(levels, new, strict=True))),
                 f"Each {fact} is remade, in the same order.",
             )
 
 
-def _with(context: Context, fact: str, new: dict[int, int]) -> Context:
+def with_values(context: Context, fact: str, new: Mapping[int, int]) -> Context:
+    """The context with each whole-number value of a fact become another."""
+
     def remade(character: CastMember) -> CastMember:
         return replace(character, facts={**character.facts, fact: new[int(character.facts[fact])]})
 
     return replace(context, characters=tuple(remade(character) for character in context.characters))
+
+
+T = TypeVar("T")
+
+
+def easier_first(same: T, regenerated: Iterable[T], harder: bool) -> Iterator[T]:
+    """The same numbers first for a younger year, and last for an older one; those made anew between."""
+    if not harder:
+        yield same
+    yield from regenerated
+    if harder:
+        yield same

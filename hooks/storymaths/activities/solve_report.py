@@ -25,7 +25,7 @@ def as_json(worked: WorkedOut, reference: Reference) -> str:
         "count": len(solution.answers) if solution else None,
         "answers": [dict(answer.data) for answer in solution.answers] if solution else [],
         "largest": _as_data(solution.demands.largest) if solution else None,
-        "symbols": sorted(solution.demands.symbols) if solution else [],
+        "symbols": sorted(solution.demands.signs) if solution else [],
         "fits_years": [year or "Reception" for year in years_that_fit(solution.demands, reference)] if solution else [],
         "difficulty": solution.difficulty if solution else None,
         "problems": [problem.as_record() for problem in worked.problems],
@@ -76,7 +76,7 @@ def _answers(solution: Solution) -> list[str]:
 def _demands(solution: Solution, reference: Reference) -> Iterator[str]:
     if solution.likely_error:
         yield f"Likely slip: {solution.likely_error.does} It gives: {solution.likely_error.gives}"
-    signs = " ".join(sorted(solution.demands.symbols)) or "none"
+    signs = " ".join(sorted(solution.demands.signs)) or "none"
     years = years_that_fit(solution.demands, reference)
     fits = listed([year_name(year) for year in years]) or "no year"
     yield f"Largest number {_said(solution.demands.largest)}; signs {signs}; difficulty {solution.difficulty}."

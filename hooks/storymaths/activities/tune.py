@@ -50,7 +50,7 @@ def tune(text: str, year: int, answers: tuple[int, int], book: Book | None, refe
         return Tuned(year, answers, problems=tuple(block))
     limits = reference.years[year]
     fields = _with_all_values(block.fields).model_copy(update={"answers": None, "wished": answers, "year": year})
-    context = build_context(fields, book, "", limits, reference.limits.activity)
+    context = build_context(fields, book, "", limits, reference)
     if isinstance(context, list):
         return Tuned(year, answers, problems=tuple(as_problem(error, block) for error in context))
     proposals: list[Proposal] = []

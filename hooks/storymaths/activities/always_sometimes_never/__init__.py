@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import ClassVar
 
-from ...model.activity import Answer, Context, Solution, Task
+from ...model.activity import Answer, Context, Solution
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind, Unsolvable
+from ..met import as_task
 from .case_report import (
     LISTED,
     ask_of,
@@ -54,7 +55,7 @@ class AlwaysSometimesNever(Kind[AlwaysFields]):
         "2NF-1": "facts within ten, said about every number at once",
         "2AS-1": "adding across ten, case after case",
     }
-    fields = AlwaysFields
+    tasks = (AlwaysFields,)
     example = """\
 kind: always-sometimes-never
 title: What Puffin says about odd numbers
@@ -78,7 +79,7 @@ answers: 1
         why = verdict_worked(statement, year, letters)
         answer = Answer(verdict_says(tried, letters), why, verdict_data(tried))
         line = fields.statement or line_of(statement, year)
-        task = Task(fields.ask or ask_of(statement, context), context.characters[:1], lines=(line,))
+        task = as_task(fields.ask or ask_of(statement, context), context.characters[:1], lines=(line,))
         demands = uses_of(statement, (task.ask, line, answer.worked), year)
         steps = len(statement.letters) + (1 if statement.say else 0) + 1
         note = note_of(tried, fields.because)

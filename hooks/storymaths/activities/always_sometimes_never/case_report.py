@@ -6,7 +6,9 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import Any
 
-from ...model.activity import Context, Demands, Figure, LikelyError
+from ...model.activity import Context, Figure, LikelyError
+from ...model.demands import Demands, amounts, operation
+from ...model.figures.cases import CaseGrid, CaseStrip, Mark
 from ..rule_language.tree import Operation, decider
 from ..rule_language.words import clause, numbers_in, signs_in, tables_in, words_in
 from ..rule_language.worked import worked
@@ -113,9 +115,9 @@ def uses_of(statement: Statement, texts: Sequence[str], year: int) -> Demands:
     named = frozenset[Fraction]().union(*map(numbers_in, rules))
     met = {Fraction(number) for number in (*ends, *(value for case in shown for value in case.values()))}
     return Demands(
-        numbers=tuple(sorted(met | named)),
-        calculated=tuple(sorted(come_of_it)),
-        symbols=signs_in(*texts),
+        amounts=amounts(met | named),
+        operations=(operation("+", *sorted(come_of_it)),) if come_of_it else (),
+        signs=signs_in(*texts),
         words=tuple(dict.fromkeys(word for rule in rules for word in words_in(rule, year))),
         tables=frozenset[int]().union(*map(tables_in, rules)),
     )
@@ -126,17 +128,18 @@ def figures_of(statement: Statement) -> Iterator[Figure]:
     letters, tried = statement.letters, statement.tried
     if any(len(str(end)) > _DIGITS for numbers in letters.values() for end in (min(numbers), max(numbers))):
         return
-    marks = {tuple(case.values()): "yes" for case in tried.true} | {tuple(case.values()): "no" for case in tried.false}
+    marks: dict[tuple[int, ...], Mark] = {tuple(case.values()): "yes" for case in tried.true}
+    marks |= {tuple(case.values()): "no" for case in tried.false}
     if len(letters) == 2 and all(len(numbers) <= _FIGURE_ACROSS for numbers in letters.values()):
         down, across = letters.values()
-        cells = [[marks.get((row, column), "") for column in across] for row in down]
-        data = {"letters": list(letters), "across": list(across), "down": list(down), "cells": cells}
-        yield Figure("case-grid", data, _alt(statement))
+        first, second = letters
+        cells = tuple(tuple(marks.get((row, column), "") for column in across) for row in down)
+        yield Figure(CaseGrid((first, second), tuple(across), tuple(down), cells), _alt(statement))
     elif len(letters) == 1 and len(next(iter(letters.values()))) <= 100:
         (numbers,) = letters.values()
-        rows = [list(numbers[at : at + 10]) for at in range(0, len(numbers), 10)]
-        cells = [[marks.get((number,), "") for number in row] for row in rows]
-        yield Figure("case-strip", {"numbers": rows, "cells": cells}, _alt(statement))
+        rows = tuple(tuple(numbers[at : at + 10]) for at in range(0, len(numbers), 10))
+        cells = tuple(tuple(marks.get((number,), "") for number in row) for row in rows)
+        yield Figure(CaseStrip(rows, cells), _alt(statement))
 
 
 def _alt(statement: Statement) -> str:

@@ -7,10 +7,11 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Answer, CastMember, Context, Solution, Task
+from ...model.activity import Answer, CastMember, Context, Solution
 from ...model.fields import Id, Strict, Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind, Unsolvable
+from ..met import as_task
 from .sides import Sides
 from .versions import remade
 from .words import Words
@@ -58,7 +59,7 @@ class Balance(Kind[BalanceFields]):
     answer_shape: ClassVar[str] = (
         '{"left": [names], "right": [names], "total": number}, the smallest total first; of mirror images one'
     )
-    fields = BalanceFields
+    tasks = (BalanceFields,)
     unordered: ClassVar[bool] = True
     """An author may write the characters of a side in any order, and the sides either way round."""
     example: ClassVar[str] = """\
@@ -101,7 +102,7 @@ years: {1: {largest: 10}, 3: {unit: kg}}
             )
         answers = tuple(_answer(words, *sides.characters_of(teams)) for teams in found)
         return Solution(
-            task=Task(words.ask(), context.characters, words.shows(), words.lines(), figures=(words.figure(),)),
+            task=as_task(words.ask(), context.characters, words.shows(), words.lines(), figures=(words.figure(),)),
             answers=answers,
             demands=words.demands(found),
             steps=max(((left | right).bit_count() - 2 for left, right in found), default=0) + 1,
@@ -122,7 +123,7 @@ def _answer(words: Words, left: tuple[CastMember, ...], right: tuple[CastMember,
     return Answer(
         says=words.said(left, right),
         worked=words.worked(left, right),
-        data={
+        value={
             "left": [character.name for character in left],
             "right": [character.name for character in right],
             "total": words.total(left),

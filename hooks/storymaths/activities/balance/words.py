@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from itertools import combinations
 from typing import TYPE_CHECKING
 
-from ...model.activity import CastMember, Context, Demands, Figure, LikelyError
+from ...model.activity import CastMember, Context, Figure, LikelyError
+from ...model.demands import Demands, amounts, operation
+from ...model.figures.measures import Balance, OnPan, Tilt
 from ...model.quantity import UNITS
 from ..saying import capital, counted, listed
 from .search import LEFT, RIGHT, Teams
@@ -162,10 +163,9 @@ class Words:
             worked_out.add(self._sides.total(team))
             signs.add("+")
         return Demands(
-            numbers=tuple(Fraction(mass) for mass in masses),
-            calculated=tuple(Fraction(number) for number in sorted(worked_out)),
-            symbols=frozenset(signs | ({"≠"} if self._fields.start else set())),
-            units=frozenset({self._unit} if self._measure else ()),
+            amounts=amounts(masses, self._unit if self._measure else ""),
+            operations=(operation("+", *sorted(worked_out)),) if worked_out else (),
+            signs=frozenset(signs | ({"≠"} if self._fields.start else set())),
             words=("balance", "equal", "same", "total"),
         )
 
@@ -182,14 +182,14 @@ class Words:
 
     def _drawn(self, left: Team, right: Team) -> Figure:
         weights = self.total(left), self.total(right)
-        tilt = "level" if weights[0] == weights[1] else "left" if weights[0] > weights[1] else "right"
+        tilt: Tilt = "level" if weights[0] == weights[1] else "left" if weights[0] > weights[1] else "right"
         if self._fields.given and not right:
             tilt = "level"  # the question is who goes opposite; the drawing does not answer it
-        sides = [[[p.name, self.amount(self._value[p.id])] for p in team] for team in (left, right)]
+        sides = [tuple(OnPan(p.name, self.amount(self._value[p.id])) for p in team) for team in (left, right)]
         on = [listed([f"{name}, {amount}" for name, amount in side]) or "nobody yet" for side in sides]
         hangs = "The two sides are level" if tilt == "level" else f"The {tilt} side is lower"
         alt = f"A balance. On the left: {on[0]}. On the right: {on[1]}. {hangs}."
-        return Figure("balance", {"left": sides[0], "right": sides[1], "tilt": tilt}, alt)
+        return Figure(Balance(sides[0], sides[1], tilt), alt)
 
     @property
     def _fact(self) -> str:

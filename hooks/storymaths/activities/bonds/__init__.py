@@ -75,7 +75,7 @@ answers: 3
         "2AS-3": "tens that make a hundred",
         "2NPV-1": "splits a two-digit number in more than one way",
     }
-    fields = BondsFields
+    tasks = (BondsFields,)
 
     def solve(self, fields: BondsFields, context: Context) -> Solution:
         """Every way, the first part rising from its smallest, then the second."""

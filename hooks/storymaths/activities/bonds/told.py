@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, Figure, Solution, Task
-from ..met import demands_met
+from ...model.activity import Answer, Context, Figure, Solution
+from ...model.demands import Demands, operation
+from ...model.figures.amounts import BondStairs, PartWhole
+from ..met import as_task, demands_met
 from ..saying import capital, counted, listed, number_word, written
 from .found import Bonds, Way
 from .why import note_of, slip_in
@@ -25,7 +25,7 @@ def told(fields: BondsFields, context: Context, bonds: Bonds) -> Solution:
     answers = tuple(_answer(way, fields, bonds, signs) for way in bonds.ways)
     playing = bonds.pickers or bonds.holders
     shows = tuple(written(int(character.facts[fields.fact or ""])) for character in bonds.pickers)
-    task = Task(
+    task = as_task(
         ask=fields.ask or _ask(fields, bonds, signs),
         characters=playing,
         shows=shows,
@@ -38,7 +38,7 @@ def told(fields: BondsFields, context: Context, bonds: Bonds) -> Solution:
     return Solution(
         task=task,
         answers=answers,
-        demands=replace(demands, calculated=tuple(sorted({*demands.calculated, *map(Fraction, reckoned)}))),
+        demands=demands | Demands(operations=(operation("+", *sorted(reckoned)),)),
         steps=max(1, bonds.missing - 1 if bonds.pickers or not bonds.known else bonds.missing) + (len(answers) > 1),
         note=note_of(fields, bonds),
         likely_error=slip_in(bonds, fields),
@@ -113,17 +113,16 @@ def _model(fields: BondsFields, bonds: Bonds) -> Figure:
     said = listed([part.replace("?", "an empty box") for part in parts])
     shown = "is an empty box" if whole == "?" else f"is {whole}"
     return Figure(
-        "part-whole",
-        {"whole": whole, "parts": parts},
+        PartWhole(whole, tuple(parts)),
         f"A part–whole model: the whole {shown}, the parts are {said}.",
     )
 
 
 def _stairs(bonds: Bonds) -> tuple[Figure, ...]:
     """The ways as bars of two colours under one another, when they are pairs and small enough to draw."""
-    pairs = [list(way.parts) for way in bonds.ways]
+    pairs = tuple((way.parts[0], way.parts[-1]) for way in bonds.ways)
     drawable = 1 < len(pairs) <= _MOST_STEPS_DRAWN and 0 < bonds.whole <= 20 and bonds.split is not None
-    if not drawable or any(len(pair) != 2 for pair in pairs):
+    if not drawable or any(len(way.parts) != 2 for way in bonds.ways):
         return ()
     said = "; ".join(f"{a} and {b}" for a, b in pairs)
-    return (Figure("bond-stairs", {"rows": pairs}, f"Bars of {bonds.whole} squares in two colours: {said}."),)
+    return (Figure(BondStairs(pairs), f"Bars of {bonds.whole} squares in two colours: {said}."),)

@@ -12,7 +12,7 @@ from ...model.activity import Context, Figure, LikelyError, Solution, Table, Tas
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Exact, Kind
-from ..met import demands_met
+from ..met import as_task, demands_met
 from ..saying import capital, counted
 from .figure import NAMES, drawn, figure, reason, scale_step, tables_of
 from .questions import Asked, Question, usual_questions, work_out
@@ -64,7 +64,7 @@ class Chart(Kind[ChartFields]):
         "2AS-3": "ones and tens added to find how many altogether",
         "2MD-1": "pictures that each stand for 2, 5 or 10",
     }
-    fields = ChartFields
+    tasks = (ChartFields,)
     example = """\
 kind: chart
 title: Who came to the harbour steps
@@ -126,7 +126,7 @@ def _task(fields: ChartFields, rows: Rows, each: int, asked: list[Asked], contex
     figures = () if fields.show == "table" else (figure(rows, fields.show, each, filled=not to_draw),)
     table = _table(rows) if fields.show == "table" or to_draw else None
     ask = fields.ask or _ask(fields.show, each, rows, context, to_draw)
-    return Task(
+    return as_task(
         ask, context.characters if rows.owned else (), (), tuple(question.line for question in asked), table, figures
     )
 

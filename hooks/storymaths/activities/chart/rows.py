@@ -15,7 +15,8 @@ from ...model.quantity import UNITS
 from ..kind import Exact, Unsolvable
 from ..saying import written
 
-Show = Literal["tally", "pictogram", "block", "bar", "table"]
+Chart = Literal["tally", "pictogram", "block", "bar"]
+Show = Literal[Chart, "table"]
 MOST = {"tally": 60, "pictogram": 12, "block": 20, "bar": 40}
 """Marks, pictures, blocks or steps of a scale that a row can hold and still be counted."""
 

@@ -110,7 +110,7 @@ cast:
         "2AS-2": "finds how much later one time is than another",
         "2MD-1": "counts fives round the clock as a multiplication",
     }
-    fields = ClockFields
+    tasks = (ClockFields,)
 
     def solve(self, fields: ClockFields, context: Context) -> Solution:
         """As ``find`` asks."""

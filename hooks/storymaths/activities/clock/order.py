@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from itertools import groupby
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ...model.fields import RECEPTION, year_name
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, listed
 from .time import DAY, HOUR, long, part_of_day
 from .words import read_finely, solution, style_of, teller, times_of
@@ -39,7 +40,7 @@ def order_of_day(fields: ClockFields, context: Context) -> Solution:
     if len(places) > 1:
         first, last = places[0][0], places[-1][0]
         worked += f". From {first[1]} to {last[1]}: {long(last[2] - first[2])}"
-    task = Task(
+    task = as_task(
         "Put these in the order of the day, the earliest first.",
         context.characters if fields.fact else (),
         tuple(tell(time) for _, _, time in events) if fields.fact else (),
@@ -73,7 +74,7 @@ def _by_parts(fields: ClockFields, context: Context, events: Sequence[Event]) ->
         )
         raise Unsolvable(loc, message, "spread them over the day.", "activity-beyond-year")
     tells = [part_of_day(time) for _, _, time in events]
-    task = Task(
+    task = as_task(
         "Put these in the order of the day, from morning to night.",
         context.characters if fields.fact else (),
         tuple(tells) if fields.fact else (),

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, owner
 from .time import DAY, HOUR, Style, digits, in_words, on_face, part_of_day
 from .words import face, hands, read_finely, solution, style_of, times_of
@@ -27,7 +28,7 @@ def read_clock(fields: ClockFields, context: Context) -> Solution:
             told += f", {digits(time, style) if style == '24' else on_face(time)}"
         data = {"clock": name, "time": digits(time), "words": in_words(time)} | ({"player": id_} if id_ else {})
         answers.append(Answer(f"{_whose(id_, name)} shows {told}.", f"{hands(time)}{_counted(time, context)}", data))
-    task = Task(
+    task = as_task(
         "What time does each clock show?",
         context.characters if fields.fact else (),
         lines=tuple(
@@ -49,7 +50,7 @@ def set_clock(fields: ClockFields, context: Context) -> Solution:
         data = {"clock": name, "time": digits(time), "hour_hand": _between(time), "minute_hand": time % HOUR}
         says = f"{capital(told)}: {hands(time)[0].lower()}{hands(time)[1:]}"
         answers.append(Answer(says, f"{hands(time)}{_counted(time, context)}", data | ({"player": id_} if id_ else {})))
-    task = Task(
+    task = as_task(
         "Draw the hands on each clock.",
         context.characters if fields.fact else (),
         lines=tuple(lines),
@@ -86,7 +87,7 @@ def convert(fields: ClockFields, context: Context) -> Solution:
         data = {"time": digits(time), "told": new} | ({"player": id_} if id_ else {})
         answers.append(Answer(f"{capital(old)} is {new}", f"{worked}.", data))
     ask = f"Write each time as a {to}-hour clock shows it."
-    task = Task(
+    task = as_task(
         ask, context.characters if fields.fact else (), lines=tuple(line.replace(" = ___", ": ___") for line in lines)
     )
     late = [time for _, _, time in _times(fields, context) if time >= 13 * HOUR]

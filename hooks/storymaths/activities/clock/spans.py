@@ -6,8 +6,9 @@ from collections.abc import Callable, Sequence
 from itertools import accumulate, pairwise
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, listed
 from .time import DAY, HOUR, digits, long
 from .words import fact_words, jump_figure, read_finely, solution, style_of, teller, times_of
@@ -39,7 +40,7 @@ def duration(fields: ClockFields, context: Context) -> Solution:
     if wanted is not None:
         ask = f"For which is it {fields.pick} {between}, and how long is that?"
     shown = tuple(f"{tell(start)} to {tell(end)}" for _, _, start, end in spans)
-    task = Task(ask, context.characters if meanings else (), shown if meanings else (), () if meanings else shown)
+    task = as_task(ask, context.characters if meanings else (), shown if meanings else (), () if meanings else shown)
     steps = max(len(stops_between(start, end)) - 1 for _, _, start, end in spans)
     note = "Each span was counted on to the hour, then by hours, then to its end."
     figures = tuple(line_of_time(stops_between(start, end), tell) for _, _, start, end in spans[:_SPANS_DRAWN])
@@ -118,7 +119,7 @@ def moved(fields: ClockFields, context: Context) -> Solution:
     answer = Answer(f"It {verb} at {tell(found)}{day}.", way, {verb: digits(found), "minutes": total})
     stops = stops_between(times[0], times[-1])
     note = "A time and a length lead to one other time, so there is one answer."
-    task = Task(_asked_when(forward, tell(known), fields.lasts))
+    task = as_task(_asked_when(forward, tell(known), fields.lasts))
     steps = len(fields.lasts) + len(stops) - 2
     likely_error = _slip_past_sixty(known, total) if forward else None
     return solution(task, [answer], steps, note, likely_error, (line_of_time(stops, tell),))
@@ -158,7 +159,7 @@ def repeats(fields: ClockFields, context: Context) -> Solution:
         Answer(f"{capital(tell(time))}.", counted_on(before, time, tell), {"time": digits(time)})
         for before, time in pairwise(times)
     ]
-    task = Task(
+    task = as_task(
         f"It comes round every {long(every)}, first at {tell(start)} and last by {tell(until)}. At which times?"
     )
     note = f"After {tell(times[-1])} the next would be {long(every)} later, and that is after {tell(until)}."

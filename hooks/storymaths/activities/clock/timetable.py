@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Table, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Table
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, counted
 from .spans import counted_on, line_of_time, stops_between
 from .time import digits, long
@@ -67,7 +68,7 @@ def timetable(fields: ClockFields, context: Context) -> Solution:
     columns = ("Stop", *(f"Trip {number}" for number in range(1, len(fields.trips) + 1)))
     cells = [["does not stop" if time is None else tell(time) for time in trip] for trip in fields.trips]
     rows = tuple((stop, *(trip[i] for trip in cells)) for i, stop in enumerate(fields.stops))
-    task = Task(_asked(fields, board, alight, tell), table=Table("Timetable", columns, rows))
+    task = as_task(_asked(fields, board, alight, tell), table=Table("Timetable", columns, rows))
     late = next((trip for trip in both if by is not None and trip.leaves <= by < trip.arrives), None)
     likely_error = None
     if late:

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from functools import partial
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from pydantic import TypeAdapter, ValidationError
 
 from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ...model.document import Loc
 from ...model.fields import year_name
+from ...model.figures.measures import ClockFace, ClockJumps, Hands
 from ..kind import Unsolvable
 from ..met import demands_met
 from ..saying import counted
@@ -80,12 +81,9 @@ def fact_words(fact: str, context: Context) -> str:
 
 def face(time: int | None, name: str, roman: bool | None = None) -> Figure:
     """A clock face; without a time, without hands."""
-    data: dict[str, Any] = {"name": name, "numerals": "roman" if roman else "arabic", "hands": time is not None}
-    alt = f"{name}: a clock face without hands."
-    if time is not None:
-        data |= {"hour": time % DAY // HOUR % 12, "minute": time % HOUR}
-        alt = f"{name}: a clock. {hands(time)}"
-    return Figure("clock-face", data, alt)
+    pointing = None if time is None else Hands(time % DAY // HOUR % 12, time % HOUR)
+    alt = f"{name}: a clock face without hands." if time is None else f"{name}: a clock. {hands(time)}"
+    return Figure(ClockFace(name, "roman" if roman else "arabic", pointing), alt)
 
 
 def hands(time: int) -> str:
@@ -103,9 +101,9 @@ def hands(time: int) -> str:
 
 def jump_figure(points: Sequence[str], jumps: Sequence[int]) -> Figure:
     """Times along a line, with how long it is from each to the next."""
-    said = [long(jump) for jump in jumps]
+    said = tuple(long(jump) for jump in jumps)
     steps = ", ".join(f"{jump} to {point}" for jump, point in zip(said, points[1:], strict=True))
-    return Figure("clock-jumps", {"points": list(points), "jumps": said}, f"A line of time from {points[0]}: {steps}.")
+    return Figure(ClockJumps(tuple(points), said), f"A line of time from {points[0]}: {steps}.")
 
 
 def solution(

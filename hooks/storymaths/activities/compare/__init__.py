@@ -8,11 +8,12 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Answer, Context, Solution, Task
+from ...model.activity import Answer, Context, Solution
 from ...model.fields import Text
 from ...model.quantity import UNITS
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind, Unsolvable, whole_fact
+from ..met import as_task
 from .gap import numbers_for
 from .statement import SIGN_GAP, Statement, read_statement
 from .told import Completed, in_unit
@@ -58,7 +59,7 @@ class Compare(Kind[CompareFields]):
     answer_shape: ClassVar[str] = (
         '{"line": number from 1, "statement": completed, "fill": the sign or number, or "true"}, in the order of the lines'
     )
-    fields = CompareFields
+    tasks = (CompareFields,)
     example: ClassVar[str] = """\
 kind: compare
 title: Which loads are level?
@@ -98,7 +99,7 @@ years: {1: {}, 3: {}}
         statements = [outcome.statement for outcome in outcomes]
         values = _values(fields, context)
         shows = tuple(values[character.id] for character in context.characters) if values else ()
-        task = Task(
+        task = as_task(
             ask=ask(statements, fields.signs),
             characters=context.characters if shows else (),
             shows=shows,

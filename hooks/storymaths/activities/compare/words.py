@@ -8,7 +8,9 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Demands, Figure, LikelyError, Task
+from ...model.activity import Answer, Figure, LikelyError, Task
+from ...model.demands import Demands
+from ...model.figures.amounts import TwoBars
 from ...model.year import YearLimits
 from ...parse.number_sentence import exact, value_of
 from ..met import demands_met
@@ -124,7 +126,7 @@ def demands(task: Task, outcomes: Sequence[Outcome], signs: Sequence[str], year:
     told += [Answer("", o.false.put_right(signs_known=False), {}) for o in outcomes if o.false]
     met = demands_met(task, told, _VOCABULARY, _tables(outcomes, year))
     if any(outcome.statement.sign_gap is not None for outcome in outcomes):
-        met = replace(met, symbols=met.symbols | set(signs))
+        met = replace(met, signs=met.signs | set(signs))
     return met
 
 
@@ -149,7 +151,7 @@ def figures(statements: Sequence[Statement]) -> tuple[Figure, ...]:
     for statement in statements:
         sums = all(_WHOLE_SUM.fullmatch(side) for side in statement.sides)
         if sums and statement.gap_side is None and len(statement.sides) == 2:
-            bars = [[int(exact(n)) for n in _TERM.findall(side)] for side in statement.sides]
+            bars = [tuple(int(exact(n)) for n in _TERM.findall(side)) for side in statement.sides]
             alt = f"Two bars, one above the other: {' and '.join(', then '.join(map(str, bar)) for bar in bars)}."
-            return (Figure("two-bars", {"top": bars[0], "bottom": bars[1]}, alt),)
+            return (Figure(TwoBars(bars[0], bars[1]), alt),)
     return ()

@@ -114,7 +114,7 @@ cast:
         "2MD-2": "shares an amount into equal groups and writes it as a division",
         "1NF-2": "counts in equal steps to see which amounts share out",
     }
-    fields = FractionFields
+    tasks = (FractionFields,)
 
     def solve(self, fields: FractionFields, context: Context) -> Solution:
         """As ``find`` asks."""

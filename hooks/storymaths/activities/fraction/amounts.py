@@ -5,8 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable, whole_fact
+from ..met import as_task
 from ..saying import alike, capital, counted, owner, plain, spoken
 from .words import a_part, bar, shared_out, slip_with_part, so_many, solution
 
@@ -28,7 +29,7 @@ def part(fields: FractionFields, context: Context) -> Solution:
         answers.append(Answer(says, shared_out(amount, value, context), data))
     first = amounts[0][2]
     whole = alike(first, first)
-    task = Task(
+    task = as_task(
         f"What is {spoken(value)} of {counted(first, things) if len(amounts) == 1 else 'each amount'}?",
         context.characters if fields.fact else (),
         tuple(alike(amount) for _, _, amount in amounts) if fields.fact else (),
@@ -56,7 +57,7 @@ def rest(fields: FractionFields, context: Context) -> Solution:
     worked = f"{shared_out(whole, fraction.value, context)} {chain} = {alike(left, *beside)}."
     things = fields.things or ""
     then = "".join(f" Then {alike(more, *beside)} more go." for more in fields.taken)
-    task = Task(
+    task = as_task(
         f"There are {counted(whole, things)}. {capital(spoken(fraction.value))} of them go.{then} How many are left?",
         lines=(" − ".join([alike(whole, *beside), "___", *(alike(n, *beside) for n in fields.taken)]) + " = ___",),
         figures=bar(fraction, alike(whole, whole)),
@@ -90,7 +91,7 @@ def whole(fields: FractionFields, context: Context) -> Solution:
         else f"{capital(spoken(fraction.value))} of them go one way and the other {counted(known, things)} go another."
     )
     gap = fraction.text if field == "part" else f"{share.numerator}/{share.denominator}"
-    task = Task(
+    task = as_task(
         f"{told} How many are there in all?",
         lines=(f"{gap} of ___ = {alike(known, known)}",),
         figures=bar(fraction, ""),

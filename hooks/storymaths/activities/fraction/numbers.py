@@ -6,8 +6,9 @@ from itertools import combinations, groupby
 from math import lcm
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import listed, plain
 from .number import WrittenNumber
 from .words import bar, expressed, solution
@@ -42,7 +43,7 @@ def equal(fields: FractionFields, context: Context) -> Solution:
         raise Unsolvable(("numbers",), message, "give fewer numbers.", "activity-too-many-answers")
     answers = [_same(one, other) for one, other in pairs]
     figures = tuple(figure for number in [n for n in (fraction, *numbers) if n][:6] for figure in bar(number, "1"))
-    task = Task(ask, lines=lines, figures=figures)
+    task = as_task(ask, lines=lines, figures=figures)
     likely_error = (
         LikelyError("Thinks that more parts make a larger fraction.", "that they are not equal") if answers else None
     )
@@ -91,7 +92,7 @@ def order(fields: FractionFields, context: Context) -> Solution:
     end = "greatest" if fields.greatest_first else "least"
     figures = tuple(figure for n in numbers[:6] for figure in bar(n, "1"))
     lines = (", ".join(n.text for n in fields.numbers), sign.join(["___"] * len(numbers)))
-    task = Task(f"Put these in order, the {end} first.", lines=lines[: 1 + (context.year.year >= 2)])
+    task = as_task(f"Put these in order, the {end} first.", lines=lines[: 1 + (context.year.year >= 2)])
     note = "Numbers have one order; two that are equal stand at one place."
     likely_error = _by_digits(numbers)
     answer = Answer(f"{says}.", worked, data)
@@ -127,6 +128,6 @@ def write(fields: FractionFields, context: Context) -> Solution:
         data = {"number": number.text, "written": told} | ({"simplest": simplest} if form == "fraction" else {})
         answers.append(Answer(f"{number.text} is {told}.", worked, data))
     article = "percentage" if form == "percent" else form
-    task = Task(f"Write each as a {article}.", lines=tuple(f"{n.text} = ___" for n in fields.numbers))
+    task = as_task(f"Write each as a {article}.", lines=tuple(f"{n.text} = ___" for n in fields.numbers))
     note = "A number can be written in many ways, all worth the same; these are the usual ones."
     return solution(task, answers, context, 1 + (form == "percent"), note)

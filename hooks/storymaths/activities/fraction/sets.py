@@ -6,8 +6,9 @@ from fractions import Fraction
 from itertools import combinations
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable, whole_fact
+from ..met import as_task
 from ..saying import capital, counted, listed, mixed, plain, spoken, written
 from .number import WrittenNumber
 from .words import a_part, bar, shared_out, solution
@@ -42,7 +43,7 @@ def share(fields: FractionFields, context: Context) -> Solution:
         note += f" {away[0]:,} cannot: {away[0]:,} ÷ {parts} = {each:,} remainder {over}."
     shown = "" if fields.fact or len(counts) > _COUNTS_SHOWN else ", ".join(f"{count:,}" for _, _, count in counts)
     to = f", up to {counts[-1][2]:,}" if not fields.fact and not shown else ""
-    task = Task(
+    task = as_task(
         f"{capital(spoken(value))} of each count{to}: which come out as a whole number?",
         context.characters if fields.fact else (),
         tuple(f"{count:,}" for _, _, count in counts) if fields.fact else (),
@@ -79,7 +80,7 @@ def part_of_cast(fields: FractionFields, context: Context) -> Solution:
         label = f"not {label}" if wanted is False else f"{label}: {value}"
     among, all_ = len(fits), len(context.characters)
     what = "fraction" if context.year.year > 1 else "part"
-    task = Task(f"What {what} of them fits this: {label}?", context.characters, lines=(f"___ of the {all_} fit.",))
+    task = as_task(f"What {what} of them fits this: {label}?", context.characters, lines=(f"___ of the {all_} fit.",))
     if not fits:
         return solution(task, [], context, 2, f"Nobody fits this: {label}.")
     told = WrittenNumber.over(among, all_)
@@ -118,7 +119,7 @@ def groups(fields: FractionFields, context: Context) -> Solution:
     if len(answers) > context.caps.answers:
         message = f"{len(answers):,} groups have {spoken(value)} of it all."
         raise Unsolvable(("fact",), message, "choose fewer characters.", "activity-too-many-answers")
-    task = Task(
+    task = as_task(
         f"There are {counted(total, things)} in all. Who together have exactly {spoken(value)} of them?",
         context.characters,
         tuple(f"{number:,}" for number in values.values()),

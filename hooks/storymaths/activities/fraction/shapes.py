@@ -9,9 +9,11 @@ from typing import TYPE_CHECKING, Annotated, Literal
 
 from pydantic import Field
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
 from ...model.fields import Strict, Text
+from ...model.figures.fractions import ShapeInParts
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, listed, mixed, number_word, plain, spoken
 from .number import Written
 from .words import WrittenAs, expressed, solution
@@ -68,7 +70,7 @@ def shape(fields: FractionFields, context: Context) -> Solution:
     what = "percentage" if fields.written_as == "percent" else fields.written_as or "fraction"
     ask = f"What {what} of each shape is shaded?" if wanted is None else f"Which shapes have {spoken(wanted)} shaded?"
     figures = tuple(_figure(name, item) for name, item in named)
-    task = Task(ask, lines=tuple(f"{name}: ___" for name, _ in named) if wanted is None else (), figures=figures)
+    task = as_task(ask, lines=tuple(f"{name}: ___" for name, _ in named) if wanted is None else (), figures=figures)
     note = "Each shape was looked at, and parts of different sizes were measured by the smallest."
     steps = 1 if all(len(set(item.sizes)) == 1 for _, item in named) else 2
     return solution(task, answers, context, steps, note, _slip(named, wanted))
@@ -111,8 +113,4 @@ def _figure(name: str, item: FractionShape) -> Figure:
         f"Shape {name}, a {item.form} in {len(item.sizes)} parts, {sizes}; "
         + (f"shaded: part {listed(shaded)}." if shaded else "none is shaded.")
     )  # fmt: skip
-    data = {
-        "name": name, "form": item.form, "sizes": list(item.sizes),
-        "shares": [[share.numerator, share.denominator] for share in item.shares],
-    }  # fmt: skip
-    return Figure("fraction-shape", data, capital(alt))
+    return Figure(ShapeInParts(name, item.form, item.sizes, item.shares), capital(alt))

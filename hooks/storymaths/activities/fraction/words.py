@@ -8,6 +8,7 @@ from typing import Literal
 
 from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ...model.document import Loc
+from ...model.figures.fractions import FractionBar
 from ..kind import Unsolvable
 from ..met import demands_met
 from ..saying import alike, ending_places, mixed, part_name, written
@@ -85,7 +86,7 @@ def bar(fraction: WrittenNumber, whole: str, each: str = "") -> tuple[Figure, ..
     if under > _MOST_PARTS_DRAWN or over > under:
         return ()
     alt = f"A bar in {under} equal parts, {over} shaded. The whole bar is {whole or 'not known'}."
-    return (Figure("fraction-bar", {"parts": under, "shaded": over, "whole": whole or "?", "each": each}, alt),)
+    return (Figure(FractionBar(under, over, whole or "?", each), alt),)
 
 
 def solution(

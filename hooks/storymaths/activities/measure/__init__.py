@@ -127,7 +127,7 @@ cast:
         "2MD-1": "lays units end to end and writes it as a multiplication",
         "2MD-2": "asks how many of a unit make an amount",
     }
-    fields = MeasureFields
+    tasks = (MeasureFields,)
 
     def solve(self, fields: MeasureFields, context: Context) -> Solution:
         """As ``find`` asks."""

@@ -6,8 +6,9 @@ from fractions import Fraction
 from itertools import groupby
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, ending_places, listed, plain, written
 from .amount import MORE, SIZES, Amount, in_sum, made_like, say, shown
 from .words import Named, all_alike, like_units, named_amounts, solution, turned
@@ -41,7 +42,7 @@ def compare(fields: MeasureFields, context: Context) -> Solution:
     data = {"more": keys[more] if gap.number else "same", "difference": plain(gap.number), "unit": unit}
     lines = tuple(f"{name}: {shown(amount, year)}" if name else shown(amount, year) for _, name, amount in things)
     asked = {"length": "longer", "mass": "heavier", "temperature": "warmer", "time": "longer"}.get(one.kind, "more")
-    task = Task(
+    task = as_task(
         f"Which is {asked}, and by how much?",
         context.characters if fields.fact else (),
         tuple(shown(amount, year) for amount in amounts) if fields.fact else (),
@@ -86,7 +87,7 @@ def order(fields: MeasureFields, context: Context) -> Solution:
         sentences.append(sign.join(" = ".join(place) for place in same))
     end = "greatest" if fields.greatest_first else "least"
     lines = tuple(f"{name}: {shown(amount, year)}" if name else shown(amount, year) for _, name, amount in things)
-    task = Task(
+    task = as_task(
         f"Put these in order, the {end} first.",
         context.characters if fields.fact else (),
         tuple(shown(amount, year) for amount in amounts) if fields.fact else (),
@@ -133,7 +134,7 @@ def convert(fields: MeasureFields, context: Context) -> Solution:
             Answer(f"{capital(who)}{shown(amount, year)} is {say(other, year)}.", ". ".join(sentences) + ".", data)
         )
         lines.append(f"{shown(amount, year)} = ___ {to}")
-    task = Task(f"Tell each in {_unit_word(to)}.", context.characters if fields.fact else (), lines=tuple(lines))
+    task = as_task(f"Tell each in {_unit_word(to)}.", context.characters if fields.fact else (), lines=tuple(lines))
     note = "The same amount has one number in each unit."
     steps = 1 + any(len(answer.worked.split(". ")) > 1 for answer in answers)
     return solution(task, answers, steps, note, _slip_of_turning_the_wrong_way(things, to, context))

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ...model.quantity import UNITS
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, listed, plain
 from .amount import Amount, in_sum, say, shown
 from .words import all_alike, solution, turned
@@ -36,7 +37,7 @@ def rate(fields: MeasureFields, context: Context) -> Solution:
     if times > 1:
         sentences.append(f"{in_sum(one, year)} × {times} = {in_sum(found, year)}")
     worked = ". ".join(sentences or [f"It is the same amount, so the same {say(found, year)}"]) + "."
-    task = Task(
+    task = as_task(
         f"{capital(shown(of, year))} {_come(of)} to {shown(comes_to, year)}. What {_do(want)} {shown(want, year)} come to?"
     )
     answer = Answer(
@@ -81,7 +82,7 @@ def parts(fields: MeasureFields, context: Context) -> Solution:
     ]
     said = listed([say(amount, year) for amount in each])
     told = _told_ratio(ratio)
-    task = Task(f"{capital(shown(whole, year))} is made of {len(ratio)} parts. {told} How much is each part?")
+    task = as_task(f"{capital(shown(whole, year))} is made of {len(ratio)} parts. {told} How much is each part?")
     likely_error = None
     halves = whole.number / len(ratio)
     if len(set(ratio)) > 1:

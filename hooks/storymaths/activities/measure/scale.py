@@ -5,8 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.measures import MeasureScale, Numbered, Pointer
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import counted, listed, plain, written
 from .amount import Amount, say
 from .words import solution
@@ -34,8 +36,8 @@ def read_scale(fields: MeasureFields, context: Context) -> Solution:
             message = f"{written(value, 3)} is not on a scale from {written(start, 3)} to {written(end, 3)}."
             raise Unsolvable(("pointers", index), message, "choose a number on the scale.")
         answers.append(_reading(_NAMES[index], value, start, step, numbered, unit, context))
-    shown = Figure("measure-scale", _drawn(fields, step, unit), _described(fields, step, unit, context))
-    task = Task(
+    shown = Figure(_drawn(fields, step, unit), _described(fields, step, unit, context))
+    task = as_task(
         f"What does each arrow show{f', in {unit}' if unit else ''}?",
         lines=tuple(f"{name}: ___ {unit}".strip() for name in _NAMES[: len(fields.pointers)]),
         figures=(shown,),
@@ -105,15 +107,14 @@ def _slip_of_ones(fields: MeasureFields, step: Fraction, context: Context) -> Li
     return None
 
 
-def _drawn(fields: MeasureFields, step: Fraction, unit: str) -> dict[str, object]:
+def _drawn(fields: MeasureFields, step: Fraction, unit: str) -> MeasureScale:
     start, end = fields.ends
     parts, numbered = fields.parts or 1, fields.numbered or 1
-    labels = [[mark, written(start + mark * step, 3)] for mark in range(0, parts + 1, numbered)]
-    pointers = [
-        [_NAMES[i], ((value - start) / (end - start)).numerator, ((value - start) / (end - start)).denominator]
-        for i, value in enumerate(fields.pointers)
-    ]
-    return {"form": fields.form, "parts": parts, "labels": labels, "pointers": pointers, "unit": unit}
+    labels = tuple(Numbered(mark, written(start + mark * step, 3)) for mark in range(0, parts + 1, numbered))
+    pointers = tuple(
+        Pointer(name, (value - start) / (end - start)) for name, value in zip(_NAMES, fields.pointers, strict=False)
+    )
+    return MeasureScale(fields.form, parts, labels, pointers, unit)
 
 
 def _described(fields: MeasureFields, step: Fraction, unit: str, context: Context) -> str:

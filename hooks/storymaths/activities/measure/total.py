@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, listed, plain
 from .amount import Amount, in_sum, say, shown
 from .words import all_alike, leaned, like_units, solution, turned
@@ -36,7 +37,7 @@ def total(fields: MeasureFields, context: Context) -> Solution:
         sentences.append(f"{_joined([together, *gone], ' − ', context)} = {in_sum(left, year)}")
     worked = ". ".join(sentences or [f"It is {say(left, year)} and nothing more"]) + "."
     answer = Answer(f"{capital(say(left, year))}.", worked, {"total": plain(left.number), "unit": unit})
-    task = Task(_asked(amounts, less, unit, context), lines=(_gap(amounts, less, context),))
+    task = as_task(_asked(amounts, less, unit, context), lines=(_gap(amounts, less, context),))
     steps = max(1, len(amounts) + len(less) - 1 + sum(amount.count > 1 for amount in amounts))
     likely_error = _slip_of_one_each(amounts, gone, unit, context)
     note = "Amounts come to the same in whatever order they are put together."

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, listed, plain, written
 from .amount import Amount, in_sum, say, shown
 from .words import all_alike, leaned, like_units, solution
@@ -35,7 +36,7 @@ def units(fields: MeasureFields, context: Context) -> Solution:
         answers.append(Answer(says, ". ".join(sentences) + ".", data))
         counts[name] = count
     sizes = listed([f"a {name} is {shown(one, year)}" for name, one in by.items()])
-    task = Task(
+    task = as_task(
         f"{capital(sizes)}. How many of each make {shown(whole, year)}?",
         lines=tuple(f"{name}: ___" for name in by),
     )
@@ -83,7 +84,7 @@ def volume(fields: MeasureFields, context: Context) -> Solution:
         f"{texts[3]} × {texts[2]} = {texts[4]}",
     ]
     lengths = listed([shown(side, year) for side in sides])
-    task = Task(f"A cuboid has sides of {lengths}. What is its volume, in {unit}³?", lines=(f"___ {unit}³",))
+    task = as_task(f"A cuboid has sides of {lengths}. What is its volume, in {unit}³?", lines=(f"___ {unit}³",))
     answer = Answer(
         f"Its volume is {texts[4]} {unit}³.", ". ".join(worked) + ".", {"volume": plain(whole), "unit": f"{unit}³"}
     )

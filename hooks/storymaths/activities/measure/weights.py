@@ -8,8 +8,10 @@ from itertools import islice
 from math import lcm
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.measures import OnPan, Weighing
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, listed, plain
 from .amount import Amount, in_sum, say
 from .weighing import MOST_TRIED, Pans, choices, levelled, reached
@@ -66,9 +68,9 @@ class _Set:
 
     def figure(self, load: str, pans: Pans) -> Figure:
         """A balance with the weights on it."""
-        left = [["", self.say(worth)] for worth in pans[0]]
-        right = [[load, ""], *(["", self.say(worth)] for worth in pans[1])]
-        return Figure("weighing", {"left": left, "right": right}, f"A level balance. {capital(self.told(load, pans))}.")
+        left = tuple(OnPan("", self.say(worth)) for worth in pans[0])
+        right = (OnPan(load, ""), *(OnPan("", self.say(worth)) for worth in pans[1]))
+        return Figure(Weighing(left, right), f"A level balance. {capital(self.told(load, pans))}.")
 
 
 def level(fields: MeasureFields, context: Context) -> Solution:
@@ -77,7 +79,8 @@ def level(fields: MeasureFields, context: Context) -> Solution:
     if fields.load is not None:
         loads = [("", "the load", fields.load), *loads]
     pans = _Set(fields, context, [amount for _, _, amount in loads])
-    answers, figures, empty = [], [], []
+    answers: list[Answer] = []
+    figures, empty = [], []
     found = levelled([pans.steps(amount) for _, _, amount in loads], pans.weights, pans.both)
     for (id_, name, amount), ways in zip(loads, found, strict=True):
         called = name or say(amount, context.year)
@@ -95,7 +98,7 @@ def level(fields: MeasureFields, context: Context) -> Solution:
         raise Unsolvable(("weights",), message, "use fewer weights.", "activity-too-many-answers")
     where = "on either pan" if pans.both else "on the other pan"
     what = "each of them" if fields.fact else f"a load of {say(loads[0][2], context.year)}"
-    task = Task(
+    task = as_task(
         f"Level {what} with weights {where}. Find every way.",
         context.characters if fields.fact else (),
         tuple(say(amount, context.year) for _, _, amount in loads) if fields.fact else (),
@@ -143,7 +146,7 @@ def reach(fields: MeasureFields, context: Context) -> Solution:
         for load, way in found.items()
     ]
     where = "on either pan" if pans.both else "on the other pan"
-    task = Task(
+    task = as_task(
         f"Which loads up to {pans.say(most)} can be levelled with weights {where}?",
         lines=(f"Weights: {listed([say(amount, context.year) for amount in fields.weights])}",),
     )

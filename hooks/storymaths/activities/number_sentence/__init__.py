@@ -100,7 +100,7 @@ answers: 2
         "2AS-4": "adds and takes away two-digit numbers",
         "2MD-2": "a missing factor, for how many groups",
     }
-    fields = NumberSentenceFields
+    tasks = (NumberSentenceFields,)
 
     def solve(self, fields: NumberSentenceFields, context: Context) -> Solution:
         """Every filling, sentence by sentence; in each, the first gap's number rising, then the next."""

@@ -6,10 +6,11 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.amounts import PartWhole
 from ...model.year import YearLimits
 from ..kind import Unsolvable
-from ..met import demands_met
+from ..met import as_task, demands_met
 from ..saying import listed, written
 from ..tables_used import table_of
 
@@ -32,7 +33,7 @@ def family_solution(given: Sequence[Fraction | str], sign: str, context: Context
         ask = f"{listed([text for text in shown if text != '___'])} belong to a family of three. What is the third?"
         ask = f"{ask} Find every number it could be, and write the families."
     line = f"___ {sign} ___ = ___"
-    task = Task(ask, lines=(line, line.replace(sign, _UNDOES[sign])), figures=_figures(given, families, sign))
+    task = as_task(ask, lines=(line, line.replace(sign, _UNDOES[sign])), figures=_figures(given, families, sign))
     return Solution(
         task=task,
         answers=tuple(answers),
@@ -117,8 +118,7 @@ def _figures(given: Sequence[Fraction | str], families: Sequence[Family], sign: 
     if sign != "+" or "___" in given:
         return ()
     a, b, whole = (written(number, 3) for number in families[0])
-    data = {"whole": whole, "parts": [a, b]}
-    return (Figure("part-whole", data, f"A part–whole model: the whole is {whole}, the parts are {a} and {b}."),)
+    return (Figure(PartWhole(whole, (a, b)), f"A part–whole model: the whole is {whole}, the parts are {a} and {b}."),)
 
 
 def _tables(families: Sequence[Family], sign: str, context: Context) -> frozenset[int]:

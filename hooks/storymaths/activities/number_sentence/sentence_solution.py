@@ -11,7 +11,7 @@ from ...expression.tokens import Token
 from ...expression.tree import holds, worth_of
 from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ..fraction.number import tables_leaned
-from ..met import demands_met
+from ..met import as_task, demands_met
 from ..saying import capital, listed, written
 from ..tables_used import tables_of
 from .filled_sentence import Filled, products_in, reasoning, steps_of, worked_out
@@ -108,7 +108,7 @@ def _task(
     shown = [written_out(tokens, names=True) for tokens in lines]
     playing = context.characters if fields.fact else ()
     bars = bars_of(filled) if len(lines) == 1 else None
-    return Task(
+    return as_task(
         ask=fields.ask or _ask(fields, lines, has_gap),
         characters=playing,
         shows=tuple(written(int(character.facts[fields.fact or ""])) for character in playing),

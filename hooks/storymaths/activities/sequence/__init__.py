@@ -69,7 +69,7 @@ answers: 3
         "2NPV-2": "numbers before and after on a line, across the tens",
         "2MD-1": "counts in twos, fives and tens as steps of a table",
     }
-    fields = SequenceFields
+    tasks = (SequenceFields,)
 
     def solve(self, fields: SequenceFields, context: Context) -> Solution:
         """Every answer, in the order of the places or numbers asked about."""

@@ -92,7 +92,7 @@ def _said(fields: SequenceFields, rule: Rule) -> list[Answer]:
     if isinstance(rule, Times) or rule.grows:
         message = "Which numbers are said can be asked of a count in equal steps only."
         raise Unsolvable(("said",), message, "leave out the rule, or ask for places.", "activity-broken")
-    answers = []
+    answers: list[Answer] = []
     for number in fields.said:
         place = place_of(rule, number)
         if place is not None:
@@ -112,7 +112,7 @@ def _mistake(fields: SequenceFields, context: Context, known: Known) -> Solution
     if not found and right is None:
         message = "No single change gives all the numbers one rule of this sort."
         raise Unsolvable(("terms",), message, "leave one term wrong and no more, or choose another rule.")
-    answers = []
+    answers: list[Answer] = []
     for place, term in found:
         others = {other: value for other, value in known.items() if other != place}
         rule = rule_through(others, fields.rule, fields.step)

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution
 from ..kind import Unsolvable
-from ..met import demands_met
+from ..met import as_task, demands_met
 from ..ordinals import ordinal
 from ..saying import capital, listed
 from ..tables_used import tables_of
@@ -97,7 +97,7 @@ def _mistakes(fields: SequenceFields, names: Mapping[str, str], units: Sequence[
     if not found and not units:
         message = "No single change makes the pattern repeat."
         raise Unsolvable(("pattern",), message, "leave one thing wrong and no more, or show the unit more often.")
-    answers = []
+    answers: list[Answer] = []
     for place, thing, unit in found:
         here = fields.pattern[place - 1]
         says = f"The {ordinal(place)} is {names[here]} and should be {names[thing]}"
@@ -117,7 +117,7 @@ def _solution(
     things = [names.get(thing, "___") for thing in fields.pattern]
     row = ", ".join(things)
     goes_on = bool(fields.places) or not (fields.mistake or GAP in fields.pattern)
-    task = Task(
+    task = as_task(
         ask=fields.ask or _ask(fields),
         characters=tuple(character for character in context.characters if character.id in fields.pattern),
         lines=(f"{row}, …" if goes_on else row,),

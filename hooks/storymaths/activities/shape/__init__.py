@@ -77,7 +77,7 @@ class Shape(Kind[ShapeFields]):
         "1G-2": "smaller flat shapes turned, flipped and laid together to make a shape that is shown",
         "2G-1": "sides, corners, faces, edges and vertices counted and put side by side",
     }
-    fields = ShapeFields
+    tasks = (ShapeFields,)
     example = """\
 kind: shape
 title: What is in the parcels?

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import Any, Literal
+from typing import Literal
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.shapes import LaidPieces, PieceRows
 from ..kind import Unsolvable
-from ..met import demands_met
+from ..met import as_task, demands_met
 from ..saying import capital, counted, listed
 from .covering import TooMany, Way, every_way
 from .pieces import Piece, pieces_of
@@ -47,7 +48,7 @@ def composed_solution(
     forms = [min(same, key=lambda way: sum(not laid.as_given for laid in way)) for same in ways]
     answers = tuple(_answer(way, pieces, shape, context) for way in forms)
     guide = forms[0] if forms and drawn == "pieces" else ()
-    task = Task(
+    task = as_task(
         ask or _asked(shape, pieces, use, bool(guide)),
         context.characters[:1],
         figures=(_target(shape, guide, drawn), _handed_out(shape, pieces)),
@@ -118,8 +119,8 @@ def _target(shape: Shape, guide: Way, drawn: Drawn) -> Figure:
     parts = [laid.on for laid in guide] or [shape]
     alt = f"The shape to make, on {counted(across, 'squares')} across and {counted(down, 'squares')} down: "
     alt += f"it covers {listed(places_of(shape, down))}."
-    lines = "none" if guide or drawn == "outline" else "squares"
-    return _pictures([("", picture_of(parts, across, down))], across, alt, lines=lines)
+    squared = not guide and drawn != "outline"
+    return _pictures([("", picture_of(parts, across, down))], across, alt, squared=squared)
 
 
 def _handed_out(shape: Shape, pieces: Sequence[Piece]) -> Figure:
@@ -145,13 +146,8 @@ def _pictures(
     across: int,
     alt: str,
     *,
-    lines: str = "none",
+    squared: bool = False,
     small: bool = False,
 ) -> Figure:
-    data: dict[str, Any] = {
-        "pictures": [{"says": says, "rows": rows} for says, rows in pictures],
-        "across": across,
-        "lines": lines,
-        "small": small,
-    }
-    return Figure("laid-pieces", data, alt)
+    shown = tuple(PieceRows(says, tuple(map(tuple, rows))) for says, rows in pictures)
+    return Figure(LaidPieces(shown, across, squared, small), alt)

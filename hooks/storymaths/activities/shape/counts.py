@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from ...model.activity import Answer, LikelyError, Solution, Table, Task
+from ...model.activity import Answer, LikelyError, Solution, Table
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import capital, counted, listed
 from .set import SAID, Solid, count_of, parts_of_count, with_article
 from .tasks import FLAT_COUNTS, SOLID_COUNTS, Shapes
@@ -22,7 +23,7 @@ def counted_solution(shapes: Shapes, properties: Sequence[str], ask: str | None)
             raise Unsolvable(("count", index), f"{what} have no {SAID[prop]} to count.", fix)
     answers = [count_answer(shapes, index, properties, year) for index in range(len(shapes.shapes))]
     asked = f"How many {listed([SAID[prop] for prop in properties])} has each shape?"
-    task = Task(ask or asked, table=count_table(shapes, properties), figures=(shapes.figure(),))
+    task = as_task(ask or asked, table=count_table(shapes, properties), figures=(shapes.figure(),))
     note = "Count on a real shape, with a finger or a sticker on each."
     if set(SOLID_COUNTS) <= set(properties):
         note = "On every one of them, faces and vertices together are 2 more than the edges."

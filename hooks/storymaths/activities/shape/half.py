@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
-from ..met import demands_met
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.shapes import MirrorSquares
+from ..met import as_task, demands_met
 from .mirror import Edge, checked, joined, mirrored, shaded
 
 _WHERE = {"right": "on its right", "left": "on its left", "top": "above it", "bottom": "below it"}
@@ -25,7 +26,7 @@ def completed_solution(half: Sequence[str], edge: Edge, context: Context, ask: s
     blank = tuple("." * len(row) for row in rows)
     figures = (_figure(joined(rows, blank, edge), edge, "Half of it is shaded, the rest is empty"),)
     asked = f"The mirror line is {_WHERE[edge]}. Shade the squares that make the whole figure symmetrical."
-    task = Task(ask or asked, context.characters[:1], figures=figures)
+    task = as_task(ask or asked, context.characters[:1], figures=figures)
     demands = demands_met(task, (answer,), ("symmetrical",))
     note = "There is just one: each shaded square fixes one on the other side."
     done = (_figure(whole, edge, "It is symmetrical"),)
@@ -50,6 +51,4 @@ def _figure(rows: Sequence[str], edge: Edge, what: str) -> Figure:
         f"row {index}: {row.replace('x', 'shaded ').replace('.', 'empty ').strip()}"
         for index, row in enumerate(rows, 1)
     )
-    return Figure(
-        "mirror-squares", {"rows": list(rows), "upright": across}, f"Squares with a mirror line {line}. {what}: {told}."
-    )
+    return Figure(MirrorSquares(tuple(rows), across), f"Squares with a mirror line {line}. {what}: {told}.")

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ...model.activity import Answer, Context, LikelyError, Solution, Task
-from ..met import demands_met
+from ...model.activity import Answer, Context, LikelyError, Solution
+from ..met import as_task, demands_met
 from ..saying import capital, listed
 from .claims import Claim, Verdict, judged
 from .set import with_article
@@ -25,7 +25,7 @@ def claimed_solution(claims: Sequence[Claim], context: Context, ask: str | None)
     solid = any(claim.given().keys() & {"faces", "edges", "vertices"} for claim in claims)
     what = "a solid with flat faces" if solid else "a closed shape with straight sides"
     asked = f"Somebody says there is {what} like these. Can it be? If it can, name one or make one. If not, say why."
-    task = Task(ask or asked, context.characters[:1], lines=tuple(f"{capital(claim.said())}." for claim in claims))
+    task = as_task(ask or asked, context.characters[:1], lines=tuple(f"{capital(claim.said())}." for claim in claims))
     note = (
         "Shapes with straight sides; they may have dents."
         if not solid

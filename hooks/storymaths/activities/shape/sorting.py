@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ...model.activity import Answer, LikelyError, Solution, Task
+from ...model.activity import Answer, LikelyError, Solution
 from ..kind import Unsolvable
+from ..met import as_task
 from ..rule_language.worked import worked
 from ..saying import capital, listed
 from ..sort.cards import Card
@@ -26,7 +27,7 @@ def sorted_solution(shapes: Shapes, by: Sequence[str | SortRule], diagram: Diagr
     done = Sorted(into, rules, cards, shapes.context.year.year)
     asked = f"Sort the shapes by {listed([f'“{rule.fits}”' for rule in rules])}. Is any place left empty?"
     return shapes.solution(
-        Task(ask or asked, figures=(shapes.figure(), done.figure(filled=False))),
+        as_task(ask or asked, figures=(shapes.figure(), done.figure(filled=False))),
         [done.answer()],
         _facts(rules),
         steps=len(rules),
@@ -45,7 +46,7 @@ def guessed_solution(shapes: Shapes, clues: Sequence[str], ask: str | None) -> S
     asked = "Somebody thinks of a shape. Which of these can it be? Find all that fit every clue."
     stray = next((card.name for card in cards.cards if card.id in rules[0].who and card not in fits), None)
     return shapes.solution(
-        Task(ask or asked, lines=tuple(f"{capital(rule.fits)}." for rule in rules), figures=(shapes.figure(),)),
+        as_task(ask or asked, lines=tuple(f"{capital(rule.fits)}." for rule in rules), figures=(shapes.figure(),)),
         answers,
         _facts(rules),
         steps=len(rules),

@@ -9,6 +9,7 @@ from typing import Any
 from ...check.suggestion import did_you_mean
 from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ...model.book import FactAbout
+from ...model.figures.shapes import FlatShapes, SolidShapes, TitledShape
 from ...model.prose import Loc
 from ..kind import Unsolvable
 from ..met import demands_met
@@ -68,8 +69,8 @@ class Shapes:
 
     def figure(self) -> Figure:
         """All of them, drawn with their names."""
-        data = {"names": [shape.name for shape in self.shapes], "titles": list(self.titles)}
-        return Figure("solid-shapes" if self.solid else "flat-shapes", data, f"Drawings: {', '.join(self.titles)}.")
+        shown = tuple(TitledShape(shape.name, title) for shape, title in zip(self.shapes, self.titles, strict=True))
+        return Figure(SolidShapes(shown) if self.solid else FlatShapes(shown), f"Drawings: {', '.join(self.titles)}.")
 
     def solution(
         self,

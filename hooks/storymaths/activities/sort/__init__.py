@@ -66,7 +66,7 @@ class Sort(Kind[SortFields]):
         "1NPV-2": "numbers compared with more than and fewer than",
         "2G-1": "properties put side by side: what fits one rule, both or neither",
     }
-    fields = SortFields
+    tasks = (SortFields,)
     example = """\
 kind: sort
 title: Who goes in which hoop?

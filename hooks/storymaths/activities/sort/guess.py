@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from ...check.suggestion import did_you_mean
 from ...model.activity import Answer, Context, Figure, LikelyError
+from ...model.figures.sorting import SortHoop
 from ..kind import Unsolvable
 from ..rule_language.tree import Call, Comparison, Name, Not, Number, Rule, Words, decider
 from ..rule_language.worked import worked
@@ -93,9 +94,9 @@ class Guess:
 
     def figure(self) -> Figure:
         """One hoop with those inside in it; its label is still to be found."""
-        ins, outs = ([card.name for card in side] for side in self._split())
+        ins, outs = (tuple(card.name for card in side) for side in self._split())
         alt = f"One hoop without a label. In the hoop: {listed(ins)}. Outside it: {listed(outs)}."
-        return Figure("sort-hoop", {"labels": ["?"], "otherwise": [""], "in": ins, "out": outs}, alt)
+        return Figure(SortHoop("?", "", ins, outs), alt)
 
 
 def guess_of(inside: Sequence[str], looking_at: Sequence[str], cards: Cards, context: Context) -> Guess:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from ...model.activity import Answer, Figure, LikelyError
+from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
 from ..rule_language.tree import Comparison, Name, Number
 from ..rule_language.words import amount
 from ..rule_language.worked import worked
@@ -141,7 +142,7 @@ class Sorted:
     def figure(self, filled: bool) -> Figure:
         """The diagram, empty for the pupil, or with everyone in their place."""
         regions, names = self.regions(), self.region_names()
-        shown = {region: [card.name for card in cards] if filled else [] for region, cards in regions.items()}
+        shown = {region: tuple(card.name for card in cards if filled) for region, cards in regions.items()}
         labels = [rule.fits for rule in self.rules]
         what = {"hoop": "One hoop", "venn": "Two hoops that overlap", "carroll": "A table of two by two boxes"}
         alt = f"{what[self.diagram]}, for {listed([f'“{label}”' for label in labels])}"
@@ -151,8 +152,11 @@ class Sorted:
             )
         else:
             alt += ", still empty."
-        otherwise = [rule.otherwise for rule in self.rules]
-        return Figure(f"sort-{self.diagram}", {"labels": labels, "otherwise": otherwise, **shown}, alt)
+        if self.diagram == "hoop":
+            return Figure(SortHoop(labels[0], self.rules[0].otherwise, shown["in"], shown["out"]), alt)
+        one, other = self.rules
+        two_by_two = SortVenn if self.diagram == "venn" else SortCarroll
+        return Figure(two_by_two((one.fits, other.fits), (one.otherwise, other.otherwise), **shown), alt)
 
 
 def _names(cards: Sequence[Card]) -> str:

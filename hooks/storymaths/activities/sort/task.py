@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Table, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Table
 from ...model.quantity import UNITS
-from ..met import demands_met
+from ..met import as_task, demands_met
 from ..saying import capital, listed
 from .cards import Card, Cards
 
@@ -30,7 +30,7 @@ def sort_solution(
     tables: frozenset[int] = frozenset(),
 ) -> Solution:
     """The whole solution, its uses read off its own words. ``facts`` are those a pupil must know."""
-    task = Task(
+    task = as_task(
         ask,
         () if cards.of_numbers else context.characters,
         _on_cards(cards, facts),
@@ -40,7 +40,7 @@ def sort_solution(
     )
     units = {context.facts[fact].unit for fact in facts if fact in context.facts} & set(UNITS)
     met = demands_met(task, answers, (), tables)
-    demands = replace(met, words=tuple(dict.fromkeys(words)), units=met.units | units)
+    demands = replace(met, words=tuple(dict.fromkeys(words)), other_units=met.units | units)
     return Solution(task, tuple(answers), demands, steps, note, likely_error, answer_figures)
 
 

@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
-from ...activities.work_out import WorkedOut
+from ...activities.worked import AnyWorked
 from .board import Board, Place, Placing, keyed
 from .pieces import cast, characters_of, ids_by_name
 
 _PLACES = (Place("left", "the left basket"), Place("right", "the right basket"))
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """One beam with two baskets. Either way round is the same answer."""
     assert worked.solution is not None
     assert worked.fields is not None

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from ...activities.work_out import WorkedOut
-from ...model.activity import CastMember
+from ...activities.worked import AnyWorked
+from ...model.activity import CastMember, Shown
 from ...model.address import slug
 from .board import ENDLESS, Board, Piece, Place, keyed
 
@@ -13,16 +13,16 @@ _NEARBY = (1, -1, 10, -10, 2)
 _MOST_CARDS = 12
 
 
-def characters_of(worked: WorkedOut) -> tuple[CastMember, ...]:
+def characters_of(worked: AnyWorked) -> tuple[CastMember, ...]:
     """The cast an activity is played with."""
     assert worked.context is not None
     return worked.context.characters
 
 
-def cast(characters: Iterable[CastMember], shows: Sequence[str] = (), copies: int | None = 1) -> tuple[Piece, ...]:
+def cast(characters: Iterable[CastMember], shows: Sequence[Shown] = (), copies: int | None = 1) -> tuple[Piece, ...]:
     """A piece for each of the cast."""
     return tuple(
-        Piece(character.id, character.name, character.picture, shows[n] if n < len(shows) else "", copies)
+        Piece(character.id, character.name, character.picture, str(shows[n]) if n < len(shows) else "", copies)
         for n, character in enumerate(characters)
     )
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from fractions import Fraction
 
-from ...model.activity import CastMember
-from ...model.address import source_of
-from ...model.book import Book
+from ...model.activity import CastMember, Shown
+from ...model.book import Book, FactValue
 from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Needed, Session
@@ -19,7 +19,7 @@ from .sheet_context import SheetActivity, SheetContext, SheetPictures
 
 _ASKS_FOR_NUMBER = re.compile(r"\bnumbers?\b", re.IGNORECASE)
 _FIGURES = re.compile(r"\d[\d.,/]*")
-Cast = tuple[tuple[CastMember, ...], tuple[str, ...]]
+Cast = tuple[tuple[CastMember, ...], tuple[Shown, ...]]
 """Who is on the cards, and what each card carries."""
 
 
@@ -73,8 +73,9 @@ def _casts(activities: Sequence[SheetActivity], book: Document[Book], needed: Ne
 def _carried(cast: Cast) -> frozenset[tuple[str, str]]:
     """Who carries which number, whatever is counted."""
     characters, shows = cast
-    numbers = [_FIGURES.findall(shown) for shown in shows] or [[]] * len(characters)
-    return frozenset((character.id, " ".join(found)) for character, found in zip(characters, numbers, strict=False))
+    numbers = [shown.number if shown.number is not None else " ".join(_FIGURES.findall(shown.says)) for shown in shows]
+    numbers = numbers or [""] * len(characters)
+    return frozenset((character.id, str(number)) for character, number in zip(characters, numbers, strict=False))
 
 
 def _with_the_others(cast: Cast, book: Document[Book], fact: str, wanted: int) -> Cast:
@@ -84,7 +85,7 @@ def _with_the_others(cast: Cast, book: Document[Book], fact: str, wanted: int) -
         return cast
     known = {character.id for character in characters}
     others = tuple(character for character in characters_of(book) if character.id not in known)
-    return (*characters, *others), (*shows, *(numbers_shown(book.fields, others, fact) or ("",) * len(others)))
+    return (*characters, *others), (*shows, *(numbers_shown(book.fields, others, fact) or (Shown(""),) * len(others)))
 
 
 def _cast_by_note(book: Document[Book], needed: Needed) -> Cast:
@@ -113,14 +114,13 @@ def book_cards(sheets: SheetContext, book: Document[Book], fact: str = "") -> Sh
 
 def characters_of(book: Document[Book]) -> tuple[CastMember, ...]:
     """The whole cast of a book."""
-    folder = source_of(book.folder)
     return tuple(
-        CastMember(one.id, one.name, one.plural or one.name, one.facts, f"{folder}/{one.picture}", one.alt)
+        CastMember(one.id, one.name, one.plural or one.name, one.facts, book.beside(one.picture), one.alt)
         for one in book.fields.cast
     )
 
 
-def numbers_shown(book: Book, characters: Sequence[CastMember], fact: str) -> tuple[str, ...]:
+def numbers_shown(book: Book, characters: Sequence[CastMember], fact: str) -> tuple[Shown, ...]:
     """What each card carries for a fact, such as ``6 bricks``; nothing without a fact."""
     about = book.facts.get(fact)
     return (
@@ -135,7 +135,8 @@ def counting_facts(book: Book) -> list[str]:
     return [fact for fact in book.facts if all(type(one.facts.get(fact)) is int for one in book.cast)]
 
 
-def _amount(value: object, unit: str) -> str:
+def _amount(value: FactValue | None, unit: str) -> Shown:
     if type(value) is not int:
-        return ""
-    return f"{value}\u00a0{unit[:-1] if value == 1 and unit.endswith('s') else unit}".rstrip()
+        return Shown("")
+    said = f"{value}\u00a0{unit[:-1] if value == 1 and unit.endswith('s') else unit}".rstrip()
+    return Shown(said, Fraction(value))

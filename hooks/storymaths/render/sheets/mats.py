@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
 
 from ...model.document import Document
+from ...model.plain import as_plain_mapping
 from ...model.session import Needed, Session
-from .mat_kinds import FROM_FIGURE, FROM_MATERIAL, Mat
+from .mat_kinds import FROM_MATERIAL, Mat, mat_for_figure
 from .paper import in_sets
 from .sheet import Part, SheetData
 from .sheet_context import SheetActivity, SheetContext
@@ -30,8 +30,8 @@ def session_mats(sheets: SheetContext, page: Document[Session], activities: Sequ
     session = page.fields
     wanted: dict[str, _Wanted] = {}
     for needed in session.materials:
-        make = FROM_MATERIAL.get(needed.item)
-        if make and (mat := make(needed.note or "", session.year)):
+        if make := FROM_MATERIAL.get(needed.item):
+            mat = make(needed.note or "", session.year)
             # The first line that children hold decides: a big one for the class is on the wall.
             known = wanted.get(mat.name)
             if known is None or known.needed.per == "class":
@@ -47,14 +47,14 @@ def _of_activities(activities: Sequence[SheetActivity]) -> list[Mat]:
     mats: dict[str, Mat] = {}
     for activity in activities:
         for figure in activity.own.task.figures:
-            make = FROM_FIGURE.get(figure.name)
-            if make and (mat := make(figure.data)):
+            if mat := mat_for_figure(figure.data):
                 mats.setdefault(mat.name, mat)
     return list(mats.values())
 
 
 def _sheet(sheets: SheetContext, session: Session, wanted: _Wanted) -> SheetData:
     mat = wanted.mat
-    data: Mapping[str, Any] = {"heading": mat.heading, "mat": mat.name, "alt": mat.alt, **mat.data}
+    drawn = as_plain_mapping(mat.drawn) if mat.drawn else {}
+    data = {"heading": mat.heading, "mat": mat.name, "alt": mat.alt, **drawn}
     strips = in_sets(wanted.needed, mat.on_a_page, mat.noun, sheets.children, session.group_size)
     return SheetData(mat.name, f"{mat.heading}: {session.title}", f"{mat.says}", (Part("mats", data),), strips, {})
