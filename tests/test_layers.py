@@ -16,7 +16,7 @@ from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
 STAGES = (
-    "model", "scripts", "parse", "check", "activities", "reading", "weeks", "covers", "render", "publish", "build",
+    "model", "expression", "scripts", "parse", "check", "activities", "reading", "weeks", "covers", "render", "publish", "build",
     "pipeline", "release", "commands",
 )  # fmt: skip
 MODULES = sorted(path for path in CORE.rglob("*.py"))
