@@ -37,7 +37,7 @@ def test_each_format_in_a_file_by_its_ending(tmp_path: Path) -> None:
     assert f"version {VERSION}: Oak</h1>" in page
     assert page.count('<th scope="row">') == len(rows)
     assert "../fonts" not in page
-    assert files[".txt"].read_text(encoding="utf-8").startswith(f"A term on Cockle Row, version {VERSION}: Oak\n")
+    assert files[".txt"].read_text(encoding="utf-8").startswith(f"A term on Plover Quay, version {VERSION}: Oak\n")
 
 
 def test_the_same_bytes_twice(tmp_path: Path) -> None:
