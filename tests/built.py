@@ -38,5 +38,5 @@ def mkdocs_build(project: Path, *more: str, **variables: str) -> subprocess.Comp
 
 
 def _build(folder: Path) -> None:
-    done = mkdocs_build(PROJECT, "--site-dir", str(folder))
+    done = mkdocs_build(PROJECT, "--site-dir", str(folder), PYTHONHASHSEED="1")
     assert done.returncode == 0, done.stdout + done.stderr

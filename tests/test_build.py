@@ -7,23 +7,28 @@ from pathlib import Path
 from urllib.parse import urlsplit
 
 import pytest
-from built import copy_that_was_built, mkdocs_build
+from built import built_site, copy_that_was_built, mkdocs_build
 from links import broken_links, pages
 from project import collection, copy_of_project
+from run_folder import made_once
 
 LIFT = "content/books/cliff-house-lift"
 
 
 @pytest.fixture(scope="module")
-def built(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    project = copy_that_was_built(tmp_path_factory.mktemp("built") / "project")
+def built() -> Path:
+    """The site of a copy in which one session is a draft."""
+    return made_once("built", _build_with_a_draft)
+
+
+def _build_with_a_draft(folder: Path) -> None:
+    project = copy_that_was_built(folder.with_name("built-of"))
     draft = project / LIFT / "session-4.md"
     draft.write_text(
         draft.read_text(encoding="utf-8").replace("kind: session\n", "kind: session\nstatus: draft\n"), encoding="utf-8"
     )
-    done = mkdocs_build(project)
+    done = mkdocs_build(project, "--site-dir", str(folder))
     assert done.returncode == 0, done.stdout + done.stderr
-    return project / "site"
 
 
 def test_every_kind_of_page_is_there(built: Path) -> None:
@@ -85,20 +90,17 @@ def test_each_page_says_what_it_is_and_where_the_feed_is(built: Path) -> None:
 
 
 def test_two_builds_of_one_content_are_the_same_bytes(tmp_path: Path) -> None:
-    project = copy_of_project(tmp_path)
-    settings = project / "mkdocs.yml"
-    # The print sheets have a test of their own for this.
-    settings.write_text(settings.read_text(encoding="utf-8").replace("sheets: true", "sheets: false"), encoding="utf-8")
-    made = []
-    for seed in ("1", "2"):
-        done = mkdocs_build(project, PYTHONHASHSEED=seed)
-        assert done.returncode == 0, done.stdout + done.stderr
-        files = {
-            path.relative_to(project): path.read_bytes() for path in (project / "site").rglob("*") if path.is_file()
-        }
-        made.append(files)
-    differing = [str(name) for name in made[0].keys() | made[1].keys() if made[0].get(name) != made[1].get(name)]
+    """In another folder, in another process, with names hashed otherwise."""
+    project = copy_that_was_built(tmp_path / "elsewhere")
+    done = mkdocs_build(project, PYTHONHASHSEED="77")
+    assert done.returncode == 0, done.stdout + done.stderr
+    made = [files_of(built_site()), files_of(project / "site")]
+    differing = [name for name in made[0].keys() | made[1].keys() if made[0].get(name) != made[1].get(name)]
     assert sorted(differing) == []
+
+
+def files_of(site: Path) -> dict[str, bytes]:
+    return {path.relative_to(site).as_posix(): path.read_bytes() for path in site.rglob("*") if path.is_file()}
 
 
 def test_nothing_is_loaded_from_elsewhere(built: Path) -> None:

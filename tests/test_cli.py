@@ -9,19 +9,14 @@ import sys
 from pathlib import Path
 
 import pytest
-from project import PROJECT, ROOT, copy_of_project
+from command import storymaths, storymaths_as_a_program
+from project import ROOT, copy_of_project
 from storymaths.check.rules import rules
 
 
 @pytest.fixture(scope="module")
 def project(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return copy_of_project(tmp_path_factory.mktemp("project"))
-
-
-def storymaths(*arguments: str, folder: Path = PROJECT) -> subprocess.CompletedProcess[str]:
-    environment = {**os.environ, "PYTHONPATH": str(ROOT / "hooks")}
-    command = [sys.executable, "-m", "storymaths", *arguments]
-    return subprocess.run(command, cwd=folder, env=environment, capture_output=True, text=True, check=False)
 
 
 def plant_three(project: Path) -> Path:
@@ -35,7 +30,7 @@ def plant_three(project: Path) -> Path:
 
 
 def test_a_clean_collection_says_so_and_leaves_with_nought() -> None:
-    done = storymaths("check")
+    done = storymaths_as_a_program("check")
     assert done.returncode == 0
     assert done.stdout.startswith("No problems in ")
     assert "\x1b" not in done.stdout + done.stderr
@@ -44,7 +39,7 @@ def test_a_clean_collection_says_so_and_leaves_with_nought() -> None:
 def test_problems_as_text_json_and_annotations(project: Path) -> None:
     page = plant_three(project)
     shown = page.relative_to(project).as_posix()
-    text = storymaths("check", folder=project)
+    text = storymaths_as_a_program("check", folder=project)
     assert text.returncode == 1
     assert f"{shown}:3:1  field-unknown" in text.stdout
     assert "Fix: " in text.stdout
@@ -122,7 +117,7 @@ def test_help_names_every_command() -> None:
 
 
 def test_outside_a_project_it_says_what_is_missing(tmp_path: Path) -> None:
-    done = storymaths("check", folder=tmp_path)
+    done = storymaths_as_a_program("check", folder=tmp_path)
     assert done.returncode == 2
     assert "No project here" in done.stderr
 

@@ -10,8 +10,8 @@ from pathlib import Path
 
 import icalendar
 import pytest
+from command import storymaths, storymaths_as_a_program
 from packed import SERIES, VERSION
-from test_cli import storymaths
 
 
 def plan(*more: str, series: str = SERIES, start: str = "2027-01-11") -> subprocess.CompletedProcess[str]:
@@ -19,7 +19,7 @@ def plan(*more: str, series: str = SERIES, start: str = "2027-01-11") -> subproc
 
 
 def test_text_by_default() -> None:
-    done = plan()
+    done = storymaths_as_a_program("plan", SERIES, "--start", "2027-01-11")
     assert (done.returncode, done.stderr) == (0, "")
     assert "on 8 days, from Monday 11 January 2027" in done.stdout
     assert "Week 2\n" in done.stdout

@@ -58,9 +58,9 @@ def faults_in_every_light(page: Page) -> dict[str, list[str]]:
     _show(page, WIDE, "light")
     found["wide, by day"] = faults(page, _LAYOUT)
     if page.evaluate(_MARK_WHAT_IS_NEW):
-        found["seen wide alone"] = faults(page, _ALL, _SEEN_WIDE_ALONE)
-    _show(page, WIDE, "dark")
-    found["wide, by night"] = faults(page, _COLOURS)
+        found["seen wide alone, by day"] = faults(page, _ALL, _SEEN_WIDE_ALONE)
+        _show(page, WIDE, "dark")
+        found["seen wide alone, by night"] = faults(page, _COLOURS, _SEEN_WIDE_ALONE)
     return {where: wrong for where, wrong in found.items() if wrong}
 
 

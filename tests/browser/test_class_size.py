@@ -26,10 +26,10 @@ def test_without_script_every_table_is_right_for_the_usual_class(page: Page, bas
         assert quantities(page) == expected(path, reference().limits.class_size)
 
 
-@pytest.mark.parametrize("children", [1, 2, 17, 27, 30, 31, 60])
-def test_every_quantity_follows_the_class(page: Page, base: str, children: int) -> None:
-    for path in PAGES[::3]:
-        page.goto(f"{base}{path}.html")
+@pytest.mark.parametrize("path", PAGES)
+def test_every_quantity_follows_the_class(page: Page, base: str, path: str) -> None:
+    page.goto(f"{base}{path}.html")
+    for children in (1, 2, 17, 27, 30, 31, 60):
         page.get_by_label("Children in the class").fill(str(children))
         assert quantities(page) == expected(path, children)
         expect(page.locator("table.materials [data-class-of]").first).to_have_text(str(children))

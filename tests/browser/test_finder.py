@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-import os
 import re
-import subprocess
-import sys
 from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 from bench.counting_server import serving
 from bench.many_sessions import make_project
+from built import mkdocs_build
 from playwright.sync_api import Locator, Page, Route, expect
 from project import collection
+from run_folder import made_once
 from storymaths.model.session import Session
 from storymaths.publish.ideas import ideas
 
@@ -52,16 +51,16 @@ def titles(page: Page) -> set[str]:
 
 
 @pytest.fixture(scope="module")
-def many(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def many() -> Path:
     """A built site of a hundred made-up sessions."""
-    folder = tmp_path_factory.mktemp("many")
-    make_project(folder, 100)
-    command = [sys.executable, "-m", "mkdocs", "build", "-q", "-d", str(folder / "site")]
-    done = subprocess.run(
-        command, cwd=folder, env={**os.environ, "NO_MKDOCS_2_WARNING": "1"}, capture_output=True, text=True, check=False
-    )
+    return made_once("many", _build_many)
+
+
+def _build_many(folder: Path) -> None:
+    project = folder.with_name("many-of")
+    make_project(project, 100)
+    done = mkdocs_build(project, "--site-dir", str(folder))
     assert done.returncode == 0, done.stdout + done.stderr
-    return folder / "site"
 
 
 @pytest.mark.parametrize("facet", ["year", "concept", "kind", "minutes", "print", "things", "theme"])

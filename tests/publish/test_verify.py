@@ -12,6 +12,7 @@ import zipfile
 from pathlib import Path
 
 import pytest
+from command import storymaths, storymaths_as_a_program
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from packed import SERIES, VERSION, made
@@ -19,7 +20,6 @@ from storymaths.publish.pack import limits, manifest
 from storymaths.publish.pack import verify as verifying
 from storymaths.publish.pack.verify import NotWhole, verify
 from storymaths.publish.pack.zip_file import size_of, write_zip
-from test_cli import storymaths
 
 FILES = {"START-HERE.html": b"<h1>Start</h1>" * 50, "pages/index.html": b"<p>One</p>", "pages/look/site.css": b"p{}"}
 
@@ -90,7 +90,7 @@ def test_the_command_says_what_is_wrong_with_a_pack(change: str, tmp_path: Path)
 
 
 def test_the_command_says_that_a_pack_is_whole_wherever_it_is_run(tmp_path: Path) -> None:
-    done = storymaths("verify", str(made()[0]), folder=tmp_path)
+    done = storymaths_as_a_program("verify", str(made()[0]), folder=tmp_path)
     assert (done.returncode, done.stderr) == (0, "")
     assert f"is whole: {SERIES} {VERSION}, " in done.stdout
     assert storymaths("verify", str(tmp_path / "none.zip"), folder=tmp_path).returncode == 2

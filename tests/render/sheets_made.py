@@ -9,17 +9,18 @@ from pathlib import Path
 
 from built import kept
 from project import PROJECT, collection, text_of
+from run_folder import run_folder
 from storymaths.activities.table import KINDS
 from storymaths.model.document import Document
 from storymaths.model.session import Needed, Session
 from storymaths.parse.document import parse_document
-from storymaths.publish.sheet_cache import pdf_path
+from storymaths.publish.sheet_cache import fill, pdf_path
 from storymaths.publish.sheets import Sheet, sheets_of
 from storymaths.render.sheets.desk import Desk
 from storymaths.render.sheets.mat_kinds import FROM_MATERIAL
 from storymaths.render.sheets.mats import session_mats
 from storymaths.render.sheets.of_page import session_sheets
-from storymaths.render.sheets.press import copy_of, set_in_type
+from storymaths.render.sheets.press import content_key, copy_of
 from storymaths.render.sheets.sheet import SheetData
 from storymaths.render.site import Site
 
@@ -91,8 +92,11 @@ def kind_sheets(kind: str) -> tuple[Made, ...]:
 
 
 def made(data: SheetData, name: str = "") -> Made:
-    """A sheet set in type."""
-    return Made(name or data.what, data, set_in_type(copy_of(data)).pdf)
+    """A sheet set in type, once a run."""
+    copy = copy_of(data)
+    key = content_key(copy)
+    fill(run_folder() / "sheets", {key: copy})
+    return Made(name or data.what, data, pdf_path(run_folder() / "sheets", key).read_bytes())
 
 
 def session_with(activity: str) -> Document[Session]:
