@@ -10,11 +10,12 @@ from pathlib import Path
 
 from project import PROJECT, copy_of_project
 from run_folder import made_once
+from storymaths.pipeline import build_site
 
 
 def built_site() -> Path:
-    """The folder of the finished site, as ``mkdocs build`` makes it."""
-    return made_once("site", _build)
+    """The folder of the finished site."""
+    return made_once("site", lambda folder: build_site(PROJECT, folder))
 
 
 def kept() -> Path:
@@ -33,10 +34,5 @@ def copy_that_was_built(folder: Path) -> Path:
 def mkdocs_build(project: Path, *more: str, **variables: str) -> subprocess.CompletedProcess[str]:
     """``mkdocs build`` in a project's folder, with more words and variables if wished."""
     command = [sys.executable, "-m", "mkdocs", "build", *more]
-    environment = {**os.environ, "NO_MKDOCS_2_WARNING": "1", **variables}
+    environment = {**os.environ, **variables}
     return subprocess.run(command, cwd=project, env=environment, capture_output=True, text=True, check=False)
-
-
-def _build(folder: Path) -> None:
-    done = mkdocs_build(PROJECT, "--site-dir", str(folder), PYTHONHASHSEED="1")
-    assert done.returncode == 0, done.stdout + done.stderr

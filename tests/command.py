@@ -10,7 +10,7 @@ import sys
 from pathlib import Path
 
 from project import PROJECT, ROOT
-from storymaths.cli import main
+from storymaths.commands.program import main
 
 Done = subprocess.CompletedProcess[str]
 

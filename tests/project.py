@@ -1,17 +1,15 @@
 """The frozen collection that the tests read, as a project of its own; and copies of it to plant faults in.
 
-It stands in ``tests/collections/``: content, who publishes it, and its few settings. All else is the program's own.
+It stands in ``tests/collections/``: content, who publishes it, and the site around it. All else is the program's own.
 What is said of the demonstration in ``content/`` is tested in ``tests/demonstration/``, and nowhere else.
 """
 
 from __future__ import annotations
 
-import re
 import shutil
 from functools import lru_cache
 from pathlib import Path
 
-import yaml
 from run_folder import made_once
 from storymaths.check.rules import check_all
 from storymaths.model.collection import Collection
@@ -34,12 +32,8 @@ def copy_of_project(folder: Path) -> Path:
     shutil.copytree(ROOT / "site_data", folder / "site_data")
     shutil.copytree(FROZEN / "site_data", folder / "site_data", dirs_exist_ok=True)
     (folder / "hooks").symlink_to(ROOT / "hooks")  # what Python has compiled there is used again
-    for name in ("pyproject.toml", "LICENSE"):
+    for name in ("mkdocs.yml", "pyproject.toml", "LICENSE"):
         shutil.copy(ROOT / name, folder)
-    settings = (ROOT / "mkdocs.yml").read_text(encoding="utf-8")
-    for name, value in yaml.safe_load((FROZEN / "settings.yaml").read_text(encoding="utf-8")).items():
-        settings = re.sub(rf"^{name}:.*$", f"{name}: {value}", settings, flags=re.MULTILINE)
-    (folder / "mkdocs.yml").write_text(settings, encoding="utf-8")
     return folder
 
 

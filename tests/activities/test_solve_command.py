@@ -11,7 +11,7 @@ import yaml
 from project import PROJECT
 from storymaths.activities.balance import KIND
 from storymaths.activities.table import KINDS
-from storymaths.cli import main
+from storymaths.commands.program import main
 
 
 @pytest.fixture(autouse=True)

@@ -19,11 +19,12 @@ from itertools import cycle, islice
 from pathlib import Path
 
 from project import PROJECT, collection
+from storymaths.activities.on_pages import work_out_pages
 from storymaths.publish import sheets as published
 from storymaths.publish.sheet_cache import fill
 from storymaths.render.sheets.paper import for_adult
-from storymaths.render.sheets.press import content_key, copy_of
 from storymaths.render.sheets.sheet import SheetData
+from storymaths.render.sheets.typesetting import content_key, copy_of
 from storymaths.render.site import Site
 
 ROUNDS = 3
@@ -31,7 +32,7 @@ ROUNDS = 3
 
 def many(count: int, cache: Path) -> list[published._Planned]:
     """So many sheets, each with a title of its own."""
-    demo = published.sheets_of(Site(collection()), PROJECT, cache)
+    demo = published.sheets_of(Site(collection(), work_out_pages(collection())), PROJECT, cache)
     own = [one for one in demo if one.what != "all-sheets"]
     return [
         (one.source, f"{one.source[:-3]}-{one.what}-{n}", replace(one.data, title=f"{one.data.title} {n}"))
@@ -53,7 +54,7 @@ def best(work: Callable[[], object], before: Callable[[], object] = lambda: None
 _PLAIN = """
 import sys, time
 from pathlib import Path
-from storymaths.render.sheets.press import _compiler
+from storymaths.render.sheets.typesetting import _compiler
 copy = Path(sys.argv[1]).read_text(encoding="utf-8")
 begun = time.perf_counter()
 _compiler().compile(format="pdf", pdf_standards=["ua-1"], sys_inputs={"data": copy})

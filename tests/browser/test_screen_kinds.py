@@ -12,7 +12,7 @@ from storymaths.model.address import SCREEN_TO_TRY, html_of, screen_page, source
 from storymaths.model.session import Session
 from storymaths.render.screens.table import PLAYED, boards_of
 
-from .screen_driver import WAYS, boards_on, leaf_of, show_leaf_of
+from .screen_driver import WAYS, boards_on, show_slide_of, slide_of
 
 TO_TRY = html_of(SCREEN_TO_TRY)
 SCREENS = [
@@ -25,7 +25,7 @@ ON_A_BOARD = pytest.mark.reads(has_touch=True, viewport={"width": 1280, "height"
 
 def play_all(page: Page, way: str) -> None:
     for one in boards_on(page):
-        show_leaf_of(page, one.board)
+        show_slide_of(page, one.board)
         one.put_all(one.wrong(), way)
         assert one.look_together() == "Not this time. What do you notice?"
         answers = one.answers()
@@ -39,7 +39,7 @@ def play_all(page: Page, way: str) -> None:
 @pytest.mark.parametrize("way", WAYS)
 def test_every_kind_is_played_to_the_end(page: Page, base: str, way: str) -> None:
     page.goto(base + TO_TRY)
-    assert page.locator(".leaf").count() == len(PLAYED)
+    assert page.locator(".slide").count() == len(PLAYED)
     play_all(page, way)
 
 
@@ -53,8 +53,8 @@ def test_every_answer_of_every_session_is_accepted(page: Page, base: str, addres
 @ON_A_BOARD
 def test_a_piece_let_go_over_another_board_goes_back(page: Page, base: str) -> None:
     page.goto(f"{base}books/cliff-house-lift/session-2-screen.html")
-    one, other = next(pair for pair in pairwise(boards_on(page)) if leaf_of(pair[0].board) == leaf_of(pair[1].board))
-    show_leaf_of(page, one.board)
+    one, other = next(pair for pair in pairwise(boards_on(page)) if slide_of(pair[0].board) == slide_of(pair[1].board))
+    show_slide_of(page, one.board)
     start = one.board.locator(".tray .piece").first
     start.evaluate("piece => piece.scrollIntoView({block: 'center'})")
     one.drag(start, other.board.locator(".field .put").first)

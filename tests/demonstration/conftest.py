@@ -7,9 +7,9 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from built import mkdocs_build
 from project import ROOT
 from run_folder import made_once
+from storymaths.pipeline import build_site
 
 from ..browser.server import serving
 
@@ -31,8 +31,6 @@ def _build(folder: Path) -> None:
     project = folder.with_name("demonstration-project")
     for name in ("content", "site_data"):
         shutil.copytree(ROOT / name, project / name)
-    (project / "hooks").symlink_to(ROOT / "hooks")
-    settings = (ROOT / "mkdocs.yml").read_text(encoding="utf-8")
-    (project / "mkdocs.yml").write_text(settings.replace("print_sheets: true", "print_sheets: false"), encoding="utf-8")
-    done = mkdocs_build(project, "--site-dir", str(folder))
-    assert done.returncode == 0, done.stdout + done.stderr
+    settings = project / "site_data" / "site.yaml"
+    settings.write_text(settings.read_text("utf-8").replace("print_sheets: true", "print_sheets: false"), "utf-8")
+    build_site(project, folder)

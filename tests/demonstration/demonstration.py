@@ -5,9 +5,9 @@ from __future__ import annotations
 from functools import lru_cache
 
 from project import ROOT
+from storymaths.commands.terminal import as_text
 from storymaths.model.collection import Collection
-from storymaths.pipeline import read_and_check
-from storymaths.terminal import as_text
+from storymaths.reading import read_and_check
 
 
 @lru_cache(maxsize=1)

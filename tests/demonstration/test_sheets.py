@@ -7,10 +7,11 @@ from pathlib import Path
 import pytest
 from outside.verapdf import NotToBeHad, faults_of
 from project import ROOT
-from storymaths.render.sheets.desk import Desk
+from storymaths.activities.on_pages import activities_of
 from storymaths.render.sheets.of_page import book_sheets, home_sheets, session_sheets
-from storymaths.render.sheets.press import copy_of, set_in_type
 from storymaths.render.sheets.sheet import SheetData
+from storymaths.render.sheets.sheet_context import SheetContext
+from storymaths.render.sheets.typesetting import copy_of, set_in_type
 
 from .demonstration import demonstration
 
@@ -21,12 +22,13 @@ def read(source: str) -> str | None:
 
 
 def test_one_of_each_sort_keeps_every_rule_of_pdf_ua(tmp_path: Path) -> None:
-    whole, desk, sheets = demonstration(), Desk(demonstration(), read), dict[str, SheetData]()
+    whole, sheets = demonstration(), dict[str, SheetData]()
+    context = SheetContext(whole, lambda page: activities_of(page, whole), read)
     for name, book in whole.books.items():
         made = (
-            *book_sheets(desk, book, name),
-            *(sheet for page in whole.sessions_of(name) for sheet in session_sheets(desk, page)),
-            *(sheet for page in whole.homes_of(name) for sheet in home_sheets(desk, page)),
+            *book_sheets(context, book, name),
+            *(sheet for page in whole.sessions_of(name) for sheet in session_sheets(context, page)),
+            *(sheet for page in whole.homes_of(name) for sheet in home_sheets(context, page)),
         )
         sheets = {sheet.what: sheet for sheet in made} | sheets
     for what, sheet in sheets.items():

@@ -16,11 +16,11 @@ import pytest
 from built import copy_that_was_built
 from packed import SERIES, VERSION, made, pack, unpacked
 from project import PROJECT, collection, copy_of_project
-from storymaths import cli, cli_pack
-from storymaths.cli_pack import in_megabytes
-from storymaths.publish.pack.build_pages import BuildFailed, build_pages
-from storymaths.publish.pack.contents import PAGES, packed_pages
-from storymaths.publish.pack.page_links import for_a_stick, targets_of
+from storymaths.commands import pack as pack_command
+from storymaths.commands.program import main
+from storymaths.commands.terminal import in_megabytes
+from storymaths.publish.pack.contents import PAGES, select_pages
+from storymaths.publish.pack.page_links import page_for_usb, targets_of
 from storymaths.publish.pack.verify import verify
 
 BOOKS = ("cliff-house-lift", "twenty-lamps")
@@ -173,22 +173,22 @@ def test_an_earlier_pack_is_replaced_and_anything_else_left_alone(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.chdir(PROJECT)
-    monkeypatch.setattr(cli_pack, "_files", lambda root, wanted: files)
+    monkeypatch.setattr(pack_command, "_files", lambda root, wanted: files)
     with zipfile.ZipFile(made()[0]) as zipped:
         files = {name: zipped.read(name) for name in zipped.namelist()}
     earlier = tmp_path / "pack.zip"
     shutil.copy(made()[0], earlier)
-    assert cli.main(["pack", SERIES, "--out", str(earlier)]) == 0
-    assert cli.main(["pack", SERIES, "--out", str(tmp_path)]) == 0
+    assert main(["pack", SERIES, "--out", str(earlier)]) == 0
+    assert main(["pack", SERIES, "--out", str(tmp_path)]) == 0
     assert verify(tmp_path / f"{SERIES}-{VERSION}.zip").series == SERIES
     for name, content in {"letter.zip": b"my own", "changed.zip": made()[0].read_bytes()[:-30]}.items():
         (tmp_path / name).write_bytes(content)
-        assert cli.main(["pack", SERIES, "--out", str(tmp_path / name)]) == 1
+        assert main(["pack", SERIES, "--out", str(tmp_path / name)]) == 1
         assert (tmp_path / name).read_bytes() == content
     (tmp_path / "link.zip").symlink_to(earlier)
-    assert cli.main(["pack", SERIES, "--out", str(tmp_path / "link.zip")]) == 1
-    assert cli.main(["pack", SERIES, "--out", str(tmp_path / "nowhere" / "pack.zip")]) == 2
-    assert cli.main(["pack", SERIES, "--out", str(tmp_path / "dry.zip"), "--dry-run"]) == 0
+    assert main(["pack", SERIES, "--out", str(tmp_path / "link.zip")]) == 1
+    assert main(["pack", SERIES, "--out", str(tmp_path / "nowhere" / "pack.zip")]) == 2
+    assert main(["pack", SERIES, "--out", str(tmp_path / "dry.zip"), "--dry-run"]) == 0
     assert sorted(path.name for path in tmp_path.iterdir()) == [
         f"{SERIES}-{VERSION}.zip", "changed.zip", "letter.zip", "link.zip", "pack.zip",
     ]  # fmt: skip
@@ -198,11 +198,11 @@ def test_no_room_and_no_right_to_write_are_said_in_words(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
     monkeypatch.chdir(PROJECT)
-    monkeypatch.setattr(cli_pack, "_files", lambda root, wanted: {"MANIFEST": b"not one"})
-    assert cli.main(["pack", SERIES, "--out", str(tmp_path / "pack.zip")]) == 1
+    monkeypatch.setattr(pack_command, "_files", lambda root, wanted: {"MANIFEST": b"not one"})
+    assert main(["pack", SERIES, "--out", str(tmp_path / "pack.zip")]) == 1
     assert "It would not be a pack that can be checked" in capsys.readouterr().err
     monkeypatch.setattr(shutil, "disk_usage", lambda path: shutil._ntuple_diskusage(9, 9, 0))
-    assert cli.main(["pack", SERIES, "--out", str(tmp_path / "pack.zip")]) == 1
+    assert main(["pack", SERIES, "--out", str(tmp_path / "pack.zip")]) == 1
     assert "There is not room for it" in capsys.readouterr().err
     assert list(tmp_path.iterdir()) == []
 
@@ -215,34 +215,14 @@ def test_a_series_that_is_a_draft_or_has_problems_is_not_packed(
     page = project / "content" / "series" / f"{SERIES}.md"
     text = page.read_text(encoding="utf-8")
     page.write_text(text.replace("kind: series\n", "kind: series\nstatus: draft\n"), encoding="utf-8")
-    assert cli.main(["pack", SERIES]) == 2
+    assert main(["pack", SERIES]) == 2
     assert "is a draft" in capsys.readouterr().err
     page.write_text(text.replace("year: 2", "yeer: 2"), encoding="utf-8")
-    assert cli.main(["pack", SERIES]) == 1
+    assert main(["pack", SERIES]) == 1
     said = capsys.readouterr()
     assert "field-unknown" in said.err
     assert "mend them first" in said.err
     assert list(project.glob("*.zip")) == []
-
-
-def test_what_stands_in_the_way_of_a_build_is_said(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    def other_book(*_: object, **__: object) -> subprocess.CompletedProcess[str]:
-        (tmp_path / "books/ferry-fare").mkdir(parents=True, exist_ok=True)
-        (tmp_path / "books/ferry-fare/index.html").touch()
-        return subprocess.CompletedProcess([], 0, "", "")
-
-    monkeypatch.setattr(subprocess, "run", other_book)
-    with pytest.raises(BuildFailed, match="has no line `only_series:"):
-        build_pages(PROJECT, SERIES, BOOKS, tmp_path)
-    monkeypatch.setattr(subprocess, "run", lambda *_, **__: subprocess.CompletedProcess([], 1, "", "no room"))
-    with pytest.raises(BuildFailed, match="no room"):
-        build_pages(PROJECT, SERIES, BOOKS, tmp_path)
-
-
-def test_a_build_of_a_series_that_is_not_there_builds_nothing(tmp_path: Path) -> None:
-    with pytest.raises(BuildFailed, match="There is no series"):
-        build_pages(PROJECT, "a-slip", BOOKS, tmp_path / "site")
-    assert not (tmp_path / "site").exists()
 
 
 HERE = "books/lift/session-1.html"
@@ -269,7 +249,7 @@ HERE = "books/lift/session-1.html"
     ],
 )
 def test_links_of_a_page(link: str, kept: str) -> None:
-    assert for_a_stick(link, HERE, {"books/lift/session-2.html"}) == kept
+    assert page_for_usb(link, HERE, {"books/lift/session-2.html"}) == kept
 
 
 def test_targets_are_told_from_the_root_of_the_site() -> None:
@@ -289,4 +269,4 @@ def test_what_is_packed_is_told_by_address_alone(tmp_path: Path) -> None:
         (tmp_path / name).parent.mkdir(parents=True, exist_ok=True)
         (tmp_path / name).write_text(content, encoding="utf-8")
     left = {"404.html", "sitemap.xml", "sitemap.xml.gz", "pagefind/pagefind.js", ".secret", "look/site.css.br"}
-    assert set(packed_pages(tmp_path)) == set(site) - left - {"concepts/mass.html", "objectives/f/2c4.html"}
+    assert set(select_pages(tmp_path)) == set(site) - left - {"concepts/mass.html", "objectives/f/2c4.html"}

@@ -25,7 +25,7 @@ FILES = {"START-HERE.html": b"<h1>Start</h1>" * 50, "pages/index.html": b"<p>One
 
 
 def with_manifest(files: dict[str, bytes]) -> dict[str, bytes]:
-    return {**files, manifest.NAME: manifest.written("a-series", "1.0", files)}
+    return {**files, manifest.NAME: manifest.compose("a-series", "1.0", files)}
 
 
 def zip_bytes(files: dict[str, bytes]) -> bytes:

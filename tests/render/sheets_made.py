@@ -10,18 +10,19 @@ from pathlib import Path
 from built import kept
 from project import PROJECT, collection, text_of
 from run_folder import run_folder
+from storymaths.activities.on_pages import activities_of, work_out_pages
 from storymaths.activities.table import KINDS
 from storymaths.model.document import Document
 from storymaths.model.session import Needed, Session
 from storymaths.parse.document import parse_document
 from storymaths.publish.sheet_cache import fill, pdf_path
 from storymaths.publish.sheets import Sheet, sheets_of
-from storymaths.render.sheets.desk import Desk
 from storymaths.render.sheets.mat_kinds import FROM_MATERIAL
 from storymaths.render.sheets.mats import session_mats
 from storymaths.render.sheets.of_page import session_sheets
-from storymaths.render.sheets.press import content_key, copy_of
 from storymaths.render.sheets.sheet import SheetData
+from storymaths.render.sheets.sheet_context import SheetContext
+from storymaths.render.sheets.typesetting import content_key, copy_of
 from storymaths.render.site import Site
 
 SESSION = "books/cliff-house-lift/session-4.md"
@@ -47,7 +48,7 @@ class Made:
 @lru_cache(maxsize=1)
 def frozen_sheets() -> tuple[Sheet, ...]:
     """Every sheet of the frozen collection."""
-    return tuple(sheets_of(Site(collection()), PROJECT, cache()))
+    return tuple(sheets_of(Site(collection(), work_out_pages(collection())), PROJECT, cache()))
 
 
 def cache() -> Path:
@@ -71,7 +72,8 @@ def every_sheet() -> Iterator[Made]:
 def more_mats() -> tuple[Made, ...]:
     """A mat for every material, and those that no example of a kind is done on."""
     done_on = [
-        session_mats(desk(), session_needing("pencil"), desk().activities(session_with(a))) for a in (CARROLL, HOOP)
+        session_mats(sheet_context(), session_needing("pencil"), sheet_context().activities(session_with(a)))
+        for a in (CARROLL, HOOP)
     ]
     return (*(mat(item) for item in FROM_MATERIAL), *(made(data) for mats in done_on for data in mats))
 
@@ -87,7 +89,8 @@ def whole_sets() -> Iterator[Made]:
 def kind_sheets(kind: str) -> tuple[Made, ...]:
     """The sheets of a session whose one activity is the kind's example."""
     return tuple(
-        made(data, f"{kind}: {data.what}") for data in session_sheets(desk(), session_with(KINDS[kind].example))
+        made(data, f"{kind}: {data.what}")
+        for data in session_sheets(sheet_context(), session_with(KINDS[kind].example))
     )
 
 
@@ -108,8 +111,8 @@ def session_with(activity: str) -> Document[Session]:
     return page
 
 
-def desk(**drawings: str) -> Desk:
-    """A desk with the frozen collection's drawings; ``camel="<svg…>"`` puts another in place of that of the cast."""
+def sheet_context(**drawings: str) -> SheetContext:
+    """What sheets are made from, with the frozen collection's drawings; ``camel="<svg…>"`` puts another in place of that of the cast."""
 
     def read(source: str) -> str | None:
         for name, svg in drawings.items():
@@ -118,7 +121,7 @@ def desk(**drawings: str) -> Desk:
         file = PROJECT / "content" / source
         return file.read_text(encoding="utf-8") if file.is_file() else None
 
-    return Desk(collection(), read)
+    return SheetContext(collection(), lambda page: activities_of(page, collection()), read)
 
 
 def session_needing(item: str, note: str = "", year: int = 2) -> Document[Session]:
@@ -130,5 +133,5 @@ def session_needing(item: str, note: str = "", year: int = 2) -> Document[Sessio
 
 def mat(item: str, note: str = "", year: int = 2) -> Made:
     """The mat for a material."""
-    (data,) = session_mats(desk(), session_needing(item, note, year), [])
+    (data,) = session_mats(sheet_context(), session_needing(item, note, year), [])
     return made(data)

@@ -60,11 +60,14 @@ def read_block(text: str) -> Block | list[Problem]:
     kind = KINDS.get(str(raw.get("kind")))
     if kind is None:
         return [*problems, _kind_unknown(raw, locator)]
+    if unknown := _task_unknown(kind, raw, locator):
+        return [*problems, unknown]
+    schema = kind.schema_for(raw)
     try:
-        fields = kind.fields.model_validate(raw)
+        fields = schema.model_validate(raw)
     except ValidationError as error:
-        faults = _without_other_sorts(faults_of(error, kind.fields, raw, locator))
-        return [*problems, *(_in_words(fault, kind.name) for fault in faults)]
+        faults = _without_other_sorts(faults_of(error, schema, raw, locator))
+        return [*problems, *(_in_words(fault, kind, schema) for fault in faults)]
     return problems or Block(kind, fields, raw, text)
 
 
@@ -116,12 +119,29 @@ def _without_other_sorts(faults: Sequence[Fault]) -> list[Fault]:
     return [fault for fault in faults if not (inside_cast and fault.field == "cast")]
 
 
-def _in_words(fault: Fault, kind: str) -> Problem:
+def _task_unknown(kind: Kind[Any], raw: Mapping[str, Any], locator: YamlLocator) -> Problem | None:
+    """A task that is named and that the kind does not set."""
+    tasks = [schema.task_name for schema in kind.tasks]
+    wanted = raw.get(kind.told_by)
+    if kind.told_by not in raw or wanted in tasks:
+        return None
+    given = "nothing" if wanted is None else f'"{str(wanted)[:40]}"'
+    message = f'{given} cannot stand after "{kind.told_by}:".{did_you_mean(str(wanted), tasks)}'
+    return BROKEN.problem(locator.place((kind.told_by,)), message, f"use one of {', '.join(tasks)}.")
+
+
+def _in_words(fault: Fault, kind: Kind[Any], schema: type[ActivityFields]) -> Problem:
     name = fault.field
+    task = f'"{kind.told_by}: {schema.task_name}"' if kind.told_by else "what is asked here"
+    if fault.kind == "unknown" and any(name in other.model_fields for other in kind.tasks):
+        message = f'"{name}" has no part in {task}, so it would be passed over in silence.'
+        return BROKEN.problem(fault.place, message, "leave it out, or ask for something else.")
+    if fault.kind == "missing" and kind.told_by and not name.isdigit():
+        return BROKEN.problem(fault.place, f'{task} needs "{name}".', f"add {name}.")
     if fault.kind == "unknown":
         return BROKEN.problem(
             fault.place,
-            f'"{name}" is not a field of {kind}.{did_you_mean(name, fault.known)}',
+            f'"{name}" is not a field of {kind.name}.{did_you_mean(name, fault.known)}',
             f"use one of {', '.join(fault.known)}, or take the line out." if fault.known else "take the line out.",
         )
     if fault.kind == "missing" and name.isdigit():

@@ -5,16 +5,17 @@ from __future__ import annotations
 from abc import ABC, abstractmethod
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
-from typing import Annotated, Any, ClassVar, Generic, Literal, TypeVar
+from typing import Annotated, Any, ClassVar, Generic, Literal
 
 from pydantic import BeforeValidator, Field
+from typing_extensions import TypeVar
 
-from ..model.activity import Scene, Solution
+from ..model.activity import Context, Solution
 from ..model.book import FactValue
 from ..model.document import Loc
 from ..model.fields import Id, Strict, Text, Year
 from ..model.year import YearLimits
-from .revalue import revalued
+from .revalue import SAME_NUMBERS, revalued
 
 
 class Unsolvable(Exception):
@@ -54,6 +55,9 @@ InlineCast = Mapping[Id, Mapping[str, FactValue]]
 class ActivityFields(Strict):
     """Fields of every kind. A kind adds its own."""
 
+    task_name: ClassVar[str] = ""
+    """The name of the task, as in ``site_data/tasks.yaml`` and after the field that says which is meant."""
+
     kind: Text
     title: Text
     ask: Text | None = None
@@ -74,65 +78,76 @@ class ActivityFields(Strict):
     """How many answers a computed year version may have."""
 
 
-F = TypeVar("F", bound=ActivityFields)
+F = TypeVar("F", bound=ActivityFields, default=Any)
+V = TypeVar("V", default=Any)
 
 
-class Kind(ABC, Generic[F]):
-    """One kind of activity. Stateless; all in and out through arguments."""
+class Kind(ABC, Generic[F, V]):
+    """One kind of activity: ``F`` are its tasks, ``V`` its answers. Stateless; all in and out through arguments."""
 
     name: ClassVar[str]
     """As written after ``kind:``."""
     says: ClassVar[str]
     """One sentence for an author: what it is for."""
     answer_shape: ClassVar[str]
-    """The shape of ``Answer.data``, as documented to authors."""
+    """The shape of an answer as plain data, as documented to authors."""
     example: ClassVar[str]
     """A whole activity in YAML with an inline cast: documentation, gallery and test bed at once."""
     more_examples: ClassVar[tuple[str, ...]] = ()
     """Further ones for the gallery, where one alone does not show what the kind can do."""
     practises: ClassVar[Mapping[str, str]] = {}
     """Ready-to-progress codes of Years 1 and 2 it can practise, and how."""
-    fields: ClassVar[type[ActivityFields]]
+    tasks: ClassVar[tuple[type[ActivityFields], ...]]
+    """The schema of each task it sets; the first is meant where an author does not say."""
+    told_by: ClassVar[str] = ""
+    """The field that says which task is meant, such as ``find``; empty where it is told by what is given."""
     unordered: ClassVar[bool] = False
     """Whether a claimed answer may name its parts in any order: ``hare + otter`` for ``otter + hare``."""
 
     @abstractmethod
-    def solve(self, fields: F, scene: Scene) -> Solution:
+    def solve(self, fields: F, context: Context) -> Solution[V]:
         """Every answer, exact, complete and in a stated order. Raises ``Unsolvable`` for what cannot be."""
 
-    def versions(self, fields: F, scene: Scene, year: YearLimits) -> Iterator[tuple[F, Scene, str]]:
+    def schema_for(self, raw: Mapping[str, Any]) -> type[ActivityFields]:
+        """The schema of the task that an author means by what is written."""
+        wanted = raw.get(self.told_by)
+        return next((schema for schema in self.tasks if schema.task_name == wanted), self.tasks[0])
+
+    def versions(self, fields: F, context: Context, year: YearLimits) -> Iterator[tuple[F, Context, str]]:
         """Candidate versions for another year, best first, each with what changed in words.
 
         Deterministic. The caller takes the first whose solution fits the year and the wished number of
-        answers. The default offers the activity unchanged, then with cast values of the fact remade.
+        answers. The default offers the activity unchanged, then with new values for the fact of the cast.
         """
-        yield fields, scene, "The same numbers."
+        yield fields, context, SAME_NUMBERS
         if fields.fact:
-            for changed, why in revalued(scene, fields.fact, year):
+            for changed, why in revalued(context, fields.fact, year):
                 yield fields, changed, why
 
 
-def whole_fact(scene: Scene, fact: str, loc: Loc = ("fact",)) -> dict[str, int]:
-    """The whole-number values of a fact by player id. Raises ``Unsolvable`` where one lacks it or it is not one."""
+def whole_fact(context: Context, fact: str, loc: Loc = ("fact",)) -> dict[str, int]:
+    """The whole-number values of a fact by character id. Raises ``Unsolvable`` where one lacks it or it is not one."""
     values: dict[str, int] = {}
-    for player in scene.players:
-        value = player.facts.get(fact)
+    for character in context.characters:
+        value = character.facts.get(fact)
         if value is None:
             raise Unsolvable(
                 loc,
-                f'{player.name} has no fact "{fact}".',
+                f'{character.name} has no fact "{fact}".',
                 "give the character that fact, or choose another.",
                 "activity-fact-missing",
             )
         if isinstance(value, bool) or not isinstance(value, int):
             raise Unsolvable(
-                loc, f"The {fact} of {player.name} is {value!r}, which is not a whole number.", "write a whole number."
+                loc,
+                f"The {fact} of {character.name} is {value!r}, which is not a whole number.",
+                "write a whole number.",
             )
-        if not 0 < value <= scene.caps.number:
+        if not 0 < value <= context.caps.number:
             raise Unsolvable(
                 loc,
-                f"The {fact} of {player.name} is {value}.",
-                f"write a whole number from 1 to {scene.caps.number:,}.",
+                f"The {fact} of {character.name} is {value}.",
+                f"write a whole number from 1 to {context.caps.number:,}.",
             )
-        values[player.id] = value
+        values[character.id] = value
     return values

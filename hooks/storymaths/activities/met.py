@@ -7,7 +7,8 @@ from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from functools import lru_cache
 
-from ..model.activity import Answer, Task, Uses
+from ..model.activity import Answer, CastMember, Figure, Line, Shown, Table, Task
+from ..model.demands import Demands, amounts, operation
 from ..parse.number_sentence import exact, find_number_sentences
 
 _WHOLE = r"(?:\d{1,3}(?:,\d{3})+|\d+)"
@@ -19,25 +20,41 @@ _UNIT = re.compile(
 _AS_LISTED = {"litre": "litres", "hour": "hours", "minute": "minutes", "second": "seconds"}
 
 
-def uses_met(
+def demands_met(
     task: Task,
     answers: Sequence[Answer],
     vocabulary: Iterable[str] = (),
     tables: Iterable[int] = (),
-) -> Uses:
+) -> Demands:
     """What is met in the task and every answer. ``vocabulary`` are words to look for; ``tables`` are leaned on."""
-    seen = [task.ask, *task.shows, *task.lines, *_cells(task)]
+    seen = [task.ask, *map(str, task.shows), *map(str, task.lines), *_cells(task)]
     told = seen + [text for answer in answers for text in (answer.says, answer.worked)]
     whole = "\n".join(told)
     lower = whole.lower()
-    return Uses(
-        numbers=tuple(sorted(set(_numbers(whole)))),
-        calculated=tuple(sorted(set(_calculated(whole)))),
-        symbols=frozenset(match.group() for match in _SIGN.finditer(whole)),
-        units=frozenset(_AS_LISTED.get(unit, unit) for pair in _UNIT.findall(whole) if (unit := pair[0] or pair[1])),
+    return Demands(
+        amounts=amounts(_numbers(whole)),
+        operations=(operation("+", *sorted(set(_calculated(whole)))),),
+        signs=frozenset(match.group() for match in _SIGN.finditer(whole)),
+        other_units=frozenset(
+            _AS_LISTED.get(unit, unit) for pair in _UNIT.findall(whole) if (unit := pair[0] or pair[1])
+        ),
         words=tuple(word for word in vocabulary if word in lower and _stands_alone(word, lower)),
         tables=frozenset(tables),
     )
+
+
+def as_task(
+    ask: str,
+    characters: tuple[CastMember, ...] = (),
+    shows: Iterable[str | Shown] = (),
+    lines: Iterable[str | Line] = (),
+    table: Table | None = None,
+    figures: tuple[Figure, ...] = (),
+) -> Task:
+    """A task whose cards and lines are still written as text."""
+    shown = tuple(Shown(one) if isinstance(one, str) else one for one in shows)
+    made = (Line(tuple(one.split("___")), one.rstrip().endswith("?")) if isinstance(one, str) else one for one in lines)
+    return Task(ask, characters, shown, tuple(made), table, figures)
 
 
 def _cells(task: Task) -> list[str]:

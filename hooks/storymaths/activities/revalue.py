@@ -2,38 +2,65 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from itertools import combinations, islice
+from typing import TypeVar
 
-from ..model.activity import Player, Scene
+from ..model.activity import CastMember, Context
 from ..model.year import YearLimits
 
 _MOST_TRIED = 4000
+SAME_NUMBERS = "The same numbers."
+"""What changed in a version that changes nothing."""
 
 
-def revalued(scene: Scene, fact: str, year: YearLimits) -> Iterator[tuple[Scene, str]]:
+def revalued(context: Context, fact: str, year: YearLimits) -> Iterator[tuple[Context, str]]:
     """Scenes whose whole-number values of ``fact`` are remade for ``year``, best first, at most a few thousand.
 
     Whoever had more still has more, and equals stay equal. First the old values multiplied by a table
     of the year, then every rising choice of values, smallest first.
     """
-    old = {player.id: player.facts[fact] for player in scene.players if isinstance(player.facts.get(fact), int)}
-    if len(old) != len(scene.players) or not old:
+    old = {
+        character.id: character.facts[fact]
+        for character in context.characters
+        if isinstance(character.facts.get(fact), int)
+    }
+    if len(old) != len(context.characters) or not old:
         return
     levels = sorted({int(value) for value in old.values()})
-    top = min(year.largest_calculated, year.largest_number, scene.caps.number)
+    top = min(year.largest_calculated, year.largest_number, context.caps.number)
     for factor in year.tables:
         if factor > 1 and levels[-1] * factor <= top:
-            yield _with(scene, fact, {v: v * factor for v in levels}), f"Every {fact} is {factor} times as much."
+            yield (
+                with_values(context, fact, {v: v * factor for v in levels}),
+                f"Every {fact} is {factor} times as much.",
+            )
     rising = combinations(range(1, min(top, 40) + 1), len(levels))
     for new in islice(rising, _MOST_TRIED):
         if list(new) != levels:
-            yield _with(scene, fact, dict(zip(levels, new, strict=True))), f"Each {fact} is remade, in the same order."
+            yield (
+                with_values(context, fact, dict(zip(levels, new, strict=True))),
+                f"Each {fact} is remade, in the same order.",
+            )
 
 
-def _with(scene: Scene, fact: str, new: dict[int, int]) -> Scene:
-    def remade(player: Player) -> Player:
-        return replace(player, facts={**player.facts, fact: new[int(player.facts[fact])]})
+def with_values(context: Context, fact: str, new: Mapping[int, int]) -> Context:
+    """The context with each whole-number value of a fact become another."""
 
-    return replace(scene, players=tuple(remade(player) for player in scene.players))
+    def remade(character: CastMember) -> CastMember:
+        return replace(character, facts={**character.facts, fact: new[int(character.facts[fact])]})
+
+    return replace(context, characters=tuple(remade(character) for character in context.characters))
+
+
+T = TypeVar("T")
+
+
+def easier_first(same: T, regenerated: Iterable[T], harder: bool) -> Iterator[T]:
+    """The same numbers first for a younger year, and last for an older one; those made anew between."""
+    if not harder:
+        yield same
+    yield from regenerated
+    if harder:
+        yield same

@@ -1,13 +1,12 @@
-"""One activity worked out: read, set in its scene, solved, checked, and bent to other years."""
+"""One activity worked out: read, set in its context, solved, checked, and bent to other years."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
-from functools import lru_cache
 from typing import Any
 
-from ..model.activity import Scene, Solution
+from ..model.activity import Context, Solution, Task
 from ..model.book import Book
 from ..model.fields import year_name
 from ..model.problem import Place, Problem
@@ -15,10 +14,13 @@ from ..model.reference import Reference
 from .bending import Version, year_version
 from .block import Block, read_block
 from .claims import claim_fault, claims_none
-from .fit import misfits
+from .context import build_context
+from .fit import misfits, too_early
 from .kind import ActivityFields, Kind, Unsolvable
+from .memory import ActivityInput, Memory
+from .met import demands_met
 from .rules import BEYOND_YEAR, CANNOT_BE, CLAIM_WRONG, NO_ANSWER, RULES, TOO_MANY
-from .scene import build_scene
+from .worked import AnyWorked, Worked
 
 _RULES = {rule.name: rule for rule in RULES}
 
@@ -29,7 +31,7 @@ class WorkedOut:
 
     kind: Kind[Any] | None
     fields: ActivityFields | None
-    scene: Scene | None
+    context: Context | None
     solution: Solution | None
     versions: Mapping[int, Version]
     """The versions for other years, and for its own where the author names it."""
@@ -37,24 +39,16 @@ class WorkedOut:
     raw: Mapping[str, Any] = field(default_factory=dict)
 
     @property
+    def done(self) -> AnyWorked | None:
+        """The activity worked out; None where it could not be."""
+        if self.kind is None or self.fields is None or self.context is None or self.solution is None:
+            return None
+        return Worked(self.kind, self.fields, self.context, self.solution, self.versions)
+
+    @property
     def year(self) -> int | None:
         """The year it is for."""
-        return self.scene.year.year if self.scene else None
-
-
-@dataclass(frozen=True, slots=True)
-class Asked:
-    """All that an activity depends on. Two are equal when their outcome is."""
-
-    text: str
-    year: int
-    also: tuple[int, ...]
-    folder: str
-    cast: str
-    limits: tuple[Any, ...]
-    judged: bool
-    book: Book | None = field(compare=False)
-    reference: Reference = field(compare=False)
+        return self.context.year.year if self.context else None
 
 
 def work_out(
@@ -68,47 +62,46 @@ def work_out(
     folder: str = "",
     also: tuple[int, ...] = (),
     judged: bool = True,
+    memory: Memory[WorkedOut] | None = None,
 ) -> WorkedOut:
     """Works out the activity whose first line stands on ``line`` of ``path``. Gives all problems at once.
 
     ``year`` holds where the activity names none. ``folder`` is the book's inside ``content/``. ``also`` are
     years a version is welcome for; where there is none that is no problem. With ``judged`` off it is held
-    against a year only if it names one itself.
+    against a year only if it names one itself. What ``memory`` holds is not solved again.
     """
-    cast = repr((book.title, book.cast, book.facts)) if book else ""
-    limits = (reference.limits.activity, *reference.years.values())
-    worked = _worked_out(Asked(text, year, also, folder, cast, limits, judged, book, reference))
-    return replace(worked, problems=tuple(_moved(problem, path, line) for problem in worked.problems))
+    book_key = repr((book.title, book.cast, book.facts)) if book else ""
+    asked = ActivityInput(text, year, also, folder, judged, book_key, reference.fingerprint, book, reference)
+    worked = _work_out(asked) if memory is None else memory.recall(asked, _work_out)
+    return replace(worked, problems=tuple(_move(problem, path, line) for problem in worked.problems))
 
 
-def _moved(problem: Problem, path: str, line: int) -> Problem:
+def _move(problem: Problem, path: str, line: int) -> Problem:
     return replace(problem, place=Place(path, problem.place.line + line - 1, problem.place.column))
 
 
-# By content: a rebuild after an edit elsewhere on the page solves nothing again.
-@lru_cache(maxsize=1024)
-def _worked_out(asked: Asked) -> WorkedOut:
+def _work_out(asked: ActivityInput) -> WorkedOut:
     block = read_block(asked.text)
     if isinstance(block, list):
         return WorkedOut(None, None, None, None, {}, tuple(sorted(block)))
     kind, fields, reference = block.kind, block.fields, asked.reference
     limits = reference.years[asked.year if fields.year is None else fields.year]
-    scene = build_scene(fields, asked.book, asked.folder, limits, reference.limits.activity)
-    if isinstance(scene, list):
-        problems = sorted(as_problem(error, block) for error in scene)
+    context = build_context(fields, asked.book, asked.folder, limits, reference)
+    if isinstance(context, list):
+        problems = sorted(as_problem(error, block) for error in context)
         return WorkedOut(kind, fields, None, None, {}, tuple(problems), block.raw)
     try:
-        solution = in_own_words(fields, _solve(kind, fields, scene))
+        solution = in_own_words(fields, _solve(kind, fields, context))
     except Unsolvable as error:
-        return WorkedOut(kind, fields, scene, None, {}, (as_problem(error, block),), block.raw)
-    problems = [*_problems(block, solution, scene, asked)]
-    versions = _versions(block, scene, solution, asked, problems)
-    return WorkedOut(kind, fields, scene, solution, versions, tuple(sorted(problems)), block.raw)
+        return WorkedOut(kind, fields, context, None, {}, (as_problem(error, block),), block.raw)
+    problems = [*_problems(block, solution, context, asked)]
+    versions = _versions(block, context, solution, asked, problems)
+    return WorkedOut(kind, fields, context, solution, versions, tuple(sorted(problems)), block.raw)
 
 
-def _solve(kind: Kind[Any], fields: ActivityFields, scene: Scene) -> Solution:
+def _solve(kind: Kind[Any], fields: ActivityFields, context: Context) -> Solution:
     try:
-        return kind.solve(fields, scene)
+        return kind.solve(fields, context)
     except Unsolvable:
         raise
     except Exception as error:
@@ -123,7 +116,10 @@ def _solve(kind: Kind[Any], fields: ActivityFields, scene: Scene) -> Solution:
 
 def in_own_words(fields: ActivityFields, solution: Solution) -> Solution:
     """The solution with the author's own words for the task, where there are any."""
-    return replace(solution, task=replace(solution.task, ask=fields.ask)) if fields.ask else solution
+    if not fields.ask:
+        return solution
+    task = replace(solution.task, ask=fields.ask)
+    return replace(solution, task=task, demands=solution.demands | demands_met(Task(fields.ask), ()))
 
 
 def as_problem(error: Unsolvable, block: Block) -> Problem:
@@ -132,7 +128,7 @@ def as_problem(error: Unsolvable, block: Block) -> Problem:
     return rule.problem(block.place(error.loc), error.message, error.fix)
 
 
-def _problems(block: Block, solution: Solution, scene: Scene, asked: Asked) -> Iterator[Problem]:
+def _problems(block: Block, solution: Solution, context: Context, asked: ActivityInput) -> Iterator[Problem]:
     """What is wrong with an activity that could be solved."""
     fields, count = block.fields, len(solution.answers)
     fault = claim_fault(block.kind, fields, solution)
@@ -149,9 +145,12 @@ def _problems(block: Block, solution: Solution, scene: Scene, asked: Asked) -> I
         yield TOO_MANY.problem(
             block.place(loc), message, "ask for less, or raise at_most if a class can list them all."
         )
-    reasons = misfits(solution.uses, scene.year, asked.reference) if asked.judged or fields.year is not None else []
+    reasons: list[str] = []
+    if asked.judged or fields.year is not None:
+        reasons += too_early(fields, context.year, asked.reference)
+        reasons += misfits(solution.demands, context.year, asked.reference)
     if reasons:
-        message = f"It is for {year_name(scene.year.year)}, and {'; '.join(reasons)}."
+        message = f"It is for {year_name(context.year.year)}, and {'; '.join(reasons)}."
         loc = ("year",) if "year" in fields.model_fields_set else ("kind",)
         yield BEYOND_YEAR.problem(
             block.place(loc), message, "use smaller or simpler numbers, or give it to an older year."
@@ -159,10 +158,10 @@ def _problems(block: Block, solution: Solution, scene: Scene, asked: Asked) -> I
 
 
 def _versions(
-    block: Block, scene: Scene, solution: Solution, asked: Asked, problems: list[Problem]
+    block: Block, context: Context, solution: Solution, asked: ActivityInput, problems: list[Problem]
 ) -> Mapping[int, Version]:
     """The versions of the years the author names, with a problem for each that cannot be; then of those welcome."""
-    fields, own = block.fields, scene.year.year
+    fields, own = block.fields, context.year.year
     if claims_none(fields) and solution.answers:
         return {}  # what is to come out is not known until the claim is put right, and it has been told
     versions: dict[int, Version] = {}
@@ -170,10 +169,10 @@ def _versions(
         pins = fields.years.get(year, {})
         if year == own and not pins:
             if year in fields.years:
-                versions[year] = Version(fields, scene, solution, "The same numbers.")
+                versions[year] = Version(fields, context, solution, "The same numbers.")
             continue
         try:
-            version = year_version(block.kind, fields, scene, solution, year, pins, asked.reference, block.raw)
+            version = year_version(block.kind, fields, context, solution, year, pins, asked.reference, block.raw)
         except Unsolvable as error:
             if year in fields.years:
                 problems.append(as_problem(error, block))

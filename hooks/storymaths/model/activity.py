@@ -5,15 +5,24 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
-from typing import Any
+from typing import Any, Generic
+
+from typing_extensions import TypeVar
 
 from .book import FactAbout, FactValue
+from .demands import Demands
+from .figures import FigureData
+from .money import Currency
+from .plain import as_plain_mapping
 from .reference import ActivityCaps
 from .year import YearLimits
 
+# While kinds are given types of their own one by one, an answer without one is a mapping.
+V_co = TypeVar("V_co", covariant=True, default=Mapping[str, Any])
+
 
 @dataclass(frozen=True, slots=True)
-class Player:
+class CastMember:
     """A character as an activity uses it."""
 
     id: str
@@ -26,27 +35,32 @@ class Player:
 
 
 @dataclass(frozen=True, slots=True)
-class Scene:
-    """What an activity is played with: who, what their facts mean, in which year, within which caps."""
+class Context:
+    """What an activity is played with: who, what their facts mean, in which year, within which caps, and whose money."""
 
-    players: tuple[Player, ...]
+    characters: tuple[CastMember, ...]
     facts: Mapping[str, FactAbout]
     year: YearLimits
     caps: ActivityCaps
+    money: Currency
 
 
 @dataclass(frozen=True, slots=True)
-class Answer:
-    """One answer: as a person says it, a line that shows why, and as plain data."""
+class Answer(Generic[V_co]):
+    """One answer: as a person says it, a line that shows why, and the kind's own value."""
 
     says: str
     worked: str
-    data: Mapping[str, Any]
-    """In the shape the kind documents; only text, whole numbers, truth values, lists and mappings."""
+    value: V_co
+
+    @property
+    def data(self) -> Mapping[str, Any]:
+        """The value as plain data, in the shape the kind documents."""
+        return as_plain_mapping(self.value)
 
 
 @dataclass(frozen=True, slots=True)
-class Slip:
+class LikelyError:
     """The likely slip, and what it would give."""
 
     does: str
@@ -54,30 +68,10 @@ class Slip:
 
 
 @dataclass(frozen=True, slots=True)
-class Uses:
-    """What a task and its answers make a pupil read, write and say."""
-
-    numbers: tuple[Fraction, ...] = ()
-    calculated: tuple[Fraction, ...] = ()
-    """The numbers that are added, taken away or come of it."""
-    symbols: frozenset[str] = frozenset()
-    units: frozenset[str] = frozenset()
-    words: tuple[str, ...] = ()
-    tables: frozenset[int] = frozenset()
-    """Multiplication tables leaned on."""
-
-    @property
-    def largest(self) -> Fraction:
-        """The largest number met; nought when there is none."""
-        return max((*self.numbers, *self.calculated), default=Fraction(0))
-
-
-@dataclass(frozen=True, slots=True)
 class Figure:
-    """A drawing by its name and data; ``render/figures`` knows how to draw each name."""
+    """A drawing: what it shows, which ``render/figures`` draws, and the same in words."""
 
-    name: str
-    data: Mapping[str, Any]
+    data: FigureData
     alt: str
 
 
@@ -91,36 +85,89 @@ class Table:
 
 
 @dataclass(frozen=True, slots=True)
+class Shown:
+    """What a character's card carries: as it is printed, and the number on it where it is one."""
+
+    says: str
+    number: Fraction | None = None
+
+    def __str__(self) -> str:
+        return self.says
+
+
+GAP = "___"
+"""How a gap is written wherever a line is plain text."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A number sentence, statement or question for pupils, in the parts between its gaps."""
+
+    parts: tuple[str, ...]
+    asks: bool = False
+    """Whether it is a question, with its answer to be written after it."""
+
+    @property
+    def gaps(self) -> int:
+        """How many gaps it has to write in."""
+        return len(self.parts) - 1
+
+    def __str__(self) -> str:
+        return GAP.join(self.parts)
+
+
+@dataclass(frozen=True, slots=True)
+class NumberCard:
+    """A card with a number to lay."""
+
+    number: Fraction
+    face: str
+    """As it is printed: ``7``, ``0.5``, ``3/4``."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cards:
+    """The number and sign cards a task can be laid with."""
+
+    numbers: tuple[NumberCard, ...]
+    """Each number once, the smallest first."""
+    signs: Mapping[str, int]
+    """How many of each sign one answer or one line needs at most."""
+
+
+@dataclass(frozen=True, slots=True)
 class Task:
     """What a pupil sees."""
 
     ask: str
-    players: tuple[Player, ...] = ()
-    shows: tuple[str, ...] = ()
-    """The number each player's card carries, in the players' order; empty when cards carry none."""
-    lines: tuple[str, ...] = ()
-    """Number sentences or statements to fill or judge; a gap is ``___``."""
+    characters: tuple[CastMember, ...] = ()
+    shows: tuple[Shown, ...] = ()
+    """What each character's card carries, in the characters' order; empty when cards carry nothing."""
+    lines: tuple[Line, ...] = ()
+    """Number sentences, statements or questions to fill, to judge or to answer."""
     table: Table | None = None
     figures: tuple[Figure, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
-class Solution:
+class Solution(Generic[V_co]):
     """An activity worked out to the end."""
 
     task: Task
-    answers: tuple[Answer, ...]
+    answers: tuple[Answer[V_co], ...]
     """Every answer, in a stated order; empty when there is none, and ``note`` then says why."""
-    uses: Uses
+    demands: Demands
     steps: int
     """How many steps of thought one answer takes: the kind says how it counts them."""
     note: str = ""
     """How one knows these are all, or why there is none: for the adult."""
-    slip: Slip | None = None
+    likely_error: LikelyError | None = None
     answer_figures: tuple[Figure, ...] = field(default=())
+    cards: Cards | None = None
+    """What pupils lay the task with, where its numbers are moved about and not read off a picture or said."""
 
     @property
     def difficulty(self) -> int:
         """Steps, plus one for each ten in the largest number up to ten, plus one for each doubling of answers."""
-        tens = min(10, int(self.uses.largest) // 10)
+        tens = min(10, int(self.demands.largest) // 10)
         return self.steps + tens + max(0, len(self.answers) - 1).bit_length()

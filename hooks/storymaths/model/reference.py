@@ -5,22 +5,26 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
+from hashlib import sha256
 
 from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
 from .material import Caution, Material
+from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
+from .site_settings import SiteSettings
+from .task_years import TaskYears
 from .year import YearLimits
 
 
 class ActivityCaps(Strict):
     """The most an activity may ask of the machine."""
 
-    players: int
+    characters: int
     number: int
     answers: int
     cells: int
@@ -77,6 +81,7 @@ class Reference:
 
     frameworks: Mapping[str, Framework]
     years: Mapping[int, YearLimits]
+    tasks: TaskYears
     strands: Mapping[str, Strand]
     concepts: Mapping[str, Concept]
     themes: Mapping[str, Theme]
@@ -86,12 +91,21 @@ class Reference:
     bank_holidays: BankHolidays
     limits: Limits
     imprint: Imprint
+    site: SiteSettings
+    money: Currency
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]
     """Where each of them stands in ``site_data/moved.yaml``."""
     objectives: Mapping[tuple[str, str], Objective]
     """Every objective by framework and code."""
+
+    @cached_property
+    def fingerprint(self) -> str:
+        """Equal for two readings of ``site_data/`` that hold the same, and for no others."""
+        # What a year practises hangs on it privately, where its own form does not show it.
+        practice = [year.practice for year in self.years.values()]
+        return sha256(repr((self, practice)).encode()).hexdigest()
 
     @cached_property
     def objectives_of(self) -> Mapping[tuple[str, int], tuple[Objective, ...]]:

@@ -2,11 +2,23 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Annotated
 
-from pydantic import Field
+from pydantic import Field, PrivateAttr
 
 from .fields import Strict, Text, Year
+from .practice import Practice
+
+
+@dataclass(frozen=True, slots=True)
+class Met:
+    """Signs, units, denominators and charts met by the end of a year."""
+
+    signs: frozenset[str] = frozenset()
+    units: frozenset[str] = frozenset()
+    denominators: frozenset[int] = frozenset()
+    charts: frozenset[str] = frozenset()
 
 
 class YearLimits(Strict):
@@ -30,4 +42,47 @@ class YearLimits(Strict):
     """Denominators of the fractions first named this year; empty when none."""
     charts_new: tuple[str, ...]
     clock: Text
+    clock_minutes: int
+    """To how many minutes a clock is read: 60 for o'clock alone."""
     says: Text
+    _met: Met = PrivateAttr(default_factory=Met)
+    _practice: Practice | None = PrivateAttr(default=None)
+
+    def knows(self, sign: str) -> bool:
+        """Whether a sign is met by the end of the year; ``≠`` is met with ``=``."""
+        return {"≠": "="}.get(sign, sign) in self._met.signs
+
+    def measures_in(self, unit: str) -> bool:
+        """Whether a unit is met by the end of the year."""
+        return unit in self._met.units
+
+    def cuts_into(self, parts: int) -> bool:
+        """Whether fractions of so many equal parts are named by the end of the year."""
+        return parts in self._met.denominators
+
+    def draws(self, chart: str) -> bool:
+        """Whether a sort of chart is met by the end of the year."""
+        return chart in self._met.charts
+
+    @property
+    def met(self) -> Met:
+        """All that is met by the end of the year, earlier years' included."""
+        return self._met
+
+    @property
+    def practice(self) -> Practice:
+        """The numbers, times and coins that activities of the year are made of."""
+        assert self._practice is not None, "years come from site_data/ with their practice"
+        return self._practice
+
+    def with_what_came_before(self, earlier: Met, practice: Practice) -> YearLimits:
+        """The year with all that the earlier ones met, and what it practises."""
+        year = self.model_copy()
+        year._met = Met(
+            earlier.signs | set(self.symbols_new),
+            earlier.units | set(self.units_new),
+            earlier.denominators | set(self.denominators_new),
+            earlier.charts | set(self.charts_new),
+        )
+        year._practice = practice
+        return year

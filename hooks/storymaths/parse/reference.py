@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 from typing import TypeVar
 
@@ -10,15 +10,20 @@ from pydantic import BaseModel, ValidationError
 
 from ..model.concept import Concept, Strand, Theme, Word
 from ..model.document import Fault
-from ..model.fields import Strict
+from ..model.fields import Strict, Text, year_name
 from ..model.holiday import BankHolidays
-from ..model.imprint import Imprint
+from ..model.imprint import Imprint, Iri
 from ..model.material import Caution, Material
+from ..model.money import Currency
 from ..model.moved import Moved
 from ..model.objective import Framework
+from ..model.practice import Practice
+from ..model.practice.rows import PracticeFile, PracticeRow
 from ..model.problem import Place
 from ..model.reference import Limits, Reference
-from ..model.year import YearLimits
+from ..model.site_settings import SiteSettings
+from ..model.task_years import TaskYears
+from ..model.year import Met, YearLimits
 from .reference_links import faults_in_links
 from .schema_faults import faults_of
 from .yaml_text import BrokenYaml, YamlLocator, load
@@ -26,7 +31,7 @@ from .yaml_text import BrokenYaml, YamlLocator, load
 M = TypeVar("M", bound=BaseModel)
 
 
-class ReferenceError(Exception):
+class ReferenceBroken(Exception):
     """``site_data/`` cannot be used: every fault found in it, with its place."""
 
     def __init__(self, faults: Iterable[Fault]) -> None:
@@ -69,6 +74,20 @@ class CautionsFile(Strict):
     """``cautions.yaml``."""
 
     cautions: tuple[Caution, ...]
+
+
+class SiteFile(Strict):
+    """``site.yaml``."""
+
+    name: Text
+    description: Text
+    address: Iri | None = None
+    print_sheets: bool
+
+    def settings(self) -> SiteSettings:
+        """What it says, with the closing slash that addresses are made with."""
+        url = f"{self.address.rstrip('/')}/" if self.address else ""
+        return SiteSettings(self.name, self.description, url, self.print_sheets)
 
 
 class MovedFile(Strict):
@@ -115,9 +134,44 @@ class _Reader:
         read = (self.read(f"curricula/{name}", Framework) for name in names)
         return {framework.id: framework for framework in read if framework is not None}
 
+    def practice(self) -> dict[str, dict[int, PracticeRow]]:
+        """What each kind practises, by the name of its file and by year."""
+        found: dict[str, dict[int, PracticeRow]] = {}
+        for name, part in Practice.model_fields.items():
+            schema = part.annotation
+            assert isinstance(schema, type)
+            # Which row a file holds is known when it is read, not when types are checked.
+            file: type[PracticeFile[PracticeRow]] = PracticeFile[schema]  # type: ignore[valid-type]
+            read = self.read(f"practice/{name}.yaml", file)
+            if read is not None:
+                found[name] = {row.year: row for row in read.years}
+        return found
+
+
+def _years_without_practice(
+    years: Iterable[YearLimits],
+    practice: Mapping[str, Mapping[int, PracticeRow]],
+    locators: Mapping[str, YamlLocator],
+) -> Iterator[Fault]:
+    for name, by_year in practice.items():
+        for year in years:
+            if year.year not in by_year:
+                place = locators[f"practice/{name}.yaml"].place(("years",))
+                yield Fault("broken", place, "", f"there is no row for {year_name(year.year)}")
+
+
+def _in_order(limits: Iterable[YearLimits], practice: Mapping[str, Mapping[int, PracticeRow]]) -> Iterator[YearLimits]:
+    """The years, each with all that the ones before it met, and with what it practises."""
+    met = Met()
+    for year in sorted(limits, key=lambda one: one.year):
+        rows = {name: by_year[year.year] for name, by_year in practice.items()}
+        full = year.with_what_came_before(met, Practice.model_construct(None, **rows))
+        met = full.met
+        yield full
+
 
 def read_reference(root: Path, folder: str = "site_data") -> Reference:
-    """The reference data of a project. Raises ``ReferenceError`` with all faults at once."""
+    """The reference data of a project. Raises ``ReferenceBroken`` with all faults at once."""
     reader = _Reader(root, folder)
     frameworks = reader.frameworks()
     years = reader.read("years.yaml", YearsFile)
@@ -129,14 +183,22 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     bank = reader.read("bank_holidays.yaml", BankHolidays)
     limits = reader.read("limits.yaml", Limits)
     imprint = reader.read("imprint.yaml", Imprint)
+    site = reader.read("site.yaml", SiteFile)
+    money = reader.read("money.yaml", Currency)
     moved = reader.read("moved.yaml", MovedFile)
+    tasks = reader.read("tasks.yaml", TaskYears)
+    practice = reader.practice()
+    if years is not None:
+        reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
-        years and concepts and themes and words and materials and cautions and bank and limits and imprint and moved
-    ):
-        raise ReferenceError(reader.faults)
+        tasks and years and concepts and themes and words and materials and cautions and bank and limits
+        and imprint and site and money and moved
+    ):  # fmt: skip
+        raise ReferenceBroken(reader.faults)
     reference = Reference(
         frameworks=frameworks,
-        years={limit.year: limit for limit in years.years},
+        years={limit.year: limit for limit in _in_order(years.years, practice)},
+        tasks=tasks,
         strands={strand.id: strand for strand in concepts.strands},
         concepts={concept.id: concept for concept in concepts.concepts},
         themes={theme.id: theme for theme in themes.themes},
@@ -146,6 +208,8 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         bank_holidays=bank,
         limits=limits,
         imprint=imprint,
+        site=site.settings(),
+        money=money,
         moved={page.was: page for page in moved.moved},
         moved_places={
             page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)
@@ -167,5 +231,5 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     } | {f"curricula/{name}.yaml": [("objectives", o.code) for o in f.objectives] for name, f in frameworks.items()}
     faults = list(faults_in_links(reference, listed, reader.locators))
     if faults:
-        raise ReferenceError(faults)
+        raise ReferenceBroken(faults)
     return reference

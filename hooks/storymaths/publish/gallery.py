@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from ..activities.kind import ActivityFields, Kind
+from ..activities.memory import Memory
 from ..activities.table import KINDS
 from ..activities.work_out import WorkedOut, work_out
 from ..model.address import LISTS
@@ -30,17 +31,29 @@ class Field:
     says: str
 
 
-def examples_of(kind: Kind[Any], reference: Reference) -> list[tuple[str, WorkedOut]]:
+def examples_of(
+    kind: Kind[Any], reference: Reference, memory: Memory[WorkedOut] | None = None
+) -> list[tuple[str, WorkedOut]]:
     """A kind's own examples, as written and worked out."""
     texts = (kind.example, *kind.more_examples)
-    return [(text.strip(), work_out(text, "gallery", 1, None, _EXAMPLE_YEAR, reference)) for text in texts]
+    return [
+        (text.strip(), work_out(text, "gallery", 1, None, _EXAMPLE_YEAR, reference, memory=memory)) for text in texts
+    ]
 
 
 def fields_of(kind: Kind[Any]) -> Iterator[Field]:
     """The fields a kind adds to those all kinds share."""
-    for name, field in kind.fields.model_fields.items():
-        if name not in ActivityFields.model_fields:
-            yield Field(field.alias or name, field.is_required(), field.description or "")
+    needed = {name: all(_needs(task, name) for task in kind.tasks) for task in kind.tasks for name in task.model_fields}
+    shown: set[str] = set()
+    for task in kind.tasks:
+        for name, field in task.model_fields.items():
+            if name not in ActivityFields.model_fields and name not in shown:
+                shown.add(name)
+                yield Field(field.alias or name, needed[name], field.description or "")
+
+
+def _needs(task: type[ActivityFields], name: str) -> bool:
+    return name in task.model_fields and task.model_fields[name].is_required()
 
 
 def practised(reference: Reference) -> list[tuple[Objective, list[tuple[Kind[Any], str]]]]:
@@ -59,7 +72,7 @@ def draw_gallery(site: Site) -> Rendered:
     shown: Mapping[str, list[tuple[str, str]]] = {
         kind.name: [
             (text, draw_activity(site, worked, source, f"example-{kind.name}{f'-{n}' if n > 1 else ''}", level=3))
-            for n, (text, worked) in enumerate(examples_of(kind, reference), 1)
+            for n, (text, worked) in enumerate(examples_of(kind, reference, site.memory), 1)
         ]
         for kind in KINDS.values()
     }
@@ -79,4 +92,4 @@ def draw_gallery(site: Site) -> Rendered:
 def draw_examples_to_try(site: Site) -> Rendered:
     """The class screen on which the examples can be tried."""
     reference = site.collection.reference
-    return draw_screen_to_try(site, [examples_of(KINDS[name], reference)[0][1] for name in PLAYED])
+    return draw_screen_to_try(site, [examples_of(KINDS[name], reference, site.memory)[0][1] for name in PLAYED])

@@ -11,9 +11,8 @@ from ..render.weeks_plan import draw_table
 from ..weeks.as_text import title_of
 from ..weeks.lessons import SeriesRun
 from ..weeks.plan import Plan
-from ..weeks.words import sentences
 from .assets import stylesheet
-from .letterforms import letterforms
+from .fonts import letterforms
 
 _FACE = re.compile(r'url\("\.\./(fonts/[a-z]+\.woff2)"\)')
 _NOWHERE = "plan-of-weeks.md"
@@ -25,7 +24,7 @@ def draw_weeks_page(site: Site, run: SeriesRun, plan: Plan, kept: Path) -> str:
         "weeks_page.html",
         _NOWHERE,
         title=title_of(run, plan),
-        sentences=sentences(plan),
+        sentences=plan.sentences,
         table=draw_table(site, plan, _NOWHERE, linked=False),
         style=_with_letterforms(stylesheet(), kept),
     )

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import ceil
-from typing import Any
 
 from ...model.activity import Answer, Figure
+from ...model.figures.charts import BarChart, BlockDiagram, ChartRow, Pictogram, TallyChart
 from ..saying import capital, counted, listed
-from .rows import Row, Rows, Show
+from .rows import Chart, Row, Rows, Show
 from .words import number
 
 NAMES = {
@@ -85,20 +85,32 @@ def drawn(row: Row, show: Show, each: int, year: int) -> Answer:
     return Answer(f"{capital(row.label)}: {said}.", reason(row, show, each, year), {"draw": row.label, **data})
 
 
-def figure(rows: Rows, show: Show, each: int, *, filled: bool, revealed: bool = False) -> Figure:
+def figure(rows: Rows, show: Chart, each: int, *, filled: bool, revealed: bool = False) -> Figure:
     """The chart; without its marks where it is to be drawn, and with the hidden row where it is ``revealed``."""
-    shown: list[dict[str, Any]] = []
-    said = []
+    shown, said = [], []
     for row in rows.rows:
         seen = filled and (revealed or not row.hidden)
         amount = row.amount if seen else Fraction(0)
-        shown.append({"label": row.label, "over": amount.numerator, "under": amount.denominator, "seen": seen})
+        shown.append(ChartRow(row.label, amount))
         said.append(
             f"{capital(row.label)}: {marks(row, show, each)[1] if seen else 'left open' if filled else 'still empty'}."
         )
     top = ceil(max(row.amount for row in rows.rows) / each) * each
     key = f" Each picture stands for {counted(each, rows.thing)}." if show == "pictogram" else ""
     scale = f" Its scale goes up in {each}s." if show == "bar" else ""
-    data = {"rows": shown, "each": each, "thing": rows.thing, "top": max(top, each)}
-    name = {"tally": "tally-chart", "pictogram": "pictogram", "block": "block-diagram", "bar": "bar-chart"}[show]
-    return Figure(name, data, f"A {NAMES[show]}.{key}{scale} {' '.join(said)}")
+    chart = _chart(show, tuple(shown), each, rows.thing, max(top, each))
+    return Figure(chart, f"A {NAMES[show]}.{key}{scale} {' '.join(said)}")
+
+
+def _chart(
+    show: Chart, rows: tuple[ChartRow, ...], each: int, thing: str, top: int
+) -> TallyChart | Pictogram | BlockDiagram | BarChart:
+    match show:
+        case "tally":
+            return TallyChart(rows)
+        case "pictogram":
+            return Pictogram(rows, each, thing, top)
+        case "block":
+            return BlockDiagram(rows, top)
+        case "bar":
+            return BarChart(rows, each, top)

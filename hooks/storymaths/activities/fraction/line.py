@@ -5,8 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution
+from ...model.figures.fractions import FractionLine, PlaceOnLine
 from ..kind import Unsolvable
+from ..met import as_task
 from ..saying import alike, counted, listed, mixed, plain
 from .number import WrittenNumber
 from .words import solution
@@ -15,7 +17,7 @@ if TYPE_CHECKING:
     from . import FractionFields
 
 
-def line(fields: FractionFields, scene: Scene) -> Solution:
+def line(fields: FractionFields, context: Context) -> Solution:
     """Where each number stands on a line cut into equal parts; or, with ``marks``, what stands at each mark."""
     (start, end), parts = fields.ends, fields.parts or 0
     if not start < end:
@@ -42,12 +44,12 @@ def line(fields: FractionFields, scene: Scene) -> Solution:
     blank = _line(start, end, parts, [], list(fields.marks))
     solved = _line(start, end, parts, places, [])
     ask = "Where does each number stand on the line?" if fields.numbers else "Which number is at each mark?"
-    task = Task(ask, lines=tuple(n.text for n in fields.numbers), figures=(blank,))
+    task = as_task(ask, lines=tuple(n.text for n in fields.numbers), figures=(blank,))
     note = "Every number has one place on a line."
-    slip = None
+    likely_error = None
     if start == 0 and parts > 1:
-        slip = Slip("Counts the marks and not the parts between them.", f"1/{parts + 1} for each part")
-    return solution(task, answers, scene, 2, note, slip, figures=(solved,))
+        likely_error = LikelyError("Counts the marks and not the parts between them.", f"1/{parts + 1} for each part")
+    return solution(task, answers, context, 2, note, likely_error, figures=(solved,))
 
 
 def _place(number: WrittenNumber, at: Fraction, step: Fraction) -> Answer:
@@ -69,8 +71,5 @@ def _place(number: WrittenNumber, at: Fraction, step: Fraction) -> Answer:
 def _line(start: Fraction, end: Fraction, parts: int, places: list[tuple[str, Fraction]], marks: list[int]) -> Figure:
     shown = f" with {listed([text for text, _ in places])} marked" if places else ""
     alt = f"A line from {alike(start)} to {alike(end)} in {parts} equal parts{shown}."
-    data = {
-        "start": alike(start), "end": alike(end), "parts": parts, "arrows": marks,
-        "places": [[text, at.numerator, at.denominator] for text, at in places],
-    }  # fmt: skip
-    return Figure("fraction-line", data, alt)
+    placed = tuple(PlaceOnLine(text, at) for text, at in places)
+    return Figure(FractionLine(alike(start), alike(end), parts, tuple(marks), placed), alt)

@@ -1,18 +1,23 @@
-"""Amounts of money: whole pence inside, written outside in the way each year writes them."""
+"""Amounts of money: whole pence inside, read as an author writes them, written in the way each year writes them."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Sequence
-from typing import Annotated, Any
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field
 
-from ...model.year import YearLimits
+from ...model.activity import Context, Shown
+from ...model.demands import Amount, Demands
+from ...model.money import PARTS, Currency
+from ..saying import counted
 
 MOST_PENCE = 10_000_000
+_HUNDREDTHS = 2
 _WRITTEN = re.compile(r"£(\d{1,6})(?:\.(\d\d))?|(\d{1,8})p?")
-_YEAR_OF_SIGNS, _POUND = 2, 100
 
 
 def _pence(value: Any) -> Any:
@@ -23,7 +28,7 @@ def _pence(value: Any) -> Any:
     if match is None:
         raise problem
     pounds, part, pence = match.groups()
-    return int(pence) if pence else int(pounds) * _POUND + int(part or 0)
+    return int(pence) if pence else int(pounds) * PARTS + int(part or 0)
 
 
 Pence = Annotated[int, BeforeValidator(_pence), Field(ge=0, le=MOST_PENCE)]
@@ -32,42 +37,102 @@ SomePence = Annotated[int, BeforeValidator(_pence), Field(ge=1, le=MOST_PENCE)]
 """Money, more than none."""
 
 
-def told(pence: int, year: YearLimits) -> str:
-    """An amount in running words: ``7 pence`` before the signs are met, ``£1 and 50p`` before decimals are."""
-    pounds, part = divmod(pence, _POUND)
-    if year.year < _YEAR_OF_SIGNS:
-        named = [
-            f"{pounds:,} pound{'' if pounds == 1 else 's'}" if pounds else "",
-            f"{part} {'penny' if part == 1 else 'pence'}" if part or not pounds else "",
-        ]
-        return " and ".join(filter(None, named))
-    if not part and pounds:
-        return f"£{pounds:,}"
-    if not pounds:
-        return f"{part}p"
-    return f"£{pounds:,}.{part:02}" if year.decimal_places >= 2 else f"£{pounds:,} and {part}p"
+@dataclass(frozen=True, slots=True)
+class Notation:
+    """One way to write amounts: in parts, in wholes or in wholes with decimals; with signs or as bare numbers."""
+
+    money: Currency
+    form: Literal["parts", "wholes", "decimals"]
+    signed: bool
+
+    def number(self, pence: int) -> Fraction:
+        """The number that is written."""
+        return Fraction(pence, 1 if self.form == "parts" else PARTS)
+
+    def write(self, pence: int) -> str:
+        """In a number sentence: ``20p``, ``£2``, ``£1.50``; ``20`` without signs."""
+        wholes, rest = divmod(pence, PARTS)
+        if self.form == "parts":
+            return f"{pence:,}{self.money.part.sign if self.signed else ''}"
+        number = f"{wholes:,}" if self.form == "wholes" else f"{wholes:,}.{rest:02}"
+        return f"{self.money.whole.sign if self.signed else ''}{number}"
+
+    def tell(self, pence: int) -> str:
+        """In running words, where a bare number has its unit: ``7 pence``."""
+        unit = self.money.part if self.form == "parts" else self.money.whole
+        return self.write(pence) if self.signed else counted(self.number(pence), unit.many, unit.one)
+
+    @property
+    def signs(self) -> frozenset[str]:
+        """The signs that are written."""
+        if not self.signed:
+            return frozenset()
+        if self.form == "parts":
+            return frozenset({self.money.part.sign})
+        return frozenset({self.money.whole.sign, "."} if self.form == "decimals" else {self.money.whole.sign})
 
 
-def brief(pence: int, year: YearLimits) -> str:
-    """An amount among others in a list, where ``£1 and 50p`` would read as two: ``150p``."""
-    mixed = pence > _POUND and pence % _POUND and year.year >= _YEAR_OF_SIGNS and year.decimal_places < 2
-    return f"{pence:,}p" if mixed else told(pence, year)
-
-
-def writer(amounts: Iterable[int], year: YearLimits) -> Callable[[int], str]:
+def notation_for(amounts: Iterable[int], context: Context) -> Notation:
     """How to write the amounts of one number sentence so that they can be added: all in one unit or as decimals."""
-    seen = list(amounts)
-    in_pounds = all(amount % _POUND == 0 for amount in seen)
-    if year.year < _YEAR_OF_SIGNS:
-        return lambda pence: f"{pence // _POUND if in_pounds else pence:,}"
-    if in_pounds:
-        return lambda pence: f"£{pence // _POUND:,}"
-    if year.decimal_places >= 2 and any(amount >= _POUND for amount in seen):
-        return lambda pence: f"£{pence // _POUND:,}.{pence % _POUND:02}"
-    return lambda pence: f"{pence:,}p"
+    seen, signed = list(amounts), _uses_signs(context)
+    if all(amount % PARTS == 0 for amount in seen):
+        return Notation(context.money, "wholes", signed)
+    decimal = signed and _uses_decimals(context) and any(amount >= PARTS for amount in seen)
+    return Notation(context.money, "decimals" if decimal else "parts", signed)
 
 
-def adding(amounts: Sequence[int], total: int, year: YearLimits) -> str:
-    """``20p + 5p = 25p``; with one amount only, ``25p``."""
-    write = writer([*amounts, total], year)
-    return f"{' + '.join(map(write, amounts))} = {write(total)}" if len(amounts) > 1 else write(total)
+def tell(pence: int, context: Context) -> str:
+    """An amount in running words: ``7 pence`` before the signs are met, ``£1 and 50p`` before decimals are."""
+    return " and ".join(notation.tell(amount) for notation, amount in _written(pence, context))
+
+
+def tell_briefly(pence: int, context: Context) -> str:
+    """An amount among others in a list, where ``£1 and 50p`` would read as two: ``150p``."""
+    return " and ".join(notation.tell(amount) for notation, amount in _written_briefly(pence, context))
+
+
+def show(pence: int, context: Context) -> Shown:
+    """An amount on a card."""
+    written = list(_written(pence, context))
+    number = written[0][0].number(pence) if len(written) == 1 else None
+    return Shown(tell(pence, context), number)
+
+
+def demands_of_told(
+    told: Iterable[int], context: Context, briefly: Iterable[int] = (), words: tuple[str, ...] = ()
+) -> Demands:
+    """What reading amounts in running words demands; those told ``briefly`` stand in lists. ``words`` are read too."""
+    written = [form for pence in dict.fromkeys(told) for form in _written(pence, context)]
+    written += [form for pence in dict.fromkeys(briefly) for form in _written_briefly(pence, context)]
+    return Demands(
+        amounts=tuple(dict.fromkeys(Amount(notation.number(pence)) for notation, pence in written)),
+        signs=frozenset().union(*(notation.signs for notation, _ in written)),
+        words=words,
+    )
+
+
+def _uses_signs(context: Context) -> bool:
+    return context.year.knows(context.money.part.sign) and context.year.knows(context.money.whole.sign)
+
+
+def _uses_decimals(context: Context) -> bool:
+    return context.year.decimal_places >= _HUNDREDTHS
+
+
+def _written(pence: int, context: Context) -> Iterator[tuple[Notation, int]]:
+    """An amount as it is told: in one piece, or as wholes and parts."""
+    wholes, part = divmod(pence, PARTS)
+    signed = _uses_signs(context)
+    if wholes and part and signed and _uses_decimals(context):
+        yield Notation(context.money, "decimals", signed), pence
+        return
+    if wholes:
+        yield Notation(context.money, "wholes", signed), pence - part
+    if part or not wholes:
+        yield Notation(context.money, "parts", signed), part
+
+
+def _written_briefly(pence: int, context: Context) -> Iterator[tuple[Notation, int]]:
+    written = list(_written(pence, context))
+    in_parts = len(written) > 1 and _uses_signs(context)
+    return iter([(Notation(context.money, "parts", True), pence)] if in_parts else written)

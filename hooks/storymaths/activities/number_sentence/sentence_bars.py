@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from ...model.activity import Figure
+from ...model.figures.amounts import BarPart, SumBars
 from ..saying import listed, written
 from .filled_sentence import Filled
 from .gapped_sentence import Gap, Joined, Known, Node
@@ -27,11 +28,11 @@ def bars_of(filled: Sequence[Filled]) -> Figure | None:
     bottom = [part for part in parts[1] if part[0]] + [part for part in parts[0] if not part[0]]
     if not top or not bottom or max(len(top), len(bottom)) > _MOST_PARTS:
         return None
-    bars = {name: [[_label(part), int(part[1])] for part in bar] for name, bar in (("top", top), ("bottom", bottom))}
-    if any(sum(len(str(label)) for label, _ in bar) > _MOST_LETTERS for bar in bars.values()):
+    bars = SumBars(*(tuple(BarPart(_label(part), int(part[1])) for part in bar) for bar in (top, bottom)))
+    if any(sum(len(label) for label, _ in bar) > _MOST_LETTERS for bar in (bars.top, bars.bottom)):
         return None
-    said = [listed([str(label).replace("?", "a gap") for label, _ in bar]) for bar in bars.values()]
-    return Figure("sum-bars", bars, f"Two bars of the same length. One shows {said[0]}, the other {said[1]}.")
+    said = [listed([label.replace("?", "a gap") for label, _ in bar]) for bar in (bars.top, bars.bottom)]
+    return Figure(bars, f"Two bars of the same length. One shows {said[0]}, the other {said[1]}.")
 
 
 def _label(part: _Part) -> str:

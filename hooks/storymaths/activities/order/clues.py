@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from ...check.suggestion import did_you_mean
-from ...model.activity import Player
+from ...model.activity import CastMember
 from ...model.document import Loc
 from ..kind import Unsolvable
 
@@ -33,6 +33,8 @@ class Clue:
     who: tuple[int, ...]
     text: str
     loc: Loc
+    sign: str = ""
+    """The sign a chain is written with; empty for clues in words."""
 
     @property
     def minds_the_last(self) -> bool:
@@ -65,7 +67,7 @@ class Clue:
         return comes_beside
 
 
-def read_clue(text: str, players: Sequence[Player], rising: bool, loc: Loc) -> Clue:
+def read_clue(text: str, characters: Sequence[CastMember], rising: bool, loc: Loc) -> Clue:
     """The clue in a text; ``first`` is the end pupils start with, the least if ``rising``.
 
     Raises ``Unsolvable`` where it cannot be understood.
@@ -76,30 +78,30 @@ def read_clue(text: str, players: Sequence[Player], rising: bool, loc: Loc) -> C
         signs = set(parts[1::2])
         if len(signs) > 1:
             raise Unsolvable(loc, f'"{plain}" turns round in the middle.', "write it with > only, or with < only.")
-        who = tuple(_who(name, players, loc, plain) for name in parts[::2])
-        return _clue("chain", who[::-1] if signs == {">"} else who, plain, loc)
+        who = tuple(_who(name, characters, loc, plain) for name in parts[::2])
+        return _clue("chain", who[::-1] if signs == {">"} else who, plain, loc, parts[1])
     for says, form in _FORMS:
         match = form.fullmatch(plain)
         if match:
             named = match.groupdict()
             turned = named.pop("end", "") in ("first", "last") and not rising
-            who = tuple(_who(name, players, loc, plain) for name in named.values())
+            who = tuple(_who(name, characters, loc, plain) for name in named.values())
             return _clue(_OTHER_END[says] if turned else says, who, plain, loc)
     raise Unsolvable(loc, f'The clue "{plain[:60]}" is not understood.', HOW)
 
 
-def _clue(says: Says, who: tuple[int, ...], text: str, loc: Loc) -> Clue:
+def _clue(says: Says, who: tuple[int, ...], text: str, loc: Loc, sign: str = "") -> Clue:
     if len(set(who)) < len(who):
         raise Unsolvable(loc, f'"{text}" names somebody twice.', "name different characters.")
-    return Clue(says, who, text, loc)
+    return Clue(says, who, text, loc, sign)
 
 
-def _who(name: str, players: Sequence[Player], loc: Loc, clue: str) -> int:
+def _who(name: str, characters: Sequence[CastMember], loc: Loc, clue: str) -> int:
     wanted = name.strip().lower().removeprefix("the ")
-    for index, player in enumerate(players):
-        if wanted in (player.id, player.name.lower()):
+    for index, character in enumerate(characters):
+        if wanted in (character.id, character.name.lower()):
             return index
-    known = [player.name for player in players]
+    known = [character.name for character in characters]
     if not wanted:
         raise Unsolvable(loc, f'A name is missing in "{clue}".', HOW)
     raise Unsolvable(

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Figure, Scene, Solution, Task
-from ..met import uses_met
+from ...model.activity import Answer, Context, Figure, Solution
+from ...model.demands import Demands, operation
+from ...model.figures.amounts import Towers, Track
+from ..met import as_task, demands_met
 from ..ordinals import ordinal
 from ..saying import listed, written
 from ..tables_used import tables_of
@@ -23,28 +24,28 @@ _TALLEST, _MOST_TOWERS = 24, 8
 """Towers of squares are drawn up to this height and number."""
 
 
-def told(fields: SequenceFields, scene: Scene, rule: Rule, answers: Sequence[Answer]) -> Solution:
+def told(fields: SequenceFields, context: Context, rule: Rule, answers: Sequence[Answer]) -> Solution:
     """The solution of a row of numbers whose rule and answers are found."""
     shown = [written(term, 3) if isinstance(term, Fraction) else "___" for term in fields.terms]
     numbers = ", ".join(shown)
-    task = Task(
+    task = as_task(
         ask=fields.ask or _ask(fields, rule),
         lines=(f"{numbers}, …" if fields.places or fields.said else numbers,),
         figures=_figures(fields, shown),
     )
     products: list[tuple[int | Fraction, int | Fraction]] = []
-    if isinstance(rule, Steps) and not rule.grows and scene.year.year >= 2:
+    if isinstance(rule, Steps) and not rule.grows and context.year.year >= 2:
         products = [(place - 1, abs(rule.step)) for place in fields.places if place > 2]
-    uses = uses_met(task, answers, _WORDS, tables_of(products, scene.year))
-    if not _is_counted(rule, scene.year.year):
-        uses = replace(uses, calculated=tuple(sorted({*uses.calculated, *uses.numbers})))
+    demands = demands_met(task, answers, _WORDS, tables_of(products, context.year))
+    if not _is_counted(rule, context.year.year):
+        demands = demands | Demands(operations=(operation("+", *demands.numbers),))
     return Solution(
         task=task,
         answers=tuple(answers),
-        uses=uses,
+        demands=demands,
         steps=1 + (max(1, shown.count("___")) if not (fields.places or fields.said or fields.mistake) else 1),
         note=_note(fields, rule, answers),
-        slip=slip_in(fields, rule, answers),
+        likely_error=slip_in(fields, rule, answers),
     )
 
 
@@ -63,13 +64,13 @@ def _figures(fields: SequenceFields, shown: Sequence[str]) -> tuple[Figure, ...]
     if fields.rule == "step" or not small or len(heights) > _MOST_TOWERS or fields.mistake:
         return (row,)
     said = listed([str(height) if height else "one to be found" for height in heights])
-    return (row, Figure("towers", {"heights": [int(height) for height in heights]}, f"Towers of squares: {said}."))
+    return (row, Figure(Towers(tuple(map(int, heights))), f"Towers of squares: {said}."))
 
 
 def track(cells: Sequence[str]) -> Figure:
     """The numbers or things in boxes in a row; an empty text is an empty box."""
     said = listed([cell or "an empty box" for cell in cells])
-    return Figure("track", {"cells": list(cells)}, f"Boxes in a row: {said}.")
+    return Figure(Track(tuple(cells)), f"Boxes in a row: {said}.")
 
 
 def _ask(fields: SequenceFields, rule: Rule) -> str:

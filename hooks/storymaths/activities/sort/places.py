@@ -6,7 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from ...model.activity import Answer, Figure, Slip
+from ...model.activity import Answer, Figure, LikelyError
+from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
 from ..rule_language.tree import Comparison, Name, Number
 from ..rule_language.words import amount
 from ..rule_language.worked import worked
@@ -107,14 +108,14 @@ class Sorted:
             return f"Every {all_of} goes the same way, so this rule does not sort these."
         return f"Each of the {len(self.cards.cards)} {all_of}s was tried against each rule, and has just one place."
 
-    def slip(self) -> Slip | None:
+    def likely_error(self) -> LikelyError | None:
         """The likely slip, worked out: a card of both rings left in one; one of neither forced into a ring."""
         regions = self.regions()
         if self.diagram == "hoop":
             return self._edge_slip()
         if both := regions["both"]:
             names = self.region_names()
-            return Slip(
+            return LikelyError(
                 f"Looks at one rule only, and stops: {_names(both[:1])} fits both.",
                 f"{capital(_names(both[:1]))} {names['first']}, and the other rule is forgotten.",
             )
@@ -124,10 +125,10 @@ class Sorted:
                 if self.diagram == "venn"
                 else "Leaves out who fits neither."
             )
-            return Slip(does, f"No place for {_names(neither)}, {self.region_names()['neither']}.")
+            return LikelyError(does, f"No place for {_names(neither)}, {self.region_names()['neither']}.")
         return None
 
-    def _edge_slip(self) -> Slip | None:
+    def _edge_slip(self) -> LikelyError | None:
         """Somebody with exactly the number that must be passed, taken to pass it."""
         (rule,) = self.rules
         match rule.tree:
@@ -135,13 +136,13 @@ class Sorted:
                 at_edge = [card for card in self.cards.cards if card.case[fact] == edge]
                 if at_edge:
                     does = f"Counts {_names(at_edge)} in, at exactly {amount(rule.tree.right)}."
-                    return Slip(does, f"{len(rule.who) + len(at_edge)} in the hoop, where {len(rule.who)} fit.")
+                    return LikelyError(does, f"{len(rule.who) + len(at_edge)} in the hoop, where {len(rule.who)} fit.")
         return None
 
     def figure(self, filled: bool) -> Figure:
         """The diagram, empty for the pupil, or with everyone in their place."""
         regions, names = self.regions(), self.region_names()
-        shown = {region: [card.name for card in cards] if filled else [] for region, cards in regions.items()}
+        shown = {region: tuple(card.name for card in cards if filled) for region, cards in regions.items()}
         labels = [rule.fits for rule in self.rules]
         what = {"hoop": "One hoop", "venn": "Two hoops that overlap", "carroll": "A table of two by two boxes"}
         alt = f"{what[self.diagram]}, for {listed([f'“{label}”' for label in labels])}"
@@ -151,8 +152,11 @@ class Sorted:
             )
         else:
             alt += ", still empty."
-        otherwise = [rule.otherwise for rule in self.rules]
-        return Figure(f"sort-{self.diagram}", {"labels": labels, "otherwise": otherwise, **shown}, alt)
+        if self.diagram == "hoop":
+            return Figure(SortHoop(labels[0], self.rules[0].otherwise, shown["in"], shown["out"]), alt)
+        one, other = self.rules
+        two_by_two = SortVenn if self.diagram == "venn" else SortCarroll
+        return Figure(two_by_two((one.fits, other.fits), (one.otherwise, other.otherwise), **shown), alt)
 
 
 def _names(cards: Sequence[Card]) -> str:

@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.amounts import Array
 from .pen import disc, svg, words
 
 _WIDE, _DOT, _LETTER = 320, 22.0, 8.6
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``rows`` of ``columns`` dots; ``left`` more below; ``labels``: a name for each row, or none."""
-    rows, columns, left = int(data["rows"]), int(data["columns"]), int(data["left"])
-    labels = [str(label)[:14] for label in data["labels"]]
+def draw(figure: Array) -> str:
+    """The dots, as wide apart as there is room for."""
+    rows, columns, left = figure.rows, figure.columns, figure.left
+    labels = [label[:14] for label in figure.labels]
     aside = 12 + _LETTER * max((len(label) for label in labels), default=0)
     gap = min(_DOT, (_WIDE - aside - 8) / max(1, columns, left))
     high = max(20.0, gap)
@@ -27,4 +25,4 @@ def draw(data: Mapping[str, Any]) -> str:
     if left:
         pieces += [disc(aside + gap * (n + 0.5), foot + high * 0.8, gap * 0.36, "fig-line") for n in range(left)]
         foot += high * 1.4
-    return svg("array", _WIDE, foot + 8, *pieces)
+    return svg(figure.NAME, _WIDE, foot + 8, *pieces)

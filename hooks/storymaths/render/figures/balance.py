@@ -3,59 +3,48 @@
 from __future__ import annotations
 
 import textwrap
-from collections.abc import Mapping, Sequence
-from html import escape
-from typing import Any
+from collections.abc import Sequence
 
-_WIDE, _LINE, _PAD = 320, 18, 6
+from ...model.figures.measures import Balance
+from .pen import box, line, path, svg, words
+
+_LINE, _PAD = 18, 6
 _LETTERS = 15
 """Letters of the card's text, 14 units high, that fit on one line of a card."""
 _TILT = 12
 _CARD = 132
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``left`` and ``right``: lists of ``[name, amount]``; ``tilt``: ``left``, ``right`` or ``level``."""
-    cards = {side: [_lines(name, amount) for name, amount in data[side]] for side in ("left", "right")}
-    tallest = max(sum(_height(card) for card in side) for side in cards.values())
-    drop = {"left": _TILT, "right": -_TILT}.get(data["tilt"], 0)
+def draw(figure: Balance) -> str:
+    """The balance, a card for everybody on it."""
+    left, right = (
+        [textwrap.wrap(" ".join(one), _LETTERS) or [""] for one in side] for side in (figure.left, figure.right)
+    )
+    tallest = max(sum(map(_height, side)) for side in (left, right))
+    drop = {"left": _TILT, "right": -_TILT, "level": 0}[figure.tilt]
     pan = max(tallest, _LINE) + _TILT + _PAD
     post, foot = pan + 18, pan + 74
-    parts = [
-        f'<line class="fig-line" x1="80" y1="{post + drop}" x2="240" y2="{post - drop}"/>',
-        f'<path class="fig-fill" d="M160 {post} L146 {foot} H174 Z"/>',
-        f'<line class="fig-line" x1="110" y1="{foot}" x2="210" y2="{foot}"/>',
-        _pan(80, pan + drop, post + drop, cards["left"]),
-        _pan(240, pan - drop, post - drop, cards["right"]),
-    ]
-    return (
-        f'<svg viewBox="0 0 {_WIDE} {foot + _PAD}" role="presentation" class="figure figure-balance">'
-        f"{''.join(parts)}</svg>"
+    return svg(
+        figure.NAME,
+        320,
+        foot + _PAD,
+        line(80, post + drop, 240, post - drop),
+        path(f"M160 {post} L146 {foot} H174 Z", "fig-fill"),
+        line(110, foot, 210, foot),
+        *_pan(80, pan + drop, post + drop, left),
+        *_pan(240, pan - drop, post - drop, right),
     )
 
 
-def _pan(middle: int, level: int, beam: int, cards: Sequence[Sequence[str]]) -> str:
-    parts = [
-        f'<line class="fig-line" x1="{middle}" y1="{level}" x2="{middle}" y2="{beam}"/>',
-        f'<line class="fig-line" x1="{middle - 70}" y1="{level}" x2="{middle + 70}" y2="{level}"/>',
-    ]
+def _pan(middle: int, level: int, beam: int, cards: Sequence[Sequence[str]]) -> list[str]:
+    parts = [line(middle, level, middle, beam), line(middle - 70, level, middle + 70, level)]
     top = level
     for card in reversed(cards):
         top -= _height(card)
-        parts.append(
-            f'<rect class="fig-soft" x="{middle - _CARD // 2}" y="{top}" width="{_CARD}" height="{_height(card) - 2}" rx="4"/>'
-        )
-        parts += [
-            f'<text class="fig-text" x="{middle}" y="{top + 15 + index * _LINE}" font-size="14" text-anchor="middle">'
-            f"{escape(line)}</text>"
-            for index, line in enumerate(card)
-        ]
-    return "".join(parts)
+        parts.append(box(middle - _CARD / 2, top, _CARD, _height(card) - 2, "fig-soft", 4))
+        parts += [words(middle, top + 15 + row * _LINE, text, 14) for row, text in enumerate(card)]
+    return parts
 
 
 def _height(card: Sequence[str]) -> int:
     return len(card) * _LINE + 4
-
-
-def _lines(name: str, amount: str) -> list[str]:
-    return textwrap.wrap(f"{name} {amount}", _LETTERS) or [""]

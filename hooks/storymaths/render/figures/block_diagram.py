@@ -2,24 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
-from .chart_rows import LEFT, ROOM, TOP, WIDE, amount, label_at, labels, scale, tall
+from ...model.figures.charts import BlockDiagram
+from .chart_rows import LEFT, ROOM, TOP, WIDE, label_at, labels, scale, tall
 from .pen import box, line, svg
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``rows``: label, amount as ``over`` / ``under``; ``top``: the end of the scale."""
-    most = int(data["top"])
+def draw(figure: BlockDiagram) -> str:
+    """The blocks, the scale below them."""
+    most = figure.top
     side = min(30.0, ROOM / most)
     top = float(TOP)
     pieces = []
-    for row, label in zip(data["rows"], labels(data["rows"]), strict=True):
+    for row, label in zip(figure.rows, labels(figure.rows), strict=True):
         high = tall(label, side + 12)
         pieces.append(label_at(label, top, high))
-        for index in range(int(amount(row))):
+        for index in range(int(row.amount)):
             pieces.append(box(LEFT + index * ROOM / most, top + (high - side) / 2, ROOM / most, side, "fig-fill"))
         top += high
     pieces += [line(LEFT, TOP, LEFT, top, "fig-line"), scale(top, most, 1)]
-    return svg("block-diagram", WIDE, top + 32, *pieces)
+    return svg(figure.NAME, WIDE, top + 32, *pieces)

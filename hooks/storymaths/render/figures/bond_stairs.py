@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.amounts import BondStairs
 from .pen import box, svg, words
 
 _HIGH, _LABEL, _WIDE = 24, 60, 320
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``rows``: pairs of whole numbers, each with the same sum from 1 to 20."""
-    rows = [(int(first), int(second)) for first, second in data["rows"]]
+def draw(figure: BondStairs) -> str:
+    """The pairs, a bar each."""
+    rows = figure.rows
     square = min(24.0, (_WIDE - 12 - 2 * _LABEL / 2) / max(1, *(a + b for a, b in rows)))
     pieces: list[str] = []
     for place, (first, second) in enumerate(rows):
@@ -22,4 +20,4 @@ def draw(data: Mapping[str, Any]) -> str:
             kind = "fig-fill" if at < first else "fig-soft"
             pieces.append(box(32 + at * square, y, square, _HIGH, kind))
         pieces.append(words(38 + (first + second) * square, y + 18, str(second), 15, "start"))
-    return svg("bond-stairs", _WIDE, 8 + len(rows) * (_HIGH + 4), *pieces)
+    return svg(figure.NAME, _WIDE, 8 + len(rows) * (_HIGH + 4), *pieces)

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Sequence
 
+from ...model.figures.charts import ChartRow
 from .lettering import LINE, block, broken, height
 from .pen import line, words
 
@@ -12,9 +12,9 @@ WIDE, LEFT, RIGHT, TOP = 320, 104, 300, 8
 ROOM = RIGHT - LEFT
 
 
-def labels(rows: Sequence[Mapping[str, Any]]) -> list[list[str]]:
+def labels(rows: Sequence[ChartRow]) -> list[list[str]]:
     """The label of each row, in lines that fit beside it."""
-    return [broken(str(row["label"]), LEFT - 12) for row in rows]
+    return [broken(row.label, LEFT - 12) for row in rows]
 
 
 def tall(label: Sequence[str], least: float) -> float:
@@ -25,11 +25,6 @@ def tall(label: Sequence[str], least: float) -> float:
 def label_at(label: Sequence[str], top: float, tall_: float) -> str:
     """A label, level with the middle of its row."""
     return block(LEFT - 8, top + (tall_ - height(label)) / 2 + LINE - 5, label, "end")
-
-
-def amount(row: Mapping[str, Any]) -> float:
-    """A row's amount, for its length on paper."""
-    return float(int(row["over"]) / int(row["under"]))
 
 
 def scale(foot: float, top: int, each: int) -> str:

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.shapes import FlatShapes
 from .flat_outlines import OUTLINES
 from .lettering import LINE, block, broken
 from .pen import at, disc, path, svg
@@ -12,17 +10,17 @@ from .pen import at, disc, path, svg
 _ACROSS, _WIDE, _HIGH = 3, 106, 100
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``names``: of the set of shapes; ``titles``: what stands under each."""
+def draw(figure: FlatShapes) -> str:
+    """Three to a row, the titles in lines that fit."""
     pieces, top = [], 6.0
-    shapes = list(zip(data["names"], (broken(str(title), _WIDE + 4) for title in data["titles"]), strict=True))
+    shapes = [(name, broken(title, _WIDE + 4)) for name, title in figure.shapes]
     for first in range(0, len(shapes), _ACROSS):
         row = shapes[first : first + _ACROSS]
         for column, (name, title) in enumerate(row):
             middle = 1 + (column + 0.5) * _WIDE
-            pieces += [_shape(str(name), middle, top + _HIGH / 2), block(middle, top + _HIGH + LINE - 2, title)]
+            pieces += [_shape(name, middle, top + _HIGH / 2), block(middle, top + _HIGH + LINE - 2, title)]
         top += _HIGH + LINE * max(len(title) for _, title in row) + 12
-    return svg("flat-shapes", 320, top, *pieces)
+    return svg(figure.NAME, 320, top, *pieces)
 
 
 def _shape(name: str, x: float, y: float) -> str:

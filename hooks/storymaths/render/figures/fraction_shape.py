@@ -2,24 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Sequence
 from math import cos, pi, sin
-from typing import Any
 
+from ...model.figures.fractions import ShapeInParts
 from .pen import at, box, disc, path, svg, words
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``sizes`` are the parts' sizes and ``shares`` how much of each is shaded, as [over, under]."""
-    sizes = [int(size) for size in data["sizes"]]
-    shares = [over / under for over, under in data["shares"]]
-    label = words(160, 20, str(data["name"]))
-    if data["form"] == "circle":
-        return svg("fraction-shape", 320, 180, label, *_circle(sizes, shares))
-    return svg("fraction-shape", 320, 84, label, *_bar(sizes, shares))
+def draw(figure: ShapeInParts) -> str:
+    """The shape under its label."""
+    shares = [float(share) for share in figure.shares]
+    label = words(160, 20, figure.label)
+    if figure.form == "circle":
+        return svg(figure.NAME, 320, 180, label, *_circle(figure.sizes, shares))
+    return svg(figure.NAME, 320, 84, label, *_bar(figure.sizes, shares))
 
 
-def _bar(sizes: list[int], shares: list[float]) -> list[str]:
+def _bar(sizes: Sequence[int], shares: Sequence[float]) -> list[str]:
     left, unit, pieces = 8.0, 304 / sum(sizes), []
     for size, share in zip(sizes, shares, strict=True):
         width = size * unit
@@ -31,7 +30,7 @@ def _bar(sizes: list[int], shares: list[float]) -> list[str]:
     return pieces
 
 
-def _circle(sizes: list[int], shares: list[float]) -> list[str]:
+def _circle(sizes: Sequence[int], shares: Sequence[float]) -> list[str]:
     start, pieces = 0.0, [disc(160, 102, 70, "fig-soft")]
     for size, share in zip(sizes, shares, strict=True):
         turn = size / sum(sizes)

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.shapes import GridRoute, Square
 from .pen import at, box, disc, line, path, svg, words
 
 _MARGIN = 30
@@ -12,32 +10,32 @@ _LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 _TURNED = {"up": (0, -1), "right": (1, 0), "down": (0, 1), "left": (-1, 0)}
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``columns``, ``rows``; squares as ``[column, row]`` from 0 at the bottom left; ``path``: squares in order."""
-    columns, rows = int(data["columns"]), int(data["rows"])
+def draw(figure: GridRoute) -> str:
+    """The grid, its letters below it and its numbers to the left."""
+    columns, rows = figure.columns, figure.rows
     side = min(44.0, (320 - _MARGIN - 4) / columns)
     step = -(-18 // int(side))
     foot = 4 + rows * side
 
-    def middle(square: tuple[int, int]) -> tuple[float, float]:
+    def middle(square: Square) -> tuple[float, float]:
         return _MARGIN + (square[0] + 0.5) * side, foot - (square[1] + 0.5) * side
 
     pieces = []
-    for column, row in data["blocked"]:
+    for column, row in figure.blocked:
         x, y = _MARGIN + column * side, foot - (row + 1) * side
         pieces += [box(x, y, side, side, "fig-fill"), line(x, y, x + side, y + side), line(x, y + side, x + side, y)]
     pieces += [line(_MARGIN + i * side, 4, _MARGIN + i * side, foot) for i in range(columns + 1)]
     pieces += [line(_MARGIN, 4 + i * side, _MARGIN + columns * side, 4 + i * side) for i in range(rows + 1)]
     pieces += [words(_MARGIN + (i + 0.5) * side, foot + 19, _LETTERS[i], 15) for i in range(0, columns, step)]
     pieces += [words(_MARGIN - 6, foot - (i + 0.5) * side + 5, str(i + 1), 15, "end") for i in range(0, rows, step)]
-    if data["path"]:
-        corners = " L".join(f"{at(x)} {at(y)}" for x, y in map(middle, data["path"]))
-        pieces += [path(f"M{corners}", "fig-mark"), disc(*middle(data["path"][-1]), side / 7, "fig-mark fig-end")]
-    if data["goal"]:
-        x, y = middle(data["goal"])
+    if figure.path:
+        corners = " L".join(f"{at(x)} {at(y)}" for x, y in map(middle, figure.path))
+        pieces += [path(f"M{corners}", "fig-mark"), disc(*middle(figure.path[-1]), side / 7, "fig-mark fig-end")]
+    if figure.goal:
+        x, y = middle(figure.goal)
         pieces += [disc(x, y, side * 0.36), disc(x, y, side * 0.2)]
-    pieces.append(_arrow(*middle(data["start"]), side * 0.36, data["facing"]))
-    return svg("grid-route", 320, foot + 28, *pieces)
+    pieces.append(_arrow(*middle(figure.start), side * 0.36, figure.facing))
+    return svg(figure.NAME, 320, foot + 28, *pieces)
 
 
 def _arrow(x: float, y: float, size: float, facing: str) -> str:

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
-from typing import Any
 
+from ...model.figures.shapes import LaidPieces, PieceRows
 from .pen import TEXT, at, line, path, svg, words
 
 _WIDE, _GAP, _EDGE = 320.0, 18.0, 3.0
@@ -15,39 +15,37 @@ Corner = tuple[int, int]
 Rows = Sequence[Sequence[str]]
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``pictures``: each what it ``says`` beneath, and ``rows`` of squares, a square being the letters of the parts
-    that its upper, right, lower and left quarter belong to; ``across``: squares of the widest; ``lines``: those of
-    ``squares``, or none; ``small``: to fit several on a line."""
-    pictures = data["pictures"]
-    across = max([int(data["across"]), *(len(picture["rows"][0]) for picture in pictures)])
-    side = min(20.0 if data["small"] else 34.0, (_WIDE - 2 * _EDGE) / across)
-    kind = "fig-fill" if any(picture["says"] for picture in pictures) else "fig-soft"
+def draw(figure: LaidPieces) -> str:
+    """The pictures, as many on a line as fit, all to one scale."""
+    pictures = figure.pictures
+    across = max(figure.across, *(picture.across for picture in pictures))
+    side = min(20.0 if figure.small else 34.0, (_WIDE - 2 * _EDGE) / across)
+    kind = "fig-fill" if any(picture.says for picture in pictures) else "fig-soft"
     pieces: list[str] = []
     top = _EDGE
     for row in _lines_of(pictures, side):
         left = (_WIDE - sum(_width(picture, side) for picture in row) - _GAP * (len(row) - 1)) / 2
-        high = max(len(picture["rows"]) for picture in row) * side
+        high = max(len(picture.rows) for picture in row) * side
         for picture in row:
             width = _width(picture, side)
-            own = left + (width - len(picture["rows"][0]) * side) / 2
-            foot = top + high - len(picture["rows"]) * side
-            pieces += _picture(picture["rows"], own, foot, side, kind, data["lines"] == "squares")
-            if picture["says"]:
-                pieces.append(words(left + width / 2, top + high + TEXT + 4, picture["says"]))
+            own = left + (width - picture.across * side) / 2
+            foot = top + high - len(picture.rows) * side
+            pieces += _picture(picture.rows, own, foot, side, kind, figure.squared)
+            if picture.says:
+                pieces.append(words(left + width / 2, top + high + TEXT + 4, picture.says))
             left += width + _GAP
-        top += high + _EDGE + (TEXT + 16 if any(picture["says"] for picture in row) else 0)
-    return svg("laid-pieces", _WIDE, top, *pieces)
+        top += high + _EDGE + (TEXT + 16 if any(picture.says for picture in row) else 0)
+    return svg(figure.NAME, _WIDE, top, *pieces)
 
 
-def _width(picture: Mapping[str, Any], side: float) -> float:
+def _width(picture: PieceRows, side: float) -> float:
     """What a picture and its words take."""
-    return float(max(len(picture["rows"][0]) * side, len(picture["says"]) * TEXT * _LETTER))
+    return float(max(picture.across * side, len(picture.says) * TEXT * _LETTER))
 
 
-def _lines_of(pictures: Sequence[Mapping[str, Any]], side: float) -> Iterator[list[Mapping[str, Any]]]:
+def _lines_of(pictures: Sequence[PieceRows], side: float) -> Iterator[list[PieceRows]]:
     """As many on a line as fit."""
-    row: list[Mapping[str, Any]] = []
+    row: list[PieceRows] = []
     taken = 0.0
     for picture in pictures:
         wide = _width(picture, side) + _GAP

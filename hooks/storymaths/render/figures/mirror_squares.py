@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.shapes import MirrorSquares
 from .pen import box, line, svg
 
 _PAST = 14
 """How far the mirror line runs on past the squares."""
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``rows``: ``x`` is shaded; ``upright``: whether the mirror line is."""
-    rows = [str(row) for row in data["rows"]]
+def draw(figure: MirrorSquares) -> str:
+    """The squares, the mirror line running on past them."""
+    rows = figure.rows
     across, down = len(rows[0]), len(rows)
     side = min(32.0, 280 / across)
     left, top = (320 - across * side) / 2, float(_PAST + 4)
@@ -22,10 +20,10 @@ def draw(data: Mapping[str, Any]) -> str:
         for row, marks in enumerate(rows)
         for column, mark in enumerate(marks)
     ]
-    if data["upright"]:
+    if figure.upright:
         x = left + across * side / 2
         pieces.append(line(x, top - _PAST, x, top + down * side + _PAST, "fig-mark fig-mirror"))
     else:
         y = top + down * side / 2
         pieces.append(line(left - _PAST, y, left + across * side + _PAST, y, "fig-mark fig-mirror"))
-    return svg("mirror-squares", 320, top + down * side + _PAST + 4, *pieces)
+    return svg(figure.NAME, 320, top + down * side + _PAST + 4, *pieces)

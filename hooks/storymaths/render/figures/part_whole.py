@@ -2,26 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.amounts import PartWhole
 from .lettering import SIZE, broken
 from .pen import box, line, svg, words
 
 _HIGH, _DEEP, _ONE_LINE = 44, 150, 9
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``whole``: text; ``parts``: texts; an empty text or ``?`` is drawn as an empty box."""
-    parts = list(data["parts"])
+def draw(figure: PartWhole) -> str:
+    """The whole above, its parts side by side below."""
+    parts = figure.parts
     across = 308 / max(1, len(parts))
     wide = min(96.0, across - 4)
     pieces: list[str] = []
     for place, part in enumerate(parts):
         middle = 6 + across * (place + 0.5)
         pieces.append(line(160, _HIGH + 6, middle, _DEEP - _HIGH - 6))
-        pieces += _boxed(middle, _DEEP - _HIGH - 6, wide, str(part))
-    return svg("part-whole", 320, _DEEP, *pieces, *_boxed(160, 6, 110, str(data["whole"])))
+        pieces += _boxed(middle, _DEEP - _HIGH - 6, wide, part)
+    return svg(figure.NAME, 320, _DEEP, *pieces, *_boxed(160, 6, 110, figure.whole))
 
 
 def _boxed(middle: float, top: float, wide: float, text: str) -> list[str]:

@@ -2,32 +2,30 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
-from .chart_rows import LEFT, ROOM, TOP, WIDE, amount, label_at, labels, tall
+from ...model.figures.charts import Pictogram
+from .chart_rows import LEFT, ROOM, TOP, WIDE, label_at, labels, tall
 from .lettering import LINE, block, broken, height
 from .pen import at, box, disc, path, svg
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``rows``; ``each``: how many a picture stands for; ``thing``: what is counted, may be empty."""
-    each = int(data["each"])
-    most = max(1.0, *(amount(row) / each for row in data["rows"]), int(data["top"]) / each)
+def draw(figure: Pictogram) -> str:
+    """The rows, the key below them."""
+    rows, each = figure.rows, figure.each
+    most = max(1.0, *(float(row.amount / each) for row in rows), figure.top / each)
     radius = min(13.0, ROOM / most / 2 - 1.5)
     top = float(TOP)
     pieces = []
-    for row, label in zip(data["rows"], labels(data["rows"]), strict=True):
+    for row, label in zip(rows, labels(rows), strict=True):
         high = tall(label, 2 * radius + 14)
         pieces += [box(LEFT, top, WIDE - LEFT - 4, high, "fig-line"), label_at(label, top, high)]
-        whole, half = divmod(round(amount(row) * 2 / each), 2)
+        whole, half = divmod(round(row.amount * 2 / each), 2)
         for index in range(whole + half):
             x, y = LEFT + 6 + radius + index * (2 * radius + 2), top + high / 2
             pieces.append(_half(x, y, radius) if index == whole else disc(x, y, radius, "fig-fill"))
         top += high
-    key = broken(f"stands for {each:,} {data['thing']}".strip(), WIDE - 60)
+    key = broken(f"stands for {each:,} {figure.thing}".strip(), WIDE - 60)
     pieces += [disc(22, top + 22, 12, "fig-fill"), block(44, top + 27, key, "start")]
-    return svg("pictogram", WIDE, top + 20 + max(height(key), LINE), *pieces)
+    return svg(figure.NAME, WIDE, top + 20 + max(height(key), LINE), *pieces)
 
 
 def _half(x: float, y: float, radius: float) -> str:

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from math import cos, sin
-from typing import Any
 
+from ...model.figures.shapes import SolidShapes
 from .lettering import LINE, block, broken
 from .pen import at, disc, line, path, svg
 from .solid_meshes import MESHES, Mesh
@@ -15,17 +14,17 @@ _TILT = 0.42
 """How far from above one looks, in radians."""
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``names``: of the set of shapes; ``titles``: what stands under each."""
+def draw(figure: SolidShapes) -> str:
+    """Three to a row, the titles in lines that fit."""
     pieces, top = [], 6.0
-    solids = list(zip(data["names"], (broken(str(title), _WIDE + 4) for title in data["titles"]), strict=True))
+    solids = [(name, broken(title, _WIDE + 4)) for name, title in figure.shapes]
     for first in range(0, len(solids), _ACROSS):
         row = solids[first : first + _ACROSS]
         for column, (name, title) in enumerate(row):
             middle = 1 + (column + 0.5) * _WIDE
-            pieces += [_solid(str(name), middle, top + _HIGH / 2), block(middle, top + _HIGH + LINE - 2, title)]
+            pieces += [_solid(name, middle, top + _HIGH / 2), block(middle, top + _HIGH + LINE - 2, title)]
         top += _HIGH + LINE * max(len(title) for _, title in row) + 12
-    return svg("solid-shapes", 320, top, *pieces)
+    return svg(figure.NAME, 320, top, *pieces)
 
 
 def _solid(name: str, x: float, y: float) -> str:

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.sorting import SortCarroll
 from .lettering import LINE, block, broken, height, packed
 from .pen import box, svg
 
@@ -13,13 +11,13 @@ _BOX = (_WIDE - 2 * _EDGE - _HEAD) / 2
 _PAD, _LEAST = 8, 80
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``labels`` and ``otherwise``: two each; ``both``, ``first``, ``second``, ``neither``: lists of names."""
-    across = [broken(str(data[kind][0]), _BOX - 2 * _PAD) for kind in ("labels", "otherwise")]
-    down = [broken(str(data[kind][1]), _HEAD - 2 * _PAD) for kind in ("labels", "otherwise")]
-    cells = [
-        [packed(data[name], _BOX - 2 * _PAD) for name in row] for row in (("both", "second"), ("first", "neither"))
-    ]
+def draw(figure: SortCarroll) -> str:
+    """The boxes with their headings, each as tall as its names need."""
+    headings = (figure.labels, figure.otherwise)
+    across = [broken(first, _BOX - 2 * _PAD) for first, _ in headings]
+    down = [broken(second, _HEAD - 2 * _PAD) for _, second in headings]
+    rows = ((figure.both, figure.second), (figure.first, figure.neither))
+    cells = [[packed(names, _BOX - 2 * _PAD) for names in row] for row in rows]
     top = _EDGE + max(map(height, across)) + _PAD
     pieces = [
         block(_EDGE + _HEAD + (column + 0.5) * _BOX, _EDGE + LINE - 4, label, kind="fig-text fig-mark-text")
@@ -36,4 +34,4 @@ def draw(data: Mapping[str, Any]) -> str:
             pieces += [box(left, top, _BOX, tall, "fig-soft"), box(left, top, _BOX, tall, "fig-line")]
             pieces.append(block(left + _BOX / 2, middle - height(lines) / 2 + LINE - 5, lines))
         top += tall
-    return svg("sort-carroll", _WIDE, top + _EDGE, *pieces)
+    return svg(figure.NAME, _WIDE, top + _EDGE, *pieces)

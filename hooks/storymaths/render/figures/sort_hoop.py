@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.sorting import SortHoop
 from .lettering import LINE, block, broken, height, packed
 from .pen import box, svg
 
@@ -12,16 +10,16 @@ _WIDE, _EDGE = 320, 4
 _LEAST = 110
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``labels``: one; ``in`` and ``out``: lists of names."""
-    label = broken(str(data["labels"][0]), _WIDE - 40)
-    inside, outside = packed(data["in"], 210), packed(data["out"], _WIDE - 40)
+def draw(figure: SortHoop) -> str:
+    """The hoop under its label, those outside below it."""
+    label = broken(figure.label, _WIDE - 40)
+    inside, outside = packed(figure.inside, 210), packed(figure.outside, _WIDE - 40)
     top = 12 + height(label)
     hoop = max(_LEAST, height(inside) + 2 * LINE)
     below = top + hoop + 14
     total = below + max(height(outside), LINE) + 10
     return svg(
-        "sort-hoop",
+        figure.NAME,
         _WIDE,
         total + _EDGE,
         box(_EDGE, _EDGE, _WIDE - 2 * _EDGE, total - _EDGE, "fig-line"),

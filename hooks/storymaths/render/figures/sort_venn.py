@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.sorting import SortVenn
 from .lettering import LINE, block, broken, height, packed
 from .pen import box, svg
 
@@ -12,25 +10,25 @@ _WIDE, _EDGE, _LEFT, _HOOP, _SHIFT = 320, 4, 12, 196, 100
 _LEAST, _ROUND = 140, 56
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``labels``: two; ``first``, ``both``, ``second``, ``neither``: lists of names."""
-    labels = [broken(str(label), 145) for label in data["labels"]]
-    middles = {"first": _LEFT + _SHIFT / 2, "both": 160.0, "second": _WIDE - _LEFT - _SHIFT / 2}
-    inside = {region: packed(data[region], 88) for region in middles}
-    outside = packed(data["neither"], _WIDE - 30)
+def draw(figure: SortVenn) -> str:
+    """The hoops under their labels, those that fit neither rule below them."""
+    labels = [broken(label, 145) for label in figure.labels]
+    middles = (_LEFT + _SHIFT / 2, 160.0, _WIDE - _LEFT - _SHIFT / 2)
+    inside = [packed(names, 88) for names in (figure.first, figure.both, figure.second)]
+    outside = packed(figure.neither, _WIDE - 30)
     top = 14 + max(map(height, labels))
-    hoop = max(_LEAST, max(map(height, inside.values())) + 2.5 * LINE)
+    hoop = max(_LEAST, max(map(height, inside)) + 2.5 * LINE)
     below = top + hoop + 12
     total = below + max(height(outside), LINE) + 8
     hoops = [
         box(x, top, _HOOP, hoop, kind, _ROUND) for kind in ("fig-soft", "fig-line") for x in (_LEFT, _LEFT + _SHIFT)
     ]
     texts = [
-        block(middle, top + (hoop - height(inside[region])) / 2 + LINE - 5, inside[region])
-        for region, middle in middles.items()
+        block(middle, top + (hoop - height(names)) / 2 + LINE - 5, names)
+        for middle, names in zip(middles, inside, strict=True)
     ]
     return svg(
-        "sort-venn",
+        figure.NAME,
         _WIDE,
         total + _EDGE,
         box(_EDGE, _EDGE, _WIDE - 2 * _EDGE, total - _EDGE, "fig-line"),

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Sequence
 
+from ...model.figures.amounts import BarPart, SumBars
 from .pen import TEXT, box, line, svg, words
 
 _LEFT, _LONG, _HIGH = 6, 308, 40
@@ -12,23 +12,23 @@ _LEAST, _LETTER = 32, 9
 """A part is never drawn narrower than its number, which can then be read: the widths are no longer to scale."""
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``top`` and ``bottom``: lists of ``[label, size]``; a label ``?`` is the gap."""
-    top, bottom = (_bar(data[name], y) for name, y in (("top", 6), ("bottom", 6 + _HIGH)))
-    return svg("sum-bars", 320, 2 * _HIGH + 12, *top, *bottom)
+def draw(figure: SumBars) -> str:
+    """The bars, a stroke to write on in a gap."""
+    top, bottom = _bar(figure.top, 6), _bar(figure.bottom, 6 + _HIGH)
+    return svg(figure.NAME, 320, 2 * _HIGH + 12, *top, *bottom)
 
 
-def _bar(parts: Sequence[Sequence[Any]], y: float) -> list[str]:
+def _bar(parts: Sequence[BarPart], y: float) -> list[str]:
     drawn: list[str] = []
     x: float = _LEFT
-    leasts = [max(_LEAST, 12 + _LETTER * len(str(label))) for label, _ in parts]
-    for (label, _), width in zip(parts, widths([int(size) for _, size in parts], _LONG, leasts), strict=True):
+    leasts = [max(_LEAST, 12 + _LETTER * len(label)) for label, _ in parts]
+    for (label, _), width in zip(parts, widths([size for _, size in parts], _LONG, leasts), strict=True):
         gap = label == "?"
         drawn.append(box(x, y, width, _HIGH, "fig-line" if gap else "fig-soft"))
         if gap:
             drawn.append(line(x + width / 2 - 12, y + 28, x + width / 2 + 12, y + 28, "fig-mark"))
         else:
-            drawn.append(words(x + width / 2, y + _HIGH / 2 + TEXT / 3, str(label)))
+            drawn.append(words(x + width / 2, y + _HIGH / 2 + TEXT / 3, label))
         x += width
     return drawn
 

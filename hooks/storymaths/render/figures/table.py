@@ -1,10 +1,10 @@
-"""The table of drawings: which module draws which figure."""
+"""Every drawing drawn: which module draws which figure."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from typing import Any
+from typing import assert_never
 
+from ...model.figures import FigureData, amounts, cases, charts, fractions, measures, shapes, sorting
 from . import (
     array,
     balance,
@@ -39,37 +39,70 @@ from . import (
     weighing,
 )
 
-FIGURES: Mapping[str, Callable[[Mapping[str, Any]], str]] = {
-    "array": array.draw,
-    "balance": balance.draw,
-    "bar-chart": bar_chart.draw,
-    "block-diagram": block_diagram.draw,
-    "bond-stairs": bond_stairs.draw,
-    "case-grid": case_grid.draw,
-    "case-strip": case_strip.draw,
-    "clock-face": clock_face.draw,
-    "clock-jumps": clock_jumps.draw,
-    "coins": coins.draw,
-    "flat-shapes": flat_shapes.draw,
-    "fraction-bar": fraction_bar.draw,
-    "fraction-line": fraction_line.draw,
-    "fraction-shape": fraction_shape.draw,
-    "grid-route": grid_route.draw,
-    "laid-pieces": laid_pieces.draw,
-    "measure-scale": measure_scale.draw,
-    "mirror-squares": mirror_squares.draw,
-    "part-whole": part_whole.draw,
-    "pictogram": pictogram.draw,
-    "places": places.draw,
-    "solid-shapes": solid_shapes.draw,
-    "sort-carroll": sort_carroll.draw,
-    "sort-hoop": sort_hoop.draw,
-    "sort-venn": sort_venn.draw,
-    "sum-bars": sum_bars.draw,
-    "tally-chart": tally_chart.draw,
-    "towers": towers.draw,
-    "track": track.draw,
-    "two-bars": two_bars.draw,
-    "weighing": weighing.draw,
-}
-"""Every drawing by the name an activity gives its figure."""
+
+def draw(figure: FigureData) -> str:
+    """The figure as SVG, which the words beside it describe."""
+    match figure:
+        case amounts.Array():
+            return array.draw(figure)
+        case amounts.BondStairs():
+            return bond_stairs.draw(figure)
+        case amounts.PartWhole():
+            return part_whole.draw(figure)
+        case amounts.SumBars():
+            return sum_bars.draw(figure)
+        case amounts.Towers():
+            return towers.draw(figure)
+        case amounts.Track():
+            return track.draw(figure)
+        case amounts.TwoBars():
+            return two_bars.draw(figure)
+        case cases.CaseGrid():
+            return case_grid.draw(figure)
+        case cases.CaseStrip():
+            return case_strip.draw(figure)
+        case charts.BarChart():
+            return bar_chart.draw(figure)
+        case charts.BlockDiagram():
+            return block_diagram.draw(figure)
+        case charts.Pictogram():
+            return pictogram.draw(figure)
+        case charts.TallyChart():
+            return tally_chart.draw(figure)
+        case fractions.FractionBar():
+            return fraction_bar.draw(figure)
+        case fractions.FractionLine():
+            return fraction_line.draw(figure)
+        case fractions.ShapeInParts():
+            return fraction_shape.draw(figure)
+        case measures.Balance():
+            return balance.draw(figure)
+        case measures.ClockFace():
+            return clock_face.draw(figure)
+        case measures.ClockJumps():
+            return clock_jumps.draw(figure)
+        case measures.Coins():
+            return coins.draw(figure)
+        case measures.MeasureScale():
+            return measure_scale.draw(figure)
+        case measures.Weighing():
+            return weighing.draw(figure)
+        case shapes.FlatShapes():
+            return flat_shapes.draw(figure)
+        case shapes.GridRoute():
+            return grid_route.draw(figure)
+        case shapes.LaidPieces():
+            return laid_pieces.draw(figure)
+        case shapes.MirrorSquares():
+            return mirror_squares.draw(figure)
+        case shapes.SolidShapes():
+            return solid_shapes.draw(figure)
+        case sorting.Places():
+            return places.draw(figure)
+        case sorting.SortCarroll():
+            return sort_carroll.draw(figure)
+        case sorting.SortHoop():
+            return sort_hoop.draw(figure)
+        case sorting.SortVenn():
+            return sort_venn.draw(figure)
+    assert_never(figure)

@@ -2,27 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
-from .chart_rows import LEFT, TOP, WIDE, amount, label_at, labels, tall
+from ...model.figures.charts import TallyChart
+from .chart_rows import LEFT, TOP, WIDE, label_at, labels, tall
 from .pen import box, line, svg
 
 _HIGH, _APART, _BUNDLE, _IN_LINE = 22, 6, 34, 6
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``rows``: label, amount as ``over`` / ``under``, and whether it is ``seen``."""
+def draw(figure: TallyChart) -> str:
+    """The rows, many tallies in several lines."""
     top = float(TOP)
     pieces = []
-    for row, label in zip(data["rows"], labels(data["rows"]), strict=True):
-        count = int(amount(row))
+    for row, label in zip(figure.rows, labels(figure.rows), strict=True):
+        count = int(row.amount)
         lines = max(1, -(-count // (5 * _IN_LINE)))
         high = tall(label, lines * (_HIGH + 10) + 6)
         pieces += [box(LEFT, top, WIDE - LEFT - 4, high, "fig-line"), label_at(label, top, high)]
         pieces += [_mark(index, top + (high - lines * (_HIGH + 10)) / 2 + 5) for index in range(count)]
         top += high
-    return svg("tally-chart", WIDE, top + 4, *pieces)
+    return svg(figure.NAME, WIDE, top + 4, *pieces)
 
 
 def _mark(index: int, top: float) -> str:

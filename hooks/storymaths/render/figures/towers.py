@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.amounts import Towers
 from .pen import box, line, svg, words
 
 _WIDE, _HIGH = 308, 150
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``heights``: whole numbers of squares, 0 for a tower that is to be found."""
-    heights = [int(height) for height in data["heights"]]
+def draw(figure: Towers) -> str:
+    """The towers, each over its height."""
+    heights = figure.heights
     across = _WIDE / max(1, len(heights))
     square = min(18.0, across - 6, _HIGH / max(1, *heights))
     foot = 8 + _HIGH
@@ -22,4 +20,4 @@ def draw(data: Mapping[str, Any]) -> str:
         left = middle - square / 2
         pieces += [box(left, foot - square * (n + 1), square, square, "fig-soft") for n in range(height)]
         pieces.append(words(middle, foot + 20, str(height) if height else "?"))
-    return svg("towers", 320, foot + 28, *pieces)
+    return svg(figure.NAME, 320, foot + 28, *pieces)

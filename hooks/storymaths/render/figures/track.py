@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
+from ...model.figures.amounts import Track
 from .lettering import LINE, SIZE, block, broken
 from .pen import box, svg
 
 _WIDE, _LETTER, _PAD = 308, 9, 12
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``cells``: texts, from left to right and then line by line; an empty text is an empty box."""
-    cells = [str(cell) for cell in data["cells"]]
+def draw(figure: Track) -> str:
+    """The boxes, from left to right and then line by line."""
+    cells = figure.cells
     longest = max((len(word) for cell in cells for word in (cell.split() or [""])), default=1)
     wide = min(_WIDE, max(42, _PAD + _LETTER * longest))
     across = max(1, min(_WIDE // wide, len(cells)))
@@ -26,4 +24,4 @@ def draw(data: Mapping[str, Any]) -> str:
         first = y + high / 2 + SIZE / 3 - LINE * (len(lines) - 1) / 2
         pieces.append(block(x + wide / 2, first, lines))
     rows = -(-len(cells) // across)
-    return svg("track", 320, 4 + rows * (high + 8), *pieces)
+    return svg(figure.NAME, 320, 4 + rows * (high + 8), *pieces)

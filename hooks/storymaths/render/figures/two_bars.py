@@ -2,24 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Sequence
+
+from ...model.figures.amounts import TwoBars
 
 _WIDE, _HIGH, _MARGIN, _GAP = 320, 92, 10, 12
 _BAR = 30
 _LETTER = 8
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``top`` and ``bottom``: lists of whole numbers, none below nought."""
-    rows: list[Sequence[int]] = [data["top"], data["bottom"]]
+def draw(figure: TwoBars) -> str:
+    """The bars to one scale, a number in each part that has room for it."""
+    rows = (figure.top, figure.bottom)
     longest = max(1, *(sum(row) for row in rows))
     parts = [
         _bar(row, _MARGIN + index * (_BAR + _GAP), (_WIDE - 2 * _MARGIN) / longest) for index, row in enumerate(rows)
     ]
-    return (
-        f'<svg viewBox="0 0 {_WIDE} {_HIGH}" role="presentation" class="figure figure-two-bars">{"".join(parts)}</svg>'
-    )
+    return f'<svg viewBox="0 0 {_WIDE} {_HIGH}" role="presentation" class="figure figure-{figure.NAME}">{"".join(parts)}</svg>'
 
 
 def _bar(row: Sequence[int], top: int, scale: float) -> str:

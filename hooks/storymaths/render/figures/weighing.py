@@ -2,29 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Sequence
 
+from ...model.figures.measures import OnPan, Weighing
 from .pen import box, line, path, svg, words
 
 _HIGH, _WIDE, _GAP, _A_ROW, _LETTERS = 30, 64, 4, 2, 8
 
 
-def draw(data: Mapping[str, Any]) -> str:
-    """``left`` and ``right`` are lists of [name, mass]: a load has a name, a weight only its mass."""
-    rows = max(1, *(-(-len(data[side]) // _A_ROW) for side in ("left", "right")))
+def draw(figure: Weighing) -> str:
+    """The balance, two weights to a row."""
+    rows = max(1, *(-(-len(side) // _A_ROW) for side in (figure.left, figure.right)))
     pan = rows * (_HIGH + _GAP) + 8
     pieces = [
         line(85, pan + 22, 235, pan + 22),
         path(f"M160 {pan + 22} L146 {pan + 62} H174 Z", "fig-fill"),
         line(110, pan + 62, 210, pan + 62),
-        *_loaded(85, pan, data["left"]),
-        *_loaded(235, pan, data["right"]),
+        *_loaded(85, pan, figure.left),
+        *_loaded(235, pan, figure.right),
     ]
-    return svg("weighing", 320, pan + 70, *pieces)
+    return svg(figure.NAME, 320, pan + 70, *pieces)
 
 
-def _loaded(middle: int, level: int, things: Sequence[Sequence[str]]) -> list[str]:
+def _loaded(middle: int, level: int, things: Sequence[OnPan]) -> list[str]:
     pieces = [line(middle - 70, level, middle + 70, level), line(middle, level, middle, level + 22)]
     for index, (name, mass) in enumerate(things):
         row, place = divmod(index, _A_ROW)

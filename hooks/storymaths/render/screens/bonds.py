@@ -6,14 +6,14 @@ from collections.abc import Iterable, Mapping, Sequence
 from itertools import permutations
 from typing import Any
 
-from ...activities.work_out import WorkedOut
+from ...activities.worked import AnyWorked
 from .board import Board, Place, keyed
-from .pieces import card, card_id, cast, players_of
+from .pieces import card, card_id, cast, characters_of
 
 _MOST_CARDS = 21
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """One board with a place for each part, or one for each whole where there are several."""
     assert worked.solution is not None
     answers = worked.solution.answers
@@ -22,7 +22,7 @@ def boards(worked: WorkedOut) -> Iterable[Board]:
         yield _whole(worked, whole, mine)
 
 
-def _whole(worked: WorkedOut, whole: int, found: Sequence[Mapping[str, Any]]) -> Board:
+def _whole(worked: AnyWorked, whole: int, found: Sequence[Mapping[str, Any]]) -> Board:
     who = "who" in found[0]
     parts = [[str(one) for one in data["who" if who else "parts"]] for data in found]
     places = tuple(Place(f"part-{n}", f"part {n}", 1) for n in range(1, len(parts[0]) + 1))
@@ -34,7 +34,7 @@ def _whole(worked: WorkedOut, whole: int, found: Sequence[Mapping[str, Any]]) ->
         ways.append([{place.id: [one] for place, one in zip(places, order, strict=True)} for order in orders])
     if who:
         assert worked.solution is not None
-        pieces = cast(players_of(worked), worked.solution.task.shows)
+        pieces = cast(characters_of(worked), worked.solution.task.shows)
     else:
         used = {int(one) for row in parts for one in row}
         some = range(whole + 1) if whole < _MOST_CARDS else sorted(used)

@@ -5,26 +5,27 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import Any
 
-from ...activities.work_out import WorkedOut
+from ...activities.worked import AnyWorked
 from ...model.activity import Answer
+from ...model.figures.charts import BarChart, BlockDiagram, Pictogram, TallyChart
 from .board import Board, Piece, Place, keyed
 from .pieces import card, card_id, one_card, with_nearby
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """A board a question; one for a drawing."""
     assert worked.solution is not None
     answers = worked.solution.answers
     drawn = [answer.data for answer in answers if "draw" in answer.data]
     if drawn:
         yield _drawn(drawn)
-    questions = [line for line in worked.solution.task.lines if line.endswith("?")]
+    questions = [str(line) for line in worked.solution.task.lines if line.asks]
     asked = [answer for answer in answers if "answer" in answer.data]
     for number, answer in enumerate(asked):
         yield _question(worked, questions[number] if number < len(questions) else "", answer)
 
 
-def _question(worked: WorkedOut, says: str, answer: Answer) -> Board:
+def _question(worked: AnyWorked, says: str, answer: Answer) -> Board:
     right = answer.data["answer"]
     if isinstance(right, int):
         return one_card(says, right, with_nearby([right]))
@@ -37,13 +38,12 @@ def _question(worked: WorkedOut, says: str, answer: Answer) -> Board:
     return Board("slots", says, pieces, (place,), keyed((place,), [[{"answer": wanted}]]))
 
 
-def _labels(worked: WorkedOut) -> list[str]:
+def _labels(worked: AnyWorked) -> list[str]:
     assert worked.solution is not None
-    rows: Sequence[Any] = [
-        row for figure in worked.solution.task.figures for row in figure.data.get("rows", ()) if isinstance(row, dict)
-    ]
-    table = worked.solution.task.table
-    return [str(row["label"]) for row in rows if "label" in row] or [row[0] for row in (table.rows if table else ())]
+    task = worked.solution.task
+    charts = (TallyChart, Pictogram, BlockDiagram, BarChart)
+    labels = [row.label for figure in task.figures if isinstance(figure.data, charts) for row in figure.data.rows]
+    return labels or [row[0] for row in (task.table.rows if task.table else ())]
 
 
 def _drawn(rows: Sequence[Any]) -> Board:

@@ -6,17 +6,17 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 from ...activities.clock.time import digits, in_words, long
-from ...activities.work_out import WorkedOut
+from ...activities.worked import AnyWorked
 from ...model.activity import Answer
 from .board import Board, Piece, Place, keyed
 from .order import in_a_row
-from .pieces import card, card_id, matched, one_card, players_of
+from .pieces import card, card_id, characters_of, matched, one_card
 
 _HANDS = (Piece("hour-hand", "the hour hand", sort="hour"), Piece("minute-hand", "the minute hand", sort="minute"))
 _NEAR = (-60, -30, -15, -5, 5, 15, 30, 60)
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """A clock for each time to set; one row for a day in order; else lines with a card for each answer."""
     assert worked.solution is not None
     answers, lines = worked.solution.answers, worked.solution.task.lines
@@ -24,7 +24,7 @@ def boards(worked: WorkedOut) -> Iterable[Board]:
         return
     first = answers[0].data
     if "hour_hand" in first:
-        yield from (_hands(answer.data, lines[n]) for n, answer in enumerate(answers))
+        yield from (_hands(answer.data, str(lines[n])) for n, answer in enumerate(answers))
     elif "order" in first:
         yield _day(answers)
     elif "words" in first:
@@ -81,8 +81,8 @@ def _together(event: str, groups: Sequence[Sequence[str]]) -> list[str]:
     return next((list(group) for group in groups if event in group), [event])
 
 
-def _line(worked: WorkedOut, answer: Answer) -> str:
-    names = {player.id: player.name for player in players_of(worked)}
+def _line(worked: AnyWorked, answer: Answer) -> str:
+    names = {character.id: character.name for character in characters_of(worked)}
     return names.get(answer.data.get("player", ""), f"Clock {answer.data['clock']}")
 
 
@@ -97,19 +97,19 @@ def _minutes_of(time: str) -> int:
     return int(hours) * 60 + int(minutes)
 
 
-def _spans(worked: WorkedOut, answers: Sequence[Answer]) -> list[str]:
+def _spans(worked: AnyWorked, answers: Sequence[Answer]) -> list[str]:
     assert worked.solution is not None
-    shows = dict(zip((player.id for player in players_of(worked)), worked.solution.task.shows, strict=False))
-    names = {player.id: f"{player.name}: {shows.get(player.id, '')}" for player in players_of(worked)}
+    shows = dict(zip((character.id for character in characters_of(worked)), worked.solution.task.shows, strict=False))
+    names = {character.id: f"{character.name}: {shows.get(character.id, '')}" for character in characters_of(worked)}
     told = worked.solution.task.lines
     if len(told) == len(answers):
-        return list(told)
+        return [str(line) for line in told]
     return [
         names.get(answer.data.get("player", ""), f"{answer.data['from']} to {answer.data['to']}") for answer in answers
     ]
 
 
-def _told(worked: WorkedOut, answers: Sequence[Answer]) -> Iterator[Board]:
+def _told(worked: AnyWorked, answers: Sequence[Answer]) -> Iterator[Board]:
     """Times and trips: a card for each answer among times near it."""
     for answer in answers:
         time = next((answer.data[name] for name in ("time", "ends", "began", "leaves") if name in answer.data), None)

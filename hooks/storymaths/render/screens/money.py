@@ -5,73 +5,89 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Sequence
 
-from ...activities.money.amount import brief
-from ...activities.money.coins import coin_name
-from ...activities.work_out import WorkedOut
-from ...model.activity import Answer
+from ...activities.money.amount import tell_briefly
+from ...activities.money.coins import name_coin
+from ...activities.money.tasks import (
+    ChangeDue,
+    ChooseThings,
+    CoinWay,
+    HowMany,
+    MakeAmount,
+    MakeInFewest,
+    MakeTask,
+    MoneyAnswer,
+    MoneyTask,
+    Price,
+    Purchase,
+    PurseCompared,
+    Share,
+    Total,
+    Weeks,
+)
+from ...activities.worked import Worked
+from ...model.activity import Context
 from .board import Board, Piece, Place, keyed
-from .pieces import card, cast, one_card, players_of, with_nearby
+from .pieces import card, cast, one_card, with_nearby
 
-_PENCE = ("change", "total", "difference", "price", "share")
 _NEARBY = (1, -1, 2, 5, 10, -5, -10)
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: Worked[MoneyTask, MoneyAnswer]) -> Iterable[Board]:
     """Coins for ways to pay, the things for what to buy, else a card for the answer."""
-    assert worked.solution is not None
-    answers = worked.solution.answers
-    if not answers:
-        return
-    first = answers[0].data
-    if "coins" in first and "change" not in first:
-        yield _coins(worked, answers)
-    elif "things" in first:
-        yield _bought(worked, answers)
-    else:
-        yield from _amounts(worked, answers)
+    answers = [answer.value for answer in worked.solution.answers]
+    match worked.fields:
+        case MakeAmount() | MakeInFewest() as task:
+            yield _coins(task, [one for one in answers if isinstance(one, CoinWay)], worked.context)
+        case ChooseThings() as task:
+            yield _bought(task, [one for one in answers if isinstance(one, Purchase)], worked)
+        case _:
+            for answer in answers:
+                yield _card(answer, worked.context)
 
 
-def _coins(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
-    purse = Counter(getattr(worked.fields, "purse", ()) or ())
-    used = {coin for answer in answers for coin in answer.data["coins"]}
-    kinds = sorted({*used, *purse, *(getattr(worked.fields, "coins", ()) or ())})
-    pieces = tuple(Piece(f"coin-{coin}", coin_name(coin), copies=purse[coin] if purse else None) for coin in kinds)
+def _coins(task: MakeTask, ways: Sequence[CoinWay], context: Context) -> Board:
+    purse = Counter(task.purse)
+    used = {coin for way in ways for coin in way.coins}
+    pieces = tuple(
+        Piece(f"coin-{coin}", name_coin(coin, context.money), copies=purse[coin] if purse else None)
+        for coin in sorted({*used, *purse, *task.coins})
+    )
     place = Place("paid", "paid with")
-    ways = [[{"paid": [f"coin-{coin}" for coin in answer.data["coins"]]}] for answer in answers]
-    return Board("rings", "", pieces, (place,), keyed((place,), ways))
+    placings = [[{"paid": [f"coin-{coin}" for coin in way.coins]}] for way in ways]
+    return Board("rings", "", pieces, (place,), keyed((place,), placings))
 
 
-def _bought(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
-    assert worked.solution is not None
-    again = bool(getattr(worked.fields, "repeats", False))
-    players = players_of(worked)
-    prices = getattr(worked.fields, "prices", None)
-    if prices:
-        assert worked.scene is not None
-        year = worked.scene.year
+def _bought(task: ChooseThings, found: Sequence[Purchase], worked: Worked[MoneyTask, MoneyAnswer]) -> Board:
+    context, copies = worked.context, None if task.repeats else 1
+    if task.prices:
         pieces = tuple(
-            Piece(f"thing-{n}", name, shows=brief(price, year), copies=None if again else 1)
-            for n, (name, price) in enumerate(prices.items(), 1)
+            Piece(f"thing-{n}", name, shows=tell_briefly(price, context), copies=copies)
+            for n, (name, price) in enumerate(task.prices.items(), 1)
         )
-        ids = {name: piece.id for name, piece in zip(prices, pieces, strict=True)}
+        ids = {name: piece.id for name, piece in zip(task.prices, pieces, strict=True)}
     else:
-        pieces = cast(players, worked.solution.task.shows, None if again else 1)
-        ids = {player.id: player.id for player in players}
+        pieces = cast(context.characters, worked.solution.task.shows, copies)
+        ids = {character.id: character.id for character in context.characters}
     place = Place("paid-for", "paid for")
-    ways = [[{"paid-for": [ids[thing] for thing in answer.data["things"]]}] for answer in answers]
-    return Board("rings", "", pieces, (place,), keyed((place,), ways))
+    placings = [[{"paid-for": [ids[thing] for thing in one.things]}] for one in found]
+    return Board("rings", "", pieces, (place,), keyed((place,), placings))
 
 
-def _amounts(worked: WorkedOut, answers: Sequence[Answer]) -> Iterable[Board]:
-    assert worked.scene is not None
-    for answer in answers:
-        says = answer.data.get("player", "")
-        for name in _PENCE:
-            if name in answer.data:
-                right = answer.data[name]
-                near = [right + step for step in _NEARBY if right + step > 0]
-                cards = [card(brief(pence, worked.scene.year)) for pence in sorted({right, *near})]
-                yield one_card(str(says), brief(right, worked.scene.year), cards)
-        for name in ("count", "weeks"):
-            if name in answer.data:
-                yield one_card(str(says), answer.data[name], with_nearby([answer.data[name]]))
+def _card(answer: MoneyAnswer, context: Context) -> Board:
+    match answer:
+        case HowMany(count, _, who):
+            return one_card(who or "", count, with_nearby([count]))
+        case Weeks(weeks):
+            return one_card("", weeks, with_nearby([weeks]))
+        case ChangeDue(change=pence) | PurseCompared(difference=pence):
+            return _amount(pence, context)
+        case Total(pence) | Price(pence) | Share(pence):
+            return _amount(pence, context)
+        case CoinWay() | Purchase():
+            raise AssertionError("coins and things have a board of their own")
+
+
+def _amount(right: int, context: Context) -> Board:
+    near = [right + step for step in _NEARBY if right + step > 0]
+    cards = [card(tell_briefly(pence, context)) for pence in sorted({right, *near})]
+    return one_card("", tell_briefly(right, context), cards)

@@ -6,17 +6,16 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import permutations
 from typing import Any
 
-from ...activities.work_out import WorkedOut
-from ...model.activity import Answer
+from ...activities.worked import AnyWorked
+from ...model.activity import GAP, Answer
 from ...parse.number_sentence import find_number_sentences, is_true
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, cast, players_of, with_nearby
+from .pieces import card, card_id, cast, characters_of, with_nearby
 
-_GAP = "___"
 _SIGNS = ("+", "−", "×", "÷", "=", "≠", "<", ">")
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """A board for each sentence with gaps; one for all that are to be judged; one for a family."""
     assert worked.solution is not None
     answers = worked.solution.answers
@@ -31,12 +30,12 @@ def boards(worked: WorkedOut) -> Iterable[Board]:
             yield _family(answer.data["sentences"])
 
 
-def _filled(worked: WorkedOut, line: int, answers: Sequence[Answer]) -> Board:
+def _filled(worked: AnyWorked, line: int, answers: Sequence[Answer]) -> Board:
     assert worked.solution is not None
     shown = worked.solution.task.lines[line - 1]
-    between = tuple(shown.split(_GAP))
+    between = shown.parts
     places = tuple(Place(f"gap-{n}", f"gap {n}", 1) for n in range(1, len(between)))
-    written = worked.fields.sentences[line - 1] if worked.fields else ""  # type: ignore[attr-defined]
+    written = worked.fields.sentences[line - 1] if worked.fields else ""
     swaps = getattr(worked.fields, "swapped", "counts") == "same"
     ways = [list(_ways(places, answer.data, written, swaps)) for answer in answers]
     who = "who" in answers[0].data
@@ -44,10 +43,10 @@ def _filled(worked: WorkedOut, line: int, answers: Sequence[Answer]) -> Board:
     return Board("sentence", "", pieces, places, keyed(places, ways), between=between)
 
 
-def _cast(worked: WorkedOut) -> tuple[Piece, ...]:
+def _cast(worked: AnyWorked) -> tuple[Piece, ...]:
     assert worked.solution is not None
     once = bool(getattr(worked.fields, "each_once", False))
-    return cast(players_of(worked), worked.solution.task.shows, 1 if once else None)
+    return cast(characters_of(worked), worked.solution.task.shows, 1 if once else None)
 
 
 def _cards(gaps: Sequence[Any]) -> tuple[Piece, ...]:
@@ -73,14 +72,14 @@ def _holds(written: str, sentence: str, gaps: Sequence[Any]) -> bool:
     if len(frame) != len(words):
         return False
     rest = iter(gaps)
-    told = " ".join(str(next(rest)) if mark == _GAP else word for mark, word in zip(frame, words, strict=True))
+    told = " ".join(str(next(rest)) if mark == GAP else word for mark, word in zip(frame, words, strict=True))
     found = find_number_sentences(told)
     return bool(found) and all(is_true(one) for one in found)
 
 
-def _judged(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
+def _judged(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
     assert worked.solution is not None
-    lines = [worked.solution.task.lines[answer.data["line"] - 1].partition(_GAP)[0].strip() for answer in answers]
+    lines = [worked.solution.task.lines[answer.data["line"] - 1].parts[0].strip() for answer in answers]
     pieces = tuple(Piece(f"line-{n}", line) for n, line in enumerate(lines, 1))
     places = (Place("true", "true"), Place("not-true", "not true"))
     true = [piece.id for piece, answer in zip(pieces, answers, strict=True) if answer.data["true"]]

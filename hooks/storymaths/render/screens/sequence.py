@@ -6,13 +6,13 @@ from collections.abc import Iterable, Sequence
 from typing import Any
 
 from ...activities.ordinals import ordinal
-from ...activities.work_out import WorkedOut
-from ...model.activity import Answer, Player
+from ...activities.worked import AnyWorked
+from ...model.activity import Answer, CastMember
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, cast, matched, players_of, with_nearby
+from .pieces import card, card_id, cast, characters_of, matched, with_nearby
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """One board, of the form the sequence asks for."""
     assert worked.solution is not None
     answers = worked.solution.answers
@@ -31,7 +31,7 @@ def boards(worked: WorkedOut) -> Iterable[Board]:
         yield _unit(worked, answers)
 
 
-def _gaps(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
+def _gaps(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
     assert worked.fields is not None
     shown = list(getattr(worked.fields, "terms", ()) or getattr(worked.fields, "pattern", ()))
     gaps = answers[0].data["gaps"]
@@ -42,33 +42,33 @@ def _gaps(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
     return Board("sentence", "", pieces, places, keyed(places, ways), between=_between(worked, shown))
 
 
-def _between(worked: WorkedOut, shown: Sequence[Any]) -> tuple[str, ...]:
-    names = {player.id: player.name for player in players_of(worked)}
+def _between(worked: AnyWorked, shown: Sequence[Any]) -> tuple[str, ...]:
+    names = {character.id: character.name for character in characters_of(worked)}
     text = ", ".join("___" if term == "___" else names.get(str(term), str(term)) for term in shown)
     return tuple(text.split("___"))
 
 
-def _ids(worked: WorkedOut, terms: Iterable[Any]) -> list[list[str]]:
-    known = _ids_of(players_of(worked))
+def _ids(worked: AnyWorked, terms: Iterable[Any]) -> list[list[str]]:
+    known = _ids_of(characters_of(worked))
     return [[known.get(str(term), card_id(term))] for term in terms]
 
 
-def _ids_of(players: Iterable[Player]) -> dict[str, str]:
+def _ids_of(characters: Iterable[CastMember]) -> dict[str, str]:
     known: dict[str, str] = {}
-    for player in players:
-        known[player.name] = known[player.id] = player.id
+    for character in characters:
+        known[character.name] = known[character.id] = character.id
     return known
 
 
-def _members(worked: WorkedOut, terms: Sequence[Any]) -> tuple[Piece, ...]:
-    known = _ids_of(players_of(worked))
+def _members(worked: AnyWorked, terms: Sequence[Any]) -> tuple[Piece, ...]:
+    known = _ids_of(characters_of(worked))
     wanted = {known[str(term)] for term in terms if str(term) in known}
-    players = [player for player in players_of(worked) if player.id in wanted]
+    characters = [character for character in characters_of(worked) if character.id in wanted]
     words = dict.fromkeys(str(term) for term in terms if str(term) not in known and term != "___")
-    return (*cast(players, copies=None), *(card(word, None) for word in words))
+    return (*cast(characters, copies=None), *(card(word, None) for word in words))
 
 
-def _unit(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
+def _unit(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
     unit = answers[0].data["unit"]
     places = tuple(Place(f"place-{n}", ordinal(n), 1) for n in range(1, len(unit) + 1))
     way = dict(zip((place.id for place in places), _ids(worked, unit), strict=True))
@@ -84,7 +84,7 @@ def _later(answers: Sequence[Answer]) -> Board:
     return matched(lines, right, others)
 
 
-def _said(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
+def _said(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
     asked = [int(number) for number in getattr(worked.fields, "said", ())]
     said = [card_id(answer.data["said"]) for answer in answers]
     places = (Place("said", "we shall say it"), Place("not-said", "we shall not"))
@@ -93,7 +93,7 @@ def _said(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
     return Board("rings", "", pieces, places, keyed(places, [[{"said": said, "not-said": others}]]))
 
 
-def _mistake(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
+def _mistake(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
     terms = [str(term) for term in (getattr(worked.fields, "terms", ()) or getattr(worked.fields, "pattern", ()))]
     places = (Place("wrong", "the mistake is", 1, takes="term"), Place("right", "it should be", 1, takes="card"))
     pieces = tuple(Piece(f"term-{n}", f"{term} ({ordinal(n)})", sort="term") for n, term in enumerate(terms, 1))

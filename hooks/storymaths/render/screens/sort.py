@@ -4,56 +4,58 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from ...activities.work_out import WorkedOut
-from .board import Board, Look, Piece, Place, keyed
-from .pieces import card, card_id, cast, players_of
+from ...activities.worked import AnyWorked
+from ...model.figures import FigureData
+from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
+from .board import Board, Layout, Piece, Place, keyed
+from .pieces import card, card_id, cast, characters_of
 
 
-def boards(worked: WorkedOut) -> Iterable[Board]:
+def boards(worked: AnyWorked) -> Iterable[Board]:
     """One board for a sorting; for a rule to be guessed, the rules that fit among others that do not."""
     assert worked.solution is not None
     answers = worked.solution.answers
     if not answers:
         return
     if "regions" in answers[0].data:
-        labels = worked.solution.task.figures[0].data
-        crossed = getattr(worked.fields, "diagram", None) == "carroll"
-        look: Look = "rings" if "in" in answers[0].data["regions"] else "carroll" if crossed else "venn"
-        yield _regions(look, _pieces(worked), _names(labels), [answer.data["regions"] for answer in answers])
+        layout, names = _diagram(worked.solution.task.figures[0].data)
+        yield _regions(layout, _pieces(worked), names, [answer.data["regions"] for answer in answers])
     elif "boxes" in answers[0].data:
         yield _boxes(worked)
 
 
-def _pieces(worked: WorkedOut) -> tuple[Piece, ...]:
+def _pieces(worked: AnyWorked) -> tuple[Piece, ...]:
     assert worked.solution is not None
     numbers = getattr(worked.fields, "numbers", None)
     if numbers:
         return tuple(card(number) for number in numbers)
-    return cast(players_of(worked), worked.solution.task.shows)
+    return cast(characters_of(worked), worked.solution.task.shows)
 
 
-def _names(figure: Mapping[str, Sequence[str]]) -> dict[str, str]:
-    labels, otherwise = figure["labels"], figure["otherwise"]
-    if len(labels) == 1:
-        return {"in": labels[0], "out": otherwise[0]}
-    return {
-        "first": f"{labels[0]}, {otherwise[1]}",
-        "both": f"{labels[0]} and {labels[1]}",
-        "second": f"{labels[1]}, {otherwise[0]}",
-        "neither": f"{otherwise[0]} and {otherwise[1]}",
+def _diagram(figure: FigureData) -> tuple[Layout, dict[str, str]]:
+    """How a sorting looks, and what each of its regions is called."""
+    if isinstance(figure, SortHoop):
+        return "rings", {"in": figure.label, "out": figure.otherwise}
+    assert isinstance(figure, SortVenn | SortCarroll)
+    (one, other), (not_one, not_other) = figure.labels, figure.otherwise
+    return "venn" if isinstance(figure, SortVenn) else "carroll", {
+        "first": f"{one}, {not_other}",
+        "both": f"{one} and {other}",
+        "second": f"{other}, {not_one}",
+        "neither": f"{not_one} and {not_other}",
     }
 
 
 def _regions(
-    look: Look, pieces: Sequence[Piece], names: Mapping[str, str], found: Sequence[Mapping[str, Sequence[str]]]
+    layout: Layout, pieces: Sequence[Piece], names: Mapping[str, str], found: Sequence[Mapping[str, Sequence[str]]]
 ) -> Board:
     by_id = {piece.id for piece in pieces}
     places = tuple(Place(region, name) for region, name in names.items())
     ways = [[{region: list(_as_pieces(ids, by_id)) for region, ids in regions.items()}] for regions in found]
-    return Board(look, "", tuple(pieces), places, keyed(places, ways))
+    return Board(layout, "", tuple(pieces), places, keyed(places, ways))
 
 
-def _boxes(worked: WorkedOut) -> Board:
+def _boxes(worked: AnyWorked) -> Board:
     assert worked.solution is not None
     pieces = _pieces(worked)
     by_id = {piece.id for piece in pieces}

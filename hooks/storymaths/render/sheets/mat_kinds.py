@@ -2,34 +2,114 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
-from typing import Any
+from dataclasses import dataclass
 
-Data = Mapping[str, Any]
-_STRETCH = re.compile(r"\b(\d{1,4}) to (\d{1,4})\b")
-_CENTIMETRES = re.compile(r"\b([12]) cm\b")
-_SQUARES = {10: (18, 25), 20: (9, 12)}
-"""Squares across and down a page by their side in millimetres."""
+from ...model.figures import FigureData
+from ...model.figures.amounts import BondStairs, PartWhole
+from ...model.figures.measures import Balance, ClockFace
+from ...model.figures.shapes import GridRoute, Square
+from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
+from .note_numbers import centimetres_in, stretch_in
+
+_SQUARES = {1: (18, 25), 2: (9, 12)}
+"""Squares across and down a page by their side in centimetres."""
 _LONGEST_LINE = 30
+_LARGEST_GRID = 20
+
+
+@dataclass(frozen=True, slots=True)
+class Parts:
+    """Circles for so many parts below one for the whole."""
+
+    parts: int
+
+
+@dataclass(frozen=True, slots=True)
+class Rings:
+    """Rings with their headings; an empty one is a line to write on."""
+
+    labels: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class TwoWay:
+    """The two headings of the columns and of the rows."""
+
+    across: tuple[str, str]
+    down: tuple[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class NumberLines:
+    """Lines alike, each with a number at every step from the first to the last."""
+
+    first: int
+    last: int
+    step: int
+    lines: int
+
+
+@dataclass(frozen=True, slots=True)
+class SquaredPaper:
+    """Squares with a side in millimetres."""
+
+    side: int
+    columns: int
+    rows: int
+
+
+@dataclass(frozen=True, slots=True)
+class NamedGrid:
+    """Squares as large as fit, with letters and numbers along the edges; ``blocked`` ones are grey."""
+
+    columns: int
+    rows: int
+    blocked: tuple[Square, ...]
+
+
+Drawn = Parts | Rings | TwoWay | NumberLines | SquaredPaper | NamedGrid
 
 
 @dataclass(frozen=True, slots=True)
 class Mat:
-    """A mat: its name in the address, its heading, what it is, what is drawn, and the drawing in words."""
+    """A mat: its name in the address, its heading, what it is, the drawing in words, and what is drawn."""
 
     name: str
     heading: str
     says: str
     alt: str
-    data: Data = field(default_factory=dict)
+    drawn: Drawn | None = None
+    """What differs from one mat of the name to another, if anything does."""
     on_a_page: int = 1
     noun: str = "mat"
     """What a page holds ``on_a_page`` of."""
 
 
-def _balance(_: Data) -> Mat:
+def mat_for_figure(figure: FigureData) -> Mat | None:
+    """The mat that a drawing in an activity's task calls for; none for one that is only looked at."""
+    match figure:
+        case Balance():
+            return _balance()
+        case PartWhole():
+            return _part_whole(max(2, min(4, len(figure.parts) or 2)))
+        case SortHoop():
+            return _hoop(figure.label)
+        case SortVenn():
+            return _venn(figure.labels)
+        case SortCarroll():
+            return _carroll(figure)
+        case GridRoute():
+            return _grid(figure) if max(figure.columns, figure.rows) <= _LARGEST_GRID else None
+        case ClockFace():
+            return _clocks()
+        case BondStairs():
+            return _tens_frames()
+        case _:
+            return None
+
+
+def _balance() -> Mat:
     return Mat(
         "balance-mat",
         "Balance mat",
@@ -38,62 +118,59 @@ def _balance(_: Data) -> Mat:
     )
 
 
-def _part_whole(data: Data) -> Mat:
-    parts = max(2, min(4, len(data.get("parts", ())) or 2))
+def _part_whole(parts: int) -> Mat:
     return Mat(
         "part-whole-mat",
         "Part–whole mat",
         f"A whole above and {parts} parts below, for cards, counters or numbers.",
         f"A large empty circle for the whole, joined by lines to {parts} empty circles for its parts.",
-        {"parts": parts},
+        Parts(parts),
     )
 
 
-def _venn(data: Data) -> Mat:
+def _venn(labels: tuple[str, str]) -> Mat:
     return Mat(
         "sorting-rings",
         "Sorting rings",
         "Two rings that cross, with their headings.",
         "Two large rings that cross, in a frame. There is room in each ring, where they cross, and outside both.",
-        {"rings": 2, "labels": [str(label) for label in data["labels"]]},
+        Rings(labels),
     )
 
 
-def _hoop(data: Data) -> Mat:
+def _hoop(label: str) -> Mat:
     return Mat(
         "sorting-ring",
         "Sorting ring",
         "One ring with its heading, and room outside it.",
         "A large ring in a frame. There is room inside the ring and outside it.",
-        {"rings": 1, "labels": [str(label) for label in data["labels"]]},
+        Rings((label,)),
     )
 
 
-def _carroll(data: Data) -> Mat:
-    across, down = ([str(data[kind][place]) for kind in ("labels", "otherwise")] for place in (0, 1))
+def _carroll(figure: SortCarroll) -> Mat:
+    (across, down), (not_across, not_down) = figure.labels, figure.otherwise
     return Mat(
         "two-way-table",
         "Two-way table",
         "Four boxes with a heading for each column and each row.",
         "",
-        {"across": across, "down": down},
+        TwoWay((across, not_across), (down, not_down)),
     )
 
 
-def _grid(data: Data) -> Mat | None:
-    columns, rows = int(data["columns"]), int(data["rows"])
-    if max(columns, rows) > 20:
-        return None
+def _grid(figure: GridRoute) -> Mat:
+    columns, rows = figure.columns, figure.rows
     return Mat(
         "grid",
         "Grid",
         f"An empty grid, {columns} squares across and {rows} up.",
         f"An empty grid of {columns} squares across and {rows} up, numbered from the bottom left.",
-        {"columns": columns, "rows": rows, "blocked": [list(square) for square in data.get("blocked", ())]},
+        NamedGrid(columns, rows, figure.blocked),
     )
 
 
-def _clocks(_: Data) -> Mat:
+def _clocks() -> Mat:
     return Mat(
         "clock-faces",
         "Clock faces",
@@ -104,7 +181,7 @@ def _clocks(_: Data) -> Mat:
     )
 
 
-def _tens_frames(_: Data) -> Mat:
+def _tens_frames() -> Mat:
     return Mat(
         "tens-frames",
         "Tens frames",
@@ -113,15 +190,12 @@ def _tens_frames(_: Data) -> Mat:
     )
 
 
-def _hundred(_: Data) -> Mat:
-    return Mat(
-        "hundred-square", "Hundred square", "The numbers 1 to 100 in ten rows of ten.", "", {"from": 1, "to": 100}
-    )
+def _hundred() -> Mat:
+    return Mat("hundred-square", "Hundred square", "The numbers 1 to 100 in ten rows of ten.", "")
 
 
-def _number_line(note: str, year: int) -> Mat:
-    stretch = _STRETCH.search(note)
-    first, last = (int(stretch[1]), int(stretch[2])) if stretch else (0, 10 if year == 0 else 20 if year < 2 else 100)
+def _number_lines(note: str, year: int) -> Mat:
+    first, last = stretch_in(note) or (0, 10 if year == 0 else 20 if year < 2 else 100)
     step = next((one for one in (1, 2, 5, 10, 50, 100, 500, 1000) if (last - first) <= one * _LONGEST_LINE), 10_000)
     last = first + -(-max(1, last - first) // step) * step
     on_a_page = 4
@@ -131,50 +205,33 @@ def _number_line(note: str, year: int) -> Mat:
         f"{on_a_page} number lines from {first} to {last} to cut apart, 260 mm long.",
         f"{on_a_page} number lines along the page, each from {first} to {last}"
         + (f" in steps of {step}." if step > 1 else "."),
-        {"from": first, "to": last, "step": step, "lines": on_a_page},
+        NumberLines(first, last, step, on_a_page),
         on_a_page,
         "line",
     )
 
 
-def _squares(note: str, year: int) -> Mat:
-    found = _CENTIMETRES.search(note)
-    side = int(found[1]) * 10 if found else 20 if year <= 1 else 10
+def _squared_paper(note: str, year: int) -> Mat:
+    side = centimetres_in(note) or (2 if year <= 1 else 1)
     across, down = _SQUARES[side]
     return Mat(
         "squared-paper",
-        f"Squared paper, {side // 10} cm",
-        f"{across} squares across and {down} down, {side} mm each.",
+        f"Squared paper, {side} cm",
+        f"{across} squares across and {down} down, {side * 10} mm each.",
         f"Squared paper, {across} squares across and {down} down.",
-        {"side": side, "columns": across, "rows": down},
+        SquaredPaper(side * 10, across, down),
         noun="page",
     )
 
 
-def _blank_rings(_note: str, _year: int) -> Mat:
-    return _venn({"labels": ["", ""]})
-
-
-FROM_FIGURE: Mapping[str, Callable[[Data], Mat | None]] = {
-    "balance": _balance,
-    "part-whole": _part_whole,
-    "sort-hoop": _hoop,
-    "sort-venn": _venn,
-    "sort-carroll": _carroll,
-    "grid-route": _grid,
-    "clock-face": _clocks,
-    "bond-stairs": _tens_frames,
-}
-"""By the name of a drawing in an activity's task."""
-
-FROM_MATERIAL: Mapping[str, Callable[[str, int], Mat | None]] = {
-    "balance-mat": lambda note, year: _balance({}),
-    "part-whole-mat": lambda note, year: _part_whole({}),
-    "sorting-ring": _blank_rings,
-    "tens-frame": lambda note, year: _tens_frames({}),
-    "hundred-square": lambda note, year: _hundred({}),
-    "number-line": _number_line,
-    "squared-paper": _squares,
-    "clock-face": lambda note, year: _clocks({}),
+FROM_MATERIAL: Mapping[str, Callable[[str, int], Mat]] = {
+    "balance-mat": lambda note, year: _balance(),
+    "part-whole-mat": lambda note, year: _part_whole(2),
+    "sorting-ring": lambda note, year: _venn(("", "")),
+    "tens-frame": lambda note, year: _tens_frames(),
+    "hundred-square": lambda note, year: _hundred(),
+    "number-line": _number_lines,
+    "squared-paper": _squared_paper,
+    "clock-face": lambda note, year: _clocks(),
 }
 """By the material's id; from the author's note and the year."""

@@ -12,18 +12,20 @@ from ...model.fields import year_name
 from ...model.session import Needed, Session
 from .card_faces import SIGNS, Card, number_card, sign_card, worth
 from .card_sizes import SIZE_FOR, cards_part, sets_on_a_page
-from .desk import Desk, SheetActivity
+from .note_numbers import stretch_in
 from .paper import in_sets
 from .sheet import SheetData
+from .sheet_context import SheetActivity, SheetContext
 
 _MOVED = frozenset({"balance", "bonds", "compare", "fraction", "number-sentence", "share", "sort"})
 """Kinds whose numbers are moved about, and not read off a picture or said."""
 _MOST, _MOST_OF_A_SIGN = 100, 4
-_STRETCH = re.compile(r"\b(\d{1,3}) to (\d{1,3})\b")
 _NUMBER = re.compile(r"(?<![\w/.,:])−?\d[\d,]*(?:\.\d+|/\d+)?(?![\w/:])")
 
 
-def number_cards(desk: Desk, page: Document[Session], activities: Sequence[SheetActivity]) -> SheetData | None:
+def number_cards(
+    sheets: SheetContext, page: Document[Session], activities: Sequence[SheetActivity]
+) -> SheetData | None:
     """The cards for a session's activities, or those its materials ask for; none where there is no use for any."""
     session = page.fields
     materials = {one.item: one for one in session.materials if one.item in ("number-card", "sign-card")}
@@ -32,7 +34,7 @@ def number_cards(desk: Desk, page: Document[Session], activities: Sequence[Sheet
         return None
     needed = next(iter(materials.values()), Needed(item="number-card", per="pair"))
     size, largest = SIZE_FOR[needed.per], max(map(len, sets.values()))
-    use = in_sets(needed.model_copy(update={"count": largest}), largest, "card", desk.children, session.group_size)
+    use = in_sets(needed.model_copy(update={"count": largest}), largest, "card", sheets.children, session.group_size)
     copies = sets_on_a_page(size, largest, use.sets)
     kinds = {"sign" in card for cards in sets.values() for card in cards}
     name = "Number and sign cards" if len(kinds) == 2 else "Sign cards" if True in kinds else "Number cards"
@@ -49,9 +51,11 @@ def number_cards(desk: Desk, page: Document[Session], activities: Sequence[Sheet
 def _moves_numbers(activity: SheetActivity) -> bool:
     """Whether its numbers are cards to move. Sorting characters moves the characters; a pattern needs a gap to fill."""
     task = activity.own.task
+    if activity.own.cards is not None:
+        return True
     if activity.kind == "sequence":
-        return any("___" in line for line in task.lines)
-    return activity.kind in _MOVED and not (activity.kind == "sort" and task.players)
+        return any(line.gaps for line in task.lines)
+    return activity.kind in _MOVED and not (activity.kind == "sort" and task.characters)
 
 
 def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[SheetActivity]) -> dict[str, list[Card]]:
@@ -74,24 +78,25 @@ def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[S
 
 def _moved_text(solution: Solution) -> Iterator[str]:
     """What pupils lay with cards: the numbers shown, the lines to fill and the answers; not the reasoning."""
-    yield from solution.task.shows
-    yield from solution.task.lines
+    yield from map(str, (*solution.task.shows, *solution.task.lines))
     yield from (answer.says for answer in solution.answers)
 
 
 def _numbers_of(solutions: Sequence[Solution]) -> list[Card]:
     """Each number once, the smallest first."""
-    texts = [text for one in solutions for text in _moved_text(one)]
+    texts = [text for one in solutions if one.cards is None for text in _moved_text(one)]
     found = {worth(number): number for text in texts for number in _NUMBER.findall(text)}
+    found |= {card.number: card.face for one in solutions if one.cards for card in one.cards.numbers}
     return [number_card(found[amount]) for amount in sorted(found)[:_MOST]]
 
 
 def _signs_of(solutions: Sequence[Solution]) -> list[Card]:
     """Each sign as often as one answer or line needs it."""
-    texts = [text for one in solutions for text in _moved_text(one)]
+    texts = [text for one in solutions if one.cards is None for text in _moved_text(one)]
     cards = []
     for sign in SIGNS:
-        often = max((text.count(sign) for text in texts), default=0)
+        laid = [one.cards.signs.get(sign, 0) for one in solutions if one.cards]
+        often = max((*laid, *(text.count(sign) for text in texts)), default=0)
         cards += [sign_card(sign)] * min(often, _MOST_OF_A_SIGN)
     return cards
 
@@ -100,8 +105,7 @@ def _numbers_asked(needed: Needed | None) -> list[Card]:
     """The numbers a note names as a stretch, such as ``0 to 20``; from 0 to 10 where it names none."""
     if needed is None:
         return []
-    stretch = _STRETCH.search(needed.note or "")
-    first, last = (int(stretch[1]), int(stretch[2])) if stretch else (0, 10)
+    first, last = stretch_in(needed.note or "") or (0, 10)
     return [number_card(str(number)) for number in range(first, min(last, first + _MOST) + 1)]
 
 

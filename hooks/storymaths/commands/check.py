@@ -1,0 +1,48 @@
+"""The command ``check``: every problem of the content, as text, JSON or annotations."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from ..reading import read_and_check
+from .command import FAILED, Command, Misused, in_project
+from .terminal import FORMATS, ProgressLine, count_problems
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Which pages, and how to report."""
+    parser.add_argument(
+        "paths", nargs="*", type=Path, metavar="PATH", help="a page or folder to report on (default: all)"
+    )
+    parser.add_argument("--format", choices=FORMATS, default="text", help="how to report (default: text)")
+
+
+def run(root: Path, options: argparse.Namespace) -> int:
+    """Reports; 0 when there are no problems, 1 when there are some. Raises ``Misused``."""
+    for path in options.paths:
+        if not path.exists():
+            raise Misused(f"There is no {path}.")
+    progress = ProgressLine()
+    reading = read_and_check(root, progress)
+    progress.clear()
+    wanted = [path.resolve() for path in options.paths]
+    problems = [
+        problem
+        for problem in reading.problems
+        if not wanted or any((root / problem.place.path).resolve().is_relative_to(path) for path in wanted)
+    ]
+    if problems or options.format == "json":
+        print(FORMATS[options.format](problems))
+    if options.format == "text":
+        pages = len(reading.collection.documents) + len(reading.collection.unread) if reading.collection else 0
+        print(_summary(len(problems), pages))
+    return FAILED if problems else 0
+
+
+def _summary(problems: int, pages: int) -> str:
+    found = count_problems(problems) if problems else "No problems"
+    return f"{found} in {pages} pages." if pages else f"{found}."
+
+
+COMMAND = Command(add_arguments, in_project(run))

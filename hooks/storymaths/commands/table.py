@@ -1,0 +1,27 @@
+"""The table of commands: each by its name, with what its help says. Its module has the same name, and is loaded when asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from importlib import import_module
+
+from .command import Command
+
+COMMANDS: Mapping[str, str] = {
+    "check": "check every page, or the pages named, without building the site",
+    "new": "start a book, session, home activity or series; never overwrites",
+    "explain": "why a rule exists, its source, and an example",
+    "words": "list where each word is taught",
+    "solve": "work out one activity: every answer, and the years it fits",
+    "tune": "propose numbers with which an activity comes out",
+    "publish": "put the site in place in one step, or the last one back",
+    "plan": "lay the sessions of a series on the days of a school",
+    "pack": "make one file with all of a series, to open without a server",
+    "verify": "check a pack: nothing changed, missing or added, nothing that can harm",
+}
+
+
+def load(name: str) -> Command:
+    """A command of the table. What the others need is not loaded: a check is run most, and needs no templates."""
+    command: Command = import_module(f".{name}", __package__).COMMAND
+    return command

@@ -1,0 +1,76 @@
+"""What the command shows: problems as text, JSON or annotations, and a progress line where a person watches."""
+
+from __future__ import annotations
+
+import json
+import re
+import sys
+from collections.abc import Sequence
+from typing import TextIO
+
+from ..model.problem import Problem
+
+_ACTS = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028-\u202e\u2060-\u206f]")
+
+
+def _spelt_out(sign: re.Match[str]) -> str:
+    return f"<U+{ord(sign.group()):04X}>"
+
+
+def as_text(problems: Sequence[Problem]) -> str:
+    """The report for people, one problem below the other. Signs that would act on the screen are spelt out."""
+    return "\n".join(_ACTS.sub(_spelt_out, str(problem)) for problem in problems)
+
+
+def as_json(problems: Sequence[Problem]) -> str:
+    """A list of ``{path, line, column, rule, message, fix}``."""
+    return json.dumps([problem.as_record() for problem in problems], ensure_ascii=False, indent=2)
+
+
+def as_annotations(problems: Sequence[Problem]) -> str:
+    """Workflow commands that a code host shows beside the line, as GitHub Actions documents them."""
+    return "\n".join(
+        f"::error file={_property(p.place.path)},line={p.place.line},col={p.place.column},"
+        f"title={_property(p.rule)}::{_data(f'{p.message} Fix: {p.fix}')}"
+        for p in problems
+    )
+
+
+def _data(text: str) -> str:
+    return _ACTS.sub(_spelt_out, text.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A"))
+
+
+def _property(text: str) -> str:
+    return _data(text).replace(":", "%3A").replace(",", "%2C")
+
+
+def count_problems(problems: int) -> str:
+    """How many there are, in words."""
+    return "1 problem" if problems == 1 else f"{problems} problems"
+
+
+def in_megabytes(size: int) -> str:
+    """A size as people read it; a megabyte is a million bytes."""
+    return f"{size / 1_000_000:.1f} MB"
+
+
+FORMATS = {"text": as_text, "json": as_json, "github": as_annotations}
+
+
+class ProgressLine:
+    """A line that counts pages while they are read; silent where nobody watches."""
+
+    def __init__(self, out: TextIO = sys.stderr, every: int = 25) -> None:
+        self._out, self._every, self._shown = out, every, False
+
+    def __call__(self, done: int, of: int) -> None:
+        if self._out.isatty() and of > self._every and (done % self._every == 0 or done == of):
+            self._out.write(f"\rReading page {done} of {of} ")
+            self._shown = True
+            self._out.flush()
+
+    def clear(self) -> None:
+        """Takes the line away."""
+        if self._shown:
+            self._out.write("\r\033[K")
+            self._out.flush()

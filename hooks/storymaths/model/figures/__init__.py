@@ -1,0 +1,49 @@
+"""What each drawing shows, as data: one class a drawing, which ``render/figures`` knows how to draw.
+
+``NAME`` is what a drawing is called outside the program: the class of its SVG is ``figure-`` and that name.
+"""
+
+from __future__ import annotations
+
+from .amounts import Array, BondStairs, PartWhole, SumBars, Towers, Track, TwoBars
+from .cases import CaseGrid, CaseStrip
+from .charts import BarChart, BlockDiagram, Pictogram, TallyChart
+from .fractions import FractionBar, FractionLine, ShapeInParts
+from .measures import Balance, ClockFace, ClockJumps, Coins, MeasureScale, Weighing
+from .shapes import FlatShapes, GridRoute, LaidPieces, MirrorSquares, SolidShapes
+from .sorting import Places, SortCarroll, SortHoop, SortVenn
+
+FigureData = (
+    Array
+    | Balance
+    | BarChart
+    | BlockDiagram
+    | BondStairs
+    | CaseGrid
+    | CaseStrip
+    | ClockFace
+    | ClockJumps
+    | Coins
+    | FlatShapes
+    | FractionBar
+    | FractionLine
+    | ShapeInParts
+    | GridRoute
+    | LaidPieces
+    | MeasureScale
+    | MirrorSquares
+    | PartWhole
+    | Pictogram
+    | Places
+    | SolidShapes
+    | SortCarroll
+    | SortHoop
+    | SortVenn
+    | SumBars
+    | TallyChart
+    | Towers
+    | Track
+    | TwoBars
+    | Weighing
+)
+"""Every drawing there is."""

@@ -1,0 +1,86 @@
+"""Drawings of geometry: shapes, shapes laid to a shape, mirror lines, and ways over a grid."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar, Literal, NamedTuple
+
+Square = tuple[int, int]
+"""Column and row, each from 0 at the bottom left."""
+
+
+class TitledShape(NamedTuple):
+    """A shape of the known set by its name, and what stands under it."""
+
+    name: str
+    title: str
+
+
+@dataclass(frozen=True, slots=True)
+class FlatShapes:
+    """Flat shapes side by side."""
+
+    NAME: ClassVar = "flat-shapes"
+    shapes: tuple[TitledShape, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SolidShapes:
+    """Solids side by side."""
+
+    NAME: ClassVar = "solid-shapes"
+    shapes: tuple[TitledShape, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class PieceRows:
+    """Pieces laid side by side, and what is written beneath."""
+
+    says: str
+    rows: tuple[tuple[str, ...], ...]
+    """Squares: each the letters of the pieces its upper, right, lower and left quarter belong to; ``.`` is none."""
+
+    @property
+    def across(self) -> int:
+        """Squares from side to side."""
+        return len(self.rows[0])
+
+
+@dataclass(frozen=True, slots=True)
+class LaidPieces:
+    """Squares and half squares laid to a shape, in one picture or several."""
+
+    NAME: ClassVar = "laid-pieces"
+    pictures: tuple[PieceRows, ...]
+    across: int
+    """Squares of the widest shape, which sets the scale."""
+    squared: bool
+    """Whether the lines of the squares are drawn."""
+    small: bool
+    """Small enough to fit several on a line."""
+
+
+@dataclass(frozen=True, slots=True)
+class MirrorSquares:
+    """Shaded squares on a grid, with a mirror line across the middle."""
+
+    NAME: ClassVar = "mirror-squares"
+    rows: tuple[str, ...]
+    """``x`` is a shaded square."""
+    upright: bool
+    """Whether the mirror line is."""
+
+
+@dataclass(frozen=True, slots=True)
+class GridRoute:
+    """A grid of named squares with a start, perhaps a goal, blocked squares, and a way over it."""
+
+    NAME: ClassVar = "grid-route"
+    columns: int
+    rows: int
+    start: Square
+    facing: Literal["up", "right", "down", "left"]
+    goal: Square | None
+    blocked: tuple[Square, ...]
+    path: tuple[Square, ...]
+    """The squares of the way, in order; may be empty."""

@@ -1,0 +1,34 @@
+"""What activities with money practise in a year."""
+
+from __future__ import annotations
+
+from ..fields import Count, Strict
+from .rows import PracticeRow
+
+
+class Amounts(Strict):
+    """Amounts from ``first`` on, each ``step`` more or less than the one before, to ``last``."""
+
+    first: Count
+    last: Count
+    step: Count
+
+    def all(self) -> range:
+        """The amounts, in order."""
+        down = self.last < self.first
+        return range(self.first, self.last + (-1 if down else 1), -self.step if down else self.step)
+
+
+class MoneyPractice(PracticeRow):
+    """Amounts in pence and coins to make them, best first."""
+
+    times: tuple[Count, ...]
+    """How many times as much an activity from a younger year becomes."""
+    parts: tuple[Count, ...]
+    """What part of it an activity from an older year becomes: 10 for a tenth."""
+    largest: tuple[Amounts, ...]
+    """What the largest amount of an activity may become."""
+    make: tuple[Count, ...]
+    """Amounts to make from coins."""
+    coins: tuple[tuple[Count, ...], ...]
+    """Kinds of coins and notes to make them from."""

@@ -1,0 +1,20 @@
+"""Numbers in the notes that authors write beside their materials, such as ``0 to 20`` and ``2 cm squares``."""
+
+from __future__ import annotations
+
+import re
+
+_STRETCH = re.compile(r"\b(\d{1,4}) to (\d{1,4})\b")
+_CENTIMETRES = re.compile(r"\b([12]) cm\b")
+
+
+def stretch_in(note: str) -> tuple[int, int] | None:
+    """The first and last number of the stretch that a note names, if any: ``0 to 20``."""
+    found = _STRETCH.search(note)
+    return (int(found[1]), int(found[2])) if found else None
+
+
+def centimetres_in(note: str) -> int | None:
+    """The side of squares that a note names, 1 or 2, if any: ``2 cm``."""
+    found = _CENTIMETRES.search(note)
+    return int(found[1]) if found else None

@@ -1,0 +1,118 @@
+"""What the sheets of a page are made from: the collection, the page's activities worked out, and the drawings."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from hashlib import sha256
+
+from ...activities.on_pages import PageActivity
+from ...model.activity import CastMember, Figure, Shown, Solution
+from ...model.collection import Collection
+from ...model.document import Document
+from ...model.page_fields import PageFields
+from ..figures.table import draw
+from .pictures import standing_alone, usable
+from .words import breakable
+
+Drawings = Callable[[str], str | None]
+"""The text of a drawing by its source inside ``content/``; none if there is no such file."""
+
+
+@dataclass(frozen=True, slots=True)
+class SheetActivity:
+    """An activity of a page, as it is for each year that has a version."""
+
+    title: str
+    kind: str
+    year: int
+    """The year it is written for."""
+    fact: str
+    """The fact of the cast it turns on; may be empty."""
+    by_year: Mapping[int, Solution]
+    """Its solution for every year, its own among them."""
+
+    @property
+    def own(self) -> Solution:
+        """As its author wrote it."""
+        return self.by_year[self.year]
+
+    def for_year(self, year: int) -> Solution:
+        """The version for a year, or the author's own where there is none."""
+        return self.by_year.get(year, self.own)
+
+
+@dataclass(frozen=True, slots=True)
+class SheetContext:
+    """Where sheets are made."""
+
+    collection: Collection
+    activities_of: Callable[[Document[PageFields]], tuple[PageActivity, ...]]
+    """Those of a page, worked out."""
+    drawings: Drawings
+
+    @property
+    def children(self) -> int:
+        """The class that paper is counted for."""
+        return self.collection.reference.limits.class_size
+
+    def activities(self, page: Document[PageFields]) -> list[SheetActivity]:
+        """The activities of a page that could be worked out."""
+        found = []
+        for activity in self.activities_of(page):
+            worked = activity.worked
+            if worked.kind and worked.fields and worked.solution and worked.year is not None:
+                by_year = {year: version.solution for year, version in worked.versions.items()}
+                by_year[worked.year] = worked.solution
+                fields = worked.fields
+                found.append(SheetActivity(fields.title, worked.kind.name, worked.year, fields.fact or "", by_year))
+        return found
+
+    def body(self, page: Document[PageFields]) -> str:
+        """The body of a page, activities left out."""
+        parts, at = [], 0
+        for activity in self.activities_of(page):
+            parts.append(page.body[at : activity.start])
+            at = activity.end
+        return "\n\n".join((*parts, page.body[at:]))
+
+
+@dataclass(slots=True)
+class SheetPictures:
+    """The pictures of one sheet, gathered while it is made; each is kept once."""
+
+    drawings: Drawings
+    kept: dict[str, str] = field(default_factory=dict)
+
+    def add(self, source: str) -> str:
+        """The name parts know a drawing by; empty for one that is not there or that cannot be used as it is."""
+        if source and source not in self.kept:
+            svg = self.drawings(source)
+            if svg is None or not usable(svg):
+                return ""
+            self.kept[source] = svg
+        return source
+
+    def add_figure(self, figure: Figure) -> str:
+        """The name of a figure drawn, the same for the same drawing in every sheet."""
+        drawn = standing_alone(draw(figure.data))
+        name = f"figure {sha256(drawn.encode()).hexdigest()[:16]}"
+        self.kept[name] = drawn
+        return name
+
+    def figures(self, figures: tuple[Figure, ...]) -> Iterator[dict[str, str]]:
+        """Figures as parts hold them."""
+        for figure in figures:
+            yield {"picture": self.add_figure(figure), "alt": figure.alt}
+
+    def characters(self, characters: tuple[CastMember, ...], shows: Sequence[Shown]) -> list[dict[str, str]]:
+        """Characters as parts hold them: name, drawing, and the number each shows."""
+        return [
+            {
+                "name": " ".join(map(breakable, character.name.split(" "))),
+                "picture": self.add(character.picture),
+                "alt": character.alt,
+                "number": shows[place].says.replace(" ", "\u00a0") if place < len(shows) else "",
+            }
+            for place, character in enumerate(characters)
+        ]

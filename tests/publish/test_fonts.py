@@ -1,0 +1,38 @@
+"""The letterforms that are served: small, with every sign we print, and within their licence."""
+
+from __future__ import annotations
+
+import io
+
+import pytest
+from fontTools.ttLib import TTFont
+from project import PROJECT, ROOT
+from storymaths.publish.fonts import letterforms
+
+KEPT = PROJECT / ".cache" / "letterforms"
+
+SIGNS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789+−×÷=≠<>£½¼¾°“”‘’–…é"
+
+
+@pytest.mark.parametrize("address", ["fonts/text.woff2", "fonts/child.woff2"])
+def test_every_sign_we_print_is_there(address: str) -> None:
+    font = TTFont(io.BytesIO(letterforms(KEPT)[address]))
+    assert [sign for sign in SIGNS if ord(sign) not in font.getBestCmap()] == []
+
+
+def test_they_are_small() -> None:
+    assert sum(map(len, letterforms(KEPT).values())) < 35_000
+
+
+def test_a_changed_face_does_not_go_by_its_reserved_name_and_keeps_its_licence() -> None:
+    # SIL Open Font License 1.1, clauses 2 and 3.
+    for content in letterforms(KEPT).values():
+        names = {record.nameID: str(record) for record in TTFont(io.BytesIO(content))["name"].names}
+        assert "ABeeZee" not in names[1] + names[4] + names[6]
+        assert "Copyright" in names[0]
+        assert "SIL Open Font License" in names[13]
+
+
+def test_the_stylesheet_asks_for_no_other_file() -> None:
+    values = (ROOT / "hooks/theme/look/values.css").read_text(encoding="utf-8")
+    assert {f"fonts/{part.split(chr(34))[0]}" for part in values.split('url("../fonts/')[1:]} == set(letterforms(KEPT))
