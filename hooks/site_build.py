@@ -1,7 +1,7 @@
-"""The one file that knows MkDocs: each build event is handed to one call of the core.
+"""The one door to MkDocs: its build and its server carry what the core makes whole.
 
-MkDocs loads this file once and never again, so it stays thin; under ``mkdocs serve`` the core is loaded
-afresh before each rebuild, and changes to it show without a restart. Changes to this file need one.
+MkDocs loads this file once and never again, so it stays thin; under ``mkdocs serve`` the core is loaded afresh when
+its own files have changed, and changes to it show without a restart. Changes to this file need one.
 """
 
 from __future__ import annotations
@@ -12,15 +12,17 @@ import sys
 from pathlib import Path
 from typing import Any
 
-import storymaths.build  # found because MkDocs puts this file's folder on the path while it loads it
+import jinja2
+import storymaths.pipeline  # found because MkDocs puts this file's folder on the path while it loads it
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort
-from mkdocs.structure.files import File, Files
+from mkdocs.structure.files import File, Files, InclusionLevel
 from mkdocs.structure.pages import Page
-from storymaths.commands.terminal import as_text
+from storymaths.commands.terminal import as_text, count_problems
+from storymaths.release.staging import Staging
 
 log = logging.getLogger("mkdocs.storymaths")
-_HERE = str(Path(__file__).parent)
+_HERE = Path(__file__).parent
 
 
 class _Now:
@@ -28,6 +30,9 @@ class _Now:
 
     serving = False
     build: Any = None
+    code: object = None
+    """When the core was last changed, as far as what is loaded knows."""
+    staging: Staging | None = None
 
 
 def on_startup(command: str, dirty: bool) -> None:
@@ -37,69 +42,72 @@ def on_startup(command: str, dirty: bool) -> None:
 
 def on_config(config: MkDocsConfig) -> MkDocsConfig:
     """Reads and checks everything; a build with problems stops here, before any file is touched."""
-    root, wanted = Path(config.config_file_path).parent, bool(config.extra.get("print_sheets"))
-    core, only = _fresh(), str(config.extra.get("only_series") or "")
-    settings = core.SiteSettings(config.site_name, config.site_description or "", config.site_url or "")
-    _Now.build = core.Build(root, serving=_Now.serving, print_sheets=wanted, settings=settings, only_series=only)
-    config.theme.static_templates.discard("sitemap.xml")  # MkDocs' own takes its days from the clock
-    if _Now.build.problems:
-        report = f"{len(_Now.build.problems)} problem(s) in the content\n\n{as_text(_Now.build.problems)}\n"
+    core, root = _fresh(), Path(config.config_file_path).parent
+    before = _Now.build.memory if _Now.build else None
+    address = config.site_url or "" if _Now.serving else ""
+    _Now.build = core.start_build(root, serving=_Now.serving, address=address, before=before)
+    problems = _Now.build.reading.problems
+    if problems:
+        report = f"{count_problems(len(problems))} in the content\n\n{as_text(problems)}\n"
         if not _Now.serving:
             raise Abort(f"{report}\nNothing was built; the site is as it was.")
         log.error(report)
-    if only and not _Now.build.shows_series(only):
-        raise Abort(f'There is no series "{only}" that is ready. Nothing was built; the site is as it was.')
+    if not _Now.serving:
+        _Now.staging = Staging(Path(config.site_dir))
+        config.site_dir = str(_Now.staging.folder)
+    config.theme.static_templates.clear()
     # Nothing is left for MkDocs to convert, so its converter, made anew for each page, needs no extensions.
     config.markdown_extensions = []
     return config
 
 
 def on_files(files: Files, config: MkDocsConfig) -> Files:
-    """Leaves out drafts, and adds the pages and files the core makes itself."""
-    for file in list(files):
-        if _Now.build.is_left_out(file.src_uri):
-            files.remove(file)
-        elif file.src_uri.endswith(".md"):
-            # Its words are read by the core; given empty, it is not read and parsed a second time here.
-            files.remove(file)
-            files.append(File.generated(config, file.src_uri, content=""))
-    for source in _Now.build.generated_sources:
-        files.append(File.generated(config, source, content=""))
-    for name, content in _Now.build.assets().items():
-        files.append(File.generated(config, name, content=content))
-    return files
+    """In place of what MkDocs found, the pages of the site, empty as yet, and the files beside them."""
+    site = [File.generated(config, page, content="", inclusion=InclusionLevel.NOT_IN_NAV) for page in _Now.build.pages]
+    for address, content in _Now.build.files().items():
+        what = {"abs_src_path": str(content)} if isinstance(content, Path) else {"content": content}
+        site.append(File.generated(config, address, inclusion=InclusionLevel.INCLUDED, **what))
+    return Files(site)
 
 
-def on_env(env: Any, config: MkDocsConfig, files: Files) -> Any:
-    """Gives the frame each page's Content Security Policy."""
-    env.globals["policy"] = _Now.build.policy
+def on_env(env: jinja2.Environment, config: MkDocsConfig, files: Files) -> jinja2.Environment:
+    """The core's pages come whole: what MkDocs fills is their words and nothing around them."""
+    env.loader = jinja2.DictLoader({"main.html": "{{ html }}"})
     return env
 
 
-def on_page_markdown(markdown: str, page: Page, config: MkDocsConfig, files: Files) -> str:
-    """Nothing is left for MkDocs to convert: the core renders pages whole."""
-    return ""
-
-
 def on_page_context(context: dict[str, Any], page: Page, config: MkDocsConfig, nav: Any) -> dict[str, Any]:
-    """Gives the frame its page."""
-    context["drawn"] = _Now.build.draw(page.file.src_uri)
-    context["to"] = _Now.build.linker(page.file.src_uri)
+    """Draws a page."""
+    context["html"] = _Now.build.draw(page.file.src_uri)
     return context
 
 
 def on_post_build(config: MkDocsConfig) -> None:
-    """Indexes the text of the finished site."""
+    """Adds the sheets and the text index, and puts the finished site in place of the last one."""
     _Now.build.finish(Path(config.site_dir))
+    if _Now.staging is not None:
+        _Now.staging.put_in_place()
+        config.site_dir = str(_Now.staging.out)
+        log.info(f"The site is in {config.site_dir}")
+
+
+def on_build_error(error: Exception) -> None:
+    """A site that is not finished takes nothing's place."""
+    if _Now.staging is not None:
+        _Now.staging.discard()
 
 
 def _fresh() -> Any:
-    if _Now.serving and _Now.build is not None:
-        for name in [name for name in sys.modules if name.split(".")[0] == "storymaths"]:
-            del sys.modules[name]
-        sys.path.insert(0, _HERE)
-        try:
-            return importlib.import_module("storymaths.build")
-        finally:
-            sys.path.remove(_HERE)
-    return storymaths.build
+    files = (path for path in (_HERE / "storymaths").rglob("*.*") if path.suffix != ".pyc")
+    code = {path: path.stat().st_mtime_ns for path in files}
+    if _Now.build is None or code == _Now.code:
+        _Now.code = code
+        return storymaths.pipeline
+    _Now.code, _Now.build = code, None  # what the code of before has solved is no longer to be trusted
+    for name in [name for name in sys.modules if name.split(".")[0] == "storymaths"]:
+        del sys.modules[name]
+    sys.path.insert(0, str(_HERE))
+    try:
+        return importlib.import_module("storymaths.pipeline")
+    finally:
+        sys.path.remove(str(_HERE))

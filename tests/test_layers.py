@@ -16,7 +16,7 @@ from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
 STAGES = (
-    "model", "parse", "check", "activities", "weeks", "covers", "render", "publish", "pipeline", "build", "release",
+    "model", "scripts", "parse", "check", "activities", "weeks", "covers", "render", "publish", "pipeline", "build", "release",
     "commands",
 )  # fmt: skip
 MODULES = sorted(path for path in CORE.rglob("*.py"))

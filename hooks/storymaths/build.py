@@ -1,129 +1,116 @@
-"""One build of the site, as the frame around it asks for it: what to leave out, what to add, each page's HTML."""
+"""One build of the site: which pages it has, each as a browser gets it, and the files beside them."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from pathlib import Path
 
-from .model.address import link, source_of
-from .model.document import Document, Fields
+from .activities.memory import Memory
+from .activities.work_out import WorkedOut
+from .model.address import CONTENT, source_of
+from .model.document import Document
+from .model.page_fields import PageFields
 from .model.site_settings import SiteSettings
-from .pipeline import read_and_check
 from .publish.assets import PARTS, assets
+from .publish.content_page import draw_content
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
-from .publish.open_data import sitemap
 from .publish.open_data.files import open_data
+from .publish.pack.only_series import only_series
+from .publish.page_frame import Drawn, PageFrame, theme_files
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
-from .render.content_page import draw_content
-from .render.policy import policy
+from .reading import Reading
 from .render.problem_pages import draw_problems, draw_unread
 from .render.site import Rendered, Site
 
-_THEMES_OWN = "assets/"
-"""Scripts, styles and pictures the theme brings along: 2.5 MB, and not one page uses them."""
-_MADE_HERE = frozenset({sitemap.ADDRESS})
-"""The frame has one of its own, whose days come from the clock."""
+NOT_FOUND = "404.html"
 _PARTS_OF_THE_STYLESHEET = frozenset(f"look/{part}" for part in PARTS)
 """Served in one piece."""
 
 
 @dataclass(frozen=True)
-class Drawn:
-    """A page for the frame: its HTML, what is wrong with it, whether it is a draft, and what programs may read of it."""
-
-    page: Rendered
-    problems: str
-    draft: bool
-    for_machines: str = ""
-    """What stands in the head for programs to read."""
-
-
 class Build:
-    """Reads a project once, then draws its pages one by one as they are asked for."""
+    """A project that has been read, to be drawn page by page. Nothing is drawn before it is asked for."""
 
-    def __init__(
-        self,
-        root: Path,
-        serving: bool = False,
-        print_sheets: bool = False,
-        settings: SiteSettings | None = None,
-        only_series: str = "",
-    ) -> None:
-        reading = read_and_check(root)
-        self.problems = reading.problems
-        self._whole = reading.collection
-        self._serving = serving
-        self._settings = settings or SiteSettings()
-        self._sheets: list[Sheet] = []
-        self._root, self._kept = root, root / ".cache"
-        self._print_sheets, self._only_series = print_sheets, only_series
+    root: Path
+    reading: Reading
+    serving: bool = False
+    """Whether it is for its author, who sees drafts, and pages with problems as far as they can be drawn."""
+    only_series: str = ""
+    """One series and what it uses; empty for the whole site."""
+    address: str = ""
+    """Where the site stands, if not where its settings say."""
+    memory: Memory[WorkedOut] = field(default_factory=Memory)
+    """What the reading solved, and what is solved besides."""
 
-    def shows_series(self, series: str) -> bool:
-        """Whether a series is there and is no draft."""
-        return self._site is not None and series in self._site.collection.series
+    @cached_property
+    def _settings(self) -> SiteSettings:
+        whole = self.reading.collection
+        settings = whole.reference.site if whole else SiteSettings()
+        return replace(settings, url=self.address) if self.address else settings
+
+    @cached_property
+    def _bare_site(self) -> Site | None:
+        """The site before its sheets are made; None when ``site_data/`` itself cannot be used."""
+        whole = self.reading.collection
+        if whole is None:
+            return None
+        shown = whole if self.serving else whole.without_drafts()
+        collection = only_series(shown, self.only_series) if self.only_series else shown
+        return Site(collection, self.reading.activities, self.memory, settings=self._settings)
+
+    @cached_property
+    def _sheets(self) -> list[Sheet]:
+        # A page with problems may hold what cannot be set; its author mends it first.
+        if self._bare_site is None or self.reading.problems or not self._settings.print_sheets:
+            return []
+        return sheets_of(self._bare_site, self.root, self._kept / "sheets")
 
     @cached_property
     def _site(self) -> Site | None:
-        """None when ``site_data/`` itself cannot be used."""
-        if self._whole is None:
-            return None
-        shown = self._whole if self._serving else self._whole.without_drafts()
-        collection = shown.only_series(self._only_series) if self._only_series else shown
-        site = Site(collection, settings=self._settings)
-        return replace(site, prints=prints(self._sheets_of(site)))
+        return self._bare_site and replace(self._bare_site, prints=prints(self._sheets))
 
-    def _sheets_of(self, site: Site) -> list[Sheet]:
-        # A page with problems may hold what cannot be set; its author mends it first.
-        if self._print_sheets and not self.problems:
-            self._sheets = sheets_of(site, self._root, self._kept / "sheets")
-        return self._sheets
+    @property
+    def _kept(self) -> Path:
+        return self.root / ".cache"
 
     @cached_property
-    def _written(self) -> Mapping[str, Document[Fields]]:
-        return {source_of(page.path): page for page in self._site.collection.documents} if self._site else {}
-
-    @cached_property
-    def _unused_books(self) -> tuple[str, ...]:
-        """Folders of books that are not shown, as sources begin."""
-        if self._whole is None or self._site is None:
-            return ()
-        shown = self._site.collection.books
-        return tuple(f"{source_of(page.folder)}/" for book, page in self._whole.books.items() if book not in shown)
+    def _written(self) -> Mapping[str, Document[PageFields]]:
+        return {page.source: page for page in self._site.collection.documents} if self._site else {}
 
     @cached_property
     def _generated(self) -> Mapping[str, Callable[[], Rendered]]:
         return generated(self._site) if self._site else {}
 
     @cached_property
+    def _unread(self) -> tuple[str, ...]:
+        """Pages that cannot be read, or for want of ``site_data/`` cannot be drawn; their author is told."""
+        if not self.serving:
+            return ()
+        if self.reading.collection is None:
+            content = self.root / CONTENT
+            return tuple(path.relative_to(content).as_posix() for path in sorted(content.rglob("*.md")))
+        return tuple(source_of(page.path) for page in self.reading.collection.unread)
+
+    @cached_property
     def _heads(self) -> HeadMetadata | None:
-        return HeadMetadata(self._site) if self._site and not self.problems else None
+        return HeadMetadata(self._site) if self._site and not self.reading.problems else None
+
+    @cached_property
+    def _frame(self) -> PageFrame:
+        return PageFrame(self._settings, self.serving)
 
     @property
-    def generated_sources(self) -> list[str]:
-        """Sources of the pages to add to those in ``content/``."""
-        return [source for source in self._generated if source not in self._written]
+    def pages(self) -> list[str]:
+        """The sources of every page."""
+        return list(dict.fromkeys((*self._written, *self._generated, *self._unread)))
 
-    def is_left_out(self, source: str) -> bool:
-        """Whether a file is not to be published: a draft outside serve, or what no page of ours asks for."""
-        if source.endswith(".md"):
-            return not self._serving and source not in self._written
-        ours = _PARTS_OF_THE_STYLESHEET | _MADE_HERE
-        return source.startswith((_THEMES_OWN, *self._unused_books)) or source in ours
-
-    def assets(self) -> Mapping[str, bytes | str]:
-        """Files to add beside the pages: the finder's data, the letterforms and open data."""
-        if self._site is None:
-            return {}
-        # What has problems is for its author to see, not for other programs to take.
-        return {**assets(self._site, self._kept), **({} if self.problems else open_data(self._site))}
-
-    def draw(self, source: str) -> Drawn:
-        """A page. One with problems is drawn as far as it can be, with its problems told first."""
-        mine = [p for p in self.problems if source_of(p.place.path) == source or self._site is None]
+    def draw(self, source: str) -> str:
+        """A page whole. One with problems is drawn as far as it can be, with its problems told first."""
+        problems = [p for p in self.reading.problems if source_of(p.place.path) == source or self._site is None]
         written = self._written.get(source)
         if written is not None and self._site is not None:
             page = draw_content(self._site, written)
@@ -132,23 +119,36 @@ class Build:
         else:
             page = draw_unread(source)
         draft = written is not None and written.fields.status == "draft"
-        heads = self._heads
-        return Drawn(page, draw_problems(mine), draft, heads.element(written, page) if heads else "")
+        for_machines = self._heads.element(written, page) if self._heads else ""
+        return self._frame.put_around(Drawn(page, draw_problems(problems), draft, for_machines))
 
-    def linker(self, source: str) -> Callable[[str], str]:
-        """Links from the page made of ``source`` to other sources."""
-        return lambda target: link(target, source)
+    def files(self) -> Mapping[str, bytes | str | Path]:
+        """What stands beside the pages, by address: a file's content, or the file it is a copy of."""
+        files: dict[str, bytes | str | Path] = {**theme_files(), **self._pictures(), NOT_FOUND: self._frame.not_found()}
+        if self._site is not None:
+            files |= assets(self._site, self._kept)
+        if self._site is not None and not self.reading.problems:
+            files |= open_data(self._site)  # what has problems is for its author to see, not for other programs
+        return {address: content for address, content in files.items() if address not in _PARTS_OF_THE_STYLESHEET}
 
-    def policy(self, kind: str) -> str:
-        """The Content Security Policy for a page of a kind."""
-        return policy(kind, self._serving)
+    def _pictures(self) -> Mapping[str, Path]:
+        """Those of the content that is shown."""
+        if self.reading.collection is None or self._site is None:
+            return {}
+        whole, shown = self.reading.collection, self._site.collection.books
+        hidden = tuple(f"{page.folder}/" for book, page in whole.books.items() if book not in shown)
+        named = (name for name in whole.files if not name.endswith(".md") and not name.startswith(hidden))
+        files = {source_of(name): self.root / name for name in sorted(named)}
+        return {name: path for name, path in files.items() if path.is_file()}
 
-    def finish(self, site_folder: Path) -> float:
-        """Puts the print sheets beside the pages, and indexes the text; returns the seconds indexing took.
+    def finish(self, folder: Path) -> None:
+        """Puts the print sheets beside the pages in the site's folder, and indexes the text.
 
         One series by itself is for a memory stick, where the index cannot be fetched and is not made.
         """
         if self._sheets:
             # A build of one series uses some of the sheets kept; the others are still those of the whole site.
-            write_sheets(self._sheets, site_folder, self._kept / "sheets", forget=not self._only_series)
-        return 0.0 if self._only_series else build_text_index(site_folder)
+            write_sheets(self._sheets, folder, self._kept / "sheets", forget=not self.only_series)
+        if not self.only_series:
+            build_text_index(folder)
+        self.memory.forget_the_pass_before()

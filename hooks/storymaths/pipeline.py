@@ -1,62 +1,59 @@
-"""The whole story of a build: read, check, work out, render, publish."""
+"""The whole story of a build: read, check, work out, draw, write."""
 
 from __future__ import annotations
 
-import gc
-import re
-from collections.abc import Iterator
-from contextlib import contextmanager
-from dataclasses import dataclass
+import shutil
+from collections.abc import Sequence
 from pathlib import Path
 
-from .check.reference_data import as_problems
-from .check.rules import check_all
-from .model.collection import Collection
+from .activities.memory import Memory
+from .activities.work_out import WorkedOut
+from .build import Build
+from .model.address import html_of
 from .model.problem import Problem
-from .parse.collection import Progress, read_collection, silent
-from .parse.reference import ReferenceBroken, read_reference
-
-_ACTIVITY = re.compile(r"^ *(?:`{3,}|~{3,}) *maths", re.MULTILINE)
+from .reading import read_and_check
 
 
-@dataclass(frozen=True)
-class Reading:
-    """What was read from a project, and everything wrong with it."""
+class ProblemsFound(Exception):
+    """The content has problems, and nothing was built."""
 
-    collection: Collection | None
-    """None when ``site_data/`` itself cannot be used."""
-    problems: tuple[Problem, ...]
-
-
-def read_and_check(root: Path, progress: Progress = silent) -> Reading:
-    """Reads ``site_data/`` and ``content/`` under ``root`` and keeps every rule."""
-    with _no_collecting():
-        try:
-            reference = read_reference(root)
-        except ReferenceBroken as error:
-            return Reading(None, tuple(as_problems(error.faults)))
-        collection = read_collection(root, reference, progress=progress)
-        problems = {*check_all(collection), *_activity_problems(collection)}
-        return Reading(collection, tuple(sorted(problems)))
+    def __init__(self, problems: Sequence[Problem]) -> None:
+        self.problems = problems
+        super().__init__("\n".join(str(problem) for problem in problems))
 
 
-def _activity_problems(collection: Collection) -> list[Problem]:
-    if not any(_ACTIVITY.search(page.body) for page in collection.documents):
-        return []
-    from .activities.on_pages import check_activities  # noqa: PLC0415 - the kinds take a quarter of a second to load
+def build_site(root: Path, out: Path) -> None:
+    """Builds the site of the project at ``root`` into ``out``, which is new or empty. Raises ``ProblemsFound``."""
+    build = start_build(root)
+    if build.reading.problems:
+        raise ProblemsFound(build.reading.problems)
+    write_site(build, out)
 
-    return check_activities(collection)
+
+def start_build(
+    root: Path, *, serving: bool = False, address: str = "", before: Memory[WorkedOut] | None = None
+) -> Build:
+    """Reads, checks and works out a project: all of a build that comes before drawing.
+
+    For the rest see ``Build``. What the build ``before`` solved, and has not changed, is not solved again.
+    """
+    memory = Memory(before)
+    reading = read_and_check(root, memory=memory)
+    return Build(root, reading, serving, address=address, memory=memory)
 
 
-@contextmanager
-def _no_collecting() -> Iterator[None]:
-    """Holds the garbage collector back: what is read stays, and looking it over again and again doubles the time."""
-    was_on = gc.isenabled()
-    gc.unfreeze()  # what an earlier reading left may go
-    gc.disable()
-    try:
-        yield
-    finally:
-        gc.freeze()
-        if was_on:
-            gc.enable()
+def write_site(build: Build, out: Path) -> None:
+    """Draws every page and writes it, and the files beside the pages, into ``out``. Raises ``OSError``."""
+    for source in build.pages:
+        _write(out / html_of(source), build.draw(source))
+    for address, content in build.files().items():
+        _write(out / address, content)
+    build.finish(out)
+
+
+def _write(file: Path, content: bytes | str | Path) -> None:
+    file.parent.mkdir(parents=True, exist_ok=True)
+    if isinstance(content, Path):
+        shutil.copyfile(content, file)
+    else:
+        file.write_bytes(content.encode() if isinstance(content, str) else content)

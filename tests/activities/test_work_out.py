@@ -11,7 +11,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from project import collection, text_of
 from storymaths.activities.balance import KIND as BALANCE
-from storymaths.activities.on_pages import activities_of, check_activities
+from storymaths.activities.memory import Memory
+from storymaths.activities.on_pages import activities_of, check_activities, work_out_pages
 from storymaths.activities.table import KINDS
 from storymaths.activities.work_out import WorkedOut, work_out
 from storymaths.model.collection import Collection
@@ -123,13 +124,14 @@ def test_the_authors_own_words_for_the_task() -> None:
 
 
 def test_a_rebuild_solves_nothing_again(monkeypatch: pytest.MonkeyPatch) -> None:
-    first = worked(BALANCE.example, line=5)
+    memory = Memory[WorkedOut]()
+    first = work_out(BALANCE.example, "content/x.md", 5, None, 2, the_reference(), memory=memory)
 
     def not_again(*_: object) -> None:
         raise AssertionError("solved again")
 
     monkeypatch.setattr(type(BALANCE), "solve", not_again)
-    again = worked(BALANCE.example, line=50)
+    again = work_out(BALANCE.example, "content/x.md", 50, None, 2, the_reference(), memory=Memory(memory))
     assert again.solution is first.solution
 
 
@@ -205,16 +207,16 @@ def test_a_page_is_bent_to_its_own_years_where_a_version_is_to_be_had() -> None:
 
 def test_a_block_that_is_never_closed() -> None:
     made = page("```maths\nkind: balance\n")
-    assert shown(check_activities(with_page(made))) == [(made.body_line, 1, "activity-broken")]
+    assert shown(check_activities(work_out_pages(with_page(made)))) == [(made.body_line, 1, "activity-broken")]
 
 
 def test_the_same_activity_twice_on_a_page() -> None:
     again = LEGS.replace("Legs", "Legs again")
     made = page(f"```maths\n{LEGS}```\n\n```maths\n{again}```\n\n```maths\n{again}teams: all\n```\n")
-    problems = [p for p in check_activities(with_page(made)) if p.place.path == made.path]
+    problems = [p for p in check_activities(work_out_pages(with_page(made))) if p.place.path == made.path]
     assert shown(problems) == [(made.body_line + 7, 1, "activity-twice")]
     assert f"on line {made.body_line}" in problems[0].message
 
 
 def test_the_collections_own_activities_have_no_problem() -> None:
-    assert check_activities(collection()) == []
+    assert check_activities(work_out_pages(collection())) == []

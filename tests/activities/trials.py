@@ -136,8 +136,7 @@ def refused(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2, rule:
         _is_told_plainly(caught.value)
         assert rule is None or caught.value.rule == rule
     else:
-        # What a schema refuses reaches its author as activity-broken.
-        assert rule in (None, "activity-broken")
+        assert rule in (None, "activity-broken")  # as which a page's author reads it
     return str(caught.value)
 
 

@@ -31,12 +31,13 @@ from activities import trials
 from activities.contexts import the_reference
 from project import ROOT, collection
 from storymaths.activities.balance.search import ANYWHERE, Question, every_balance
-from storymaths.activities.on_pages import activities_of
+from storymaths.activities.memory import Memory
+from storymaths.activities.on_pages import work_out_pages
 from storymaths.activities.table import KINDS
 from storymaths.activities.tune import tune
-from storymaths.activities.work_out import _worked_out, work_out
+from storymaths.activities.work_out import WorkedOut, work_out
+from storymaths.publish.content_page import draw_content
 from storymaths.publish.gallery import draw_gallery, examples_of
-from storymaths.render.content_page import draw_content
 from storymaths.render.site import Site
 
 ROUNDS = 9
@@ -94,10 +95,10 @@ def bench_tune() -> None:
 def bench_examples() -> None:
     """Prints how long each kind's example takes with its versions, and again from memory."""
     for name, kind in KINDS.items():
-        _worked_out.cache_clear()
+        memory = Memory[WorkedOut]()
 
-        def work(example: str = kind.example) -> object:
-            return work_out(example, "x.md", 1, None, 2, the_reference(), also=(1, 3))
+        def work(example: str = kind.example, memory: Memory[WorkedOut] = memory) -> object:
+            return work_out(example, "x.md", 1, None, 2, the_reference(), also=(1, 3), memory=memory)
 
         first, again = seconds(work), seconds(work)
         print(f"{name:<22} {first * 1000:7.1f} ms; again {again * 1000:.2f} ms")
@@ -108,19 +109,20 @@ def bench_pages() -> None:
     pages = [page for page in collection().documents if page.path.startswith("content/books/")]
 
     def solve() -> None:
-        _worked_out.cache_clear()
-        for page in pages:
-            activities_of(page, collection())
+        work_out_pages(collection())
         for kind in KINDS.values():
             examples_of(kind, the_reference())
 
     def draw() -> None:
-        site = Site(collection())
+        site = Site(collection(), activities, memory)
         for page in pages:
             draw_content(site, page)
         draw_gallery(site)
 
-    solved, drawn = [], []
+    solved, drawn, memory = [], [], Memory[WorkedOut]()
+    activities = work_out_pages(collection(), memory)
+    for kind in KINDS.values():
+        examples_of(kind, the_reference(), memory)
     for _ in range(ROUNDS):
         solved.append(seconds(solve))
         drawn.append(seconds(draw))

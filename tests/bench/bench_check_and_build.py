@@ -11,7 +11,6 @@ Each pair is run in turn several times and the medians are compared, since the m
 
 from __future__ import annotations
 
-import os
 import re
 import shutil
 import statistics
@@ -50,8 +49,7 @@ def seconds(work: Callable[[], object]) -> float:
 
 def run(*command: str, folder: Path) -> None:
     """A command that must succeed."""
-    environment = {**os.environ, "NO_MKDOCS_2_WARNING": "1"}
-    done = subprocess.run(command, cwd=folder, env=environment, capture_output=True, text=True, check=False)
+    done = subprocess.run(command, cwd=folder, capture_output=True, text=True, check=False)
     if done.returncode:
         raise SystemExit(f"{' '.join(command)} failed:\n{done.stdout[-2000:]}{done.stderr[-2000:]}")
 

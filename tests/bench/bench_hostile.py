@@ -20,11 +20,11 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from check.hostile import SESSION, Hostile, every_case, small_content
 from project import reference, text_of
-from storymaths.activities.on_pages import check_activities
+from storymaths.activities.on_pages import check_activities, work_out_pages
 from storymaths.check.rules import check_all
 from storymaths.model.document import Document
 from storymaths.parse.collection import read_collection
-from storymaths.render.content_page import draw_content
+from storymaths.publish.content_page import draw_content
 from storymaths.render.site import Site
 
 WANTED = 2.0
@@ -45,11 +45,12 @@ def seconds_of(case: Hostile) -> tuple[float, float]:
         started = time.process_time()
         collection = read_collection(root, reference())
         check_all(collection)
-        check_activities(collection)
+        activities = work_out_pages(collection)
+        check_activities(activities)
         checked = time.process_time()
         page = next((page for page in collection.documents if page.path == f"content/{case.path}"), None)
         if isinstance(page, Document):
-            draw_content(Site(collection), page)
+            draw_content(Site(collection, activities), page)
         return checked - started, time.process_time() - checked
 
 

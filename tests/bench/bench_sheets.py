@@ -19,6 +19,7 @@ from itertools import cycle, islice
 from pathlib import Path
 
 from project import ROOT, collection
+from storymaths.activities.on_pages import work_out_pages
 from storymaths.publish import sheets as published
 from storymaths.publish.sheet_cache import fill
 from storymaths.render.sheets.paper import for_adult
@@ -31,7 +32,7 @@ ROUNDS = 3
 
 def many(count: int, cache: Path) -> list[published._Planned]:
     """So many sheets, each with a title of its own."""
-    demo = published.sheets_of(Site(collection()), ROOT, cache)
+    demo = published.sheets_of(Site(collection(), work_out_pages(collection())), ROOT, cache)
     own = [one for one in demo if one.what != "all-sheets"]
     return [
         (one.source, f"{one.source[:-3]}-{one.what}-{n}", replace(one.data, title=f"{one.data.title} {n}"))

@@ -32,6 +32,9 @@ def make_project(folder: Path, sessions: int) -> None:
     content = folder / "content"
     content.mkdir(parents=True, exist_ok=True)
     shutil.copytree(OUR_PROJECT / "site_data", folder / "site_data", dirs_exist_ok=True)
+    settings = folder / "site_data" / "site.yaml"
+    # Pages are what is measured; print sheets have a bench of their own.
+    settings.write_text(settings.read_text("utf-8").replace("print_sheets: true", "print_sheets: false"), "utf-8")
     (folder / "mkdocs.yml").write_text(_settings(), encoding="utf-8")
     for name, title in (("index", "Many sessions"), ("access", "Access"), ("credits", "Credits")):
         (content / f"{name}.md").write_text(_PAGE.format(title=title), encoding="utf-8")
@@ -56,8 +59,6 @@ def _settings() -> str:
     hooks = (OUR_PROJECT / "hooks").as_posix()
     ours = ours.replace("custom_dir: hooks/theme", f"custom_dir: {hooks}/theme")
     ours = ours.replace("hooks: [hooks/site_build.py]", f"hooks: [{hooks}/site_build.py]")
-    # Pages are what is measured; print sheets have a bench of their own.
-    ours = ours.replace("print_sheets: true", "print_sheets: false")
     return "\n".join(line for line in ours.splitlines() if not line.startswith("watch:")) + "\n"
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import html
-import os
 import re
 import subprocess
 import sys
@@ -44,7 +43,6 @@ def build(project: Path, site: Path) -> None:
     done = subprocess.run(
         command,
         cwd=project,
-        env={**os.environ, "NO_MKDOCS_2_WARNING": "1"},
         capture_output=True,
         text=True,
         check=False,

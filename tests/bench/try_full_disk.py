@@ -56,7 +56,7 @@ def tried(project: Path, disk: Path) -> int:
         room = fill(disk, int(free * MEGABYTE))
         done = publish(project, dest)
         (disk / "filler").unlink()
-        left = [path.name for path in (disk / "lessons.editions").iterdir() if path.name.startswith(("being", "."))]
+        left = [path.name for path in (disk / "lessons.releases").iterdir() if path.name.startswith(("being", "."))]
         if done.returncode == 0:
             print(f"{room / 1e6:5.1f} MB free: published")
             return wrong

@@ -84,7 +84,7 @@ def kill_over_and_over(
         except (AssertionError, OSError) as error:
             broken.append(f"  kill {number}: {error}")
     reader.stop()
-    left = [path.name for path in dest.with_name(f"{dest.name}.editions").iterdir() if path.name.startswith("being")]
+    left = [path.name for path in dest.with_name(f"{dest.name}.releases").iterdir() if path.name.startswith("being")]
     print(
         f"{name}: {kills} publishings, {running} killed while they ran, {len(seen)} versions seen, {len(broken)} not whole;"
     )
@@ -152,7 +152,7 @@ def two_at_once(folder: Path) -> bool:
     project, dest = folder / "project", folder / "two"
     publish = [sys.executable, "-m", "storymaths", "publish", str(dest)]
     first = subprocess.Popen(publish, cwd=project, env=ENVIRONMENT, stdout=subprocess.PIPE, text=True)
-    lock = folder / "two.editions" / "lock"
+    lock = folder / "two.releases" / "lock"
     while not (lock.exists() and lock.stat().st_size):
         time.sleep(0.02)
     second = subprocess.run(publish, cwd=project, env=ENVIRONMENT, capture_output=True, text=True, check=False)

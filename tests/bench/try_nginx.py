@@ -65,8 +65,8 @@ def published(folder: Path) -> Path:
     project = folder / "project"
     for name in ("content", "site_data", "hooks"):
         shutil.copytree(ROOT / name, project / name, ignore=shutil.ignore_patterns("__pycache__"))
-    settings = (ROOT / "mkdocs.yml").read_text(encoding="utf-8").replace("print_sheets: true", "print_sheets: false")
-    (project / "mkdocs.yml").write_text(settings, encoding="utf-8")
+    settings = project / "site_data/site.yaml"
+    settings.write_text(settings.read_text("utf-8").replace("print_sheets: true", "print_sheets: false"), "utf-8")
     (project / "site_data/moved.yaml").write_text(f"moved:\n  {MOVED}\n", encoding="utf-8")
     dest = folder / "lessons"
     command = [sys.executable, "-m", "storymaths", "publish", str(dest)]
@@ -154,7 +154,7 @@ def asked(port: int, dest: Path) -> Iterator[str]:
         yield _unless(
             status == 301 and headers.get("location", "").endswith("/home-1.html"), "a moved page is not led on"
         )
-    for path in ("/../lessons.editions/1.json", "/..%2flessons.editions/1.json", "/.git/config"):
+    for path in ("/../lessons.releases/1.json", "/..%2flessons.releases/1.json", "/.git/config"):
         status, _, _ = ask(port, path)
         yield _unless(status in (400, 403, 404), f"{path}: {status}")
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import functools
-import os
 import subprocess
 import sys
 import threading
@@ -29,7 +28,6 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("site")
     subprocess.run(
         [sys.executable, "-m", "mkdocs", "build", "-q", "-f", str(ROOT / "mkdocs.yml"), "-d", str(folder)],
-        env={**os.environ, "NO_MKDOCS_2_WARNING": "1"},
         check=True,
     )
     return folder

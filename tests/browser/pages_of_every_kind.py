@@ -95,7 +95,7 @@ def _meaning_shown(page: Page) -> None:
     page.locator("a.word").first.focus()
 
 
-def _leaf(number: int, notes: bool = False) -> Callable[[Page], None]:
+def _slide(number: int, notes: bool = False) -> Callable[[Page], None]:
     def turn(page: Page) -> None:
         page.locator(".where").select_option(str(number))
         if notes:
@@ -112,10 +112,10 @@ def _own_a_book(page: Page) -> None:
 
 
 STATES: Mapping[str, tuple[str, Callable[[Page], None]]] = {
-    **{f"class screen, leaf {n + 1}": (TEMPLATES["class screen"], _leaf(n)) for n in (1, 4, 5, 7)},
-    "class screen, notes": (TEMPLATES["class screen"], _leaf(6, notes=True)),
-    **{f"class screen to try, leaf {n + 1}": (TEMPLATES["class screen to try"], _leaf(n)) for n in (2, 3, 5, 9)},
-    "class screen, a clock": ("books/penny-a-leg/session-1-screen.html", _leaf(12)),
+    **{f"class screen, slide {n + 1}": (TEMPLATES["class screen"], _slide(n)) for n in (1, 4, 5, 7)},
+    "class screen, notes": (TEMPLATES["class screen"], _slide(6, notes=True)),
+    **{f"class screen to try, slide {n + 1}": (TEMPLATES["class screen to try"], _slide(n)) for n in (2, 3, 5, 9)},
+    "class screen, a clock": ("books/penny-a-leg/session-1-screen.html", _slide(12)),
     "answers open": (TEMPLATES["session"], _open_answers),
     "answers of every kind open": (TEMPLATES["kinds of activity"], _open_answers),
     "a word's meaning shown": (TEMPLATES["session"], _meaning_shown),

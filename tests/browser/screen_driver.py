@@ -99,11 +99,11 @@ def boards_on(page: Page) -> list[OnScreen]:
     return found
 
 
-def leaf_of(board: Locator) -> int:
-    """The number of the leaf a board is on, from 0."""
-    return int(board.evaluate("board => [...document.querySelectorAll('.leaf')].indexOf(board.closest('.leaf'))"))
+def slide_of(board: Locator) -> int:
+    """The number of the slide a board is on, from 0."""
+    return int(board.evaluate("board => [...document.querySelectorAll('.slide')].indexOf(board.closest('.slide'))"))
 
 
-def show_leaf_of(page: Page, board: Locator) -> None:
-    """Turns to the leaf a board is on."""
-    page.locator(".where").select_option(str(leaf_of(board)))
+def show_slide_of(page: Page, board: Locator) -> None:
+    """Turns to the slide a board is on."""
+    page.locator(".where").select_option(str(slide_of(board)))

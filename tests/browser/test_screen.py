@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from .screen_driver import boards_on, show_leaf_of
+from .screen_driver import boards_on, show_slide_of
 
 SCREEN = "books/lamp-loft-lift/session-3-screen.html"
 
@@ -20,7 +20,7 @@ def screen(page: Page, base: str) -> Page:
 
 
 def shown(page: Page) -> str:
-    return page.locator(".leaf:visible > h2, .leaf:visible > div > h2").inner_text()
+    return page.locator(".slide:visible > h2, .slide:visible > div > h2").inner_text()
 
 
 def test_turned_by_the_keys_a_clicker_sends(screen: Page) -> None:
@@ -35,18 +35,18 @@ def test_turned_by_the_keys_a_clicker_sends(screen: Page) -> None:
     expect(screen.get_by_role("button", name="Next")).to_be_disabled()
 
 
-def test_notes_are_away_until_asked_for_and_go_when_the_leaf_is_turned(screen: Page) -> None:
+def test_notes_are_away_until_asked_for_and_go_when_the_slide_is_turned(screen: Page) -> None:
     screen.locator(".where").select_option(label="5 · Stop on page 9")
     expect(screen.get_by_text("Listen for")).not_to_be_visible()
     screen.locator("body").press("n")
-    expect(screen.locator(".leaf:visible").get_by_text("Listen for")).to_be_visible()
+    expect(screen.locator(".slide:visible").get_by_text("Listen for")).to_be_visible()
     screen.locator("body").press("PageDown")
     screen.locator("body").press("PageUp")
-    expect(screen.locator(".leaf:visible").get_by_text("Listen for")).not_to_be_visible()
+    expect(screen.locator(".slide:visible").get_by_text("Listen for")).not_to_be_visible()
 
 
 def test_a_mistake_to_find_is_not_marked(screen: Page) -> None:
-    expect(screen.locator(".leaf-exit .wrong")).to_have_count(0)
+    expect(screen.locator(".slide-exit .wrong")).to_have_count(0)
 
 
 def test_the_timer_waits_to_be_asked_and_counts_down(screen: Page) -> None:
@@ -67,7 +67,7 @@ def test_the_timer_waits_to_be_asked_and_counts_down(screen: Page) -> None:
 
 def test_what_was_tried_survives_a_reload_and_can_be_forgotten(screen: Page) -> None:
     board = boards_on(screen)[0]
-    show_leaf_of(screen, board.board)
+    show_slide_of(screen, board.board)
     board.put_all(board.answers()[0], "keyboard")
     board.look_together()
     screen.reload()
@@ -84,7 +84,7 @@ def test_what_was_tried_survives_a_reload_and_can_be_forgotten(screen: Page) -> 
 
 def test_taking_back_and_starting_again(screen: Page) -> None:
     board = boards_on(screen)[0]
-    show_leaf_of(screen, board.board)
+    show_slide_of(screen, board.board)
     board.put("ram", "left", "keyboard")
     board.put("snail", "left", "mouse")
     board.board.get_by_role("button", name="Take one back").click()
@@ -97,7 +97,7 @@ def test_taking_back_and_starting_again(screen: Page) -> None:
 
 def test_the_beam_tilts_by_what_is_on_it_and_the_sums_wait(screen: Page) -> None:
     board = boards_on(screen)[0]
-    show_leaf_of(screen, board.board)
+    show_slide_of(screen, board.board)
     field = board.board.locator(".field")
     board.put("donkey", "right", "keyboard")
     expect(field).to_have_attribute("data-tilt", "1")
@@ -111,7 +111,7 @@ def test_the_beam_tilts_by_what_is_on_it_and_the_sums_wait(screen: Page) -> None
 
 def test_a_move_is_announced(screen: Page) -> None:
     board = boards_on(screen)[0]
-    show_leaf_of(screen, board.board)
+    show_slide_of(screen, board.board)
     board.put("ram", "left", "keyboard")
     expect(screen.locator("[aria-live]").last).to_have_text("Ram to the left basket")
 
@@ -121,7 +121,7 @@ def test_from_a_memory_stick(page: Page, site: Path) -> None:
     page.on("request", lambda request: asked.append(request.url))
     page.goto((site / SCREEN).as_uri())
     board = boards_on(page)[0]
-    show_leaf_of(page, board.board)
+    show_slide_of(page, board.board)
     board.put_all(board.answers()[0], "mouse")
     assert board.look_together() == "Yes, that is one."
     assert all(url.startswith("file:") for url in asked)
@@ -131,7 +131,7 @@ def test_without_scripts_it_is_one_whole_page(browser: Browser, base: str) -> No
     context = browser.new_context(java_script_enabled=False)
     page = context.new_page()
     page.goto(base + SCREEN)
-    assert all(leaf.is_visible() for leaf in page.locator(".leaf").all())
-    expect(page.locator(".leaf-activity .players li")).to_have_count(6)
+    assert all(slide.is_visible() for slide in page.locator(".slide").all())
+    expect(page.locator(".slide-activity .players li")).to_have_count(6)
     expect(page.locator(".screen-steps li").first).to_be_visible()
     context.close()

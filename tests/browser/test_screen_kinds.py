@@ -13,7 +13,7 @@ from storymaths.model.address import SCREEN_TO_TRY, html_of, screen_page, source
 from storymaths.model.session import Session
 from storymaths.render.screens.table import PLAYED, boards_of
 
-from .screen_driver import WAYS, boards_on, leaf_of, show_leaf_of
+from .screen_driver import WAYS, boards_on, show_slide_of, slide_of
 
 TO_TRY = html_of(SCREEN_TO_TRY)
 SCREENS = [
@@ -32,7 +32,7 @@ def touch_page(browser: Browser) -> Iterator[Page]:
 
 def play_all(page: Page, way: str) -> None:
     for one in boards_on(page):
-        show_leaf_of(page, one.board)
+        show_slide_of(page, one.board)
         one.put_all(one.wrong(), way)
         assert one.look_together() == "Not this time. What do you notice?"
         answers = one.answers()
@@ -45,7 +45,7 @@ def play_all(page: Page, way: str) -> None:
 @pytest.mark.parametrize("way", WAYS)
 def test_every_kind_is_played_to_the_end(touch_page: Page, base: str, way: str) -> None:
     touch_page.goto(base + TO_TRY)
-    assert touch_page.locator(".leaf").count() == len(PLAYED)
+    assert touch_page.locator(".slide").count() == len(PLAYED)
     play_all(touch_page, way)
 
 
@@ -58,9 +58,9 @@ def test_every_answer_of_every_session_is_accepted(touch_page: Page, base: str, 
 def test_a_piece_let_go_over_another_board_goes_back(touch_page: Page, base: str) -> None:
     touch_page.goto(f"{base}books/long-for-ten/session-1-screen.html")
     one, other = next(
-        pair for pair in pairwise(boards_on(touch_page)) if leaf_of(pair[0].board) == leaf_of(pair[1].board)
+        pair for pair in pairwise(boards_on(touch_page)) if slide_of(pair[0].board) == slide_of(pair[1].board)
     )
-    show_leaf_of(touch_page, one.board)
+    show_slide_of(touch_page, one.board)
     start = one.board.locator(".tray .piece").first
     start.evaluate("piece => piece.scrollIntoView({block: 'center'})")
     one.drag(start, other.board.locator(".field .put").first)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import re
 import signal
 import subprocess
@@ -89,7 +88,7 @@ def served(tmp_path: Path) -> Iterator[tuple[str, Path]]:
     log = (tmp_path / "serve.log").open("w", encoding="utf-8")
     process = subprocess.Popen(
         [sys.executable, "-m", "mkdocs", "serve", "-a", f"127.0.0.1:{port}"],
-        cwd=project, env={**os.environ, "NO_MKDOCS_2_WARNING": "1"}, stdout=log, stderr=subprocess.STDOUT,
+        cwd=project, stdout=log, stderr=subprocess.STDOUT,
     )  # fmt: skip
     address = f"http://127.0.0.1:{port}/"
     try:

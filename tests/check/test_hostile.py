@@ -11,16 +11,17 @@ import pytest
 import yaml
 from project import collection as whole
 from project import problems_with, reference, text_of
-from storymaths.activities.on_pages import check_activities
+from storymaths.activities.on_pages import check_activities, work_out_pages
 from storymaths.check.rules import check_all
 from storymaths.commands.terminal import as_annotations, as_json, as_text
 from storymaths.model.collection import Collection
-from storymaths.model.document import Document, Fields
+from storymaths.model.document import Document
+from storymaths.model.page_fields import PageFields
 from storymaths.model.problem import Problem
 from storymaths.parse.collection import read_collection
 from storymaths.parse.document import parse_document
+from storymaths.publish.content_page import draw_content
 from storymaths.release.built_pages import read_built
-from storymaths.render.content_page import draw_content
 from storymaths.render.site import Site
 
 from .hostile import Hostile, every_case, small_content
@@ -35,13 +36,15 @@ ONE_OF_EACH = [
 
 def read(root: Path) -> tuple[Collection, list[Problem]]:
     collection = read_collection(root, reference())
-    return collection, sorted({*check_all(collection), *check_activities(collection)})
+    return collection, sorted({*check_all(collection), *check_activities(work_out_pages(collection))})
 
 
-def dangers_in(page: Document[Fields], collection: Collection, folder: Path) -> list[str]:
+def dangers_in(page: Document[PageFields], collection: Collection, folder: Path) -> list[str]:
     """What could run on a page drawn with its problems, as an author sees it under serve."""
     folder.mkdir()
-    (folder / "page.html").write_text(draw_content(Site(collection), page).html, encoding="utf-8")
+    (folder / "page.html").write_text(
+        draw_content(Site(collection, work_out_pages(collection)), page).html, encoding="utf-8"
+    )
     drawn = read_built(folder).pages["page.html"]
     return drawn.dangers  # a picture from elsewhere is stopped by the policy: tests/browser/test_policy.py
 

@@ -7,7 +7,7 @@ from random import Random
 from storymaths.covers.shelf import ShelfBook
 from storymaths.model.reference import ShelfCaps
 
-CAPS = ShelfCaps(tries=20000, ways=500, shown=12)
+CAPS = ShelfCaps(tries=60000, ways=500, shown=12)
 MINUTES = (180, 180, 195, 200, 205, 210, 220)
 """Few, so that there are ties."""
 

@@ -49,8 +49,9 @@ from typing import Any
 import yaml
 from project import reference
 from storymaths.model.collection import Collection
-from storymaths.model.document import Document, Fields
+from storymaths.model.document import Document
 from storymaths.model.objective import Framework
+from storymaths.model.page_fields import PageFields
 from storymaths.model.reference import Reference
 from storymaths.parse.document import parse_document
 
@@ -74,7 +75,7 @@ MINI = Framework.model_validate({
 })  # fmt: skip
 
 
-def a_session(book: str, number: int, year: int, **fields: Any) -> Document[Fields]:
+def a_session(book: str, number: int, year: int, **fields: Any) -> Document[PageFields]:
     """A session with a valid value in every field that is not said."""
     said = "Said so that it is there."
     return _page(
@@ -90,7 +91,7 @@ def a_session(book: str, number: int, year: int, **fields: Any) -> Document[Fiel
     )  # fmt: skip
 
 
-def a_book(book: str, year: int) -> Document[Fields]:
+def a_book(book: str, year: int) -> Document[PageFields]:
     """A book's record."""
     return _page(
         f"content/books/{book}/index.md",
@@ -166,7 +167,7 @@ def three_small_books() -> Collection:
     return Collection(pages, (), frozenset(page.path for page in pages), mini_reference())
 
 
-def _page(path: str, fields: Mapping[str, Any]) -> Document[Fields]:
+def _page(path: str, fields: Mapping[str, Any]) -> Document[PageFields]:
     text = yaml.safe_dump(dict(fields), sort_keys=False, allow_unicode=True)
     page = parse_document(path, f"---\n{text}---\n")
     assert isinstance(page, Document), page.faults

@@ -18,7 +18,8 @@ from storymaths.model.collection import Collection
 from storymaths.model.home import Home
 from storymaths.model.session import Session
 from storymaths.model.site_settings import SiteSettings
-from storymaths.publish.open_data.feed import ADDRESS, NEWEST, feed, lessons
+from storymaths.publish.open_data.feed import ADDRESS, NEWEST, feed
+from storymaths.publish.open_data.feed import entries as entries_of
 from storymaths.publish.open_data.files import open_data
 from storymaths.render.site import Site
 
@@ -137,7 +138,7 @@ def test_without_dates_or_without_an_address_there_is_no_feed() -> None:
         else d
         for d in whole.documents
     )
-    assert lessons(site(replace(whole, documents=undated))) == []
+    assert entries_of(site(replace(whole, documents=undated))) == []
     assert ADDRESS not in open_data(site(replace(whole, documents=undated)))
     assert ADDRESS not in open_data(Site(whole))
     assert ADDRESS in open_data(site())

@@ -13,8 +13,8 @@ from storymaths.covers.table import year_tables
 from storymaths.model.address import coverage_page
 from storymaths.parse.collection import read_collection
 from storymaths.parse.reference import read_reference
+from storymaths.publish.content_page import draw_content
 from storymaths.publish.generated import generated
-from storymaths.render.content_page import draw_content
 from storymaths.render.coverage_picture import MOST_SESSIONS, grid
 from storymaths.render.site import Site
 

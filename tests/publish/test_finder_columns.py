@@ -21,7 +21,7 @@ from storymaths.parse.reference import read_reference
 from storymaths.publish.data_files import data_files
 from storymaths.publish.finder_columns import ONLY_KITCHEN, addresses, finder_columns
 from storymaths.publish.finder_words import SHELF, questions, shelves
-from storymaths.publish.ideas import ideas, things_of
+from storymaths.publish.ideas import ideas
 from storymaths.publish.plan_data import PER, plan_data
 from storymaths.publish.text_index import build_text_index
 from storymaths.render.site import Site
@@ -73,7 +73,7 @@ def test_nothing_to_print_and_only_kitchen_things_are_true_of_the_materials(site
     for idea, things in zip(ideas(site.collection), rows["things"], strict=True):
         if things == "-":
             continue
-        needed = {materials[thing] for thing in things_of(idea.fields)}
+        needed = {materials[thing] for thing in (idea.things or ())}
         assert bool(int(things) & 1) == (not any(material.id in PRINTED for material in needed))
         assert bool(int(things) & ONLY_KITCHEN) == all(material.household for material in needed)
 
@@ -137,7 +137,7 @@ def test_the_columns_stay_small(many: Collection) -> None:
 
 
 def test_the_script_knows_how_long_a_shelf_is() -> None:
-    script = (ROOT / "hooks" / "theme" / "look" / "finder-cards.js").read_text("utf-8")
+    script = (ROOT / "hooks" / "scripts" / "finder" / "cards.js").read_text("utf-8")
     assert f"const SHELF = {SHELF};" in script
 
 

@@ -18,9 +18,8 @@ from project import ROOT, collection, copy_of_project
 from storymaths.commands import pack as pack_command
 from storymaths.commands.program import main
 from storymaths.commands.terminal import in_megabytes
-from storymaths.publish.pack.build_pages import BuildFailed, build_pages
-from storymaths.publish.pack.contents import PAGES, packed_pages
-from storymaths.publish.pack.page_links import for_a_stick, targets_of
+from storymaths.publish.pack.contents import PAGES, select_pages
+from storymaths.publish.pack.page_links import page_for_usb, targets_of
 from storymaths.publish.pack.verify import verify
 
 BOOKS = ("lamp-loft-lift", "twenty-lanterns")
@@ -227,26 +226,6 @@ def test_a_series_that_is_a_draft_or_has_problems_is_not_packed(
     assert list(project.glob("*.zip")) == []
 
 
-def test_what_stands_in_the_way_of_a_build_is_said(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    def other_book(*_: object, **__: object) -> subprocess.CompletedProcess[str]:
-        (tmp_path / "books/penny-a-leg").mkdir(parents=True, exist_ok=True)
-        (tmp_path / "books/penny-a-leg/index.html").touch()
-        return subprocess.CompletedProcess([], 0, "", "")
-
-    monkeypatch.setattr(subprocess, "run", other_book)
-    with pytest.raises(BuildFailed, match="has no line `only_series:"):
-        build_pages(ROOT, SERIES, BOOKS, tmp_path)
-    monkeypatch.setattr(subprocess, "run", lambda *_, **__: subprocess.CompletedProcess([], 1, "", "no room"))
-    with pytest.raises(BuildFailed, match="no room"):
-        build_pages(ROOT, SERIES, BOOKS, tmp_path)
-
-
-def test_a_build_of_a_series_that_is_not_there_builds_nothing(tmp_path: Path) -> None:
-    with pytest.raises(BuildFailed, match="There is no series"):
-        build_pages(ROOT, "a-slip", BOOKS, tmp_path / "site")
-    assert not (tmp_path / "site").exists()
-
-
 HERE = "books/lift/session-1.html"
 
 
@@ -271,7 +250,7 @@ HERE = "books/lift/session-1.html"
     ],
 )
 def test_links_of_a_page(link: str, kept: str) -> None:
-    assert for_a_stick(link, HERE, {"books/lift/session-2.html"}) == kept
+    assert page_for_usb(link, HERE, {"books/lift/session-2.html"}) == kept
 
 
 def test_targets_are_told_from_the_root_of_the_site() -> None:
@@ -291,4 +270,4 @@ def test_what_is_packed_is_told_by_address_alone(tmp_path: Path) -> None:
         (tmp_path / name).parent.mkdir(parents=True, exist_ok=True)
         (tmp_path / name).write_text(content, encoding="utf-8")
     left = {"404.html", "sitemap.xml", "sitemap.xml.gz", "pagefind/pagefind.js", ".secret", "look/site.css.br"}
-    assert set(packed_pages(tmp_path)) == set(site) - left - {"concepts/mass.html", "objectives/f/2c4.html"}
+    assert set(select_pages(tmp_path)) == set(site) - left - {"concepts/mass.html", "objectives/f/2c4.html"}

@@ -13,7 +13,7 @@ import pytest
 from bench.many_sessions import make_project
 from project import ROOT
 from storymaths.commands import publish as publish_command
-from storymaths.release.editions import Editions
+from storymaths.release.releases import Releases
 
 RENAMED = "- {from: books/book-0/home-1.md, to: books/book-0/home-2.md, since: 2027-01-11}"
 
@@ -47,7 +47,7 @@ def test_a_site_is_published_renamed_and_put_back(project: Path, tmp_path: Path)
     lessons = tmp_path / "lessons"
     done = storymaths(project, "publish", str(lessons))
     assert done.returncode == 0, done.stdout + done.stderr
-    assert "edition 1" in done.stdout
+    assert "release 1" in done.stdout
     assert (lessons / "books/book-0/home-1.html.br").is_file()
 
     home = project / "content/books/book-0/home-1.md"
@@ -67,9 +67,9 @@ def test_a_site_is_published_renamed_and_put_back(project: Path, tmp_path: Path)
         "utf-8"
     )
 
-    assert "edition 1 again" in storymaths(project, "publish", str(lessons), "--back").stdout
+    assert "release 1 again" in storymaths(project, "publish", str(lessons), "--back").stdout
     assert "refresh" not in (lessons / "books/book-0/home-1.html").read_text("utf-8")
-    assert "edition 2 again" in storymaths(project, "publish", str(lessons), "--back").stdout
+    assert "release 2 again" in storymaths(project, "publish", str(lessons), "--back").stdout
 
 
 def test_without_room_the_site_is_as_it_was(project: Path, tmp_path: Path) -> None:
@@ -90,7 +90,7 @@ def test_what_is_misused_is_told_and_nothing_is_touched(project: Path, tmp_path:
     inside = storymaths(project, "publish", "content/site")
     assert (inside.returncode, "is inside content/" in inside.stderr) == (2, True)
     back = storymaths(project, "publish", str(tmp_path / "lessons"), "--back")
-    assert (back.returncode, "no earlier edition" in back.stderr) == (2, True)
+    assert (back.returncode, "no earlier release" in back.stderr) == (2, True)
     assert (taken / "mine.txt").read_text(encoding="utf-8") == "mine"
 
 
@@ -119,15 +119,15 @@ def test_a_link_into_the_content_is_seen_through(project: Path, tmp_path: Path) 
 def test_stopped_while_tidying_up_it_says_that_the_site_is_published(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    editions = Editions(tmp_path / "lessons")
+    releases = Releases(tmp_path / "lessons")
 
     def publish_and_stop(*_: object) -> int:
-        editions.open()
-        aside = editions.aside()
-        editions.show(editions.keep(aside, {}))
+        releases.open()
+        staging = releases.staging()
+        releases.show(releases.keep(staging, {}))
         raise KeyboardInterrupt
 
     monkeypatch.setattr(publish_command, "_publish", publish_and_stop)
     options = argparse.Namespace(dest=tmp_path / "lessons", back=False, dry_run=False, wait=False)
     assert publish_command.run(tmp_path, options) == 1
-    assert "published all the same: edition 1 is shown" in capsys.readouterr().err
+    assert "published all the same: release 1 is shown" in capsys.readouterr().err

@@ -18,10 +18,10 @@ from typing import Any
 
 import pytest
 from project import ROOT
-from storymaths.release.editions import MARK, Editions
-from storymaths.release.lock import locked
+from storymaths.release.lock import hold_lock
 from storymaths.release.publishing import go_back, publish, rehearse
 from storymaths.release.refused import Refused
+from storymaths.release.releases import MARK, Releases
 
 from .tiny_site import asked, pages_of, published, shown
 
@@ -40,52 +40,52 @@ def _folder(dest: Path) -> None:
 
 
 def around(dest: Path) -> set[str]:
-    """What stands beside the site and among its editions."""
-    editions = Editions(dest).folder
-    return {path.name for path in dest.parent.iterdir()} | {path.name for path in editions.iterdir()}
+    """What stands beside the site and among its releases."""
+    releases = Releases(dest).folder
+    return {path.name for path in dest.parent.iterdir()} | {path.name for path in releases.iterdir()}
 
 
 def test_a_first_publishing_and_a_second(dest: Path) -> None:
     first = published(dest, "one")
-    assert (shown(dest), first.edition, first.changes.new) == ("one", 1, 31)
-    assert os.readlink(dest) == "lessons.editions/1"
+    assert (shown(dest), first.release, first.changes.new) == ("one", 1, 31)
+    assert os.readlink(dest) == "lessons.releases/1"
     second = published(dest, "two")
-    assert (shown(dest), second.edition) == ("two", 2)
+    assert (shown(dest), second.release) == ("two", 2)
     assert (second.changes.new, second.changes.changed, second.changes.gone) == (0, 31, 0)
 
 
 def test_the_last_is_kept_and_no_more(dest: Path) -> None:
     for version in ("one", "two", "three"):
         published(dest, version)
-    assert around(dest) == {"lessons", "lessons.editions", "lock", MARK, "2", "2.json", "3", "3.json"}
+    assert around(dest) == {"lessons", "lessons.releases", "lock", MARK, "2", "2.json", "3", "3.json"}
 
 
 def test_back_and_back_again(dest: Path) -> None:
     published(dest, "one")
     published(dest, "two")
-    assert go_back(Editions(dest), False, NOT_WAITING) == 1
+    assert go_back(Releases(dest), False, NOT_WAITING) == 1
     assert shown(dest) == "one"
-    assert go_back(Editions(dest), False, NOT_WAITING) == 2
+    assert go_back(Releases(dest), False, NOT_WAITING) == 2
     assert shown(dest) == "two"
-    go_back(Editions(dest), False, NOT_WAITING)
+    go_back(Releases(dest), False, NOT_WAITING)
     published(dest, "three")
-    assert Editions(dest).last == 1, "what was shown before is kept, not what was gone back from"
-    go_back(Editions(dest), False, NOT_WAITING)
+    assert Releases(dest).last == 1, "what was shown before is kept, not what was gone back from"
+    go_back(Releases(dest), False, NOT_WAITING)
     assert shown(dest) == "one"
 
 
 def test_there_is_nothing_to_go_back_to(dest: Path) -> None:
     published(dest, "one")
-    with pytest.raises(Refused, match="no earlier edition"):
-        go_back(Editions(dest), False, NOT_WAITING)
+    with pytest.raises(Refused, match="no earlier release"):
+        go_back(Releases(dest), False, NOT_WAITING)
 
 
 def test_a_rehearsal_leaves_no_trace(dest: Path) -> None:
-    assert rehearse(Editions(dest), asked(pages_of("one"))).edition is None
+    assert rehearse(Releases(dest), asked(pages_of("one"))).release is None
     assert list(dest.parent.iterdir()) == []
     published(dest, "one")
     before = around(dest)
-    assert rehearse(Editions(dest), asked(pages_of("two"))).changes.changed == 31
+    assert rehearse(Releases(dest), asked(pages_of("two"))).changes.changed == 31
     assert (around(dest), shown(dest)) == (before, "one")
 
 
@@ -131,7 +131,7 @@ def test_so_is_a_file_and_a_link_to_somewhere_else(dest: Path, tmp_path: Path) -
 
 
 def test_so_is_what_stands_where_the_editions_should(dest: Path) -> None:
-    folder = dest.with_name("lessons.editions")
+    folder = dest.with_name("lessons.releases")
     folder.mkdir()
     (folder / "1").mkdir()
     with pytest.raises(Refused, match="something else stands there"):
@@ -149,7 +149,7 @@ def test_there_must_be_a_folder_to_publish_in(tmp_path: Path) -> None:
 
 def test_a_second_one_refuses_with_words(dest: Path) -> None:
     published(dest, "one")
-    with locked(Editions(dest).folder, False, NOT_WAITING), pytest.raises(Refused, match=f"process {os.getpid()}"):
+    with hold_lock(Releases(dest).folder, False, NOT_WAITING), pytest.raises(Refused, match=f"process {os.getpid()}"):
         published(dest, "two")
     assert shown(dest) == "one"
 
@@ -160,10 +160,10 @@ def test_or_waits_if_it_is_asked_to(dest: Path) -> None:
 
     def second() -> None:
         wanted = asked(pages_of("two"), wait=True)
-        publish(Editions(dest), type(wanted)(**{**_fields(wanted), "waiting": waiting.set}))
+        publish(Releases(dest), type(wanted)(**{**_fields(wanted), "waiting": waiting.set}))
         done.set()
 
-    with locked(Editions(dest).folder, False, NOT_WAITING):
+    with hold_lock(Releases(dest).folder, False, NOT_WAITING):
         thread = threading.Thread(target=second)
         thread.start()
         assert waiting.wait(60)
@@ -231,15 +231,15 @@ def test_killed_at_any_step_the_site_is_whole_and_the_next_run_puts_all_in_order
         seen.append(now)
         published(dest, "three", FEW)
         assert shown(dest, FEW) == "three"
-        editions = {name for name in around(dest) if name.isdecimal()}
-        assert len(editions) == (2 if now else 1)
+        releases = {name for name in around(dest) if name.isdecimal()}
+        assert len(releases) == (2 if now else 1)
         assert around(dest) == {
             "lessons",
-            "lessons.editions",
+            "lessons.releases",
             "lock",
             MARK,
-            *editions,
-            *(f"{n}.json" for n in editions),
+            *releases,
+            *(f"{n}.json" for n in releases),
         }
     assert set(seen) == {before, "two"}
     assert seen == sorted(seen, key=[before, "two"].index), "once shown, shown for good"
@@ -255,10 +255,10 @@ def test_killed_while_going_back(tmp_path: Path, monkeypatch: pytest.MonkeyPatch
         dest = tmp_path / f"step-{step}" / "lessons"
         shutil.copytree(start.parent, dest.parent, symlinks=True)
         with killed_at(step, monkeypatch), suppress(_Killed):
-            go_back(Editions(dest), False, NOT_WAITING)
+            go_back(Releases(dest), False, NOT_WAITING)
         first = shown(dest, FEW)
         seen.add(first)
-        go_back(Editions(dest), False, NOT_WAITING)
+        go_back(Releases(dest), False, NOT_WAITING)
         assert {first, shown(dest, FEW)} == {"one", "two"}, "it can always be undone"
     assert seen == {"one", "two"}
 
@@ -294,7 +294,7 @@ def test_no_room_while_building(dest: Path) -> None:
         raise OSError(errno.ENOSPC, "No space left on device")
 
     with pytest.raises(OSError, match="No space"):
-        publish(Editions(dest), asked(full))
+        publish(Releases(dest), asked(full))
     assert shown(dest) == "one"
     assert not [name for name in around(dest) if name.startswith("being")]
 
@@ -324,11 +324,11 @@ def test_what_stands_where_the_next_link_is_made_is_left_alone(dest: Path) -> No
 
 
 def test_there_is_no_going_back_to_nothing(dest: Path) -> None:
-    with pytest.raises(Refused, match="no earlier edition"):
-        go_back(Editions(dest), False, NOT_WAITING)
+    with pytest.raises(Refused, match="no earlier release"):
+        go_back(Releases(dest), False, NOT_WAITING)
     assert list(dest.parent.iterdir()) == []
 
 
 def test_a_root_is_no_place_for_a_site() -> None:
     with pytest.raises(Refused, match="root of the disk"):
-        Editions(Path("/"))
+        Releases(Path("/"))

@@ -11,8 +11,8 @@ import sys
 from pathlib import Path
 
 from storymaths.model.reference import PublishedLimits
-from storymaths.release.editions import Editions
-from storymaths.release.publishing import Asked, Builder, Outcome, publish
+from storymaths.release.publishing import Builder, Outcome, Request, publish
+from storymaths.release.releases import Releases
 from storymaths.render.policy import policy
 
 PAGES = 30
@@ -45,12 +45,12 @@ def pages_of(version: str, pages: int = PAGES) -> Builder:
     return build
 
 
-def asked(build: Builder, **more: bool) -> Asked:
-    return Asked(build, LIMITS, frozenset(), TODAY, **more)
+def asked(build: Builder, **more: bool) -> Request:
+    return Request(build, LIMITS, frozenset(), TODAY, **more)
 
 
 def published(dest: Path, version: str, pages: int = PAGES) -> Outcome:
-    return publish(Editions(dest), asked(pages_of(version, pages)))
+    return publish(Releases(dest), asked(pages_of(version, pages)))
 
 
 def shown(dest: Path, pages: int = PAGES) -> str:

@@ -9,6 +9,7 @@ from functools import lru_cache
 from pathlib import Path
 
 from project import ROOT, collection, text_of
+from storymaths.activities.on_pages import activities_of, work_out_pages
 from storymaths.activities.table import KINDS
 from storymaths.model.document import Document
 from storymaths.model.session import Needed, Session
@@ -47,7 +48,7 @@ class Made:
 @lru_cache(maxsize=1)
 def demo_sheets() -> tuple[Sheet, ...]:
     """Every sheet of the demonstration."""
-    return tuple(sheets_of(Site(collection()), ROOT, cache()))
+    return tuple(sheets_of(Site(collection(), work_out_pages(collection())), ROOT, cache()))
 
 
 def cache() -> Path:
@@ -117,7 +118,7 @@ def sheet_context(**drawings: str) -> SheetContext:
         file = ROOT / "content" / source
         return file.read_text(encoding="utf-8") if file.is_file() else None
 
-    return SheetContext(collection(), read)
+    return SheetContext(collection(), lambda page: activities_of(page, collection()), read)
 
 
 def session_needing(item: str, note: str = "", year: int = 2) -> Document[Session]:

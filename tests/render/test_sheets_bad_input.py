@@ -108,7 +108,11 @@ def test_a_drawing_that_cannot_be_used_is_a_problem_of_its_file(drawing: str) ->
 
 
 def test_a_missing_drawing_is_no_trouble() -> None:
-    sheet = made(book_cards(SheetContext(collection(), lambda source: None), collection().books["lamp-loft-lift"]))
+    sheet = made(
+        book_cards(
+            SheetContext(collection(), lambda page: (), lambda source: None), collection().books["lamp-loft-lift"]
+        )
+    )
     assert faults_of(sheet) == []
 
 

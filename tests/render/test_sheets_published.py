@@ -9,6 +9,7 @@ import pytest
 from PIL import Image
 from project import ROOT, collection
 from render.sheets_made import cache, demo_sheets
+from storymaths.activities.on_pages import work_out_pages
 from storymaths.publish import sheet_cache
 from storymaths.publish.sheets import Sheet, sheets_of, write_sheets
 from storymaths.render.sheets.typesetting import copy_of, set_in_type
@@ -65,7 +66,11 @@ def test_a_book_whose_story_may_not_be_printed_has_no_booklet() -> None:
         for page in whole.documents
     )
     guarded = type(whole)(books, whole.unread, whole.files, whole.reference)
-    assert not [sheet for sheet in sheets_of(Site(guarded), ROOT, cache()) if sheet.what == "story-booklet"]
+    assert not [
+        sheet
+        for sheet in sheets_of(Site(guarded, work_out_pages(guarded)), ROOT, cache())
+        if sheet.what == "story-booklet"
+    ]
 
 
 def test_unchanged_sheets_are_not_made_again(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
@@ -75,7 +80,7 @@ def test_unchanged_sheets_are_not_made_again(monkeypatch: pytest.MonkeyPatch, tm
         raise AssertionError("a sheet was made that had not changed")
 
     monkeypatch.setattr(sheet_cache, "set_in_type", never)
-    assert sheets_of(Site(collection()), ROOT, cache()) == list(before)
+    assert sheets_of(Site(collection(), work_out_pages(collection())), ROOT, cache()) == list(before)
 
 
 def test_written_sheets_are_whole_and_what_is_no_longer_used_is_forgotten(tmp_path: Path) -> None:

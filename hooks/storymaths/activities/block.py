@@ -132,12 +132,12 @@ def _task_unknown(kind: Kind[Any], raw: Mapping[str, Any], locator: YamlLocator)
 
 def _in_words(fault: Fault, kind: Kind[Any], schema: type[ActivityFields]) -> Problem:
     name = fault.field
-    task = f"{kind.told_by}: {schema.task_name}"
+    task = f'"{kind.told_by}: {schema.task_name}"' if kind.told_by else "what is asked here"
     if fault.kind == "unknown" and any(name in other.model_fields for other in kind.tasks):
-        message = f'"{name}" has no part in "{task}", so it would be passed over in silence.'
+        message = f'"{name}" has no part in {task}, so it would be passed over in silence.'
         return BROKEN.problem(fault.place, message, "leave it out, or ask for something else.")
     if fault.kind == "missing" and kind.told_by and not name.isdigit():
-        return BROKEN.problem(fault.place, f'"{task}" needs "{name}".', f"add {name}.")
+        return BROKEN.problem(fault.place, f'{task} needs "{name}".', f"add {name}.")
     if fault.kind == "unknown":
         return BROKEN.problem(
             fault.place,

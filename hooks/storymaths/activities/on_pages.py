@@ -5,14 +5,14 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
+from posixpath import dirname
 from typing import Any
 
-from ..model.book import Book, Story
-from ..model.collection import Collection, book_id
-from ..model.document import Document, Fields
-from ..model.home import Home
+from ..model.collection import Collection
+from ..model.document import Document
+from ..model.page_fields import PageFields
 from ..model.problem import Place, Problem
-from ..model.session import Session
+from .memory import Memory
 from .rules import BROKEN, TWICE
 from .work_out import WorkedOut, work_out
 
@@ -40,19 +40,29 @@ class PageActivity:
     worked: WorkedOut
 
 
-def activities_of(document: Document[Fields], collection: Collection) -> tuple[PageActivity, ...]:
+PageActivities = Mapping[str, tuple[PageActivity, ...]]
+"""The activities of every page, by its path."""
+
+
+def work_out_pages(collection: Collection, memory: Memory[WorkedOut] | None = None) -> PageActivities:
+    """Every activity of every page. What ``memory`` holds is not solved again."""
+    return {page.path: activities_of(page, collection, memory) for page in collection.documents}
+
+
+def activities_of(
+    document: Document[PageFields], collection: Collection, memory: Memory[WorkedOut] | None = None
+) -> tuple[PageActivity, ...]:
     """Every activity of a page in the order of the page, worked out as far as it can be."""
     if _INFO not in document.body:
         return ()
     found = [match for match in _FENCED.finditer(document.body) if match["info"].strip() == _INFO]
-    return tuple(_worked(match, document, collection) for match in found)
+    return tuple(_worked(match, document, collection, memory) for match in found)
 
 
-def check_activities(collection: Collection) -> list[Problem]:
+def check_activities(pages: PageActivities) -> list[Problem]:
     """Every problem of every activity, in the order of files and lines."""
     problems: list[Problem] = []
-    for document in collection.documents:
-        activities = activities_of(document, collection)
+    for activities in pages.values():
         for activity in activities:
             problems += activity.worked.problems
         problems += _twice(activities)
@@ -78,7 +88,9 @@ def _what_it_asks(data: Mapping[str, Any]) -> str:
     return repr(sorted((key, repr(value)) for key, value in data.items() if key not in _NOT_THE_DATA))
 
 
-def _worked(match: re.Match[str], document: Document[Fields], collection: Collection) -> PageActivity:
+def _worked(
+    match: re.Match[str], document: Document[PageFields], collection: Collection, memory: Memory[WorkedOut] | None
+) -> PageActivity:
     line = document.body_line + document.body.count("\n", 0, match.start())
     indent = len(match["indent"])
     place = Place(document.path, line, indent + 1)
@@ -86,34 +98,16 @@ def _worked(match: re.Match[str], document: Document[Fields], collection: Collec
         unclosed = BROKEN.problem(place, "This activity is never closed.", "add a line with ``` under its last line.")
         worked = WorkedOut(None, None, None, None, {}, (unclosed,))
         return PageActivity(match.start(), match.end(), place, worked)
-    book, folder = _book_of(document, collection)
-    year, also = _years_of(document.fields)
+    record, year = collection.book_of(document), document.fields.best_year
+    book, folder = (record.fields, dirname(record.source)) if record else (None, "")
+    year, also = (_USUAL_YEAR if year is None else year), tuple(sorted(document.fields.other_years))
     text = "".join(_dedented(held, indent) for held in re.findall(r"[^\n]*\n", match["text"]))
-    worked = work_out(text, document.path, line + 1, book, year, collection.reference, folder=folder, also=also)
+    worked = work_out(
+        text, document.path, line + 1, book, year, collection.reference, folder=folder, also=also, memory=memory
+    )
     shifted = tuple(replace(p, place=replace(p.place, column=p.place.column + indent)) for p in worked.problems)
     return PageActivity(match.start(), match.end(), place, replace(worked, problems=shifted))
 
 
 def _dedented(line: str, indent: int) -> str:
     return line[min(indent, len(line) - len(line.lstrip(" "))) :]
-
-
-def _book_of(document: Document[Fields], collection: Collection) -> tuple[Book | None, str]:
-    fields = document.fields
-    name = fields.book if isinstance(fields, (Session, Home, Story)) else book_id(document.path)
-    record = collection.books.get(name)
-    if record is None:
-        return None, ""
-    return record.fields, record.folder.removeprefix("content/")
-
-
-def _years_of(fields: Fields) -> tuple[int, tuple[int, ...]]:
-    """The year of a page, and the years it is bent to."""
-    if isinstance(fields, Session):
-        return fields.year, tuple(sorted(fields.bends))
-    if isinstance(fields, Home):
-        return fields.year, tuple(sorted(fields.also))
-    if isinstance(fields, Book):
-        return fields.years.best, tuple(sorted(fields.years.also))
-    year = getattr(fields, "year", None)
-    return (year if isinstance(year, int) else _USUAL_YEAR), ()

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
-from functools import lru_cache
 from typing import Any
 
 from ..model.activity import Context, Solution, Task
@@ -18,6 +17,7 @@ from .claims import claim_fault, claims_none
 from .context import build_context
 from .fit import misfits, too_early
 from .kind import ActivityFields, Kind, Unsolvable
+from .memory import ActivityInput, Memory
 from .met import demands_met
 from .rules import BEYOND_YEAR, CANNOT_BE, CLAIM_WRONG, NO_ANSWER, RULES, TOO_MANY
 from .worked import AnyWorked, Worked
@@ -51,21 +51,6 @@ class WorkedOut:
         return self.context.year.year if self.context else None
 
 
-@dataclass(frozen=True, slots=True)
-class Asked:
-    """All that an activity depends on. Two are equal when their outcome is."""
-
-    text: str
-    year: int
-    also: tuple[int, ...]
-    folder: str
-    cast: str
-    limits: tuple[Any, ...]
-    judged: bool
-    book: Book | None = field(compare=False)
-    reference: Reference = field(compare=False)
-
-
 def work_out(
     text: str,
     path: str,
@@ -77,26 +62,25 @@ def work_out(
     folder: str = "",
     also: tuple[int, ...] = (),
     judged: bool = True,
+    memory: Memory[WorkedOut] | None = None,
 ) -> WorkedOut:
     """Works out the activity whose first line stands on ``line`` of ``path``. Gives all problems at once.
 
     ``year`` holds where the activity names none. ``folder`` is the book's inside ``content/``. ``also`` are
     years a version is welcome for; where there is none that is no problem. With ``judged`` off it is held
-    against a year only if it names one itself.
+    against a year only if it names one itself. What ``memory`` holds is not solved again.
     """
-    cast = repr((book.title, book.cast, book.facts)) if book else ""
-    limits = (reference.limits.activity, reference.money, *reference.years.values())
-    worked = _worked_out(Asked(text, year, also, folder, cast, limits, judged, book, reference))
-    return replace(worked, problems=tuple(_moved(problem, path, line) for problem in worked.problems))
+    book_key = repr((book.title, book.cast, book.facts)) if book else ""
+    asked = ActivityInput(text, year, also, folder, judged, book_key, reference.fingerprint, book, reference)
+    worked = _work_out(asked) if memory is None else memory.recall(asked, _work_out)
+    return replace(worked, problems=tuple(_move(problem, path, line) for problem in worked.problems))
 
 
-def _moved(problem: Problem, path: str, line: int) -> Problem:
+def _move(problem: Problem, path: str, line: int) -> Problem:
     return replace(problem, place=Place(path, problem.place.line + line - 1, problem.place.column))
 
 
-# By content: a rebuild after an edit elsewhere on the page solves nothing again.
-@lru_cache(maxsize=1024)
-def _worked_out(asked: Asked) -> WorkedOut:
+def _work_out(asked: ActivityInput) -> WorkedOut:
     block = read_block(asked.text)
     if isinstance(block, list):
         return WorkedOut(None, None, None, None, {}, tuple(sorted(block)))
@@ -144,7 +128,7 @@ def as_problem(error: Unsolvable, block: Block) -> Problem:
     return rule.problem(block.place(error.loc), error.message, error.fix)
 
 
-def _problems(block: Block, solution: Solution, context: Context, asked: Asked) -> Iterator[Problem]:
+def _problems(block: Block, solution: Solution, context: Context, asked: ActivityInput) -> Iterator[Problem]:
     """What is wrong with an activity that could be solved."""
     fields, count = block.fields, len(solution.answers)
     fault = claim_fault(block.kind, fields, solution)
@@ -174,7 +158,7 @@ def _problems(block: Block, solution: Solution, context: Context, asked: Asked) 
 
 
 def _versions(
-    block: Block, context: Context, solution: Solution, asked: Asked, problems: list[Problem]
+    block: Block, context: Context, solution: Solution, asked: ActivityInput, problems: list[Problem]
 ) -> Mapping[int, Version]:
     """The versions of the years the author names, with a problem for each that cannot be; then of those welcome."""
     fields, own = block.fields, context.year.year

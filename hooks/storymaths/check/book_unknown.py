@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..model.book import Story
-from ..model.collection import Collection, book_id
-from ..model.home import Home
+from ..model.address import book_id
+from ..model.collection import Collection
+from ..model.page_fields import OfBook
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..model.series import Series
-from ..model.session import Session
 from .suggestion import did_you_mean
 
 RULE = Rule(
@@ -27,7 +26,7 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each name of a book that leads nowhere, or to another folder."""
     known = collection.book_ids
     for page in collection.documents:
-        if isinstance(page.fields, Session | Home | Story):
+        if isinstance(page.fields, OfBook):
             named = page.fields.book
             if named not in known:
                 yield _unknown(page.place("book"), named, known)

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
-from .named_ids import cautions_named, not_listed
+from .named_ids import not_listed
 
 RULE = Rule(
     name="caution-unknown",
@@ -21,4 +21,4 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each name that is not in the list."""
-    return not_listed(RULE, cautions_named(collection), collection.reference.cautions, "cautions")
+    return not_listed(RULE, collection, "cautions", collection.reference.cautions)

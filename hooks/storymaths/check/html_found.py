@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from html import unescape
 from html.parser import HTMLParser
 
-from ..model.document import Document, Fields, Loc
+from ..model.document import Document, Loc
+from ..model.page_fields import PageFields
 from ..model.problem import Place
 from ..model.prose import BODY
 
@@ -32,7 +33,7 @@ _SCHEME = re.compile(r"([a-z][a-z0-9+.-]*):|[/\\]{2}", re.IGNORECASE)
 class Text:
     """One text of a page."""
 
-    page: Document[Fields]
+    page: Document[PageFields]
     loc: Loc
     words: str
     """As written."""
@@ -79,7 +80,7 @@ def leads_out(address: str) -> str | None:
     return (match.group(1) or "//").lower() if match else None
 
 
-def texts_of(page: Document[Fields]) -> Iterator[Text]:
+def texts_of(page: Document[PageFields]) -> Iterator[Text]:
     """The texts of a page that hold any mark of HTML or of an address."""
     for loc, words in page.marked_up:
         yield Text(page, loc, words, _CODE.sub(_blank, words) if "`" in words else words)

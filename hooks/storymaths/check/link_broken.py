@@ -7,7 +7,8 @@ from collections.abc import Iterator, Mapping
 
 from ..model.address import CONTENT, LISTS, resolve, slug, source_of
 from ..model.collection import Collection
-from ..model.document import Document, Fields
+from ..model.document import Document
+from ..model.page_fields import PageFields
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
 from .suggestion import did_you_mean
@@ -28,8 +29,8 @@ _ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//", re.IGNORECASE)
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each link of a body that leads nowhere. Links to other sites are not followed."""
     generated = frozenset(collection.generated_pages)
-    pages = {source_of(page.path): page for page in collection.documents}
-    unread = {source_of(page.path) for page in collection.unread}
+    pages = {page.source: page for page in collection.documents}
+    unread = {page.source for page in collection.unread}
     files = {source_of(file) for file in collection.files}
     for source, page in pages.items():
         if "](" not in page.body and "href=" not in page.body:
@@ -50,13 +51,13 @@ def check(collection: Collection) -> Iterator[Problem]:
                 yield _problem(page, target, f'There is no place called "{anchor}" on {found}.')
 
 
-def _problem(page: Document[Fields], target: str, message: str) -> Problem:
+def _problem(page: Document[PageFields], target: str, message: str) -> Problem:
     return RULE.problem(
         page.place("[body]", within=target), message, "correct the link; it is written from the folder of this file."
     )
 
 
-def _anchors(source: str, pages: Mapping[str, Document[Fields]], collection: Collection) -> set[str]:
+def _anchors(source: str, pages: Mapping[str, Document[PageFields]], collection: Collection) -> set[str]:
     reference = collection.reference
     if source in pages:
         return {name or slug(heading) for heading, name in _HEADING.findall(pages[source].body)}

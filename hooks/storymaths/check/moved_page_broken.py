@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..model.address import CONTENT, source_of
+from ..model.address import CONTENT
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
@@ -25,8 +25,8 @@ def check(collection: Collection) -> Iterator[Problem]:
     reference = collection.reference
     if not reference.moved:
         return
-    pages = {source_of(page.path) for page in collection.without_drafts().documents}
-    pages.update(source_of(page.path) for page in collection.unread)
+    pages = {page.source for page in collection.without_drafts().documents}
+    pages.update(page.source for page in collection.unread)
     pages.update(collection.without_drafts().generated_pages)
     for was, moved in reference.moved.items():
         place, target = reference.moved_places[was], moved.leads_to

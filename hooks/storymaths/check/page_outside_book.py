@@ -4,14 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..model.book import Book
 from ..model.collection import Collection
-from ..model.document import Document, Fields, Loc
-from ..model.fields import Pages
-from ..model.home import Home
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
-from ..model.session import Session
 
 RULE = Rule(
     name="page-outside-book",
@@ -26,33 +21,14 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each stretch of pages that goes past the end of its book."""
     for page in collection.documents:
-        book = _book_of(page, collection)
-        if book is None:
+        record = collection.book_of(page)
+        if record is None:
             continue
-        for loc, pages in _pages_named(page.fields):
+        book = record.fields
+        for loc, pages in page.fields.pages_named():
             if pages.last > book.pages:
                 yield RULE.problem(
                     page.place(*loc),
                     f"{str(pages).capitalize()}: the book has {book.pages} pages.",
                     f"use pages from 1 to {book.pages}, or correct the book's own pages.",
                 )
-
-
-def _book_of(page: Document[Fields], collection: Collection) -> Book | None:
-    if isinstance(page.fields, Book):
-        return page.fields
-    if isinstance(page.fields, Session | Home):
-        book = collection.books.get(page.fields.book)
-        return book.fields if book else None
-    return None
-
-
-def _pages_named(fields: Fields) -> Iterator[tuple[Loc, Pages]]:
-    if isinstance(fields, Session):
-        for index, reading in enumerate(fields.reads):
-            yield ("reads", index, "pages"), reading.pages
-    elif isinstance(fields, Home):
-        yield ("pages",), fields.pages
-    elif isinstance(fields, Book):
-        for index, seen in enumerate(fields.maths_on_pages):
-            yield ("maths_on_pages", index, "pages"), seen.pages

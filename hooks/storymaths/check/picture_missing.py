@@ -8,7 +8,8 @@ from collections.abc import Iterator
 from ..model.address import CONTENT, resolve, source_of
 from ..model.book import Book
 from ..model.collection import Collection
-from ..model.document import Document, Fields, Loc
+from ..model.document import Document, Loc
+from ..model.page_fields import PageFields
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
 from .suggestion import did_you_mean
@@ -28,7 +29,7 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each picture of a cover, a cast or a body that is no file of the collection."""
     files = {source_of(file) for file in collection.files}
     for page, picture, loc in _pictures(collection):
-        wanted = resolve(picture, source_of(page.path))
+        wanted = resolve(picture, page.source)
         if ":" not in picture and wanted not in files:
             yield RULE.problem(
                 page.place(*loc) if loc != ("[body]",) else page.place(*loc, within=picture),
@@ -37,7 +38,7 @@ def check(collection: Collection) -> Iterator[Problem]:
             )
 
 
-def _pictures(collection: Collection) -> Iterator[tuple[Document[Fields], str, Loc]]:
+def _pictures(collection: Collection) -> Iterator[tuple[Document[PageFields], str, Loc]]:
     for page in collection.documents:
         if isinstance(page.fields, Book):
             yield page, page.fields.cover.picture, ("cover", "picture")

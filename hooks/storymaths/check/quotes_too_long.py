@@ -6,7 +6,8 @@ import re
 from collections.abc import Iterator
 
 from ..model.collection import Collection
-from ..model.document import Document, Fields
+from ..model.document import Document
+from ..model.page_fields import PageFields
 from ..model.problem import Problem
 from ..model.rule import Rule
 
@@ -35,7 +36,7 @@ def check(collection: Collection) -> Iterator[Problem]:
                 f"The book's quotes come to {count} words; the limit is {limit}.",
                 "quote less, or say it in your own words.",
             )
-        pages: tuple[Document[Fields], ...] = (record, *collection.sessions_of(book), *collection.homes_of(book))
+        pages: tuple[Document[PageFields], ...] = (record, *collection.sessions_of(book), *collection.homes_of(book))
         for page in pages:
             for match in _QUOTED.finditer(page.body):
                 before, count = count, count + len(match.group(1).split())

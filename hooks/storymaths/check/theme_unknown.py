@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
-from .named_ids import not_listed, themes_named
+from .named_ids import not_listed
 
 RULE = Rule(
     name="theme-unknown",
@@ -21,4 +21,4 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each name that is not in the list."""
-    return not_listed(RULE, themes_named(collection), collection.reference.themes, "themes")
+    return not_listed(RULE, collection, "themes", collection.reference.themes)

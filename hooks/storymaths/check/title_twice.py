@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..model.collection import Collection
-from ..model.document import Document, Fields
+from ..model.document import Document
+from ..model.page_fields import PageFields
 from ..model.problem import Problem
 from ..model.rule import Rule
 
@@ -21,7 +22,7 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each page whose title another page, earlier in the order of paths, already has."""
-    first: dict[str, Document[Fields]] = {}
+    first: dict[str, Document[PageFields]] = {}
     for page in collection.documents:
         title = " ".join(page.fields.title.lower().split())
         if title in first:

@@ -6,11 +6,8 @@ from collections.abc import Iterator
 
 from ..model.collection import Collection
 from ..model.fields import year_name
-from ..model.home import Home
 from ..model.problem import Problem
 from ..model.rule import Rule
-from ..model.session import Session
-from .named_ids import words_named
 
 RULE = Rule(
     name="word-beyond-year",
@@ -24,11 +21,13 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each word whose year is later than the page's."""
-    for page, loc, name in words_named(collection):
-        word = collection.reference.words.get(name)
-        if word and isinstance(page.fields, Session | Home) and word.year > page.fields.year:
-            yield RULE.problem(
-                page.place(*loc),
-                f'"{name}" is a word of {year_name(word.year)}; this is for {year_name(page.fields.year)}.',
-                "choose a word of this year, or keep it for the bend to an older year.",
-            )
+    for page in collection.documents:
+        year = page.fields.best_year
+        for _, loc, name in page.named("words"):
+            word = collection.reference.words.get(name)
+            if word and year is not None and word.year > year:
+                yield RULE.problem(
+                    page.place(*loc),
+                    f'"{name}" is a word of {year_name(word.year)}; this is for {year_name(year)}.',
+                    "choose a word of this year, or keep it for the bend to an older year.",
+                )

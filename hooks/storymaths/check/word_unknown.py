@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
-from .named_ids import not_listed, words_named
+from .named_ids import not_listed
 
 RULE = Rule(
     name="word-unknown",
@@ -21,4 +21,4 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each name that is not in the list."""
-    return not_listed(RULE, words_named(collection), collection.reference.words, "words")
+    return not_listed(RULE, collection, "words", collection.reference.words)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from ..pipeline import read_and_check
+from ..reading import read_and_check
 from .command import FAILED, Command, Misused, in_project
 from .terminal import FORMATS, ProgressLine, count_problems
 

@@ -9,7 +9,7 @@ from ..check.suggestion import did_you_mean
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.series import Series
-from ..pipeline import read_and_check
+from ..reading import Reading, read_and_check
 from .command import FAILED, Misused
 from .terminal import as_text, count_problems
 
@@ -18,11 +18,13 @@ from .terminal import as_text, count_problems
 class Wanted:
     """A series and what is published, drafts left out."""
 
+    reading: Reading
+    """Everything, drafts too."""
     collection: Collection
     series: Document[Series]
 
 
-def series_named(root: Path, name: str) -> Wanted:
+def find_series(root: Path, name: str) -> Wanted:
     """The series of a name, which may also be written as the path of its file. Raises ``Misused``."""
     reading = read_and_check(root)
     if reading.problems or reading.collection is None:
@@ -36,4 +38,4 @@ def series_named(root: Path, name: str) -> Wanted:
         raise Misused(f'There is no series "{name}" in content/series.{near}')
     if series[plain].fields.status == "draft":
         raise Misused(f"The series {plain} is a draft: take out its line status: draft first.")
-    return Wanted(reading.collection.without_drafts(), series[plain])
+    return Wanted(reading, reading.collection.without_drafts(), series[plain])

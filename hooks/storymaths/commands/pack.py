@@ -8,14 +8,16 @@ import shutil
 import stat
 import tempfile
 from collections.abc import Mapping
+from functools import partial
 from pathlib import Path
 
-from ..publish.pack.build_pages import BuildFailed
+from ..build import Build
+from ..pipeline import write_site
 from ..publish.pack.make import pack_files, series_id
 from ..publish.pack.verify import NotWhole, verify
 from ..publish.pack.zip_file import size_of, write_zip
 from .command import FAILED, Command, Misused, in_project
-from .named_series import Wanted, series_named
+from .named_series import Wanted, find_series
 from .terminal import in_megabytes
 
 _ROOM_TO_SPARE = 1_000_000
@@ -32,7 +34,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(root: Path, options: argparse.Namespace) -> int:
     """Makes the pack, or only says how large it would be. Raises ``Misused``."""
-    wanted = series_named(root, options.series)
+    wanted = find_series(root, options.series)
     series, name = wanted.series.fields, series_id(wanted.series)
     out = _place_for(options.out, f"{name}-{series.version}.zip", name)
     print(f"Building the pages of {series.title} …", flush=True)
@@ -70,10 +72,9 @@ def _series_of(path: Path) -> str | None:
 
 
 def _files(root: Path, wanted: Wanted) -> Mapping[str, bytes]:
+    build = Build(root, wanted.reading, only_series=series_id(wanted.series))
     try:
-        return pack_files(root, wanted.collection, wanted.series)
-    except BuildFailed as error:
-        raise Misused(f"The pages could not be built: {error}", FAILED) from None
+        return pack_files(root, wanted.collection, wanted.series, partial(write_site, build))
     except OSError as error:
         raise Misused(f"The pages could not be put together: {error.strerror}.", FAILED) from None
     except UnicodeDecodeError:

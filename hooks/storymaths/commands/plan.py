@@ -15,15 +15,13 @@ from ..model.holiday import Holiday
 from ..model.problem import Problem
 from ..parse.holiday_lines import day_of, read_holidays
 from ..publish.weeks_page import draw_weeks_page
-from ..publish.weeks_table import weeks_table
 from ..render.site import Site
-from ..weeks.as_icalendar import as_icalendar
 from ..weeks.as_text import as_text
 from ..weeks.lessons import SeriesRun, run_of, sessions_of
 from ..weeks.plan import Plan, plan_weeks
 from ..weeks.school_days import DAY_NAMES, USUAL_DAYS, WEEKDAYS, Asked
 from .command import FAILED, Command, Misused, in_project
-from .named_series import Wanted, series_named
+from .named_series import Wanted, find_series
 from .terminal import as_text as problems_as_text
 
 _ENDINGS = {".html": "page", ".csv": "csv", ".ics": "ics", ".txt": "text"}
@@ -87,7 +85,7 @@ def _class(text: str) -> str:
 
 def run(root: Path, options: argparse.Namespace) -> int:
     """Gives the plan; 1 on problems. Raises ``Misused``."""
-    wanted = series_named(root, options.series)
+    wanted = find_series(root, options.series)
     own, unread = _own_holidays(options.holidays)
     series = run_of(wanted.collection, wanted.series)
     minutes = options.minutes or series.longest
@@ -95,10 +93,10 @@ def run(root: Path, options: argparse.Namespace) -> int:
     if problems:
         print(problems_as_text(problems))
         return FAILED
-    plan = plan_weeks(series.lessons, _asked(wanted, options, minutes, own))
+    plan = plan_weeks(series, _asked(wanted, options, minutes, own))
     if not series.lessons:
         raise Misused(f"{series.title} has no sessions to lay.", FAILED)
-    return _give(_written(root, wanted, series, plan, _format(options)), options.out)
+    return _give(_format_plan(root, wanted, series, plan, _format(options)), options.out)
 
 
 def _own_holidays(file: str | None) -> tuple[tuple[Holiday, ...], list[Problem]]:
@@ -128,10 +126,10 @@ def _format(options: argparse.Namespace) -> str:
     return chosen
 
 
-def _written(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan, form: str) -> bytes:
+def _format_plan(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan, form: str) -> bytes:
     formats: dict[str, Callable[[], bytes]] = {
-        "csv": lambda: weeks_table(series, plan),
-        "ics": lambda: as_icalendar(series, plan),
+        "csv": lambda: plan.csv.encode("utf-8"),
+        "ics": lambda: plan.calendar.encode("utf-8"),
         "text": lambda: as_text(series, plan).encode("utf-8"),
         "page": lambda: _page(root, wanted, series, plan),
     }

@@ -1,14 +1,13 @@
-"""Starting files for authors: each holds every field, filled or with a comment that says what to fill."""
+"""Starting files for authors, as the kinds of page have them: each holds every field, filled or with a comment."""
 
 from __future__ import annotations
 
 from pathlib import Path
 from string import Template
 
-from ..model.address import slug
-
-_FOLDER = Path(__file__).parent / "starters"
-KINDS = ("book", "session", "home", "series")
+from ..model.address import CONTENT, slug
+from ..publish.page_kinds.kind import NotListed, Starter
+from ..publish.page_kinds.table import PAGE_KINDS
 
 
 class AlreadyThere(Exception):
@@ -16,60 +15,47 @@ class AlreadyThere(Exception):
 
 
 class NoSuchBook(Exception):
-    """The book a session or home activity is for has no folder."""
+    """The book a page is for has no folder."""
 
 
-def new_book(root: Path, title: str) -> list[Path]:
-    """A book's record with a cover and one character drawn as placeholders."""
-    folder = root / "content" / "books" / slug(title)
-    if folder.exists():
-        raise AlreadyThere(folder)
-    (folder / "cast").mkdir(parents=True)
-    picture = (_FOLDER / "picture.svg").read_text(encoding="utf-8")
-    return [
-        _write(folder / "index.md", "book.md", title=title),
-        _write_text(folder / "cover.svg", picture),
-        _write_text(folder / "cast" / "first.svg", picture),
-    ]
+def starters() -> dict[str, tuple[str, Starter]]:
+    """The kinds an author can start, by name: what a page of the kind is called, and what it starts with."""
+    return {
+        kind.name: (kind.names.one, kind.starter)
+        for kind in PAGE_KINDS.values()
+        if not isinstance(kind.starter, NotListed)
+    }
 
 
-def new_session(root: Path, book: str, title: str) -> list[Path]:
-    """The next session of a book."""
-    folder, number = _next(root, book, "session")
-    needs = f"[{number - 1}]" if number > 1 else "[]"
-    return [_write(folder / f"session-{number}.md", "session.md", title=title, book=book, number=number, needs=needs)]
-
-
-def new_home(root: Path, book: str, title: str) -> list[Path]:
-    """The next home activity of a book."""
-    folder, number = _next(root, book, "home")
-    return [_write(folder / f"home-{number}.md", "home.md", title=title, book=book, number=number)]
-
-
-def new_series(root: Path, title: str, date: str) -> list[Path]:
-    """A series that starts with the first book there is."""
-    books = sorted(path.parent.name for path in (root / "content" / "books").glob("*/index.md"))
-    path = root / "content" / "series" / f"{slug(title)}.md"
-    return [_write(path, "series.md", title=title, date=date, book=books[0] if books else "name-of-a-book")]
-
-
-def _next(root: Path, book: str, kind: str) -> tuple[Path, int]:
-    folder = root / "content" / "books" / book
-    if not (folder / "index.md").is_file():
+def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -> list[Path]:
+    """Writes the files a page starts with; without ``book`` it speaks of the first there is."""
+    if starter.for_book and not (root / CONTENT / "books" / book / "index.md").is_file():
         raise NoSuchBook(book)
+    books = sorted(path.parent.name for path in (root / CONTENT / "books").glob("*/index.md"))
+    told: dict[str, str | int] = {
+        "title": title.replace('"', "'"),
+        "slug": slug(title),
+        "date": date,
+        "book": book or (books[0] if books else "name-of-a-book"),
+    }
+    path, number = _next(root / CONTENT, starter.path, told)
+    told |= {"number": number, "needs": f"[{number - 1}]" if number > 1 else "[]"}
+    if starter.beside and path.parent.exists():
+        raise AlreadyThere(path.parent)
+    page = Template(starter.text.read_text(encoding="utf-8")).substitute(told)
+    texts = [(path, page), *((path.parent / name, text.read_text(encoding="utf-8")) for name, text in starter.beside)]
+    return [_write(file, text) for file, text in texts]
+
+
+def _next(content: Path, path: str, told: dict[str, str | int]) -> tuple[Path, int]:
+    """Where a page goes, and its number: the first that is free, where its path has one."""
     number = 1
-    while (folder / f"{kind}-{number}.md").exists():
+    while "$number" in path and (content / Template(path).substitute(told, number=number)).exists():
         number += 1
-    return folder, number
+    return content / Template(path).substitute(told, number=number), number
 
 
-def _write(path: Path, starter: str, **values: str | int) -> Path:
-    text = (_FOLDER / starter).read_text(encoding="utf-8")
-    quoted = {key: value.replace('"', "'") if isinstance(value, str) else value for key, value in values.items()}
-    return _write_text(path, Template(text).substitute(quoted))
-
-
-def _write_text(path: Path, text: str) -> Path:
+def _write(path: Path, text: str) -> Path:
     path.parent.mkdir(parents=True, exist_ok=True)
     try:
         # "x" refuses to open a file that is there, so an author's work cannot be overwritten.

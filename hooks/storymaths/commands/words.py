@@ -8,7 +8,7 @@ from pathlib import Path
 from ..model.collection import Collection
 from ..model.fields import year_name
 from ..model.session import Session
-from ..pipeline import read_and_check
+from ..reading import read_and_check
 from .command import FAILED, Command, in_project
 from .terminal import as_text
 

@@ -1,15 +1,17 @@
-"""The shortest shelf: the fewest books, then the fewest minutes, that teach all a collection can teach of a year."""
+"""The shortest shelf: the fewest books, then the fewest minutes, that teach all a collection can teach of a year.
+
+It is searched by ``hooks/scripts/shelf/``, as the page does on the reader's device for the books a reader owns.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
-from itertools import islice, product
-from math import prod
+
+from pydantic import BaseModel
 
 from ..model.reference import ShelfCaps
-from .shelf_reductions import Choice, reduced
-from .shelf_search import search
+from ..scripts.run import run
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,9 +42,14 @@ class Shelf:
         return tuple(book for book in self.ways[0] if all(book in way for way in self.ways))
 
 
-def taught_by(books: Sequence[ShelfBook], chosen: Collection[str]) -> frozenset[str]:
-    """What the books with the ids ``chosen`` teach between them."""
-    return frozenset().union(*(book.teaches for book in books if book.id in chosen))
+class _Found(BaseModel):
+    """What ``shortest`` in ``hooks/scripts/shelf/sums.js`` gives; a way names books by their places."""
+
+    books: int
+    minutes: int
+    ways: tuple[tuple[int, ...], ...]
+    more: bool
+    proved: bool
 
 
 def shortest_shelf(books: Sequence[ShelfBook], caps: ShelfCaps, owned: Collection[str] = ()) -> Shelf:
@@ -51,49 +58,15 @@ def shortest_shelf(books: Sequence[ShelfBook], caps: ShelfCaps, owned: Collectio
     Exact, with every tie, unless the search needs more than ``caps.tries`` steps. Fewest books come first and
     fewest minutes second; of books owned the minutes are not counted.
     """
-    wanted = sorted(frozenset().union(*(book.teaches for book in books)) - taught_by(books, owned))
-    row = {code: 1 << n for n, code in enumerate(wanted)}
-    choices = [
-        Choice(sum(row[code] for code in book.teaches if code in row), book.minutes, (n,))
-        for n, book in enumerate(books)
-        if book.id not in owned
-    ]
-    if not wanted:
-        return Shelf(0, 0, ((),), more=False, proved=True)
-    needed, rows, left = reduced((1 << len(wanted)) - 1, choices)
-    found = search(rows, left, caps)
-    ways = [(*needed, *(left[n] for n in way)) for way in found.ways]
-    number = sum(prod(len(choice.books) for choice in way) for way in ways)
-    listed = sorted(islice((way for chosen in ways for way in _spelt_out(chosen)), caps.ways))
-    return Shelf(
-        books=len(ways[0]),
-        minutes=sum(choice.minutes for choice in ways[0]),
-        ways=tuple(tuple(books[n].id for n in way) for way in listed),
-        more=found.more or number > len(listed),
-        proved=found.proved,
-    )
+    asked = (as_question(books), sorted(owned), {"tries": caps.tries, "ways": caps.ways})
+    found = _Found.model_validate_json(run("shelf/sums.js", "shortest", *asked))
+    ways = tuple(tuple(books[place].id for place in way) for way in found.ways)
+    return Shelf(found.books, found.minutes, ways, found.more, found.proved)
 
 
-def _spelt_out(way: Sequence[Choice]) -> Iterator[tuple[int, ...]]:
-    """A way with each choice among like books made in turn."""
-    for chosen in product(*(choice.books for choice in way)):
-        yield tuple(sorted(chosen))
-
-
-@dataclass(frozen=True, slots=True)
-class Gain:
-    """What one more book would add."""
-
-    id: str
-    adds: frozenset[str]
-    minutes: int
-
-
-def best_next(books: Sequence[ShelfBook], owned: Collection[str] = ()) -> tuple[Gain, ...]:
-    """The books that would add most to those ``owned``, all of them; the shortest first, then as given."""
-    have = taught_by(books, owned)
-    gains = [Gain(book.id, book.teaches - have, book.minutes) for book in books if book.id not in owned]
-    most = max((len(gain.adds) for gain in gains), default=0)
-    if not most:
-        return ()
-    return tuple(sorted((gain for gain in gains if len(gain.adds) == most), key=lambda gain: gain.minutes))
+def as_question(books: Sequence[ShelfBook]) -> dict[str, object]:
+    """Books as the scripts take them: ``Question`` in ``hooks/scripts/shelf/sums.js``."""
+    codes = sorted(frozenset().union(*(book.teaches for book in books)))
+    place = {code: n for n, code in enumerate(codes)}
+    taught = [[book.id, book.minutes, sorted(place[code] for code in book.teaches)] for book in books]
+    return {"objectives": codes, "books": taught}

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from posixpath import dirname, normpath
+from typing import TYPE_CHECKING
 
 from .fields import RECEPTION
-from .reference import Reference
+
+if TYPE_CHECKING:
+    pass
 
 CONTENT = "content/"
 
@@ -22,6 +25,11 @@ def slug(words: str) -> str:
 def source_of(path: str) -> str:
     """A content file's name inside ``content/``: ``books/lift/session-1.md``."""
     return path.removeprefix(CONTENT)
+
+
+def book_id(path: str) -> str:
+    """The id of the book a file belongs to: ``content/books/<id>/…``."""
+    return path.rpartition("/")[0].rpartition("/")[2]
 
 
 def html_of(source: str) -> str:
@@ -116,21 +124,8 @@ LISTS: Mapping[str, str] = {
     "safety": "safety.md",
     "checked": "checked.md",
     "gallery": "activities.md",
+    "screen-to-try": SCREEN_TO_TRY,
     "catalogue": "catalogue.md",
     "open-data": "open-data.md",
 }
 """Generated pages there is one of each."""
-
-
-def generated_pages(reference: Reference, sessions: Iterable[str], series: Iterable[str]) -> list[str]:
-    """Sources of every page the build makes itself, given the sources of the sessions' pages and of the series'."""
-    pages = [*LISTS.values(), SCREEN_TO_TRY]
-    pages += [governors_page(page) for page in series]
-    pages += [screen_page(session) for session in sessions]
-    pages += [concept_page(concept) for concept in reference.concepts]
-    pages += [theme_page(theme) for theme in reference.themes]
-    pages += [year_page(year) for year in reference.years]
-    pages += [coverage_page(year) for year in reference.years]
-    pages += [framework_page(framework) for framework in reference.frameworks]
-    pages += [objective_page(framework, code) for framework, code in reference.objectives]
-    return pages

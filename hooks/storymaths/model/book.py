@@ -1,15 +1,17 @@
-"""A picture book: its record, its cast, and the maths on its pages. And the story, page by page."""
+"""A picture book: its record, its cast, and the maths on its pages."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Annotated, Literal
 
 from pydantic import Field
 
+from .address import book_id
 from .dates import Dated
-from .fields import Count, Id, PageRange, Strict, Text, Year
-from .session import Status
+from .fields import Count, Id, PageRange, Pages, Strict, Text, Year
+from .page_fields import Named, PageFields
+from .prose import Loc
 
 Rights = Literal["own", "public-domain", "in-copyright"]
 FactValue = bool | int | str
@@ -62,12 +64,10 @@ class Sensitive(Strict):
     note: Text
 
 
-class Book(Dated):
+class Book(Dated, PageFields):
     """A book and everything a planner needs to know before opening it. The body is the synopsis."""
 
     kind: Literal["book"]
-    status: Status = "ready"
-    title: Text
     story_by: Text
     pictures_by: Text
     publisher: Text | None = None
@@ -86,12 +86,36 @@ class Book(Dated):
     quotes: tuple[Text, ...] = ()
     """Words quoted from a book in copyright; they are counted and limited."""
 
+    @property
+    def best_year(self) -> int:
+        """The year it fits best."""
+        return self.years.best
 
-class Story(Dated):
-    """The story itself, where the rights allow: one ``## Page n`` heading a page."""
+    @property
+    def other_years(self) -> tuple[int, ...]:
+        """The years it bends to."""
+        return self.years.also
 
-    kind: Literal["story"]
-    status: Status = "ready"
-    book: Id
-    title: Text
-    summary: Text | None = None
+    def book_at(self, path: str) -> str:
+        """Itself: its id is the name of its folder."""
+        return book_id(path)
+
+    @property
+    def place(self) -> int:
+        """One book has one record."""
+        return 1
+
+    def named(self) -> Iterator[Named]:
+        """What is seen on its pages, its themes, and what a class should be prepared for."""
+        for row, seen in enumerate(self.maths_on_pages):
+            for index, name in enumerate(seen.concepts):
+                yield Named("concepts", ("maths_on_pages", row, "concepts", index), name)
+        for index, name in enumerate(self.themes):
+            yield Named("themes", ("themes", index), name)
+        for index, sensitive in enumerate(self.sensitive):
+            yield Named("themes", ("sensitive", index, "theme"), sensitive.theme)
+
+    def pages_named(self) -> Iterator[tuple[Loc, Pages]]:
+        """Where maths is seen."""
+        for index, seen in enumerate(self.maths_on_pages):
+            yield ("maths_on_pages", index, "pages"), seen.pages

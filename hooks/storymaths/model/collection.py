@@ -6,24 +6,32 @@ from collections import defaultdict
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import Any, TypeVar, cast
+from typing import TypeGuard, TypeVar
 
-from .address import generated_pages, source_of
-from .book import Book, Story
-from .document import Document, Fault, Fields, Unread
+from .address import book_id
+from .book import Book
+from .document import Document, Fault, Unread
+from .generated_pages import GeneratedPage, generated_pages
 from .home import Home
+from .page_fields import PageFields
 from .reference import Reference
-from .series import Page, Series
+from .series import Series
 from .session import Session
+from .story import Story
 
-K = TypeVar("K", bound=Fields)
+K = TypeVar("K", bound=PageFields)
+
+
+def is_of_kind(page: Document[PageFields], kind: type[K]) -> TypeGuard[Document[K]]:
+    """Whether a page is of one kind."""
+    return isinstance(page.fields, kind)
 
 
 @dataclass(frozen=True)
 class Collection:
     """All documents, the files beside them, and the reference data they lean on."""
 
-    documents: tuple[Document[Fields], ...]
+    documents: tuple[Document[PageFields], ...]
     unread: tuple[Unread, ...]
     files: frozenset[str]
     """Every file under ``content/``, as a path from the project root."""
@@ -33,42 +41,29 @@ class Collection:
 
     def of_kind(self, kind: type[K]) -> tuple[Document[K], ...]:
         """The documents of one kind, in path order."""
-        return cast("tuple[Document[K], ...]", self._by_kind.get(kind, ()))
+        return tuple(page for page in self._by_kind.get(kind, ()) if is_of_kind(page, kind))
 
     @cached_property
-    def _by_kind(self) -> Mapping[type, tuple[Document[Any], ...]]:
-        kinds: dict[type, list[Document[Any]]] = defaultdict(list)
+    def _by_kind(self) -> Mapping[type[PageFields], list[Document[PageFields]]]:
+        kinds: dict[type[PageFields], list[Document[PageFields]]] = defaultdict(list)
         for document in self.documents:
             kinds[type(document.fields)].append(document)
-        return {kind: tuple(documents) for kind, documents in kinds.items()}
+        return kinds
 
     @cached_property
+    def generated(self) -> tuple[GeneratedPage, ...]:
+        """Every page the build makes itself."""
+        return tuple(generated_pages(self.reference, self.of_kind(Session), self.of_kind(Series)))
+
+    @property
     def generated_pages(self) -> list[str]:
-        """Sources of every page the build makes itself."""
-        sessions = (source_of(page.path) for page in self.of_kind(Session))
-        return generated_pages(self.reference, sessions, (source_of(page.path) for page in self.of_kind(Series)))
+        """Their sources."""
+        return [page.source for page in self.generated]
 
     def without_drafts(self) -> Collection:
         """What is published: no draft, and nothing of a book that is a draft itself."""
         drafts = {book for book, page in self.books.items() if page.fields.status == "draft"}
-        kept = tuple(
-            page
-            for page in self.documents
-            if page.fields.status == "ready" and getattr(page.fields, "book", book_id(page.path)) not in drafts
-        )
-        return replace(self, documents=kept)
-
-    def only_series(self, series: str) -> Collection:
-        """What a series needs: its page, its books with all that is theirs, and the plain pages."""
-        page = self.series.get(series)
-        books = frozenset(page.fields.books) if page else frozenset()
-        kept = tuple(
-            one
-            for one in self.documents
-            if one is page
-            or isinstance(one.fields, Page)
-            or (not isinstance(one.fields, Series) and getattr(one.fields, "book", book_id(one.path)) in books)
-        )
+        kept = tuple(page for page in self.documents if page.fields.status == "ready" and page.book not in drafts)
         return replace(self, documents=kept)
 
     @cached_property
@@ -81,11 +76,27 @@ class Collection:
         """Books by id: the name of the folder a book's record stands in."""
         return {book_id(document.path): document for document in self.of_kind(Book)}
 
+    def book_of(self, page: Document[PageFields]) -> Document[Book] | None:
+        """The record of the book a page belongs to; of a book's record itself."""
+        return self.books.get(page.book) if page.book is not None else None
+
     @cached_property
     def book_ids(self) -> frozenset[str]:
         """Ids of all books, those that could not be read included."""
         unread = {book_id(page.path) for page in self.unread if page.path.endswith("/index.md")}
         return frozenset(self.books) | unread
+
+    def pages_of(self, book: str, kind: type[K]) -> tuple[Document[K], ...]:
+        """The pages of one kind that belong to a book, in their order."""
+        return tuple(page for page in self._by_book.get((book, kind), ()) if is_of_kind(page, kind))
+
+    @cached_property
+    def _by_book(self) -> Mapping[tuple[str, type[PageFields]], list[Document[PageFields]]]:
+        found: dict[tuple[str, type[PageFields]], list[Document[PageFields]]] = defaultdict(list)
+        for page in sorted(self.documents, key=lambda page: page.fields.place):
+            if page.book is not None:
+                found[page.book, type(page.fields)].append(page)
+        return found
 
     @cached_property
     def _sessions(self) -> Mapping[str, tuple[Document[Session], ...]]:
@@ -103,16 +114,9 @@ class Collection:
         """The sessions of a book by number."""
         return self._sessions.get(book, ())
 
-    @cached_property
-    def _homes(self) -> Mapping[str, tuple[Document[Home], ...]]:
-        found: dict[str, list[Document[Home]]] = defaultdict(list)
-        for document in self.of_kind(Home):
-            found[document.fields.book].append(document)
-        return {book: tuple(sorted(run, key=lambda d: d.fields.number)) for book, run in found.items()}
-
     def homes_of(self, book: str) -> tuple[Document[Home], ...]:
         """The home activities of a book by number."""
-        return self._homes.get(book, ())
+        return self.pages_of(book, Home)
 
     @cached_property
     def stories(self) -> Mapping[str, Document[Story]]:
@@ -122,8 +126,3 @@ class Collection:
     def series_with(self, book: str) -> tuple[Document[Series], ...]:
         """The series a book belongs to."""
         return tuple(series for series in self.of_kind(Series) if book in series.fields.books)
-
-
-def book_id(path: str) -> str:
-    """The id of the book a file belongs to: ``content/books/<id>/…``."""
-    return path.rpartition("/")[0].rpartition("/")[2]

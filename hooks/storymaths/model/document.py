@@ -3,21 +3,19 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections import defaultdict
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any, Generic, Literal, Protocol, TypeVar
 
-from .book import Book, Story
-from .home import Home
+from .address import source_of
+from .page_fields import ListName, Named, PageFields
 from .problem import Place
 from .prose import BODY, Prose
 from .prose import Loc as Loc  # noqa: PLC0414 - part of what this module offers
-from .series import Page, Series
-from .session import Session
 
-Fields = Book | Story | Session | Home | Series | Page
-F_co = TypeVar("F_co", bound=Fields, covariant=True)
+F_co = TypeVar("F_co", bound=PageFields, covariant=True)
 FaultKind = Literal["broken", "kind", "unknown", "missing", "mistyped", "duplicate", "file", "letter", "drawing"]
 
 
@@ -45,10 +43,32 @@ class Locator(Protocol):
 
 
 @dataclass(frozen=True)
-class Document(Generic[F_co]):
-    """A file of content that was understood."""
+class ContentFile:
+    """A page's file, read or not."""
 
     path: str
+    """From the project root."""
+
+    @property
+    def folder(self) -> str:
+        """The folder it stands in, as a path from the project root."""
+        return self.path.rpartition("/")[0]
+
+    @property
+    def source(self) -> str:
+        """Its name inside ``content/``."""
+        return source_of(self.path)
+
+    def beside(self, name: str) -> str:
+        """The source of a file that this page names as the folder of the page sees it."""
+        folder, slash, _ = self.source.rpartition("/")
+        return folder + slash + name
+
+
+@dataclass(frozen=True)
+class Document(ContentFile, Generic[F_co]):
+    """A file of content that was understood."""
+
     fields: F_co
     raw: Mapping[str, Any]
     body: str
@@ -60,9 +80,25 @@ class Document(Generic[F_co]):
     """False where it is known that no text of the front matter is marked up: most are not, and are not gone through."""
 
     @property
-    def folder(self) -> str:
-        """The folder it stands in, as a path from the project root."""
-        return self.path.rpartition("/")[0]
+    def book(self) -> str | None:
+        """The id of the book it belongs to; None for a page of no book."""
+        return self.fields.book_at(self.path)
+
+    @cached_property
+    def _named(self) -> Mapping[ListName, list[Named]]:
+        found: dict[ListName, list[Named]] = defaultdict(list)
+        for named in self.fields.named():
+            found[named.of].append(named)
+        return found
+
+    def named(self, of: ListName) -> Sequence[Named]:
+        """The ids it names of a list in ``site_data/``, as they stand."""
+        return self._named.get(of, ())
+
+    @property
+    def concepts(self) -> tuple[str, ...]:
+        """The concepts it names, each once."""
+        return tuple(dict.fromkeys(named.id for named in self.named("concepts")))
 
     def texts(self) -> Iterator[tuple[Loc, str]]:
         """Every text of the front matter and where it stands."""
@@ -104,14 +140,8 @@ def _texts(value: Any, loc: Loc) -> Iterator[tuple[Loc, str]]:
 
 
 @dataclass(frozen=True)
-class Unread:
+class Unread(ContentFile):
     """A file whose front matter has faults that leave nothing to check further."""
 
-    path: str
     raw: Mapping[str, Any]
     faults: tuple[Fault, ...]
-
-    @property
-    def folder(self) -> str:
-        """The folder it stands in, as a path from the project root."""
-        return self.path.rpartition("/")[0]

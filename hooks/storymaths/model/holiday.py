@@ -10,6 +10,18 @@ from pydantic import Field
 
 from .fields import Id, Strict, Text
 
+_FIRST = datetime.date(1970, 1, 1).toordinal()
+
+
+def number_of(day: datetime.date) -> int:
+    """A day as the scripts count it: from 1 January 1970, so that no time zone can move it."""
+    return day.toordinal() - _FIRST
+
+
+def day_of(number: int) -> datetime.date:
+    """The day of such a number."""
+    return datetime.date.fromordinal(_FIRST + number)
+
 
 @dataclass(frozen=True, slots=True, order=True)
 class Holiday:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Annotated, Literal
 
 from pydantic import Field
 
-from .dates import Dated
-from .fields import Count, Id, Minutes, PageRange, Strict, Text, Year
-from .session import CautionNote, Status
+from .fields import Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
+from .page_fields import Named, OfBook, names_in
+from .prose import Loc
+from .session import CautionNote
 
 
 class Thing(Strict):
@@ -26,13 +28,10 @@ class Ask(Strict):
     hear: Text
 
 
-class Home(Dated):
+class Home(OfBook):
     """Ten to fifteen minutes for one grown-up and one child. The body says what to do."""
 
     kind: Literal["home"]
-    status: Status = "ready"
-    book: Id
-    title: Text
     number: Count
     year: Year
     also: tuple[Year, ...] = ()
@@ -50,3 +49,32 @@ class Home(Dated):
     stop_when: Text
     what_it_is_for: Text
     cautions: tuple[CautionNote, ...] = ()
+
+    @property
+    def best_year(self) -> int:
+        """The year it is meant for."""
+        return self.year
+
+    @property
+    def other_years(self) -> tuple[int, ...]:
+        """The other years it is fit for, the youngest first."""
+        return tuple(sorted(self.also))
+
+    @property
+    def place(self) -> int:
+        """Its number."""
+        return self.number
+
+    def named(self) -> Iterator[Named]:
+        """What it practises and is about, its words, what it takes from the house, and what it cautions against."""
+        yield from names_in("concepts", ("concepts",), self.concepts)
+        yield from names_in("themes", ("themes",), self.themes)
+        yield from names_in("words", ("words",), self.words)
+        for index, thing in enumerate(self.things):
+            yield Named("materials", ("things", index, "item"), thing.item)
+        for index, caution in enumerate(self.cautions):
+            yield Named("cautions", ("cautions", index, "risk"), caution.risk)
+
+    def pages_named(self) -> Iterator[tuple[Loc, Pages]]:
+        """What it goes with."""
+        yield ("pages",), self.pages

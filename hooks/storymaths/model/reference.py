@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
+from hashlib import sha256
 
 from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
@@ -15,6 +16,7 @@ from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
+from .site_settings import SiteSettings
 from .task_years import TaskYears
 from .year import YearLimits
 
@@ -90,12 +92,20 @@ class Reference:
     limits: Limits
     imprint: Imprint
     money: Currency
+    site: SiteSettings
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]
     """Where each of them stands in ``site_data/moved.yaml``."""
     objectives: Mapping[tuple[str, str], Objective]
     """Every objective by framework and code."""
+
+    @cached_property
+    def fingerprint(self) -> str:
+        """Equal for two readings of ``site_data/`` that hold the same, and for no others."""
+        # What a year practises is no field of it, and so is not in its repr.
+        practised = [year.practice for year in self.years.values()]
+        return sha256(repr((self, practised)).encode()).hexdigest()
 
     @cached_property
     def objectives_of(self) -> Mapping[tuple[str, int], tuple[Objective, ...]]:

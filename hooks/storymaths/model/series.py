@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import datetime
+from collections.abc import Iterator
 from typing import Annotated, Literal
 
 from pydantic import Field, StringConstraints
 
-from .dates import Dated
-from .fields import Day, Id, Strict, Text, Year
-from .session import Status
+from .fields import Day, Id, Pages, Strict, Text, Year
+from .page_fields import Named, PageFields
+from .prose import Loc
 
 Version = Annotated[str, StringConstraints(pattern=r"^\d+\.\d+$", strict=True)]
 
@@ -22,12 +23,10 @@ class Change(Strict):
     what: Annotated[tuple[Text, ...], Field(min_length=1)]
 
 
-class Series(Strict):
+class Series(PageFields):
     """A published run of books. The body says why these, in this order."""
 
     kind: Literal["series"]
-    status: Status = "ready"
-    title: Text
     year: Year
     also: tuple[Year, ...] = ()
     """Other years it is for, in a class of two year groups."""
@@ -50,6 +49,32 @@ class Series(Strict):
         return max(change.date for change in self.changes)
 
     @property
+    def best_year(self) -> int:
+        """The year it is for before all."""
+        return self.year
+
+    @property
+    def other_years(self) -> tuple[int, ...]:
+        """The other years of its class."""
+        return self.also
+
+    def book_at(self, path: str) -> None:
+        """None: it has books of its own."""
+
+    @property
+    def place(self) -> int:
+        """They have no order."""
+        return 1
+
+    def named(self) -> Iterator[Named]:
+        """Nothing: its sessions do."""
+        yield from ()
+
+    def pages_named(self) -> Iterator[tuple[Loc, Pages]]:
+        """None."""
+        yield from ()
+
+    @property
     def years(self) -> tuple[int, ...]:
         """Every year it is for, the youngest first."""
         return tuple(sorted({self.year, *self.also}))
@@ -63,12 +88,3 @@ class Series(Strict):
 def version_order(version: str) -> tuple[int, ...]:
     """A version as numbers, by which 1.10 comes after 1.9."""
     return tuple(int(part) for part in version.split("."))
-
-
-class Page(Dated):
-    """A plain page: words only."""
-
-    kind: Literal["page"]
-    status: Status = "ready"
-    title: Text
-    summary: Text

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Annotated, Literal
 
 from pydantic import Field
 
-from .dates import Dated
-from .fields import Codes, Count, Id, Minutes, PageRange, Strict, Text, Year
+from .fields import Codes, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
+from .page_fields import Named, OfBook, names_in
+from .prose import Loc
 
-Status = Literal["ready", "draft"]
 Per = Literal["child", "pair", "group", "class"]
 
 
@@ -103,13 +103,10 @@ class Bend(Strict):
     why: Text
 
 
-class Session(Dated):
+class Session(OfBook):
     """One lesson: what is read, asked, done and recorded, in the order it is taught."""
 
     kind: Literal["session"]
-    status: Status = "ready"
-    book: Id
-    title: Text
     number: Count
     year: Year
     minutes: Minutes
@@ -139,3 +136,37 @@ class Session(Dated):
     needs: tuple[Count, ...] = ()
     """Numbers of the sessions of this book that come first."""
     next: Text | None = None
+
+    @property
+    def best_year(self) -> int:
+        """The year it is planned for."""
+        return self.year
+
+    @property
+    def other_years(self) -> tuple[int, ...]:
+        """The years it bends to, the youngest first."""
+        return tuple(sorted(self.bends))
+
+    @property
+    def place(self) -> int:
+        """Its number."""
+        return self.number
+
+    def named(self) -> Iterator[Named]:
+        """What it teaches and is about, its words, what is got out and shown, and what it cautions against."""
+        yield from names_in("concepts", ("concepts",), self.concepts)
+        yield from names_in("themes", ("themes",), self.themes)
+        yield from names_in("words", ("words", "new"), self.words.new)
+        yield from names_in("words", ("words", "again"), self.words.again)
+        for index, needed in enumerate(self.materials):
+            yield Named("materials", ("materials", index, "item"), needed.item)
+        for row, step in enumerate(self.steps):
+            yield from names_in("materials", ("steps", row, "models"), step.models)
+            yield from names_in("materials", ("steps", row, "alone"), step.alone)
+        for index, caution in enumerate(self.cautions):
+            yield Named("cautions", ("cautions", index, "risk"), caution.risk)
+
+    def pages_named(self) -> Iterator[tuple[Loc, Pages]]:
+        """What it reads."""
+        for index, reading in enumerate(self.reads):
+            yield ("reads", index, "pages"), reading.pages

@@ -1,4 +1,4 @@
-"""The website around the collection as its settings name it, and the full address of any page of it."""
+"""The website around the collection: its settings, and the full address of any page of it."""
 
 from __future__ import annotations
 
@@ -13,12 +13,14 @@ FRONT = "index.md"
 
 @dataclass(frozen=True, slots=True)
 class SiteSettings:
-    """Name, description and address of the site; without an address only links within it can be given."""
+    """What ``site_data/site.yaml`` says of the site; without an address only links within it can be given."""
 
     name: str = ""
     says: str = ""
     url: str = ""
     """With a closing slash; empty when it is not known where the site will stand."""
+    print_sheets: bool = False
+    """Whether there are PDFs to print."""
 
     def full_address(self, source: str) -> str:
         """The address of the page made of ``source``, or of a file; the front page is the site's own address.

@@ -10,7 +10,8 @@ from dataclasses import replace
 from pathlib import Path
 
 from ..model.collection import Collection
-from ..model.document import Document, Fault, Fields, Unread
+from ..model.document import Document, Fault, Unread
+from ..model.page_fields import PageFields
 from ..model.problem import Place
 from ..model.reference import FileLimits, Reference
 from .document import parse_document
@@ -48,7 +49,7 @@ def read_collection(
     return Collection(tuple(documents), tuple(unread), frozenset(files), reference, faults)
 
 
-def read_page(name: str, data: bytes, limits: FileLimits) -> Document[Fields] | Unread:
+def read_page(name: str, data: bytes, limits: FileLimits) -> Document[PageFields] | Unread:
     """A page from what is in its file; ``name`` is its path from the project root."""
     text = page_text(name, data, limits)
     if not isinstance(text, str):

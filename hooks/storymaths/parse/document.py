@@ -3,26 +3,20 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
 from pydantic import ValidationError
 
-from ..model.book import Book, Story
-from ..model.document import Document, Fault, Fields, Loc, Unread, marked_up
-from ..model.home import Home
+from ..model.document import Document, Fault, Loc, Unread, marked_up
+from ..model.page_fields import PageFields
+from ..model.page_schemas import SCHEMAS
 from ..model.problem import Place
 from ..model.prose import BODY
-from ..model.series import Page, Series
-from ..model.session import Session
 from .prose import gather
 from .schema_faults import faults_of, without_unknown
 from .yaml_text import BrokenYaml, YamlLocator, load
 
-KINDS: Mapping[str, type[Fields]] = {
-    "book": Book, "story": Story, "session": Session, "home": Home, "series": Series, "page": Page,
-}  # fmt: skip
 _FENCE = re.compile(r"\A---[ \t]*\n(.*?)^---[ \t]*(?:\n|\Z)", re.DOTALL | re.MULTILINE)
 _LINES_ABOVE = 1  # the opening ``---``
 
@@ -54,7 +48,7 @@ class FileLocator:
         return self._found[words]
 
 
-def parse_document(path: str, text: str) -> Document[Fields] | Unread:
+def parse_document(path: str, text: str) -> Document[PageFields] | Unread:
     """A content file as a ``Document``, or as ``Unread`` when its front matter cannot be used."""
     text = text.removeprefix("\ufeff").replace("\r\n", "\n")
     match = _FENCE.match(text)
@@ -83,13 +77,13 @@ def _why_no_front_matter(text: str) -> str:
 
 def _validated(
     path: str, raw: Any, body: str, body_line: int, locator: FileLocator, faults: list[Fault]
-) -> Document[Fields] | Unread:
+) -> Document[PageFields] | Unread:
     if not isinstance(raw, dict):
         fault = Fault("broken", locator.place(()), "", "the front matter is not a list of `key: value` lines")
         return Unread(path, {}, (*faults, fault))
-    schema = KINDS.get(str(raw.get("kind", "")))
+    schema = SCHEMAS.get(str(raw.get("kind", "")))
     if schema is None:
-        fault = Fault("kind", locator.place(("kind",)), "kind", str(raw.get("kind", "")), tuple(KINDS))
+        fault = Fault("kind", locator.place(("kind",)), "kind", str(raw.get("kind", "")), tuple(SCHEMAS))
         return Unread(path, raw, (*faults, fault))
     try:
         fields = schema.model_validate(raw)

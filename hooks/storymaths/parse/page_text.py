@@ -10,7 +10,8 @@ import re
 from collections.abc import Iterator
 from functools import lru_cache
 
-from ..model.document import Document, Fault, Fields
+from ..model.document import Document, Fault
+from ..model.page_fields import PageFields
 from ..model.problem import Place
 from ..model.reference import FileLimits
 from .letters import HIDES, UNSEEN, named
@@ -37,14 +38,14 @@ def page_text(path: str, data: bytes, limits: FileLimits) -> str | list[Fault]:
     return list(_tangles(path, text, limits)) or text
 
 
-def nested_in_fields(page: Document[Fields], limits: FileLimits) -> Iterator[Fault]:
+def nested_in_fields(page: Document[PageFields], limits: FileLimits) -> Iterator[Fault]:
     """A text of the front matter with lists inside lists: there they need not begin a line of the file."""
     nested = _nested(limits.nested).search(f"\n{page.prose.text}")
     if nested:
         yield Fault("file", page.place_in_prose(nested.start(), ""), "", _too_deep(limits))
 
 
-def faults_in_fields(page: Document[Fields], limits: FileLimits) -> Iterator[Fault]:
+def faults_in_fields(page: Document[PageFields], limits: FileLimits) -> Iterator[Fault]:
     """Texts of the front matter that run on for too long, or spell out by ``\\u`` a sign that is not seen."""
     for loc, text in page.texts():
         if len(text) > limits.paragraph_characters:

@@ -10,9 +10,9 @@ from pydantic import BaseModel, ValidationError
 
 from ..model.concept import Concept, Strand, Theme, Word
 from ..model.document import Fault
-from ..model.fields import Strict, year_name
+from ..model.fields import Strict, Text, year_name
 from ..model.holiday import BankHolidays
-from ..model.imprint import Imprint
+from ..model.imprint import Imprint, Iri
 from ..model.material import Caution, Material
 from ..model.money import Currency
 from ..model.moved import Moved
@@ -21,6 +21,7 @@ from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
 from ..model.problem import Place
 from ..model.reference import Limits, Reference
+from ..model.site_settings import SiteSettings
 from ..model.task_years import TaskYears
 from ..model.year import Met, YearLimits
 from .reference_links import faults_in_links
@@ -73,6 +74,20 @@ class CautionsFile(Strict):
     """``cautions.yaml``."""
 
     cautions: tuple[Caution, ...]
+
+
+class SiteFile(Strict):
+    """``site.yaml``."""
+
+    name: Text
+    description: Text
+    address: Iri | None = None
+    print_sheets: bool
+
+    def settings(self) -> SiteSettings:
+        """What it says, with the closing slash that addresses are made with."""
+        url = f"{self.address.rstrip('/')}/" if self.address else ""
+        return SiteSettings(self.name, self.description, url, self.print_sheets)
 
 
 class MovedFile(Strict):
@@ -169,25 +184,16 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     limits = reader.read("limits.yaml", Limits)
     imprint = reader.read("imprint.yaml", Imprint)
     money = reader.read("money.yaml", Currency)
+    site = reader.read("site.yaml", SiteFile)
     moved = reader.read("moved.yaml", MovedFile)
     tasks = reader.read("tasks.yaml", TaskYears)
     practice = reader.practice()
     if years is not None:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
-        tasks
-        and years
-        and concepts
-        and themes
-        and words
-        and materials
-        and cautions
-        and bank
-        and limits
-        and imprint
-        and money
-        and moved
-    ):
+        tasks and years and concepts and themes and words and materials and cautions and bank and limits
+        and imprint and money and site and moved
+    ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
         frameworks=frameworks,
@@ -203,6 +209,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         limits=limits,
         imprint=imprint,
         money=money,
+        site=site.settings(),
         moved={page.was: page for page in moved.moved},
         moved_places={
             page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)

@@ -105,7 +105,7 @@ def _in_words(detail: ErrorDetails) -> str:
         return f"is {given}; it should be one of: {context['expected']}"
     if kind in ("greater_than_equal", "less_than_equal"):
         bound = "at least" if kind.startswith("greater") else "at most"
-        return f"is {given}; it should be {bound} {context.get('ge', context.get('le'))}"
+        return f"is {given}; it should be {bound} {context.get('ge', context.get('le')):,}"
     if kind == "string_pattern_mismatch":
         return f"is {given}, which is not written in the form expected ({context['pattern']})"
     if kind in _WORDS:

@@ -1,4 +1,4 @@
-"""Files that stand beside the pages: data for the scripts, the stylesheet in one piece, and the letterforms."""
+"""Files that stand beside the pages: scripts and their data, the stylesheet in one piece, and the letterforms."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from .coverage_files import coverage_files
 from .data_files import data_files
 from .fonts import letterforms
 from .moved_pages import moved_pages
+from .page_scripts import page_scripts
 
 _LOOK = Path(__file__).parents[2] / "theme" / "look"
 PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "weeks.css", "print.css")
@@ -24,6 +25,7 @@ def assets(site: Site, kept: Path) -> Mapping[str, bytes | str]:
         **data_files(site),
         **coverage_files(site),
         **moved_pages(site),
+        **page_scripts(),
         "look/site.css": stylesheet(),
         **letterforms(kept / "letterforms"),
     }

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from ..covers.path import path_of
 from ..covers.table import Row, YearTable, other_tables, year_tables
 from ..covers.taught import Coverage, SessionPage, coverage_of
-from ..model.address import COLLECTION_CSV, coverage_csv, source_of
+from ..model.address import COLLECTION_CSV, coverage_csv
 from ..model.fields import year_name
 from ..model.series import Series
 from ..render.site import Site
@@ -26,12 +26,12 @@ def coverage_files(site: Site) -> Mapping[str, str]:
     files = {COLLECTION_CSV: _csv(site, year_tables(site.coverage, reference, reference.years))}
     for series in collection.of_kind(Series):
         found = coverage_of(path_of(series.fields, collection).sessions)
-        files[coverage_csv(source_of(series.path))] = _csv(site, _own_and_other(site, found, series.fields.years))
+        files[coverage_csv(series.source)] = _csv(site, _own_and_other(site, found, series.fields.years))
     for book, page in collection.books.items():
         found, years = coverage_of(collection.sessions_of(book)), page.fields.years
         tables = other_tables(found, reference, ()) if found.sessions else []
         own = {years.best, *years.also}
-        files[coverage_csv(source_of(page.path))] = _csv(site, sorted(tables, key=lambda table: table.year not in own))
+        files[coverage_csv(page.source)] = _csv(site, sorted(tables, key=lambda table: table.year not in own))
     return files
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..covers.stages import balance_of, stages_of
 from ..covers.table import year_table, year_tables
 from ..covers.words import words_by_year
-from ..model.address import COLLECTION_CSV, LISTS, coverage_page, governors_page, source_of
+from ..model.address import COLLECTION_CSV, LISTS, coverage_page, governors_page
 from ..model.fields import year_name
 from ..model.series import Series
 from ..model.year import YearLimits
@@ -28,11 +28,10 @@ def draw_coverage(site: Site) -> Rendered:
         "coverage.html",
         source,
         frameworks=[(framework, [table for table in tables if table.rows]) for framework, tables in frameworks],
-        year_source=coverage_page,
         balance=balance,
         stage_sentences=stages_in_words(balance),
         words=words_by_year(site.coverage.sessions, reference),
-        series=[(page, governors_page(source_of(page.path))) for page in site.collection.of_kind(Series)],
+        series=[(page, governors_page(page.source)) for page in site.collection.of_kind(Series)],
         csv=COLLECTION_CSV,
         governors=LISTS["governors"],
         shelf=LISTS["shelf"],

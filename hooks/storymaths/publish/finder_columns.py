@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from posixpath import dirname
 from typing import Any
 
-from ..model.book import Book
+from ..model.collection import Collection
 from ..model.fields import YEARS, year_name
 from ..model.material import PRINTED
 from ..model.reference import Reference
-from ..model.session import Session
 from ..render.site import Site
-from .ideas import Idea, ideas, things_of
+from .ideas import Idea, ideas, kinds_found
+from .page_kinds.kind import NotListed
+from .page_kinds.table import Row
 
-KIND_LETTERS: Mapping[str, str] = {"book": "b", "session": "s", "home": "h"}
 NOTHING_TO_PRINT, ONLY_KITCHEN = 1, 2
 
 Columns = dict[str, Any]
@@ -22,14 +23,15 @@ Columns = dict[str, Any]
 def finder_columns(site: Site) -> Columns:
     """The columns, ready for JSON. Their form is the finder's own affair and may change; `open_data` is for others.
 
-    Names stand once, in lists. ``rows`` holds a column for each property, an entry for each idea in the order of
-    ``ideas``: one letter or digit each for ``kind``, ``year`` and ``things`` (1 nothing to print, 2 only kitchen
-    things, added; a dash for books), two hexadecimal digits for ``also`` (a bit for each year it bends to), and
-    text between newlines or commas for the rest. ``book`` counts the ideas of each book, the book among them. A
-    session lists only the themes its book does not have.
+    Names stand once, in lists. ``kinds`` are the kinds of page, ``[letter, name, words, verb, card, before the title of
+    its book, 1 if a plan takes it]`` each. ``rows`` holds a column for each property, an entry for each idea in the
+    order of ``ideas``: one letter or digit each for ``kind``, ``year`` (a dash for none) and ``things`` (1 nothing to
+    print, 2 only kitchen things, added; a dash for what is nothing to do), two hexadecimal digits for ``also`` (a bit
+    for each year it bends to), and text between newlines or commas for the rest. ``book`` counts the ideas of each
+    book, the book among them. A page lists only the themes its book does not have.
     """
     reference, found = site.collection.reference, list(ideas(site.collection))
-    books = [idea for idea in found if isinstance(idea.fields, Book)]
+    books = site.collection.books
     strands, concepts = list(reference.strands), list(reference.concepts)
     return {
         "strands": [[strand.id, strand.name] for strand in reference.strands.values()],
@@ -38,13 +40,21 @@ def finder_columns(site: Site) -> Columns:
             for idea in reference.concepts.values()
         ],
         "themes": [[theme.id, theme.name] for theme in reference.themes.values()],
+        "kinds": [
+            [part.letter, kind.name, _capital(kind.names.many), part.verb, part.card, part.of_book, _planned(kind)]
+            for kind, part in kinds_found()
+        ],
         "years": [year_name(year) for year in YEARS],
         "books": {
-            "id": "\n".join(book.book for book in books),
-            "cover": "\n".join(book.fields.cover.picture for book in books if isinstance(book.fields, Book)),
-            "folder": {n: folder for n, book in enumerate(books) if (folder := _folder(book)) != f"books/{book.book}"},
+            "id": "\n".join(books),
+            "cover": "\n".join(page.fields.cover.picture for page in books.values()),
+            "folder": {
+                n: folder
+                for n, (book, page) in enumerate(books.items())
+                if (folder := dirname(page.source)) != f"books/{book}"
+            },
         },
-        "rows": _rows(found, reference),
+        "rows": _rows(found, site.collection),
     }
 
 
@@ -59,31 +69,36 @@ def addresses(columns: Mapping[str, Any]) -> list[str]:
     return found
 
 
-def _folder(idea: Idea) -> str:
-    return idea.address.rpartition("/")[0]
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
 
 
-def _rows(found: Sequence[Idea], reference: Reference) -> Columns:
+def _planned(kind: Row) -> int:
+    return int(not isinstance(kind.plan, NotListed))
+
+
+def _rows(found: Sequence[Idea], collection: Collection) -> Columns:
+    reference = collection.reference
     number = {name: n for names in (reference.concepts, reference.themes) for n, name in enumerate(names)}
-    folders = {idea.book: _folder(idea) for idea in found if isinstance(idea.fields, Book)}
-    themes = {idea.book: idea.fields.themes for idea in found if isinstance(idea.fields, Book)}
+    folders = {book: dirname(page.source) for book, page in collection.books.items()}
+    themes = {book: page.fields.themes for book, page in collection.books.items()}
     counts: dict[str, int] = {}
     for idea in found:
         counts[idea.book] = counts.get(idea.book, 0) + 1
     return {
         "book": list(counts.values()),
-        "kind": "".join(KIND_LETTERS[idea.fields.kind] for idea in found),
+        "kind": "".join(idea.letter for idea in found),
         "file": "\n".join(_file(idea, folders[idea.book]) for idea in found),
         "title": "\n".join(" ".join(idea.fields.title.split()) for idea in found),
-        "year": "".join(str(_year(idea)) for idea in found),
-        "also": "".join(f"{sum(1 << year for year in _also(idea)):02x}" for idea in found),
-        "minutes": ",".join("" if isinstance(idea.fields, Book) else str(idea.fields.minutes) for idea in found),
-        "concepts": ",".join(" ".join(str(number[name]) for name in _concepts(idea)) for idea in found),
+        "year": "".join("-" if idea.fields.best_year is None else str(idea.fields.best_year) for idea in found),
+        "also": "".join(f"{sum(1 << year for year in idea.fields.other_years):02x}" for idea in found),
+        "minutes": ",".join(str(idea.planned.minutes) if idea.planned else "" for idea in found),
+        "concepts": ",".join(" ".join(str(number[name]) for name in idea.page.concepts) for idea in found),
         "themes": ",".join(
             " ".join(
                 str(number[name])
-                for name in idea.fields.themes
-                if isinstance(idea.fields, Book) or name not in themes[idea.book]
+                for name in idea.themes
+                if idea.page is collection.books[idea.book] or name not in themes[idea.book]
             )
             for idea in found
         ),
@@ -96,26 +111,9 @@ def _file(idea: Idea, folder: str) -> str:
     return name if where == folder else f"/{where}/{name}"
 
 
-def _year(idea: Idea) -> int:
-    return idea.fields.years.best if isinstance(idea.fields, Book) else idea.fields.year
-
-
-def _also(idea: Idea) -> Sequence[int]:
-    fields = idea.fields
-    if isinstance(fields, Book):
-        return fields.years.also
-    return list(fields.bends) if isinstance(fields, Session) else fields.also
-
-
-def _concepts(idea: Idea) -> Sequence[str]:
-    if isinstance(idea.fields, Book):
-        return list(dict.fromkeys(name for seen in idea.fields.maths_on_pages for name in seen.concepts))
-    return idea.fields.concepts
-
-
 def _things(idea: Idea, reference: Reference) -> str:
-    if isinstance(idea.fields, Book):
+    things = idea.things
+    if things is None:
         return "-"
-    things = things_of(idea.fields)
     kitchen = all(reference.materials[thing].household for thing in things)
     return str((0 if PRINTED & {*things} else NOTHING_TO_PRINT) + (ONLY_KITCHEN if kitchen else 0))

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from ..activities.kind import ActivityFields, Kind
+from ..activities.memory import Memory
 from ..activities.table import KINDS
 from ..activities.work_out import WorkedOut, work_out
 from ..model.address import LISTS
@@ -30,10 +31,14 @@ class Field:
     says: str
 
 
-def examples_of(kind: Kind[Any], reference: Reference) -> list[tuple[str, WorkedOut]]:
+def examples_of(
+    kind: Kind[Any], reference: Reference, memory: Memory[WorkedOut] | None = None
+) -> list[tuple[str, WorkedOut]]:
     """A kind's own examples, as written and worked out."""
     texts = (kind.example, *kind.more_examples)
-    return [(text.strip(), work_out(text, "gallery", 1, None, _EXAMPLE_YEAR, reference)) for text in texts]
+    return [
+        (text.strip(), work_out(text, "gallery", 1, None, _EXAMPLE_YEAR, reference, memory=memory)) for text in texts
+    ]
 
 
 def fields_of(kind: Kind[Any]) -> Iterator[Field]:
@@ -67,7 +72,7 @@ def draw_gallery(site: Site) -> Rendered:
     shown: Mapping[str, list[tuple[str, str]]] = {
         kind.name: [
             (text, draw_activity(site, worked, source, f"example-{kind.name}{f'-{n}' if n > 1 else ''}", level=3))
-            for n, (text, worked) in enumerate(examples_of(kind, reference), 1)
+            for n, (text, worked) in enumerate(examples_of(kind, reference, site.memory), 1)
         ]
         for kind in KINDS.values()
     }
@@ -87,4 +92,4 @@ def draw_gallery(site: Site) -> Rendered:
 def draw_examples_to_try(site: Site) -> Rendered:
     """The class screen on which the examples can be tried."""
     reference = site.collection.reference
-    return draw_screen_to_try(site, [examples_of(KINDS[name], reference)[0][1] for name in PLAYED])
+    return draw_screen_to_try(site, [examples_of(KINDS[name], reference, site.memory)[0][1] for name in PLAYED])

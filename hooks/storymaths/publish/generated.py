@@ -1,25 +1,22 @@
-"""Every page the build makes itself, by its source; each is drawn only when asked for."""
+"""How each page the build makes itself is drawn; each only when asked for."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from functools import partial
+from typing import assert_never
 
-from ..model.address import (
-    LISTS,
-    SCREEN_TO_TRY,
-    concept_page,
-    coverage_page,
-    framework_page,
-    governors_page,
-    objective_page,
-    screen_page,
-    source_of,
-    theme_page,
-    year_page,
+from ..model.concept import Concept, Theme
+from ..model.generated_pages import (
+    ClassScreen,
+    CodedObjective,
+    ForGovernors,
+    SinglePage,
+    Subject,
+    YearCovered,
 )
-from ..model.series import Series
-from ..model.session import Session
+from ..model.objective import Framework
+from ..model.year import YearLimits
 from ..render.screens.pages import draw_screen
 from ..render.site import Rendered, Site
 from . import (
@@ -51,6 +48,7 @@ _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
     "safety": list_pages.draw_safety,
     "checked": list_pages.draw_checked,
     "gallery": gallery.draw_gallery,
+    "screen-to-try": gallery.draw_examples_to_try,
     "catalogue": open_data_pages.draw_catalogue,
     "open-data": open_data_pages.draw_open_data,
 }
@@ -58,24 +56,28 @@ _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
 
 def generated(site: Site) -> Mapping[str, Callable[[], Rendered]]:
     """How to draw each generated page, by its source inside ``content/``."""
-    reference = site.collection.reference
-    pages: dict[str, Callable[[], Rendered]] = {LISTS[name]: partial(draw, site) for name, draw in _ONE_OF_EACH.items()}
-    pages[SCREEN_TO_TRY] = partial(gallery.draw_examples_to_try, site)
-    for session in site.collection.of_kind(Session):
-        pages[screen_page(source_of(session.path))] = partial(draw_screen, site, session)
-    for concept in reference.concepts.values():
-        pages[concept_page(concept.id)] = partial(idea_pages.draw_concept, site, concept)
-    for theme in reference.themes.values():
-        pages[theme_page(theme.id)] = partial(idea_pages.draw_theme, site, theme)
-    for limits in reference.years.values():
-        pages[year_page(limits.year)] = partial(idea_pages.draw_year, site, limits)
-        pages[coverage_page(limits.year)] = partial(coverage_pages.draw_coverage_year, site, limits)
-    for series in site.collection.of_kind(Series):
-        page = governors_page(source_of(series.path))
-        pages[page] = partial(governors_pages.draw_series_governors, site, series)
-    for framework in reference.frameworks.values():
-        pages[framework_page(framework.id)] = partial(objective_pages.draw_framework, site, framework)
-        for objective in framework.objectives:
-            page = objective_page(framework.id, objective.code)
-            pages[page] = partial(objective_pages.draw_objective, site, framework, objective)
-    return pages
+    return {page.source: partial(_draw, site, page.about) for page in site.collection.generated}
+
+
+def _draw(site: Site, about: Subject) -> Rendered:
+    match about:
+        case SinglePage(name):
+            return _ONE_OF_EACH[name](site)
+        case ClassScreen(session):
+            return draw_screen(site, session)
+        case ForGovernors(series):
+            return governors_pages.draw_series_governors(site, series)
+        case YearCovered(limits):
+            return coverage_pages.draw_coverage_year(site, limits)
+        case CodedObjective(framework, objective):
+            return objective_pages.draw_objective(site, framework, objective)
+        case Concept():
+            return idea_pages.draw_concept(site, about)
+        case Theme():
+            return idea_pages.draw_theme(site, about)
+        case YearLimits():
+            return idea_pages.draw_year(site, about)
+        case Framework():
+            return objective_pages.draw_framework(site, about)
+        case _:
+            assert_never(about)

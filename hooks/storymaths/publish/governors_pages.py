@@ -8,7 +8,7 @@ from ..covers.path import path_of
 from ..covers.stages import balance_of, stages_of
 from ..covers.table import YearTable, year_tables
 from ..covers.taught import Coverage, coverage_of
-from ..model.address import LISTS, governors_page, source_of
+from ..model.address import LISTS, governors_page
 from ..model.document import Document
 from ..model.series import Series
 from ..render.coverage_part import drawing_tools
@@ -25,7 +25,7 @@ def draw_series_governors(site: Site, page: Document[Series]) -> Rendered:
     coverage = coverage_of(path.sessions)
     return _drawn(
         site,
-        governors_page(source_of(page.path)),
+        governors_page(page.source),
         f"What {page.fields.title} teaches",
         coverage,
         page.fields.years,

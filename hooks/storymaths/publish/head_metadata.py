@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from ..model.address import link
-from ..model.document import Document, Fields
+from ..model.document import Document
+from ..model.page_fields import PageFields
 from ..render.site import Rendered, Site
 from .linked_data.of_page import PageDescriber
 from .open_data import feed
@@ -14,9 +15,9 @@ class HeadMetadata:
 
     def __init__(self, site: Site) -> None:
         self._describer = PageDescriber(site)
-        self._feed = bool(site.settings.url and feed.lessons(site))
+        self._feed = bool(site.settings.url and feed.entries(site))
 
-    def element(self, written: Document[Fields] | None, page: Rendered) -> str:
+    def element(self, written: Document[PageFields] | None, page: Rendered) -> str:
         """The elements for a page, as HTML."""
         described = self._describer.element(written, page)
         if not self._feed:

@@ -2,27 +2,18 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 
 from ..model.address import LISTS, concept_page, theme_page, year_page
 from ..model.book import Book
 from ..model.concept import Concept, Theme
 from ..model.document import Document
-from ..model.home import Home
 from ..model.session import Session
 from ..model.year import YearLimits
 from ..render.objectives import ShownObjective, shown
 from ..render.site import Rendered, Site
-
-
-def sessions_with(site: Site, concept: str) -> list[Document[Session]]:
-    """Sessions that teach a concept."""
-    return [page for page in site.collection.of_kind(Session) if concept in page.fields.concepts]
-
-
-def homes_with(site: Site, concept: str) -> list[Document[Home]]:
-    """Home activities that practise a concept."""
-    return [page for page in site.collection.of_kind(Home) if concept in page.fields.concepts]
+from .sections import names_theme, on_concept, on_theme, on_year, things_to_do
 
 
 def draw_concept(site: Site, idea: Concept) -> Rendered:
@@ -37,17 +28,10 @@ def draw_concept(site: Site, idea: Concept) -> Rendered:
         idea=idea,
         wider=reference.concepts.get(idea.under) if idea.under else None,
         narrower=[other for other in reference.concepts.values() if other.under == idea.id],
-        sessions=sessions_with(site, idea.id),
-        homes=homes_with(site, idea.id),
-        pages_of=[
-            (page, seen)
-            for page in site.collection.of_kind(Book)
-            for seen in page.fields.maths_on_pages
-            if idea.id in seen.concepts
-        ],
+        sections=on_concept(site, source, idea.id, teaches=True),
+        beside=on_concept(site, source, idea.id, teaches=False),
         objectives=sorted(by_year.items()),
         words=[word for word in reference.words.values() if word.concept == idea.id],
-        year_source=year_page,
     )
     return Rendered(source, idea.name, idea.says, html, "concept")
 
@@ -77,24 +61,13 @@ def draw_concepts(site: Site) -> Rendered:
 
 def books_about(site: Site, theme: str) -> list[Document[Book]]:
     """Books with a theme, among those a class should be prepared for included."""
-    return [
-        page
-        for page in site.collection.books.values()
-        if theme in page.fields.themes or any(item.theme == theme for item in page.fields.sensitive)
-    ]
+    return [page for page in site.collection.books.values() if names_theme(page, theme)]
 
 
 def draw_theme(site: Site, theme: Theme) -> Rendered:
-    """The books, sessions and home activities with a theme."""
+    """The pages with a theme."""
     source = theme_page(theme.id)
-    html = site.draw(
-        "theme.html",
-        source,
-        theme=theme,
-        books=books_about(site, theme.id),
-        sessions=[page for page in site.collection.of_kind(Session) if theme.id in page.fields.themes],
-        homes=[page for page in site.collection.of_kind(Home) if theme.id in page.fields.themes],
-    )
+    html = site.draw("theme.html", source, theme=theme, sections=on_theme(site, source, theme.id))
     return Rendered(source, theme.name, theme.says, html, "theme")
 
 
@@ -108,14 +81,11 @@ def draw_themes(site: Site) -> Rendered:
 def draw_year(site: Site, limits: YearLimits) -> Rendered:
     """What a year meets and what the collection has for it."""
     source, year, reference = year_page(limits.year), limits.year, site.collection.reference
-    sessions = site.collection.of_kind(Session)
     html = site.draw(
         "year.html",
         source,
         limits=limits,
-        sessions=[page for page in sessions if page.fields.year == year],
-        bending=[page for page in sessions if year in page.fields.bends],
-        homes=[page for page in site.collection.of_kind(Home) if year == page.fields.year or year in page.fields.also],
+        sections=on_year(site, source, year),
         ideas=[idea for idea in reference.concepts.values() if year in idea.grows],
     )
     name = "Reception" if year == 0 else f"Year {year}"
@@ -129,11 +99,11 @@ def draw_years(site: Site) -> Rendered:
         (limits, sum(page.fields.year == limits.year for page in sessions))
         for limits in site.collection.reference.years.values()
     ]
-    html = site.draw("years.html", LISTS["years"], years=counted, year_source=year_page)
+    html = site.draw("years.html", LISTS["years"], years=counted)
     return Rendered(LISTS["years"], "Years", "What each school year in England meets.", html, "list")
 
 
 def concept_counts(site: Site) -> Mapping[str, int]:
-    """How many sessions and home activities each concept has, those with none left out."""
-    counts = {c: len(sessions_with(site, c)) + len(homes_with(site, c)) for c in site.collection.reference.concepts}
-    return {concept: count for concept, count in counts.items() if count}
+    """How many pages teach each concept, those that none teaches left out."""
+    counts = Counter(concept for page in things_to_do(site) for concept in page.concepts)
+    return {concept: counts[concept] for concept in site.collection.reference.concepts if counts[concept]}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import groupby
 
 from ..activities.rules import every_rule
-from ..model.address import LISTS, year_page
+from ..model.address import LISTS
 from ..model.document import Document
 from ..model.fields import YEARS
 from ..model.home import Home
@@ -13,28 +13,29 @@ from ..model.series import Series
 from ..model.session import Session
 from ..render.site import Rendered, Site
 from .idea_pages import books_about, concept_counts
+from .ideas import kinds_found
+from .page_kinds.words import listed
+from .sections import things_to_do
 
 
 def draw_find(site: Site) -> Rendered:
     """The finder, and the lists that answer without it."""
     reference, collection = site.collection.reference, site.collection
-    meant = [page.fields.year for page in collection.of_kind(Session)]
-    meant += [page.fields.year for page in collection.of_kind(Home)]
+    meant = [page.fields.best_year for page in things_to_do(site)]
     years = [(year, meant.count(year)) for year in YEARS]
     themes = [(theme, len(books_about(site, theme.id))) for theme in reference.themes.values()]
+    summary = f"Every {listed(kind.names.one for kind, _ in kinds_found())}."
     html = site.draw(
         "find.html",
         LISTS["find"],
+        summary=summary,
         root=".",
         years=[pair for pair in years if pair[1]],
         concepts=[(reference.concepts[concept], count) for concept, count in concept_counts(site).items()],
         themes=[pair for pair in themes if pair[1]],
         home_count=len(collection.of_kind(Home)),
-        year_source=year_page,
     )
-    return Rendered(
-        LISTS["find"], "Find an idea", "Every session, home activity and book.", html, "find", searched=False
-    )
+    return Rendered(LISTS["find"], "Find an idea", summary, html, "find", searched=False)
 
 
 def draw_plan(site: Site) -> Rendered:

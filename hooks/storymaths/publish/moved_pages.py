@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from ..model.address import html_of, source_of
+from ..model.address import html_of
 from ..model.moved import Moved
 from ..render.policy import policy
 from ..render.site import Site
@@ -15,7 +15,7 @@ _ABOUT = "# Old address, new address: one a line, as nginx reads a map. Retired 
 
 def moved_pages(site: Site) -> Mapping[str, str]:
     """Each old address, from the site's root, with its page; and ``moved.map``."""
-    titles = {source_of(page.path): page.fields.title for page in site.collection.documents}
+    titles = {page.source: page.fields.title for page in site.collection.documents}
     moved = [page for page in site.collection.reference.moved.values() if page.was not in titles]
     pages = {html_of(page.was): _draw(site, page, titles.get(page.leads_to, "Go to the page")) for page in moved}
     return {**pages, MAP: _ABOUT + "".join(_line(page) for page in moved if page.to)}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..model.address import LISTS, framework_page, objective_page, year_page
+from ..model.address import LISTS, framework_page, objective_page
 from ..model.objective import Framework, Objective
 from ..render.site import Rendered, Site
 
@@ -19,8 +19,6 @@ def draw_objective(site: Site, framework: Framework, objective: Objective) -> Re
         revisited=site.coverage.revisited.get(key, []),
         bent=site.coverage.bent.get(key, []),
         ideas=site.ideas_of.get(key, []),
-        year_source=year_page,
-        objective_source=objective_page,
     )
     title = f"{objective.code}: {objective.says}"
     return Rendered(source, title, f"{framework.short_name}, {objective.says}", html, "objective", searched=False)
@@ -37,9 +35,7 @@ def draw_framework(site: Site, framework: Framework) -> Rendered:
         )
         taught, again, bent = counts
         rows.setdefault(objective.year, []).append((objective, taught, again, bent))
-    html = site.draw(
-        "framework.html", source, framework=framework, years=sorted(rows.items()), objective_source=objective_page
-    )
+    html = site.draw("framework.html", source, framework=framework, years=sorted(rows.items()))
     return Rendered(source, framework.name, f"{framework.name}: codes, and what teaches them.", html, "list")
 
 

@@ -7,50 +7,57 @@ from dataclasses import dataclass
 from ..model.address import LISTS
 from ..model.book import Book
 from ..model.document import Document
-from ..model.home import Home
 from ..model.objective import Framework, Objective
 from ..model.session import Session
-from ..render.objectives import ShownObjective, shown
 from ..render.site import Rendered, Site
+from .open_data.catalogue import kinds_of_books
 from .open_data.files import open_files
 from .open_data.latest import latest
+from .page_kinds.kind import F, InCatalogue, NotListed, PageKind, PrintedRow
 
 
 @dataclass(frozen=True, slots=True)
 class _Entry:
-    """A book as the catalogue lists it: each session with its objectives, and what to do at home."""
+    """A book as the catalogue lists it: its pages as rows, each with its source."""
 
     book: Document[Book]
-    sessions: list[tuple[Document[Session], list[ShownObjective]]]
-    homes: tuple[Document[Home], ...]
+    sessions: tuple[Document[Session], ...]
+    rows: list[tuple[str, PrintedRow]]
 
     @property
     def minutes(self) -> int:
         """All its sessions together."""
-        return sum(page.fields.minutes for page, _ in self.sessions)
+        return sum(page.fields.minutes for page in self.sessions)
 
 
 def draw_catalogue(site: Site) -> Rendered:
     """Every book with its sessions, their years, minutes and objectives: for paper, and to read."""
-    reference = site.collection.reference
+    collection, listed = site.collection, kinds_of_books()
     entries = [
-        _Entry(
-            page,
-            [(session, shown(session.fields.objectives, reference)) for session in site.collection.sessions_of(book)],
-            site.collection.homes_of(book),
-        )
-        for book, page in site.collection.books.items()
+        _Entry(page, collection.sessions_of(book), [row for kind in listed for row in _rows(*kind, book, site)])
+        for book, page in collection.books.items()
+    ]
+    counts = [
+        (sum(len(collection.pages_of(b, kind.schema)) for b in collection.books), part.counted) for kind, part in listed
     ]
     html = site.draw(
         "catalogue.html",
         LISTS["catalogue"],
         entries=entries,
-        imprint=reference.imprint,
+        counts=counts,
+        imprint=collection.reference.imprint,
         day=latest(site.collection),
         taught=_taught(site),
     )
     summary = "Every book with its sessions, years, minutes and objectives, to print."
     return Rendered(LISTS["catalogue"], "Catalogue", summary, html, "catalogue", searched=False)
+
+
+def _rows(kind: PageKind[F], part: InCatalogue[F], book: str, site: Site) -> list[tuple[str, PrintedRow]]:
+    if isinstance(part.printed, NotListed):
+        return []
+    pages = site.collection.pages_of(book, kind.schema)
+    return [(page.source, part.printed(site, LISTS["catalogue"], page)) for page in pages]
 
 
 def _taught(site: Site) -> list[tuple[Framework, list[Objective]]]:

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from ..model.home import Home
 from ..model.reference import Reference
-from ..model.session import Per, Session
+from ..model.session import Per
 from ..render.site import Site
-from .ideas import Idea, ideas
+from .ideas import ideas
 
 PER: tuple[Per, ...] = ("class", "group", "pair", "child")
 """For whom a thing is counted; the data names each by its place here."""
@@ -22,7 +21,7 @@ def plan_data(site: Site) -> dict[str, Any]:
     (0 class, 1 group, 2 pair, 3 child), and a home activity's count is for one home.
     """
     reference, collection = site.collection.reference, site.collection
-    used = sorted({item for idea in ideas(collection) for item, _, _ in _needed(idea)})
+    used = sorted({item for idea in ideas(collection) for item in idea.things or ()})
     place = {item: n for n, item in enumerate(used)}
     return {
         "materials": [_material(item, reference) for item in used],
@@ -31,21 +30,15 @@ def plan_data(site: Site) -> dict[str, Any]:
             idea.address.removesuffix(".html"): [
                 idea.fields.title,
                 idea.book,
-                idea.fields.year,
-                idea.fields.minutes,
-                idea.fields.group_size if isinstance(idea.fields, Session) else 0,
-                [number for item, count, per in _needed(idea) for number in (place[item], count, per)],
+                idea.fields.best_year,
+                planned.minutes,
+                planned.group_size,
+                [number for need in planned.needs for number in (place[need.item], need.count, PER.index(need.per))],
             ]
             for idea in ideas(collection)
-            if isinstance(idea.fields, Session | Home)
+            if (planned := idea.planned)
         },
     }
-
-
-def _needed(idea: Idea) -> list[tuple[str, int, int]]:
-    if isinstance(idea.fields, Session):
-        return [(needed.item, needed.count, PER.index(needed.per)) for needed in idea.fields.materials]
-    return [(thing.item, thing.count, 0) for thing in idea.fields.things] if isinstance(idea.fields, Home) else []
 
 
 def _material(item: str, reference: Reference) -> list[Any]:

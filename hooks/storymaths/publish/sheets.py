@@ -51,7 +51,7 @@ _Planned = tuple[str, str, SheetData]
 def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
     """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder."""
     collection = site.collection
-    context = SheetContext(collection, _drawings(root))
+    context = SheetContext(collection, site.activities_of, _drawings(root))
     planned = [one for book in collection.books for one in _planned(context, book)]
     sheets = _made(planned, cache)
     return sheets + _made(list(_whole_sets(collection, sheets)), cache)
@@ -85,10 +85,10 @@ def _preview(address: str) -> str:
 def _planned(sheets: SheetContext, name: str) -> Iterator[_Planned]:
     collection = sheets.collection
     for session in collection.sessions_of(name):
-        source = source_of(session.path)
+        source = session.source
         yield from ((source, f"{source[:-3]}-{one.what}", one) for one in session_sheets(sheets, session))
     for home in collection.homes_of(name):
-        source = source_of(home.path)
+        source = home.source
         yield from ((source, f"{source[:-3]}-{one.what}", one) for one in home_sheets(sheets, home))
     source, folder = _of_book(collection, name)
     yield from ((source, f"{folder}/{one.what}", one) for one in book_sheets(sheets, collection.books[name], name))
@@ -105,7 +105,7 @@ def _whole_sets(collection: Collection, sheets: Sequence[Sheet]) -> Iterator[_Pl
 
 def _of_book(collection: Collection, name: str) -> tuple[str, str]:
     book = collection.books[name]
-    return source_of(book.path), source_of(book.folder)
+    return book.source, source_of(book.folder)
 
 
 def _made(planned: Sequence[_Planned], cache: Path) -> list[Sheet]:

@@ -8,7 +8,7 @@ from typing import Any
 
 from ..covers.shelf import Shelf
 from ..covers.shelves import YearShelf
-from ..model.address import LISTS, coverage_page, html_of, objective_page, source_of
+from ..model.address import LISTS, html_of, objective_page
 from ..render.coverage_words import hours_in_words
 from ..render.site import Rendered, Site
 
@@ -23,8 +23,6 @@ def draw_shelf(site: Site) -> Rendered:
         shown=site.collection.reference.limits.shelf.shown,
         hours=hours_in_words,
         how_many=how_many_ways,
-        objective_source=objective_page,
-        coverage_source=coverage_page,
     )
     summary = "For a year and a framework, the fewest books that teach all that the books here can teach."
     return Rendered(LISTS["shelf"], "The shortest shelf", summary, html, "shelf", searched=False)
@@ -50,8 +48,7 @@ def shelf_data(site: Site) -> dict[str, Any]:
     books = [book for book in collection.books if book in used]
     return {
         "books": [
-            [book, collection.books[book].fields.title, html_of(source_of(collection.books[book].path))]
-            for book in books
+            [book, collection.books[book].fields.title, html_of(collection.books[book].source)] for book in books
         ],
         "questions": [_question(shelf, {book: n for n, book in enumerate(books)}) for shelf in site.shelves.values()],
         "caps": {"tries": caps.tries, "ways": caps.ways, "shown": caps.shown},

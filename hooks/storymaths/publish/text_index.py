@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import errno
 import gzip
 import json
+import os
 import subprocess
 import sys
 import time
@@ -21,6 +23,7 @@ LEFT_OUT = (
 """Parts of a page that speak of other pages, or say in figures what the finder's facets say."""
 _UNUSED = ("pagefind-*ui.*", "pagefind-highlight.js", "wasm.unknown.pagefind")
 _SIGNATURE = b"pagefind_dcd"
+_NO_ROOM = ("No space left on device", "os error 28", "Disk quota exceeded", "File too large")
 
 
 class IndexFailed(RuntimeError):
@@ -28,13 +31,16 @@ class IndexFailed(RuntimeError):
 
 
 def build_text_index(site: Path) -> float:
-    """Writes ``pagefind/`` into a built site. Returns the seconds it took. Raises ``IndexFailed``."""
+    """Writes ``pagefind/`` into a built site. Returns the seconds it took. Raises ``IndexFailed``; ``OSError`` without room."""
     started = time.perf_counter()
     command = [sys.executable, "-m", "pagefind", "--site", str(site), "--quiet", "--keep-index-url"]
     command += ["--glob", INDEXED, "--include-characters", SIGNS, "--exclude-selectors", LEFT_OUT]
     done = subprocess.run(command, capture_output=True, text=True, check=False)
     if done.returncode:
-        raise IndexFailed((done.stderr or done.stdout).strip())
+        said = (done.stderr or done.stdout).strip()
+        if any(words in said for words in _NO_ROOM):
+            raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+        raise IndexFailed(said or f"it ended with {done.returncode} and said nothing")
     for pattern in _UNUSED:
         for file in (site / "pagefind").glob(pattern):
             file.unlink()

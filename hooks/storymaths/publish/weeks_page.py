@@ -11,7 +11,6 @@ from ..render.weeks_plan import draw_table
 from ..weeks.as_text import title_of
 from ..weeks.lessons import SeriesRun
 from ..weeks.plan import Plan
-from ..weeks.words import sentences
 from .assets import stylesheet
 from .fonts import letterforms
 
@@ -25,7 +24,7 @@ def draw_weeks_page(site: Site, run: SeriesRun, plan: Plan, kept: Path) -> str:
         "weeks_page.html",
         _NOWHERE,
         title=title_of(run, plan),
-        sentences=sentences(plan),
+        sentences=plan.sentences,
         table=draw_table(site, plan, _NOWHERE, linked=False),
         style=_with_letterforms(stylesheet(), kept),
     )

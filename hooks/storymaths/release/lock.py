@@ -12,8 +12,8 @@ from .refused import Refused
 
 
 @contextmanager
-def locked(folder: Path, wait: bool, waiting: Callable[[], None]) -> Iterator[None]:
-    """Holds the lock of a folder of editions. Raises ``Refused`` if another holds it, or waits if asked to.
+def hold_lock(folder: Path, wait: bool, waiting: Callable[[], None]) -> Iterator[None]:
+    """Holds the lock of a folder of releases. Raises ``Refused`` if another holds it, or waits if asked to.
 
     ``waiting`` is called once before a wait. The lock is ``flock``'s, so none is left behind by a killed run.
     """

@@ -19,7 +19,7 @@ TEXT = (".html", ".css", ".js", ".json", ".svg", ".xml", ".txt", ".csv", ".ics",
 def pack(folder: Path, before: Path | None = None) -> int:
     """Packs every text file of a built site; returns how many bytes the smallest forms of its files come to.
 
-    What is the same as in the edition ``before`` is packed already: packing well takes a second for a megabyte.
+    What is the same as in the release ``before`` is packed already: packing well takes a second for a megabyte.
     """
     total = 0
     for path in sorted(folder.rglob("*")):

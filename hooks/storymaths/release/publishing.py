@@ -12,10 +12,10 @@ from pathlib import Path
 from ..model.problem import Problem
 from ..model.reference import PublishedLimits
 from .built_pages import BuiltSite, read_built
-from .editions import Editions
-from .lock import locked
+from .lock import hold_lock
 from .packed import pack
 from .refused import Refused
+from .releases import Releases
 from .trial import try_out
 from .unchanged import Changes, keep_dates
 
@@ -24,7 +24,7 @@ Builder = Callable[[Path], None]
 
 
 @dataclass(frozen=True, slots=True)
-class Asked:
+class Request:
     """What is to be published, where, and how."""
 
     build: Builder
@@ -48,65 +48,65 @@ class Outcome:
     packed: int
     """Bytes of the smallest form of each file; the same as ``size`` in a dry run."""
     changes: Changes
-    edition: int | None
+    release: int | None
     """None where nothing was published."""
 
 
-def publish(editions: Editions, asked: Asked) -> Outcome:
+def publish(releases: Releases, request: Request) -> Outcome:
     """Publishes. Until the last step the site is as it was; after it the new one is whole. Raises ``Refused``."""
-    editions.open()
-    with locked(editions.folder, asked.wait, asked.waiting):
-        editions.look()  # while this one waited, another may have published
-        editions.tidy()
-        aside = editions.aside()
+    releases.open()
+    with hold_lock(releases.folder, request.wait, request.waiting):
+        releases.look()  # while this one waited, another may have published
+        releases.tidy()
+        staging = releases.staging()
         try:
-            asked.build(aside)
-            site = read_built(aside, asked.written)
-            problems = try_out(site, asked.limits, editions.known_pages(), asked.today)
+            request.build(staging)
+            site = read_built(staging, request.written)
+            problems = try_out(site, request.limits, releases.known_pages(), request.today)
             if problems:
-                return _outcome(site, problems, _since(aside, editions))
-            packed = pack(aside, _shown(editions))
-            changes = _since(aside, editions)
-            number = editions.keep(aside, site.titles())
-            editions.show(number)
+                return _outcome(site, problems, _since(staging, releases))
+            packed = pack(staging, _shown(releases))
+            changes = _since(staging, releases)
+            number = releases.keep(staging, site.titles())
+            releases.show(number)
             return _outcome(site, (), changes, packed, number)
         finally:
-            shutil.rmtree(aside, ignore_errors=True)
-            editions.tidy()
+            shutil.rmtree(staging, ignore_errors=True)
+            releases.tidy()
 
 
-def rehearse(editions: Editions, asked: Asked) -> Outcome:
+def rehearse(releases: Releases, request: Request) -> Outcome:
     """All of it but the publishing: nothing is written beside the site."""
-    editions.look()
+    releases.look()
     with tempfile.TemporaryDirectory(prefix="storymaths-") as folder:
-        aside = Path(folder)
-        asked.build(aside)
-        site = read_built(aside, asked.written)
-        problems = try_out(site, asked.limits, editions.known_pages(), asked.today)
-        return _outcome(site, problems, _since(aside, editions))
+        staging = Path(folder)
+        request.build(staging)
+        site = read_built(staging, request.written)
+        problems = try_out(site, request.limits, releases.known_pages(), request.today)
+        return _outcome(site, problems, _since(staging, releases))
 
 
-def go_back(editions: Editions, wait: bool, waiting: Callable[[], None]) -> int:
-    """Shows the edition before the current one; asked again, the current one once more. Raises ``Refused``."""
-    editions.look()
-    if editions.current is None:
-        raise Refused(f"There is no earlier edition of {editions.dest} to go back to.")
-    editions.open()
-    with locked(editions.folder, wait, waiting):
-        return editions.go_back()
+def go_back(releases: Releases, wait: bool, waiting: Callable[[], None]) -> int:
+    """Shows the release before the current one; asked again, the current one once more. Raises ``Refused``."""
+    releases.look()
+    if releases.current is None:
+        raise Refused(f"There is no earlier release of {releases.dest} to go back to.")
+    releases.open()
+    with hold_lock(releases.folder, wait, waiting):
+        return releases.go_back()
 
 
-def _since(aside: Path, editions: Editions) -> Changes:
-    return keep_dates(aside, _shown(editions))
+def _since(staging: Path, releases: Releases) -> Changes:
+    return keep_dates(staging, _shown(releases))
 
 
-def _shown(editions: Editions) -> Path | None:
-    current = editions.current
-    return editions.path_of(current) if current is not None else None
+def _shown(releases: Releases) -> Path | None:
+    current = releases.current
+    return releases.path_of(current) if current is not None else None
 
 
 def _outcome(
-    site: BuiltSite, problems: Sequence[Problem], changes: Changes, packed: int = 0, edition: int | None = None
+    site: BuiltSite, problems: Sequence[Problem], changes: Changes, packed: int = 0, release: int | None = None
 ) -> Outcome:
     size = sum(site.files.values())
-    return Outcome(problems, len(site.titles()), size, packed or size, changes, edition)
+    return Outcome(problems, len(site.titles()), size, packed or size, changes, release)

@@ -1,4 +1,4 @@
-"""What is the same as in the edition before keeps its date, so that browsers that have it need not fetch it again."""
+"""What is the same as in the release before keeps its date, so that browsers that have it need not fetch it again."""
 
 from __future__ import annotations
 

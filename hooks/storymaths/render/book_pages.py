@@ -6,18 +6,19 @@ import re
 from collections.abc import Iterator
 
 from ..covers.taught import coverage_of
-from ..model.address import coverage_csv, resolve, source_of
-from ..model.book import Book, MathsOnPages, Story
+from ..model.address import coverage_csv, resolve
+from ..model.book import Book, MathsOnPages
 from ..model.document import Document
 from ..model.session import Session
+from ..model.story import Story
 from .body import markdown_to_html, sections
 from .coverage_part import coverage_part
 from .site import Rendered, Site
 
 
-def draw_book(site: Site, page: Document[Book], book_id: str) -> Rendered:
+def draw_book(site: Site, page: Document[Book]) -> Rendered:
     """The page of a book: synopsis, the maths on its pages, its cast, what is taught from it, its rights."""
-    source = source_of(page.path)
+    source, book_id = page.source, page.fields.book_at(page.path)
     run = site.collection.sessions_of(book_id)
     years = page.fields.years
     html = site.draw_with_words(
@@ -50,7 +51,7 @@ def _with_pictures(book: Book, story: Document[Story] | None) -> list[tuple[Math
     pictures: dict[int, str] = {}
     if story is not None:
         for number, path in _PAGE_WITH_PICTURE.findall(story.body):
-            pictures[int(number)] = resolve(path, source_of(story.path))
+            pictures[int(number)] = resolve(path, story.source)
     return [(seen, pictures.get(seen.pages.first, "")) for seen in book.maths_on_pages]
 
 
@@ -71,7 +72,7 @@ _PICTURE = re.compile(r"<p>\s*(<img[^>]*>)\s*</p>")
 
 def spreads_of(page: Document[Story]) -> Iterator[tuple[str, str, str, str]]:
     """The pages of a story in order: anchor, heading, the picture and the words, both as HTML."""
-    _, parts = sections(markdown_to_html(page.body, source_of(page.path)))
+    _, parts = sections(markdown_to_html(page.body, page.source))
     for anchor, heading, html in parts:
         picture = _PICTURE.search(html)
         yield anchor, heading, picture.group(1) if picture else "", _PICTURE.sub("", html, count=1)
@@ -79,7 +80,7 @@ def spreads_of(page: Document[Story]) -> Iterator[tuple[str, str, str, str]]:
 
 def draw_story(site: Site, page: Document[Story]) -> Rendered:
     """A story: each page's picture above its words."""
-    source = source_of(page.path)
+    source = page.source
     book = site.collection.books[page.fields.book]
     html = site.draw("story.html", source, page=page, story=page.fields, book=book, spreads=list(spreads_of(page)))
     summary = page.fields.summary or f"The story of {book.fields.title}, page by page."

@@ -9,7 +9,7 @@ from ..covers.stages import balance_of, stages_of
 from ..covers.table import other_tables, year_tables
 from ..covers.taught import Coverage, SessionPage
 from ..covers.words import words_across
-from ..model.address import coverage_page, objective_page
+from ..model.address import coverage_page
 from . import coverage_picture
 from .coverage_words import covered_in_words, empty_strands, stages_in_words
 from .session_links import SessionLinks, SessionName
@@ -27,7 +27,6 @@ def drawing_tools() -> Mapping[str, Any]:
         "grid": coverage_picture.grid,
         "covered_in_words": covered_in_words,
         "empty_strands": empty_strands,
-        "objective_source": objective_page,
         "coverage_source": coverage_page,
     }
 

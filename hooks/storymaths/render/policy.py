@@ -11,7 +11,7 @@ def policy(kind: str, serving: bool = False) -> str:
     """The policy for a page of a kind, as CSP level 3 writes it (W3C, Content Security Policy Level 3).
 
     Everything comes from the site itself; what the page says can start nothing. ``'self'`` holds from ``file:`` too:
-    tried in Chromium 156 and Firefox 153. Under ``serve`` MkDocs puts a script of its own into each page, with
+    tried in Chromium 156 and Firefox 153. Under ``serve`` the server puts a script of its own into each page, with
     numbers in it that change each time, so there scripts within the page are let through.
     """
     scripts = ["script-src 'self'"]

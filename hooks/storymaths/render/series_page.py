@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..covers.needs import cares_of, needs_of
 from ..covers.path import SeriesPath, path_of
 from ..covers.taught import coverage_of
-from ..model.address import coverage_csv, governors_page, source_of
+from ..model.address import coverage_csv, governors_page
 from ..model.document import Document
 from ..model.material import PRINTED
 from ..model.series import Series
@@ -18,7 +18,7 @@ from .weeks_plan import draw_plan_of_weeks
 
 def draw_series(site: Site, page: Document[Series]) -> Rendered:
     """The page of a series."""
-    series, source, reference = page.fields, source_of(page.path), site.collection.reference
+    series, source, reference = page.fields, page.source, site.collection.reference
     path = path_of(series, site.collection)
     children = reference.limits.class_size
     columns = [(f"Book {n}", run.sessions) for n, run in enumerate(path.runs, 1)]
@@ -45,5 +45,5 @@ def draw_series(site: Site, page: Document[Series]) -> Rendered:
 
 def _as_a_plan(path: SeriesPath) -> str:
     """The sessions as the address of a plan gives them: without the folder all books share, and without an ending."""
-    names = (source_of(page.path).removesuffix(".md").removeprefix("books/") for page in path.sessions)
+    names = (page.source.removesuffix(".md").removeprefix("books/") for page in path.sessions)
     return ",".join(names)

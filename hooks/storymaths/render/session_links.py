@@ -8,7 +8,7 @@ from html import escape
 from markupsafe import Markup
 
 from ..covers.taught import SessionPage
-from ..model.address import link, source_of
+from ..model.address import link
 
 SessionName = Callable[[SessionPage], tuple[str, str]]
 """What a session is called: words that the sessions of one book share, and its number."""
@@ -42,5 +42,5 @@ class SessionLinks:
     def _of(self, page: SessionPage) -> tuple[str, str, str]:
         if page.path not in self._made:
             lead, number = self._name(page)
-            self._made[page.path] = (escape(link(source_of(page.path), self._here)), escape(lead), escape(number))
+            self._made[page.path] = (escape(link(page.source, self._here)), escape(lead), escape(number))
         return self._made[page.path]

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from ..model.address import screen_page, source_of
+from ..model.address import screen_page
 from ..model.document import Document
 from ..model.session import Session
 from .activity import body_with_activities
 from .answers_apart import answers_apart
 from .body import sections
 from .objectives import shown
-from .screens.pages import leaves_on_screen
+from .screens.pages import slides_on_screen
 from .site import Rendered, Site
 
 _LONGEST_SHOWN = 60
@@ -22,7 +22,7 @@ def lasting(minutes: int) -> int:
 
 def draw_session(site: Site, page: Document[Session]) -> Rendered:
     """The page of a session."""
-    session, source, reference = page.fields, source_of(page.path), site.collection.reference
+    session, source, reference = page.fields, page.source, site.collection.reference
     book = site.collection.books[session.book]
     run = site.collection.sessions_of(session.book)
     opening, parts = sections(body_with_activities(site, page, source))
@@ -49,6 +49,6 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         lasting=lasting,
         class_size=reference.limits.class_size,
         screen=screen_page(source),
-        leaves=1 + len(leaves_on_screen(site, page)),
+        slides=1 + len(slides_on_screen(site, page)),
     )
     return Rendered(source, session.title, session.summary, html + answers_apart(html, session.title), "session")

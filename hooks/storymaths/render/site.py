@@ -9,18 +9,36 @@ from pathlib import Path
 from typing import Any
 
 import jinja2
+from markupsafe import Markup
 
+from ..activities.memory import Memory
+from ..activities.on_pages import PageActivities, PageActivity
+from ..activities.work_out import WorkedOut
 from ..covers.shelves import Question, YearShelf, year_shelves
 from ..covers.taught import Coverage, coverage_of
-from ..model.address import link, slug
+from ..model.address import (
+    concept_page,
+    coverage_page,
+    framework_page,
+    link,
+    objective_page,
+    slug,
+    theme_page,
+    year_page,
+)
 from ..model.collection import Collection
 from ..model.concept import Concept
+from ..model.document import Document
 from ..model.fields import year_name
+from ..model.page_fields import PageFields
 from ..model.session import Session
 from ..model.site_settings import SiteSettings
 from .inline import inline
 from .spoken import speak
 from .word_links import WordFinder
+
+_PAGES = (concept_page, coverage_page, framework_page, objective_page, theme_page, year_page)
+"""Where the pages about ideas are, for every template to use by these names."""
 
 
 @dataclass(frozen=True)
@@ -34,6 +52,15 @@ class Rendered:
     kind: str
     searched: bool = True
     """Whether the text search takes it in."""
+
+
+@dataclass(frozen=True, slots=True)
+class DrawnSection:
+    """A section of a page that leads to other pages: its HTML under a heading."""
+
+    anchor: str
+    heading: str
+    html: Markup
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +82,10 @@ class Site:
     """The whole site, ready to draw any page of it."""
 
     collection: Collection
+    activities: PageActivities = field(default_factory=dict)
+    """Those of every page that is drawn, worked out."""
+    memory: Memory[WorkedOut] = field(default_factory=Memory)
+    """For examples, which stand on no author's page."""
     prints: Mapping[str, Sequence[Print]] = field(default_factory=dict)
     """By source, the sheets of each page; empty where none are made."""
     settings: SiteSettings = field(default_factory=SiteSettings)
@@ -62,6 +93,10 @@ class Site:
     def address(self, target: str, here: str) -> str:
         """The full address of a source where the site's own is known, else a link to it from the page ``here``."""
         return self.settings.full_address(target) if self.settings.url else link(target, here)
+
+    def activities_of(self, page: Document[PageFields]) -> tuple[PageActivity, ...]:
+        """The activities of a page in its order, as far as they could be worked out."""
+        return self.activities[page.path]
 
     @cached_property
     def coverage(self) -> Coverage:
@@ -100,6 +135,7 @@ class Site:
         )
         environment.filters["year"] = year_name
         environment.filters["slug"] = slug
+        environment.globals |= {page.__name__: page for page in _PAGES}
         environment.filters["lower_first"] = lambda words: words[:1].lower() + words[1:]
         return environment
 
@@ -115,9 +151,14 @@ class Site:
 
     def draw(self, template: str, source: str, **values: Any) -> str:
         """A template filled for the page made of ``source``, with its maths named for those who hear it."""
+        return speak(self._fill(template, source, values))
 
-        page = self.templates.get_template(template)
-        return speak(page.render(**self.tools(source), **values))
+    def fill(self, template: str, source: str, **values: Any) -> Markup:
+        """A template filled that is a part of the page made of ``source``."""
+        return Markup(self._fill(template, source, values))
+
+    def _fill(self, template: str, source: str, values: Mapping[str, Any]) -> str:
+        return self.templates.get_template(template).render(**self.tools(source), **values)
 
     def draw_with_words(self, template: str, source: str, **values: Any) -> str:
         """As ``draw``, with the words of the word bank linked and their meanings at the foot."""

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from ..model.address import source_of
+from collections.abc import Sequence
+
 from ..model.document import Document
 from ..model.home import Home
-from ..model.series import Page
+from ..model.page import Page
 from .activity import body_with_activities
-from .site import Rendered, Site
+from .site import DrawnSection, Rendered, Site
 
 
 def draw_home(site: Site, page: Document[Home]) -> Rendered:
     """A home activity: what, how long, what you need, what to say first; then the rest."""
-    home, source, reference = page.fields, source_of(page.path), site.collection.reference
+    home, source, reference = page.fields, page.source, site.collection.reference
     html = site.draw_with_words(
         "home_activity.html",
         source,
@@ -28,9 +29,16 @@ def draw_home(site: Site, page: Document[Home]) -> Rendered:
 
 
 def draw_plain(site: Site, page: Document[Page]) -> Rendered:
-    """A plain page; the first page of the site has its own frame."""
-    source = source_of(page.path)
-    body = body_with_activities(site, page, source, level=3)
-    template = "front.html" if source == "index.md" else "plain.html"
-    html = site.draw(template, source, page=page, body=body)
-    return Rendered(source, page.fields.title, page.fields.summary, html, "page")
+    """A plain page."""
+    return _draw_words(site, page, "plain.html")
+
+
+def draw_front(site: Site, page: Document[Page], sections: Sequence[DrawnSection]) -> Rendered:
+    """The first page of the site: doors, the finder, a section for each kind of page that has one, the author's words."""
+    return _draw_words(site, page, "front.html", sections=sections)
+
+
+def _draw_words(site: Site, page: Document[Page], template: str, **values: object) -> Rendered:
+    body = body_with_activities(site, page, page.source, level=3)
+    html = site.draw(template, page.source, page=page, body=body, **values)
+    return Rendered(page.source, page.fields.title, page.fields.summary, html, "page")

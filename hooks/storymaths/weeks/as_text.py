@@ -3,26 +3,23 @@
 from __future__ import annotations
 
 from .lessons import SeriesRun
-from .plan import Plan
-from .rows import weeks_of
-from .words import counted, name_of, sentences
+from .plan import Plan, Row
 
 
 def as_text(run: SeriesRun, plan: Plan) -> str:
     """The plan week by week, under what it says of itself."""
-    lines = [title_of(run, plan), *sentences(plan)]
-    wide = max((len(row.when) for _, rows in weeks_of(plan) for row in rows), default=0)
-    for week, rows in weeks_of(plan):
-        lines += ["", f"Week {week}"]
-        for row in rows:
-            said = row.why
-            if row.part is not None:
-                lesson = row.part.lesson
-                said = (
-                    f"{lesson.book_title} {lesson.number}: {name_of(row.part)}, {counted(row.part.minutes, 'minute')}"
-                )
-            lines.append(f"  {row.when:<{wide}}  {said}")
+    lines = [title_of(run, plan), *plan.sentences]
+    wide = max((len(row.when) for row in plan.rows), default=0)
+    for week, rows in plan.weeks:
+        lines += ["", f"Week {week}", *(f"  {row.when:<{wide}}  {_what(row)}" for row in rows)]
     return "\n".join(lines) + "\n"
+
+
+def _what(row: Row) -> str:
+    if row.part is None:
+        return row.why
+    lesson, minutes = row.part.lesson, row.part.minutes
+    return f"{lesson.book_title} {lesson.number}: {row.part.name}, {minutes} minute{'' if minutes == 1 else 's'}"
 
 
 def title_of(run: SeriesRun, plan: Plan) -> str:

@@ -1,4 +1,4 @@
-"""What is to be laid: the sessions of a series in the order they are taught, and their parts where a day is too short."""
+"""What is to be laid: the sessions of a series in the order they are taught."""
 
 from __future__ import annotations
 
@@ -42,21 +42,6 @@ class Lesson:
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
-    """What is taught on one day: a whole lesson, or the first, second … part of one."""
-
-    lesson: Lesson
-    steps: tuple[Step, ...]
-    number: int = 1
-    of: int = 1
-
-    @property
-    def minutes(self) -> int:
-        """How long it is."""
-        return sum(step.minutes for step in self.steps)
-
-
-@dataclass(frozen=True, slots=True)
 class SeriesRun:
     """A series and all its lessons."""
 
@@ -72,6 +57,31 @@ class SeriesRun:
     def longest(self) -> int:
         """The minutes of its longest lesson: days of so many need no splitting."""
         return max((lesson.minutes for lesson in self.lessons), default=0)
+
+    def as_data(self) -> dict[str, object]:
+        """The series as the scripts take it: ``SeriesData`` in ``hooks/scripts/weeks/lessons.js``.
+
+        A lesson is ``[book id, book title, number, title, what it reads, address, [step, minutes, step, minutes …]]``;
+        ``changed`` is written as a calendar writes it.
+        """
+        return {
+            "id": self.id,
+            "title": self.title,
+            "version": self.version,
+            "changed": f"{self.changed:%Y%m%d}",
+            "lessons": [
+                [
+                    lesson.book,
+                    lesson.book_title,
+                    lesson.number,
+                    lesson.title,
+                    lesson.reads,
+                    f"{lesson.source.removesuffix('.md')}.html",
+                    [value for step in lesson.steps for value in (step.name, step.minutes)],
+                ]
+                for lesson in self.lessons
+            ],
+        }
 
 
 def sessions_of(collection: Collection, series: Document[Series]) -> list[Document[Session]]:
@@ -101,7 +111,7 @@ def _lesson(collection: Collection, page: Document[Session]) -> Lesson:
         title=_plain(session.title),
         reads=_listed(list(dict.fromkeys(str(reading.pages) for reading in session.reads))),
         steps=tuple(Step(_plain(step.name), step.minutes) for step in session.steps),
-        source=page.path.removeprefix("content/"),
+        source=page.source,
     )
 
 
@@ -111,30 +121,3 @@ def _listed(names: Sequence[str]) -> str:
 
 def _plain(words: str) -> str:
     return " ".join(words.split())
-
-
-def parts_of(lesson: Lesson, minutes: int) -> tuple[Part, ...]:
-    """A lesson split at the ends of steps into as few days of so many minutes as can be, the days about as long.
-
-    Of the ways with the fewest parts it takes those whose longest part is shortest, and of those the one whose earlier
-    parts are longest. Every step must fit into a day: ``check/step_too_long.py`` sees to it first.
-    """
-    fewest = len(_filled(lesson.steps, minutes))
-    longest = max(step.minutes for step in lesson.steps)
-    while len(_filled(lesson.steps, longest)) > fewest:
-        longest += 1
-    runs = _filled(lesson.steps, longest)
-    return tuple(Part(lesson, tuple(run), number, len(runs)) for number, run in enumerate(runs, start=1))
-
-
-def _filled(steps: Sequence[Step], minutes: int) -> list[list[Step]]:
-    """Steps in runs, each as long as the minutes allow before the next begins."""
-    runs: list[list[Step]] = [[]]
-    left = minutes
-    for step in steps:
-        if step.minutes > left and runs[-1]:
-            runs.append([])
-            left = minutes
-        runs[-1].append(step)
-        left -= step.minutes
-    return runs

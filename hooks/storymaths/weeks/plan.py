@@ -1,15 +1,35 @@
-"""A plan of the weeks: what is taught on which day, which days are holidays, and which are left free."""
+"""A plan of the weeks as the scripts lay it, and all that is made of it: rows to read, a table, a calendar."""
 
 from __future__ import annotations
 
 import datetime
-from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
-from .lay import at_once, lay
-from .lessons import Lesson, Part, parts_of
-from .school_days import Asked, chosen_days, days_for, week_of
+from pydantic import BaseModel
+
+from ..model.holiday import day_of
+from ..scripts.run import run
+from .lessons import Lesson, SeriesRun, Step
+from .school_days import Asked
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """What is taught on one day: a whole lesson, or the first, second … part of one."""
+
+    lesson: Lesson
+    steps: tuple[Step, ...]
+    number: int
+    of: int
+    name: str
+    """The title, and which part of it."""
+    steps_in_words: str
+
+    @property
+    def minutes(self) -> int:
+        """How long it is."""
+        return sum(step.minutes for step in self.steps)
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,9 +37,20 @@ class Day:
     """A chosen weekday: what is taught on it, or else why nothing is."""
 
     date: datetime.date
-    part: Part | None = None
-    holiday: str | None = None
+    part: Part | None
+    holiday: str | None
     """What the holiday is called; a day with neither is left free."""
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A line of a plan to read: a day, or a stretch of days of one week without a lesson for one reason."""
+
+    week: int
+    when: str
+    part: Part | None
+    why: str
+    """Why nothing is taught; empty where something is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +60,15 @@ class Plan:
     asked: Asked
     days: tuple[Day, ...]
     """Every chosen weekday from the first to the last lesson's, in order."""
+    rows: tuple[Row, ...]
+    sentences: tuple[str, ...]
+    """What the plan says of itself."""
+    cut: tuple[tuple[str, int], ...]
+    """Books with weekends inside them: the title, and how many."""
+    csv: str
+    """The plan as a table for a spreadsheet."""
+    calendar: str
+    """The plan as RFC 5545 writes calendars."""
 
     @property
     def taught(self) -> list[tuple[datetime.date, Part]]:
@@ -36,38 +76,59 @@ class Plan:
         return [(day.date, day.part) for day in self.days if day.part is not None]
 
     @property
-    def free(self) -> list[datetime.date]:
-        """Days left free so that books are cut less."""
-        return [day.date for day in self.days if day.part is None and day.holiday is None]
-
-    def week(self, day: datetime.date) -> int:
-        """The number of a day's week, 1 for that of the first day."""
-        return week_of(day) - week_of(self.days[0].date) + 1
-
-    def cut(self) -> list[tuple[str, int]]:
-        """Books with weekends inside them: the title, and how many."""
-        found = []
-        for _, run in groupby(self.taught, key=lambda taught: taught[1].lesson.book):
-            taught = list(run)
-            weekends = week_of(taught[-1][0]) - week_of(taught[0][0])
-            if weekends:
-                found.append((taught[0][1].lesson.book_title, weekends))
-        return found
+    def weeks(self) -> list[tuple[int, list[Row]]]:
+        """The rows by the number of their week, 1 for that of the first day."""
+        return [(week, list(rows)) for week, rows in groupby(self.rows, key=lambda row: row.week)]
 
 
-def plan_weeks(lessons: Sequence[Lesson], asked: Asked) -> Plan:
-    """Lays lessons, in their order, on the days asked for: at most one a day, longer ones split at a step.
+class _Part(BaseModel):
+    lesson: int
+    steps: tuple[tuple[str, int], ...]
+    number: int
+    of: int
+    name: str
+    steps_in_words: str
 
-    Every step must fit into the minutes of a day, and the lessons of a book stand together.
+
+class _Day(BaseModel):
+    day: int
+    part: _Part | None
+    holiday: str | None
+
+
+class _Row(BaseModel):
+    week: int
+    when: str
+    part: _Part | None
+    why: str
+
+
+class _Whole(BaseModel):
+    """What ``wholePlan`` in ``hooks/scripts/weeks/whole.js`` gives."""
+
+    days: tuple[_Day, ...]
+    rows: tuple[_Row, ...]
+    sentences: tuple[str, ...]
+    cut: tuple[tuple[str, int], ...]
+    csv: str
+    calendar: str
+
+
+def plan_weeks(series: SeriesRun, asked: Asked, dated: bool = True) -> Plan:
+    """Lays the lessons of a series on the days asked for: at most one a day, longer ones split at a step.
+
+    Every step must fit into the minutes of a day, and the lessons of a book stand together. Without ``dated``, rows and
+    sentences name weekdays and no dates.
     """
-    parts = [part for lesson in lessons for part in parts_of(lesson, asked.minutes)]
-    books = [list(run) for _, run in groupby(parts, key=lambda part: part.lesson.book)]
-    needed = [len(book) for book in books]
-    days = days_for(asked, needed)
-    on: dict[datetime.date, Part] = {}
-    places = lay(needed, [week_of(day) for day in days]) if asked.waits else at_once(needed)
-    for start, book in zip(places, books, strict=True):
-        on.update(zip(days[start : start + len(book)], book, strict=True))
-    if not on:
-        return Plan(asked, ())
-    return Plan(asked, tuple(Day(day, on.get(day), asked.holiday_on(day)) for day in chosen_days(asked, max(on))))
+    whole = _Whole.model_validate_json(run("weeks/whole.js", "wholePlan", series.as_data(), asked.as_data(), dated))
+
+    def part(found: _Part | None) -> Part | None:
+        if found is None:
+            return None
+        steps = tuple(Step(name, minutes) for name, minutes in found.steps)
+        lesson = series.lessons[found.lesson]
+        return Part(lesson, steps, found.number, found.of, found.name, found.steps_in_words)
+
+    days = tuple(Day(day_of(day.day), part(day.part), day.holiday) for day in whole.days)
+    rows = tuple(Row(row.week, row.when, part(row.part), row.why) for row in whole.rows)
+    return Plan(asked, days, rows, whole.sentences, whole.cut, whole.csv, whole.calendar)

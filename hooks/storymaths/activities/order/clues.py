@@ -33,6 +33,8 @@ class Clue:
     who: tuple[int, ...]
     text: str
     loc: Loc
+    sign: str = ""
+    """The sign a chain is written with; empty for clues in words."""
 
     @property
     def minds_the_last(self) -> bool:
@@ -77,7 +79,7 @@ def read_clue(text: str, characters: Sequence[CastMember], rising: bool, loc: Lo
         if len(signs) > 1:
             raise Unsolvable(loc, f'"{plain}" turns round in the middle.', "write it with > only, or with < only.")
         who = tuple(_who(name, characters, loc, plain) for name in parts[::2])
-        return _clue("chain", who[::-1] if signs == {">"} else who, plain, loc)
+        return _clue("chain", who[::-1] if signs == {">"} else who, plain, loc, parts[1])
     for says, form in _FORMS:
         match = form.fullmatch(plain)
         if match:
@@ -88,10 +90,10 @@ def read_clue(text: str, characters: Sequence[CastMember], rising: bool, loc: Lo
     raise Unsolvable(loc, f'The clue "{plain[:60]}" is not understood.', HOW)
 
 
-def _clue(says: Says, who: tuple[int, ...], text: str, loc: Loc) -> Clue:
+def _clue(says: Says, who: tuple[int, ...], text: str, loc: Loc, sign: str = "") -> Clue:
     if len(set(who)) < len(who):
         raise Unsolvable(loc, f'"{text}" names somebody twice.', "name different characters.")
-    return Clue(says, who, text, loc)
+    return Clue(says, who, text, loc, sign)
 
 
 def _who(name: str, characters: Sequence[CastMember], loc: Loc, clue: str) -> int:

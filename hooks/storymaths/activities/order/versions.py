@@ -3,39 +3,31 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
-from typing import TYPE_CHECKING
+from itertools import chain
 
 from ...model.activity import Context
 from ...model.year import YearLimits
-from ..revalue import revalued
-
-if TYPE_CHECKING:
-    from . import OrderFields
+from ..revalue import SAME_NUMBERS, easier_first, revalued, with_values
+from .tasks import OrderByClues, OrderTask
 
 
-def other_values(fields: OrderFields, context: Context, year: YearLimits) -> Iterator[tuple[Context, str]]:
-    """Scenes for ``year``, best first."""
-    same = (context, "The same numbers." if fields.fact else "The same clues.")
-    if not fields.fact or fields.clues:
-        yield same
+def versions_of(task: OrderTask, context: Context, year: YearLimits) -> Iterator[tuple[OrderTask, Context, str]]:
+    """With clues the same; with values, ones of the year's size that make every digit count."""
+    if isinstance(task, OrderByClues):
+        yield task, context, "The same clues."
         return
-    values = [character.facts.get(fields.fact) for character in context.characters]
-    whole = [value for value in values if isinstance(value, int) and not isinstance(value, bool)]
     harder = year.year > context.year.year
-    if not harder:
-        yield same
-    if len(whole) == len(values):
-        levels = sorted(set(whole))
-        for new in _against(len(levels), year):
-            change = dict(zip(levels, new, strict=True))
-            yield (
-                _with(context, fields.fact, [change[value] for value in whole]),
-                f"Each {fields.fact} is remade, in the same order; the ones run the other way from the digits before them.",
-            )
-    if harder:
-        yield same
-    yield from revalued(context, fields.fact, year)
+    others = easier_first((context, SAME_NUMBERS), _made_tricky(context, task.fact, year), harder)
+    for changed, why in chain(others, revalued(context, task.fact, year)):
+        yield task, changed, why
+
+
+def _made_tricky(context: Context, fact: str, year: YearLimits) -> Iterator[tuple[Context, str]]:
+    values = [character.facts[fact] for character in context.characters]
+    levels = sorted({int(value) for value in values})
+    why = f"Each {fact} is remade, in the same order; the ones run the other way from the digits before them."
+    for new in _against(len(levels), year):
+        yield with_values(context, fact, dict(zip(levels, new, strict=True))), why
 
 
 def _against(levels: int, year: YearLimits) -> Iterator[Sequence[int]]:
@@ -48,11 +40,3 @@ def _against(levels: int, year: YearLimits) -> Iterator[Sequence[int]]:
                 else range(1, levels + 1)
             )
             yield [digit * place + (10 - digit) for digit in spread]
-
-
-def _with(context: Context, fact: str, values: Sequence[int]) -> Context:
-    characters = tuple(
-        replace(character, facts={**character.facts, fact: value})
-        for character, value in zip(context.characters, values, strict=True)
-    )
-    return replace(context, characters=characters)

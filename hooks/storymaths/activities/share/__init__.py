@@ -3,51 +3,28 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from typing import Annotated, ClassVar
-
-from pydantic import Field
+from typing import Any, ClassVar
 
 from ...model.activity import Context, Solution
-from ...model.fields import Id, Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind
 from ..own_words import without_stale_words
-from .found import shares_in
-from .told import told
+from .solve import solve
+from .tasks import (
+    CastPilesTask,
+    EachTask,
+    GroupsTask,
+    PartsTask,
+    PilesTask,
+    ShareAnswer,
+    ShareTask,
+    TotalTask,
+    WaysTask,
+)
 from .versions import versions_of
 
-Whole = Annotated[int, Field(strict=True)]
 
-
-class ShareFields(ActivityFields):
-    """What is asked for is what is left out.
-
-    ``total`` and ``among``: how many each. ``total`` and ``each``: how many groups. ``among`` and ``each``: how many
-    altogether. ``total`` alone: every way of making equal groups. ``piles``, or a cast with a ``fact`` and no total:
-    which can be shared. ``parts``: shares that are not equal, such as twice as many.
-    """
-
-    total: Whole | Id | None = None
-    """How many things; a character's id stands for its fact."""
-    things: Text | None = None
-    """What they are, in the plural, such as shells."""
-    among: Whole | None = None
-    """How many groups, or children; a cast without a fact is shared among."""
-    each: Whole | None = None
-    """How many in each group."""
-    left_over: Whole | None = None
-    """How many are to be left over, where ways or piles are asked for; if not stated, none."""
-    piles: Annotated[tuple[Whole, ...], Field(max_length=24)] = ()
-    """Amounts of which some can be shared ``among`` so many, or put in groups of ``each``."""
-    parts: Mapping[Id, Whole] = Field(default_factory=dict)
-    """How many equal parts each character gets: ``{gull: 2, crab: 1}``."""
-    fewest: Whole = 1
-    """Every way: the fewest groups."""
-    most: Whole | None = None
-    """Every way: the most groups."""
-
-
-class Share(Kind[ShareFields]):
+class Share(Kind[ShareTask, ShareAnswer]):
     """Steps: one to share or group, one for what is left over, one more when every way is to be found."""
 
     name = "share"
@@ -75,15 +52,29 @@ answers: 4
         "2MD-1": "equal groups as repeated addition and as a times sentence",
         "2MD-2": "how many groups, as a missing factor and as a division",
     }
-    tasks = (ShareFields,)
+    tasks = (WaysTask, EachTask, GroupsTask, TotalTask, PartsTask, PilesTask, CastPilesTask)
 
-    def solve(self, fields: ShareFields, context: Context) -> Solution:
+    def schema_for(self, raw: Mapping[str, Any]) -> type[ActivityFields]:
+        """The task whose question is what is left out; characters without a fact are among whom it is shared."""
+        cast_has_fact = raw.get("fact") is not None
+        among = "among" in raw or (bool(raw.get("cast")) and not cast_has_fact)
+        if "parts" in raw:
+            return PartsTask
+        if "piles" in raw:
+            return PilesTask
+        if cast_has_fact and "total" not in raw:
+            return CastPilesTask
+        if among:
+            return TotalTask if "each" in raw and "total" not in raw else EachTask
+        return GroupsTask if "each" in raw else WaysTask
+
+    def solve(self, fields: ShareTask, context: Context) -> Solution[ShareAnswer]:
         """Every answer: groups rising, or in the order of the piles."""
-        return told(fields, context, shares_in(fields, context))
+        return solve(fields, context)
 
     def versions(
-        self, fields: ShareFields, context: Context, year: YearLimits
-    ) -> Iterator[tuple[ShareFields, Context, str]]:
+        self, fields: ShareTask, context: Context, year: YearLimits
+    ) -> Iterator[tuple[ShareTask, Context, str]]:
         """Totals in the tables of the year, leaving as many over as before."""
         yield from without_stale_words(fields, context, versions_of(fields, context, year))
 

@@ -5,111 +5,96 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import islice
-from typing import TYPE_CHECKING
 
 from ...model.activity import Context
 from ...model.practice.share import SharePractice
 from ...model.year import YearLimits
 from ..kind import Unsolvable
-from ..revalue import revalued
+from ..revalue import SAME_NUMBERS, easier_first, revalued
 from ..saying import listed, written
-from .found import Shared, Shares, shares_in
+from .calculation import in_groups, shares_among
+from .given import receivers_of
+from .solve import find_answers
+from .tasks import EachTask, GroupsTask, InGroups, PartsTask, PilesTask, ShareTask, TotalTask, WaysTask
 
-if TYPE_CHECKING:
-    from . import ShareFields
-
-Version = tuple["ShareFields", Context, str]
+Version = tuple[ShareTask, Context, str]
 
 
-def versions_of(fields: ShareFields, context: Context, year: YearLimits) -> Iterator[Version]:
-    """The same first for a younger year and last for an older one; between them, remade ones."""
+def versions_of(task: ShareTask, context: Context, year: YearLimits) -> Iterator[Version]:
+    """The same first for a younger year and last for an older one; between them, numbers of the year."""
     there = replace(context, year=year)
-    harder = year.year > context.year.year
-    if not harder:
-        yield fields, there, "The same numbers."
+    same = (task, there, SAME_NUMBERS)
+    yield from easier_first(same, _with_other_numbers(task, context, there), year.year > context.year.year)
+
+
+def _with_other_numbers(task: ShareTask, context: Context, there: Context) -> Iterator[Version]:
     try:
-        shares = shares_in(fields, context)
+        found = [in_groups(task, value) for value in find_answers(task, context)]
     except Unsolvable:
         return
-    if fields.fact is not None:
-        yield from _with_new_cast(fields, there, len(shares.found))
-    elif shares.mode == "piles":
-        yield from _piles(fields, there, shares)
-    elif shares.mode == "ways":
-        yield from _ways(fields, there)
-    else:
-        yield from _sharing(fields, there, shares)
-    if harder:
-        yield fields, there, "The same numbers."
+    if task.fact is not None:
+        yield from _with_new_cast(task, task.fact, there, len(found))
+        return
+    match task:
+        case PilesTask():
+            yield from _with_new_piles(task, there)
+        case WaysTask():
+            yield from _with_new_total(task, there)
+        case EachTask() | GroupsTask() | TotalTask() | PartsTask():
+            yield from _with_new_groups(task, there, found[0])
 
 
-def _with_new_cast(fields: ShareFields, there: Context, wanted: int) -> Iterator[Version]:
+def _with_new_cast(task: ShareTask, fact: str, there: Context, wanted: int) -> Iterator[Version]:
     """The cast's numbers remade: as many answers as before and nobody with very few, first."""
-    fact = fields.fact or ""
     ranked = []
     for changed, _ in islice(revalued(there, fact, there.year), 1000):
         values = tuple(int(character.facts[fact]) for character in changed.characters)
         try:
-            found = len(shares_in(fields, changed).found)
+            found = len(list(find_answers(task, changed)))
         except Unsolvable:
             continue
-        ranked.append(
-            ((abs(found - wanted), max(values) > there.year.largest_calculated, -min(values), values), changed)
-        )
+        rank = (abs(found - wanted), max(values) > there.year.largest_calculated, -min(values), values)
+        ranked.append((rank, changed))
     for _, changed in sorted(ranked, key=lambda item: item[0]):
-        yield fields, changed, "The numbers of the cast are remade, in the same order."
+        yield task, changed, "The numbers of the cast are remade, in the same order."
 
 
-def _sharing(fields: ShareFields, there: Context, shares: Shares) -> Iterator[Version]:
+def _with_new_groups(
+    task: EachTask | GroupsTask | TotalTask | PartsTask, there: Context, old: InGroups
+) -> Iterator[Version]:
     """Groups and sizes of the year; where a cast shares, its number stays."""
-    old = shares.found[0]
-    for groups, each in dict.fromkeys(_sizes(old, shares, there.year.practice.share)):
-        left = min(old.left, (each if shares.mode == "groups" else groups) - 1)
-        new = {"total": groups * each + left, "among": groups, "each": each}
-        update = {name: new[name] for name in new if getattr(fields, name) is not None}
+    stay = bool(receivers_of(task, there))
+    for groups, each in dict.fromkeys(_sizes(task, old.groups if stay else None, there.year.practice.share)):
+        left = min(old.left, (each if isinstance(task, GroupsTask) else groups) - 1)
         says = f"{written(groups)} groups of {written(each)}{f' and {left} over' if left else ''}."
-        if shares.mode == "parts":
-            says = f"There are {written(new['total'])}."
-        yield fields.model_copy(update=update), there, says
+        if isinstance(task, PartsTask):
+            says = f"There are {written(groups * each + left)}."
+        yield task.with_groups(groups, each, left), there, says
 
 
-def _sizes(old: Shared, shares: Shares, practice: SharePractice) -> Iterator[tuple[int, int]]:
-    times = practice.times
-    if shares.receivers:
+def _sizes(task: ShareTask, sharers: int | None, practice: SharePractice) -> Iterator[tuple[int, int]]:
+    sizes, times = practice.sizes, practice.times
+    if sharers is not None:
         # Where the year's table is that of the number of characters, they may get any number each.
-        yield from (
-            (old.groups, each) for each in (*(times if old.groups in practice.sizes else ()), *practice.sizes, *times)
-        )
+        yield from ((sharers, each) for each in (*(times if sharers in sizes else ()), *sizes, *times))
         return
-    for size in practice.sizes:
-        yield from ((count, size) if shares.mode in ("groups", "total") else (size, count) for count in times)
-
-
-def _ways(fields: ShareFields, there: Context) -> Iterator[Version]:
-    """Other totals with many ways; the number of groups within the same part of them."""
-    if not isinstance(fields.total, int):
-        return
-    left = fields.left_over or 0
-    for shared in there.year.practice.share.totals:
-        update: dict[str, object] = {"total": shared + left}
-        if fields.most is not None:
-            update["most"] = max(fields.fewest, min(shared, fields.most * shared // fields.total))
-        yield fields.model_copy(update=update), there, f"There are {written(shared + left)}."
-
-
-def _piles(fields: ShareFields, there: Context, shares: Shares) -> Iterator[Version]:
-    """Piles in the same order that leave as much over as the old ones, in sizes of the year."""
-    by = fields.among or fields.each or 1
-    sizes = (2,) if by == 2 else (*there.year.practice.share.sizes, by)
-    old = [pile for pile, _ in shares.piles]
-    ranks = {quotient: rank for rank, quotient in enumerate(sorted({pile // by for pile in old}))}
-    starts = ((2, 1), (3, 1), (4, 2), (1, 1)) if there.year.year < 2 else ((11, 3), (6, 2), (3, 1), (4, 2))
     for size in sizes:
-        for start, step in starts:
-            new = tuple(size * (start + step * ranks[pile // by]) + min(pile % by, size - 1) for pile in old)
-            left = min(fields.left_over or 0, size - 1)
-            update: dict[str, object] = {"piles": new, "among" if fields.among else "each": size}
-            if fields.left_over is not None:
-                update["left_over"] = left
+        yield from ((size, count) if shares_among(task) else (count, size) for count in times)
+
+
+def _with_new_total(task: WaysTask, there: Context) -> Iterator[Version]:
+    """Other totals with many ways; the number of groups within the same part of them."""
+    for shared in there.year.practice.share.totals:
+        yield task.with_shared(shared), there, f"There are {written(shared + task.left_over)}."
+
+
+def _with_new_piles(task: PilesTask, there: Context) -> Iterator[Version]:
+    """Piles in the same order that leave as much over as the old ones, in sizes of the year."""
+    practice = there.year.practice.share
+    by = task.by
+    ranks = {quotient: rank for rank, quotient in enumerate(sorted({pile // by for pile in task.piles}))}
+    for size in (2,) if by == 2 else (*practice.sizes, by):
+        for start, step in practice.piles:
+            new = tuple(size * (start + step * ranks[pile // by]) + min(pile % by, size - 1) for pile in task.piles)
             says = f"The amounts are {listed([written(pile) for pile in new])}, shared by {written(size)}."
-            yield fields.model_copy(update=update), there, says
+            yield task.with_piles(new, size), there, says

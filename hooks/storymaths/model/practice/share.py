@@ -14,3 +14,7 @@ class SharePractice(PracticeRow):
     """How many times a size is taken."""
     totals: tuple[int, ...]
     """Numbers with many ways of sharing them."""
+    piles: tuple[tuple[int, int], ...]
+    """How many groups the smallest of several amounts makes, and by how many the next ones are larger."""
+    counts_in: tuple[int, ...]
+    """Steps the year counts in, so that it need not add them."""

@@ -3,20 +3,14 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
-from typing import cast
 
-from ...model.book import Book, Story
-from ...model.document import Document, Fields
-from ...model.home import Home
-from ...model.series import Page, Series
-from ...model.session import Session
+from ...model.document import Document
+from ...model.page_fields import PageFields
 from ...render.site import Rendered, Site
-from .books import describe_book, describe_series, describe_story
+from ..page_kinds.table import kind_of
 from .features import features
-from .lessons import describe_home, describe_session
-from .node import At, Node
-from .other_pages import Describe, describe_plain, describe_web_page, describers
+from .node import Node
+from .other_pages import describe_generated, describe_web_page
 
 _NOT_IN_A_SCRIPT = str.maketrans(
     {"<": "\\u003c", ">": "\\u003e", "&": "\\u0026", "\u2028": "\\u2028", "\u2029": "\\u2029"}
@@ -31,40 +25,27 @@ class PageDescriber:
 
     def __init__(self, site: Site) -> None:
         self._site = site
-        self._made: Mapping[str, Describe] = describers(site)
+        self._made = {page.source: page.about for page in site.collection.generated}
 
-    def element(self, written: Document[Fields] | None, page: Rendered) -> str:
+    def element(self, written: Document[PageFields] | None, page: Rendered) -> str:
         """The element for a page: of the document it was written as, or of what the build made it from."""
         return script(self.node(written, page))
 
-    def node(self, written: Document[Fields] | None, page: Rendered) -> Node:
+    def node(self, written: Document[PageFields] | None, page: Rendered) -> Node:
         """What a page is, ready for JSON."""
 
         def at(target: str) -> str:
             return self._site.address(target, page.source)
 
         if written is not None:
-            node = _written(written, self._site, at)
+            node = kind_of(written).linked_data.describe(written, self._site, at)
+        elif page.source in self._made:
+            node = describe_generated(self._made[page.source], page, self._site, at)
         else:
-            node = self._made.get(page.source, describe_web_page)(page, self._site, at)
+            node = describe_web_page(page, self._site, at)
         if node["@type"] not in _TERMS:
             node["accessibilityFeature"] = features(page.html)
         return {"@context": "https://schema.org", **node}
-
-
-def _written(document: Document[Fields], site: Site, at: At) -> Node:
-    fields = document.fields
-    if isinstance(fields, Session):
-        return describe_session(cast("Document[Session]", document), site, at)
-    if isinstance(fields, Home):
-        return describe_home(cast("Document[Home]", document), site, at)
-    if isinstance(fields, Book):
-        return describe_book(cast("Document[Book]", document), site, at)
-    if isinstance(fields, Story):
-        return describe_story(cast("Document[Story]", document), site, at)
-    if isinstance(fields, Series):
-        return describe_series(cast("Document[Series]", document), site, at)
-    return describe_plain(cast("Document[Page]", document), site, at)
 
 
 def script(node: Node) -> str:

@@ -1,53 +1,22 @@
-"""Pages of words, and pages the build makes: terms, sets of terms, lists, and the site itself."""
+"""Pages the build makes, in schema.org's words: terms, sets of terms, and lists."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from functools import partial
+from typing import assert_never
 
-from ...model.address import LISTS, concept_page, framework_page, objective_page, source_of, theme_page, year_page
-from ...model.book import Book
 from ...model.concept import Concept, Theme
-from ...model.document import Document
-from ...model.home import Home
-from ...model.objective import Framework, Objective
-from ...model.series import Page, Series
-from ...model.session import Session
-from ...model.site_settings import FRONT
+from ...model.generated_pages import ClassScreen, CodedObjective, ForGovernors, SinglePage, Subject, YearCovered
+from ...model.objective import Framework
 from ...model.year import YearLimits
 from ...render.inline import plain
 from ...render.site import Rendered, Site
 from ..open_data.files import open_files
-from .lessons import RESOURCE
-from .node import LANGUAGE, At, Node, dated, licensed, work
+from ..page_kinds.table import PAGE_KINDS
+from .node import LANGUAGE, At, Node, licensed, work
 from .terms import concept_term, framework_set, objective_term, term_set, theme_term, told, year_term
 
-Describe = Callable[[Rendered, Site, At], Node]
 _SETS = ("concepts", "themes", "years", "words")
 """Lists whose entries are terms with a meaning."""
-_GATHERED: Mapping[str, tuple[type[Book] | type[Home] | type[Series] | type[Session], ...]] = {
-    "books": (Book,),
-    "at-home": (Home,),
-    "series": (Series,),
-    "catalogue": (Book, Session, Home),
-}
-"""Lists of written pages, and which."""
-_AS: Mapping[type, str] = {
-    Book: "CollectionPage",
-    Home: RESOURCE,
-    Session: RESOURCE,
-    Series: "CreativeWorkSeries",
-}
-
-
-def describe_plain(page: Document[Page], site: Site, at: At) -> Node:
-    """A page of words; the front page stands for the whole site."""
-    source, fields, imprint = source_of(page.path), page.fields, site.collection.reference.imprint
-    if source == FRONT:
-        node = work("WebSite", source, site.settings.name or fields.title, site.settings.says or fields.summary, at)
-    else:
-        node = work("WebPage", source, fields.title, fields.summary, at)
-    return {**node, **licensed(imprint), **dated(fields.published, fields.updated)}
 
 
 def describe_web_page(page: Rendered, site: Site, at: At) -> Node:
@@ -58,9 +27,10 @@ def describe_web_page(page: Rendered, site: Site, at: At) -> Node:
 
 def _gathering(name: str, page: Rendered, site: Site, at: At) -> Node:
     parts = [
-        {"@type": _AS[kind], "@id": at(source_of(document.path)), "name": plain(document.fields.title)}
-        for kind in _GATHERED[name]
-        for document in site.collection.of_kind(kind)
+        {"@type": kind.linked_data.type, "@id": at(document.source), "name": plain(document.fields.title)}
+        for kind in PAGE_KINDS.values()
+        if name in kind.linked_data.lists
+        for document in site.collection.of_kind(kind.schema)
     ]
     node = describe_web_page(page, site, at) | {"@type": "CollectionPage"}
     return node | ({"hasPart": parts} if parts else {})
@@ -93,39 +63,31 @@ def _downloads(page: Rendered, site: Site, at: At) -> Node:
     }
 
 
-def _concept(concept: Concept, page: Rendered, site: Site, at: At) -> Node:
-    return told(concept_term(concept, at), concept.says)
+def _single(name: str, page: Rendered, site: Site, at: At) -> Node:
+    if name in _SETS:
+        return _set(page, site, at)
+    if any(name in kind.linked_data.lists for kind in PAGE_KINDS.values()):
+        return _gathering(name, page, site, at)
+    return _downloads(page, site, at) if name == "open-data" else describe_web_page(page, site, at)
 
 
-def _theme(theme: Theme, page: Rendered, site: Site, at: At) -> Node:
-    return told(theme_term(theme, at), theme.says)
-
-
-def _year(limits: YearLimits, page: Rendered, site: Site, at: At) -> Node:
-    return told(year_term(limits.year, at), limits.says)
-
-
-def _framework(framework: Framework, page: Rendered, site: Site, at: At) -> Node:
-    return framework_set(framework, at)
-
-
-def _objective(framework: Framework, objective: Objective, page: Rendered, site: Site, at: At) -> Node:
-    term = objective_term(framework, objective, at)
-    return term | {"url": term["@id"]}  # its name says it all
-
-
-def describers(site: Site) -> Mapping[str, Describe]:
-    """How to describe each page the build makes, by its source; one that is not named is a web page."""
-    reference = site.collection.reference
-    found: dict[str, Describe] = {LISTS[name]: _set for name in _SETS}
-    found |= {LISTS[name]: partial(_gathering, name) for name in _GATHERED}
-    found[LISTS["open-data"]] = _downloads
-    found |= {concept_page(concept.id): partial(_concept, concept) for concept in reference.concepts.values()}
-    found |= {theme_page(theme.id): partial(_theme, theme) for theme in reference.themes.values()}
-    found |= {year_page(limits.year): partial(_year, limits) for limits in reference.years.values()}
-    for framework in reference.frameworks.values():
-        found[framework_page(framework.id)] = partial(_framework, framework)
-        for objective in framework.objectives:
-            page = objective_page(framework.id, objective.code)
-            found[page] = partial(_objective, framework, objective)
-    return found
+def describe_generated(about: Subject, page: Rendered, site: Site, at: At) -> Node:
+    """A page the build makes, by what it is about."""
+    match about:
+        case Concept():
+            return told(concept_term(about, at), about.says)
+        case Theme():
+            return told(theme_term(about, at), about.says)
+        case YearLimits():
+            return told(year_term(about.year, at), about.says)
+        case Framework():
+            return framework_set(about, at)
+        case CodedObjective(framework, objective):
+            term = objective_term(framework, objective, at)
+            return term | {"url": term["@id"]}  # its name says it all
+        case SinglePage(name):
+            return _single(name, page, site, at)
+        case ClassScreen() | ForGovernors() | YearCovered():
+            return describe_web_page(page, site, at)
+        case _:
+            assert_never(about)

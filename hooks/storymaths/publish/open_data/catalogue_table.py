@@ -1,4 +1,4 @@
-"""The public catalogue as a table: a row for each book, session and home activity."""
+"""The public catalogue as a table: a row for each book and each page of it that is listed."""
 
 from __future__ import annotations
 
@@ -6,7 +6,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from ...render.site import Site
-from .catalogue import catalogue
+from ..page_kinds.book import BOOK
+from ..page_kinds.words import listed
+from .catalogue import catalogue, kinds_of_books
 from .spreadsheet import as_csv
 
 ADDRESS = "open-data/catalogue.csv"
@@ -27,9 +29,9 @@ def rows(data: Record) -> Iterator[Sequence[str | int]]:
     """The rows of a catalogue, book by book."""
     licence = data["licence"]["url"]
     for book in data["books"]:
-        yield _row("book", book["id"], book, licence)
-        yield from (_row("session", book["id"], session, licence) for session in book["sessions"])
-        yield from (_row("home activity", book["id"], home, licence) for home in book["home"])
+        yield _row(BOOK.names.one, book["id"], book, licence)
+        for kind, part in kinds_of_books():
+            yield from (_row(kind.names.one, book["id"], item, licence) for item in book[part.list])
 
 
 def _row(kind: str, book: str, item: Record, licence: str) -> Sequence[str | int]:
@@ -40,19 +42,24 @@ def _row(kind: str, book: str, item: Record, licence: str) -> Sequence[str | int
         item.get("number", ""),
         item["title"],
         item["summary"],
-        item["year"],
-        "; ".join(item["also"]),
+        item.get("year", ""),
+        "; ".join(item.get("also", [])),
         item.get("minutes", ""),
         "; ".join(item.get("concepts", [])),
-        "; ".join(item["themes"]),
+        "; ".join(item.get("themes", [])),
         _codes(item.get("objectives", {})),
         _codes(item.get("revisits", {})),
         item.get("published", ""),
         changed[-1]["date"] if changed else "",
         item["url"],
         # A book may be another's; the licence is of what is written here.
-        "" if kind == "book" and item["rights"] != "own" else licence,
+        "" if item.get("rights", "own") != "own" else licence,
     )
+
+
+def told_of() -> str:
+    """What there is a row for, in words."""
+    return listed([BOOK.names.one, *(kind.names.one for kind, _ in kinds_of_books())])
 
 
 def _codes(codes: Mapping[str, Sequence[str]]) -> str:

@@ -1,15 +1,14 @@
-"""The feed of new and changed sessions and home activities. Source: RFC 4287, The Atom Syndication Format."""
+"""The feed of what is new and changed. Source: RFC 4287, The Atom Syndication Format."""
 
 from __future__ import annotations
 
-from ...model.address import source_of
-from ...model.document import Document
-from ...model.fields import year_name
-from ...model.home import Home
-from ...model.session import Session
+from collections.abc import Iterator
+
 from ...model.site_settings import FRONT
-from ...render.inline import plain
 from ...render.site import Site
+from ..page_kinds.kind import F, FeedEntry, NotListed, PageKind
+from ..page_kinds.table import PAGE_KINDS
+from ..page_kinds.words import listed
 from .latest import midnight
 from .stable_ids import StableIds
 from .xml_out import Element, as_text, child
@@ -18,52 +17,55 @@ ADDRESS = "feed.xml"
 NEWEST = 100
 """Entries in the feed; older ones leave it."""
 _ATOM = "http://www.w3.org/2005/Atom"
-Lesson = Document[Session] | Document[Home]
 
 
-def lessons(site: Site) -> list[Lesson]:
-    """What the feed tells of: the dated sessions and home activities, newest first, then by address."""
-    pages: list[Lesson] = [*site.collection.of_kind(Session), *site.collection.of_kind(Home)]
-    dated = sorted((page for page in pages if page.fields.updated), key=lambda page: page.path)
-    return sorted(dated, key=lambda page: str(page.fields.updated), reverse=True)[:NEWEST]
+def entries(site: Site) -> list[tuple[str, FeedEntry]]:
+    """What the feed tells of, newest first, then by address: each with the source of its page."""
+    found = sorted(
+        (entry for kind in PAGE_KINDS.values() for entry in _of_kind(kind, site)), key=lambda entry: entry[0]
+    )
+    return sorted(found, key=lambda entry: entry[1].updated, reverse=True)[:NEWEST]
+
+
+def _of_kind(kind: PageKind[F], site: Site) -> Iterator[tuple[str, FeedEntry]]:
+    if isinstance(kind.feed, NotListed):
+        return
+    for page in site.collection.of_kind(kind.schema):
+        entry = kind.feed(site, page)
+        if not isinstance(entry, NotListed):
+            yield page.source, entry
 
 
 def feed(site: Site) -> str:
-    """The feed. The site's address must be known, and there must be at least one of ``lessons``."""
-    imprint, settings, told = site.collection.reference.imprint, site.settings, lessons(site)
-    ids = StableIds(imprint.identity)
+    """The feed. The site's address must be known, and there must be at least one of ``entries``."""
+    imprint, settings, told = site.collection.reference.imprint, site.settings, entries(site)
+    ids, words = StableIds(imprint.identity), told_of()
     root = Element("feed", {"xmlns": _ATOM, "xml:lang": "en-GB"})
     child(root, "id", ids.of("feed").urn)
     child(root, "title", f"{settings.name or imprint.made_by}: new and changed")
-    child(root, "subtitle", "Sessions and home activities, new and changed.")
-    child(root, "updated", midnight(max(day for page in told if (day := page.fields.updated))))
+    child(root, "subtitle", f"{words[:1].upper()}{words[1:]}, new and changed.")
+    child(root, "updated", midnight(max(entry.updated for _, entry in told)))
     child(child(root, "author"), "name", imprint.made_by)
     child(root, "link", rel="self", type="application/atom+xml", href=settings.full_address(ADDRESS))
     child(root, "link", rel="alternate", type="text/html", href=settings.full_address(FRONT))
     child(root, "rights", f"{imprint.licence.name}, {imprint.licence.url}")
-    for page in told:
-        _entry(child(root, "entry"), page, site, ids)
+    for source, entry in told:
+        _write(child(root, "entry"), source, entry, site, ids)
     return as_text(root)
 
 
-def _entry(entry: Element, page: Lesson, site: Site, ids: StableIds) -> None:
-    fields, source = page.fields, source_of(page.path)
-    book = site.collection.books[fields.book].fields.title
-    child(entry, "id", ids.of("page", source).urn)
-    child(entry, "title", f"{plain(fields.title)} ({plain(book)})")
-    if fields.updated:
-        child(entry, "updated", midnight(fields.updated))
-    if fields.published:
-        child(entry, "published", midnight(fields.published))
-    child(entry, "link", rel="alternate", type="text/html", href=site.settings.full_address(source))
-    child(entry, "category", term=year_name(fields.year))
-    for idea in fields.concepts:
-        child(entry, "category", term=site.collection.reference.concepts[idea].name)
-    child(entry, "summary", _summary(fields))
+def told_of() -> str:
+    """The kinds of page the feed tells of, in words."""
+    return listed([kind.names.many for kind in PAGE_KINDS.values() if not isinstance(kind.feed, NotListed)])
 
 
-def _summary(fields: Session | Home) -> str:
-    """What changed, where something did; else what the page is."""
-    if fields.changed:
-        return f"Changed: {' '.join(fields.changed[-1].what.split())} {plain(fields.summary)}"
-    return plain(fields.summary)
+def _write(into: Element, source: str, entry: FeedEntry, site: Site, ids: StableIds) -> None:
+    child(into, "id", ids.of("page", source).urn)
+    child(into, "title", entry.title)
+    child(into, "updated", midnight(entry.updated))
+    if entry.published:
+        child(into, "published", midnight(entry.published))
+    child(into, "link", rel="alternate", type="text/html", href=site.settings.full_address(source))
+    for term in entry.categories:
+        child(into, "category", term=term)
+    child(into, "summary", entry.summary)

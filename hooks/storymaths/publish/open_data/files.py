@@ -6,14 +6,13 @@ import json
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import partial
-from pathlib import Path
 from typing import Any
 
 from ...model.objective import Framework
 from ...render.site import Site
 from . import catalogue, catalogue_table, curriculum, feed, sitemap
+from .catalogue_schema import catalogue_schema
 
-_SCHEMA = Path(__file__).parent / "catalogue.schema.json"
 JSON = "application/json"
 
 
@@ -48,7 +47,7 @@ def _catalogues(site: Site) -> list[OpenFile]:
         OpenFile(
             catalogue.ADDRESS,
             "Catalogue",
-            "Every book, session, home activity and series, with years, minutes, ideas, objectives and materials.",
+            f"Every {catalogue.told_of()}, with years, minutes, ideas, objectives and materials.",
             "JSON, described by the schema below",
             catalogue.FORMAT,
             JSON,
@@ -67,7 +66,7 @@ def _catalogues(site: Site) -> list[OpenFile]:
         OpenFile(
             catalogue_table.ADDRESS,
             "Catalogue as a table",
-            "A row for each book, session and home activity, to open in a spreadsheet.",
+            f"A row for each {catalogue_table.told_of()}, to open in a spreadsheet.",
             "CSV (RFC 4180), UTF-8 with a byte order mark",
             catalogue.FORMAT,
             "text/csv",
@@ -79,12 +78,12 @@ def _catalogues(site: Site) -> list[OpenFile]:
 def _addressed(site: Site) -> list[OpenFile]:
     frameworks = [it for it in site.collection.reference.frameworks.values() if it.objectives]
     files = [_curriculum(framework, site) for framework in frameworks]
-    if feed.lessons(site):
+    if feed.entries(site):
         files.append(
             OpenFile(
                 feed.ADDRESS,
                 "Feed",
-                "New and changed sessions and home activities, for a feed reader.",
+                f"New and changed {feed.told_of()}, for a feed reader.",
                 "Atom (RFC 4287)",
                 "1.0",
                 "application/atom+xml",
@@ -113,8 +112,7 @@ def _curriculum(framework: Framework, site: Site) -> OpenFile:
 
 
 def _schema(site: Site) -> str:
-    schema = json.loads(_SCHEMA.read_text(encoding="utf-8"))
-    return _json({"$id": site.address(catalogue.SCHEMA_ADDRESS, catalogue.SCHEMA_ADDRESS), **schema})
+    return _json({"$id": site.address(catalogue.SCHEMA_ADDRESS, catalogue.SCHEMA_ADDRESS), **catalogue_schema()})
 
 
 def _json(value: Any) -> str:

@@ -6,7 +6,6 @@ parts, and a day taken from the clock would be a new one at each build.
 
 from __future__ import annotations
 
-from ...model.address import source_of
 from ...render.site import Site
 from .xml_out import Element, as_text, child
 
@@ -18,7 +17,7 @@ _SCHEMA = "http://www.sitemaps.org/schemas/sitemap/0.9"
 
 def sitemap(site: Site) -> str:
     """The sitemap. The site's address must be known."""
-    days = {source_of(page.path): page.fields.updated for page in site.collection.documents}
+    days = {page.source: page.fields.updated for page in site.collection.documents}
     sources = sorted({*days, *site.collection.generated_pages})
     root = Element("urlset", {"xmlns": _SCHEMA})
     for source in sources[:MOST]:

@@ -6,7 +6,7 @@ import re
 from collections.abc import Mapping
 from pathlib import Path
 
-from .page_links import for_a_stick, targets_of
+from .page_links import page_for_usb, targets_of
 
 PAGES = "pages/"
 """The folder of the pack the site stands in."""
@@ -18,7 +18,7 @@ _ON_SERVERS_ONLY = re.compile(r"pagefind/.*|text-rows\.json|404\.html|sitemap\.x
 """What works only where there is a server, or is for search engines."""
 
 
-def packed_pages(site: Path) -> dict[str, bytes]:
+def select_pages(site: Path) -> dict[str, bytes]:
     """The files of a site built for one series, by address, as they work from a memory stick."""
     files = {path.relative_to(site).as_posix(): path for path in sorted(site.rglob("*")) if path.is_file()}
     there = {name: path.read_bytes() for name, path in files.items() if not _ON_SERVERS_ONLY.fullmatch(name)}
@@ -33,4 +33,4 @@ def _led_to(there: Mapping[str, bytes]) -> set[str]:
 
 
 def _page(name: str, content: bytes, kept: Mapping[str, bytes]) -> bytes:
-    return for_a_stick(content.decode("utf-8"), name, kept).encode("utf-8")
+    return page_for_usb(content.decode("utf-8"), name, kept).encode("utf-8")

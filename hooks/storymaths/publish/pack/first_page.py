@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable
 from pathlib import Path
 
-from ...model.address import html_of, source_of
+from ...model.address import html_of
 from ...model.document import Document
 from ...model.series import Series
 from ...model.session import Session
@@ -28,7 +28,7 @@ def draw_first_page(site: Site, page: Document[Series], packed: Iterable[str]) -
     for book in dict.fromkeys(page.fields.books):
         if book in site.collection.books:
             record = site.collection.books[book]
-            folder = f"{source_of(record.folder)}/"
+            folder = record.beside("")
             own = [name for name in there if name.startswith(folder)]
             books.append({
                 "title": record.fields.title,
@@ -40,7 +40,7 @@ def draw_first_page(site: Site, page: Document[Series], packed: Iterable[str]) -
         "pack_first_page.html",
         FIRST.replace(".html", ".md"),
         series=page.fields,
-        own=html_of(source_of(page.path)),
+        own=html_of(page.source),
         books=books,
         coverage=[name for name in there if _COVERAGE.fullmatch(name)],
         pages=PAGES,
@@ -50,7 +50,7 @@ def draw_first_page(site: Site, page: Document[Series], packed: Iterable[str]) -
 
 def _session(page: Document[Session], own: Iterable[str]) -> tuple[str, Session, str]:
     """A session's address, what it is, and the address of its class screen; empty where it has none."""
-    address = html_of(source_of(page.path))
+    address = html_of(page.source)
     stem = address.removesuffix(".html")
     screen = next((name for name in own if name.startswith(stem) and _SCREEN.fullmatch(name[len(stem) :])), "")
     return address, page.fields, screen

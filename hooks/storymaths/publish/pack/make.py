@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import tempfile
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from ...model.collection import Collection
@@ -11,9 +11,9 @@ from ...model.document import Document
 from ...model.series import Series
 from ...render.site import Site
 from . import manifest
-from .build_pages import build_pages
-from .contents import PAGES, packed_pages
+from .contents import PAGES, select_pages
 from .first_page import FIRST, LICENCE, draw_first_page, licence
+from .only_series import only_series
 
 
 def series_id(page: Document[Series]) -> str:
@@ -21,18 +21,20 @@ def series_id(page: Document[Series]) -> str:
     return page.path.rpartition("/")[2].removesuffix(".md")
 
 
-def pack_files(root: Path, collection: Collection, page: Document[Series]) -> Mapping[str, bytes]:
-    """Every file of the pack of a series, in its order. Raises ``BuildFailed``."""
+def pack_files(
+    root: Path, collection: Collection, page: Document[Series], write_pages: Callable[[Path], None]
+) -> Mapping[str, bytes]:
+    """Every file of the pack of a series, in its order. ``write_pages`` builds its pages into an empty folder."""
     name = series_id(page)
-    own = collection.only_series(name)
+    own = only_series(collection, name)
     with tempfile.TemporaryDirectory(prefix="storymaths-pack-") as folder:
-        build_pages(root, name, page.fields.books, Path(folder))
-        pages = packed_pages(Path(folder))
+        write_pages(Path(folder))
+        pages = select_pages(Path(folder))
     files = {
         FIRST: draw_first_page(Site(own), page, pages),
         LICENCE: licence(page, root),
         **{PAGES + address: content for address, content in pages.items()},
     }
     first = {FIRST: files.pop(FIRST), manifest.NAME: b""}
-    first[manifest.NAME] = manifest.written(name, page.fields.version, {FIRST: first[FIRST], **files})
+    first[manifest.NAME] = manifest.compose(name, page.fields.version, {FIRST: first[FIRST], **files})
     return {**first, **files}

@@ -35,7 +35,7 @@ def sum_of(content: bytes) -> str:
     return hashlib.sha256(content).hexdigest()
 
 
-def written(series: str, version: str, files: Mapping[str, bytes]) -> bytes:
+def compose(series: str, version: str, files: Mapping[str, bytes]) -> bytes:
     """The manifest of some files, in the order of their names."""
     lines = [
         _OPENING,

@@ -23,7 +23,7 @@ def targets_of(html: str, here: str) -> Iterator[str]:
             yield target
 
 
-def for_a_stick(html: str, here: str, packed: Container[str]) -> str:
+def page_for_usb(html: str, here: str, packed: Container[str]) -> str:
     """A page as it works from a memory stick: links to what is not packed are words, and nothing is fetched ahead."""
 
     def kept(match: re.Match[str]) -> str:

@@ -9,7 +9,7 @@ from typing import Any, Literal
 ENDLESS = None
 """Copies of a piece that never runs out."""
 
-Look = Literal["beam", "rings", "venn", "carroll", "rows", "slots", "sentence", "clock"]
+Layout = Literal["beam", "rings", "venn", "carroll", "rows", "slots", "sentence", "clock"]
 Placing = Mapping[str, Sequence[str]]
 """Pieces by place, each named by id and as often as it stands there."""
 
@@ -52,7 +52,7 @@ class Place:
 class Board:
     """One thing to do together. What it accepts is what the activity's solution found, and nothing else."""
 
-    look: Look
+    layout: Layout
     says: str
     """What is asked, where the activity's own question does not say it all."""
     pieces: tuple[Piece, ...]

@@ -4,17 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from ...activities.order.tasks import OrderFound, OrderTask
 from ...activities.ordinals import ordinal
-from ...activities.worked import AnyWorked
+from ...activities.worked import Worked
 from .board import Board, Piece, Place, keyed
-from .pieces import cast, characters_of, ids_by_name
+from .pieces import cast, ids_by_name
 
 
-def boards(worked: AnyWorked) -> Iterable[Board]:
+def boards(worked: Worked[OrderTask, OrderFound]) -> Iterable[Board]:
     """One row."""
-    assert worked.solution is not None
-    characters, ids = characters_of(worked), ids_by_name(characters_of(worked))
-    found = [[[ids[name] for name in equal] for equal in answer.data["order"]] for answer in worked.solution.answers]
+    characters = worked.context.characters
+    ids = ids_by_name(characters)
+    found = [[[ids[name] for name in equal] for equal in answer.value.order] for answer in worked.solution.answers]
     yield in_a_row(cast(characters, worked.solution.task.shows), found)
 
 

@@ -3,48 +3,45 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from typing import Any
 
-from ...activities.worked import AnyWorked
-from ...model.activity import Answer
+from ...activities.share.calculation import count_all
+from ...activities.share.tasks import Groups, Parts, Pile, PilesTask, ShareAnswer, Shares, ShareTask, Together
+from ...activities.worked import Worked
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, characters_of, one_card, with_nearby
+from .pieces import card, card_id, one_card, with_nearby
 
+ShareWorked = Worked[ShareTask, ShareAnswer]
 _MOST_COUNTERS, _MOST_GROUPS = 30, 12
 
 
-def boards(worked: AnyWorked) -> Iterable[Board]:
+def boards(worked: ShareWorked) -> Iterable[Board]:
     """Counters and groups where there are few enough, else cards."""
-    assert worked.solution is not None
-    answers, fields = worked.solution.answers, worked.fields
-    if not answers:
-        return
-    first = answers[0].data
-    total = getattr(fields, "total", None)
-    if "pile" in first:
-        yield _which_piles(worked, answers)
-    elif "gets" in first:
-        yield _dealt(worked, first["gets"], int(first.get("left", 0)))
-    elif isinstance(total, int) and len(answers) > 1:
-        yield _every_way(total, answers)
-    elif isinstance(total, int) and total <= _MOST_COUNTERS and first["groups"] <= _MOST_GROUPS:
-        groups = {f"group {n}": first["each"] for n in range(1, first["groups"] + 1)}
-        yield _dealt(worked, groups, int(first["left"]))
-    else:
-        asked = "total" if "total" in first else "each" if getattr(fields, "among", None) else "groups"
-        yield one_card("", first[asked], with_nearby([first[asked]]))
+    values = [answer.value for answer in worked.solution.answers]
+    match values:
+        case [Pile(), *_]:
+            yield _which_piles(worked, [value for value in values if isinstance(value, Pile)])
+        case [Parts() as shares]:
+            yield _dealt(worked, shares.gets, shares.left)
+        case [Shares() as shares] if shares.gets:
+            yield _dealt(worked, shares.gets, shares.left)
+        case [Together() as together]:
+            yield one_card("", together.total, with_nearby([together.total]))
+        case [Groups() | Shares() as one] if count_all(one) <= _MOST_COUNTERS and one.groups <= _MOST_GROUPS:
+            yield _dealt(worked, {f"group {n}": one.each for n in range(1, one.groups + 1)}, one.left)
+        case [Groups() | Shares() as one]:
+            asked = one.each if isinstance(one, Shares) else one.groups
+            yield one_card("", asked, with_nearby([asked]))
+        case [Groups(), *_]:
+            yield _every_way([value for value in values if isinstance(value, Groups)])
 
 
-def _dealt(worked: AnyWorked, gets: Mapping[str, int], left: int) -> Board:
-    characters = {character.id: character for character in characters_of(worked)}
-    places = tuple(
-        Place(slot.replace(" ", "-"), characters[slot].name if slot in characters else slot) for slot in gets
-    )
+def _dealt(worked: ShareWorked, gets: Mapping[str, int], left: int) -> Board:
+    names = {character.id: character.name for character in worked.context.characters}
+    places = tuple(Place(slot.replace(" ", "-"), names.get(slot, slot)) for slot in gets)
     total = sum(gets.values()) + left
     if total > _MOST_COUNTERS:
         return _numbers_for(places, gets)
-    things = str(getattr(worked.fields, "things", None) or "counters")
-    counter = Piece("counter", things, copies=total)
+    counter = Piece("counter", worked.fields.things or "counters", copies=total)
     way = {place.id: ["counter"] * number for place, number in zip(places, gets.values(), strict=True)}
     return Board("rings", "", (counter,), places, keyed(places, [[way]]))
 
@@ -55,26 +52,21 @@ def _numbers_for(places: Sequence[Place], gets: Mapping[str, int]) -> Board:
     return Board("rows", "", with_nearby(gets.values(), None), one_each, keyed(one_each, [[way]]))
 
 
-def _every_way(total: int, answers: Sequence[Answer]) -> Board:
+def _every_way(found: Sequence[Groups]) -> Board:
     places = (Place("groups", "how many groups", 1), Place("each", "how many in each", 1))
-    ways = [[{"groups": [card_id(one.data["groups"])], "each": [card_id(one.data["each"])]}] for one in answers]
-    used = [number for one in answers for number in (one.data["groups"], one.data["each"])]
-    left = {one.data["left"] for one in answers}
-    after = "" if left == {0} else " and what is left over"
-    between = (f"{total} = ", " × ", after)
+    ways = [[{"groups": [card_id(one.groups)], "each": [card_id(one.each)]}] for one in found]
+    used = [number for one in found for number in (one.groups, one.each)]
+    between = (f"{count_all(found[0])} = ", " × ", " and what is left over" if found[0].left else "")
     return Board("sentence", "", with_nearby(used, None), places, keyed(places, ways), between=between)
 
 
-def _which_piles(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
-    piles = [str(pile) for pile in getattr(worked.fields, "piles", ())]
-    who: dict[str, Any] = {str(one.data["pile"]): one.data.get("who") for one in answers}
-    names = {character.id: character for character in characters_of(worked)}
-    if not piles:
-        ids = [one for one in who.values() if one]
-        pieces = tuple(Piece(character.id, character.name, character.picture) for character in names.values())
+def _which_piles(worked: ShareWorked, found: Sequence[Pile]) -> Board:
+    if isinstance(worked.fields, PilesTask):
+        pieces = tuple(card(str(pile)) for pile in dict.fromkeys(worked.fields.piles))
+        ids = list(dict.fromkeys(card_id(one.pile) for one in found))
     else:
-        ids = [card_id(pile) for pile in who]
-        pieces = tuple(card(pile) for pile in piles)
+        pieces = tuple(Piece(one.id, one.name, one.picture) for one in worked.context.characters)
+        ids = [one.who for one in found if one.who]
     others = [piece.id for piece in pieces if piece.id not in ids]
     places = (Place("can", "can be shared so"), Place("cannot", "cannot"))
     return Board("rings", "", pieces, places, keyed(places, [[{"can": ids, "cannot": others}]]))

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from ...activities.worked import AnyWorked
 from ...model.figures import FigureData
 from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
-from .board import Board, Look, Piece, Place, keyed
+from .board import Board, Layout, Piece, Place, keyed
 from .pieces import card, card_id, cast, characters_of
 
 
@@ -18,8 +18,8 @@ def boards(worked: AnyWorked) -> Iterable[Board]:
     if not answers:
         return
     if "regions" in answers[0].data:
-        look, names = _diagram(worked.solution.task.figures[0].data)
-        yield _regions(look, _pieces(worked), names, [answer.data["regions"] for answer in answers])
+        layout, names = _diagram(worked.solution.task.figures[0].data)
+        yield _regions(layout, _pieces(worked), names, [answer.data["regions"] for answer in answers])
     elif "boxes" in answers[0].data:
         yield _boxes(worked)
 
@@ -32,7 +32,7 @@ def _pieces(worked: AnyWorked) -> tuple[Piece, ...]:
     return cast(characters_of(worked), worked.solution.task.shows)
 
 
-def _diagram(figure: FigureData) -> tuple[Look, dict[str, str]]:
+def _diagram(figure: FigureData) -> tuple[Layout, dict[str, str]]:
     """How a sorting looks, and what each of its regions is called."""
     if isinstance(figure, SortHoop):
         return "rings", {"in": figure.label, "out": figure.otherwise}
@@ -47,12 +47,12 @@ def _diagram(figure: FigureData) -> tuple[Look, dict[str, str]]:
 
 
 def _regions(
-    look: Look, pieces: Sequence[Piece], names: Mapping[str, str], found: Sequence[Mapping[str, Sequence[str]]]
+    layout: Layout, pieces: Sequence[Piece], names: Mapping[str, str], found: Sequence[Mapping[str, Sequence[str]]]
 ) -> Board:
     by_id = {piece.id for piece in pieces}
     places = tuple(Place(region, name) for region, name in names.items())
     ways = [[{region: list(_as_pieces(ids, by_id)) for region, ids in regions.items()}] for regions in found]
-    return Board(look, "", tuple(pieces), places, keyed(places, ways))
+    return Board(layout, "", tuple(pieces), places, keyed(places, ways))
 
 
 def _boxes(worked: AnyWorked) -> Board:

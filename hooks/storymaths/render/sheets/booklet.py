@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from posixpath import dirname, normpath
 from typing import Any
 
-from ...model.address import source_of
-from ...model.book import Book, Story
+from ...model.book import Book
 from ...model.document import Document
+from ...model.story import Story
 from .paper import PaperUse
 from .sheet import Part, SheetData
 from .sheet_context import SheetContext, SheetPictures
@@ -52,14 +52,14 @@ def _cover(book: Document[Book], pictures: SheetPictures) -> Leaf:
     return {
         "cover": fields.title,
         "by": [f"Story: {fields.story_by}", f"Pictures: {fields.pictures_by}"],
-        "picture": pictures.add(f"{source_of(book.folder)}/{fields.cover.picture}"),
+        "picture": pictures.add(book.beside(fields.cover.picture)),
         "alt": fields.cover.alt,
     }
 
 
 def _pages(story: Document[Story], pictures: SheetPictures) -> list[Leaf]:
     """The pages of the story: a heading ``Page n`` begins each."""
-    folder = dirname(source_of(story.path))
+    folder = dirname(story.source)
     leaves: list[Leaf] = []
     for block in blocks(story.body):
         if "h" in block:

@@ -8,7 +8,6 @@ from dataclasses import replace
 from fractions import Fraction
 
 from ...model.activity import CastMember, Shown
-from ...model.address import source_of
 from ...model.book import Book, FactValue
 from ...model.document import Document
 from ...model.fields import year_name
@@ -115,9 +114,8 @@ def book_cards(sheets: SheetContext, book: Document[Book], fact: str = "") -> Sh
 
 def characters_of(book: Document[Book]) -> tuple[CastMember, ...]:
     """The whole cast of a book."""
-    folder = source_of(book.folder)
     return tuple(
-        CastMember(one.id, one.name, one.plural or one.name, one.facts, f"{folder}/{one.picture}", one.alt)
+        CastMember(one.id, one.name, one.plural or one.name, one.facts, book.beside(one.picture), one.alt)
         for one in book.fields.cast
     )
 

@@ -6,10 +6,11 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from hashlib import sha256
 
-from ...activities.on_pages import activities_of
+from ...activities.on_pages import PageActivity
 from ...model.activity import CastMember, Figure, Shown, Solution
 from ...model.collection import Collection
-from ...model.document import Document, Fields
+from ...model.document import Document
+from ...model.page_fields import PageFields
 from ..figures.table import draw
 from .pictures import standing_alone, usable
 from .words import breakable
@@ -46,6 +47,8 @@ class SheetContext:
     """Where sheets are made."""
 
     collection: Collection
+    activities_of: Callable[[Document[PageFields]], tuple[PageActivity, ...]]
+    """Those of a page, worked out."""
     drawings: Drawings
 
     @property
@@ -53,10 +56,10 @@ class SheetContext:
         """The class that paper is counted for."""
         return self.collection.reference.limits.class_size
 
-    def activities(self, page: Document[Fields]) -> list[SheetActivity]:
+    def activities(self, page: Document[PageFields]) -> list[SheetActivity]:
         """The activities of a page that could be worked out."""
         found = []
-        for activity in activities_of(page, self.collection):
+        for activity in self.activities_of(page):
             worked = activity.worked
             if worked.kind and worked.fields and worked.solution and worked.year is not None:
                 by_year = {year: version.solution for year, version in worked.versions.items()}
@@ -65,10 +68,10 @@ class SheetContext:
                 found.append(SheetActivity(fields.title, worked.kind.name, worked.year, fields.fact or "", by_year))
         return found
 
-    def body(self, page: Document[Fields]) -> str:
+    def body(self, page: Document[PageFields]) -> str:
         """The body of a page, activities left out."""
         parts, at = [], 0
-        for activity in activities_of(page, self.collection):
+        for activity in self.activities_of(page):
             parts.append(page.body[at : activity.start])
             at = activity.end
         return "\n\n".join((*parts, page.body[at:]))

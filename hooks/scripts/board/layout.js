@@ -1,0 +1,69 @@
+/* Draws a board from its state: the tray, the places, and what stands in them. */
+/** @import { BoardData, Piece, Place, State } from "./state.js" */
+import { element } from "../site/element.js";
+
+/** @type {(className: string, words?: string) => HTMLButtonElement} */
+const plainButton = (className, words) => Object.assign(element("button", className, words), { type: "button" });
+
+/** @type {(piece: Piece, from?: string) => HTMLButtonElement} */
+const pieceButton = (piece, from = "") => {
+  const made = plainButton("piece");
+  Object.assign(made.dataset, { piece: piece.id, from, sort: piece.sort });
+  made.setAttribute("aria-pressed", "false");
+  if (piece.picture) {
+    const picture = Object.assign(element("img"), { src: piece.picture, alt: "" });
+    picture.draggable = false;
+    made.append(picture);
+  }
+  made.append(element("span", "piece-name", piece.name));
+  if (piece.shows) made.append(element("span", "piece-shows", piece.shows));
+  return made;
+};
+
+/** @type {(words: string, place: string, className?: string) => HTMLButtonElement} */
+const putButton = (words, place, className = "put") => {
+  const put = plainButton(className, words);
+  put.disabled = true;
+  put.dataset.place = place;
+  return put;
+};
+
+/** @type {(place: Place) => { box: HTMLElement, stands: HTMLElement, put: HTMLElement }} */
+const placeBox = (place) => {
+  const box = element("div", "place"), put = putButton(place.name, place.id), stands = element("div", "stands");
+  Object.assign(box.dataset, { place: place.id, takes: place.takes, turn: place.turn });
+  box.append(put, stands);
+  return { box, stands, put };
+};
+
+/**
+ * Lays the board out; what it gives draws what stands where.
+ * @type {(board: HTMLElement, data: BoardData, state: State) => () => void}
+ */
+export const layOut = (board, data, state) => {
+  if (data.says) board.append(element("p", "board-says child", data.says));
+  const tray = element("div", "tray"), spare = element("div", "stands"), field = element("div", `field field-${data.layout}`);
+  tray.dataset.place = "";
+  tray.append(spare, putButton("Put it back", "", "put put-back"));
+  const boxes = data.places.map((place) => ({ place, ...placeBox(place) }));
+  if (data.layout === "sentence") {
+    boxes.forEach(({ box }, n) => field.append(element("span", "between", data.between[n] ?? ""), box));
+    field.append(element("span", "between", data.between[boxes.length] ?? ""));
+  } else field.append(...boxes.map(({ box }) => box));
+  board.append(field, tray);
+
+  return () => {
+    spare.replaceChildren(...data.pieces.map((piece) => {
+      const made = pieceButton(piece), left = state.left(piece.id);
+      if (Number.isFinite(left) && Number(piece.copies) > 1) made.append(element("span", "piece-left", `× ${left}`));
+      made.disabled = left < 1 && data.layout !== "clock";
+      return made;
+    }));
+    for (const { place, box, stands, put } of boxes) {
+      const standing = state.standing(place.id), names = standing.map(({ name }) => name).join(", ");
+      stands.replaceChildren(...standing.map((piece) => pieceButton(piece, place.id)));
+      box.classList.toggle("filled", standing.length > 0);
+      put.setAttribute("aria-label", `${place.name}${names ? `, holds ${names}` : ""}`);
+    }
+  };
+};

@@ -1,0 +1,69 @@
+/* Moves a piece by tap then tap, or by keyboard: choose a piece, then choose its place. Escape lets it go. */
+/** @import { Say } from "../screen/say.js" */
+/** @import { State } from "./state.js" */
+import { all, around } from "../site/find.js";
+
+/**
+ * @typedef {{ id: string, from: string }} Held a piece and the place it is taken from, "" for the tray
+ * @typedef {(piece: Held, to: string) => void} Drop
+ */
+
+/** @type {(button: HTMLElement) => Held} */
+export const heldOf = ({ dataset }) => ({ id: dataset.piece ?? "", from: dataset.from ?? "" });
+
+/** @type {Record<string, number>} */
+const STEPS = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 };
+
+/** @type {(board: HTMLElement, state: State, say: Say) => { drop: Drop, refresh: () => void }} */
+export const openPick = (board, state, say) => {
+  /** @type {Held | null} */
+  let held = null;
+
+  /** @type {(button: HTMLElement, piece: Held | null) => boolean} */
+  const isSame = ({ dataset }, piece) => piece !== null && dataset.piece === piece.id && dataset.from === piece.from;
+
+  /** @type {(piece: Held | null) => void} */
+  const hold = (piece) => {
+    held = piece;
+    board.classList.toggle("holding", piece !== null);
+    for (const button of all(board, ".piece", HTMLElement)) {
+      button.setAttribute("aria-pressed", String(isSame(button, piece)));
+    }
+    for (const button of all(board, ".put", HTMLButtonElement)) {
+      const { place } = button.dataset;
+      button.disabled = piece === null || Boolean(place && !state.fits(piece.id, place));
+    }
+    if (piece) say(`${state.piece(piece.id).name}: choose a place`);
+  };
+
+  /** @type {Drop} */
+  const drop = (piece, to) => {
+    const { name } = state.piece(piece.id), moved = state.move(piece.id, piece.from || null, to || null);
+    hold(null);
+    if (!moved) return;
+    say(to ? `${name} to ${state.place(to).name}` : `${name} taken back`);
+    all(board, ".tray .piece:not([disabled])", HTMLElement)[0]?.focus({ preventScroll: true });
+  };
+
+  board.addEventListener("click", (event) => {
+    const piece = around(event, ".piece"), place = around(event, ".put") ?? around(event, ".place, .tray");
+    const onto = held && place && piece && held.from !== piece.dataset.from && !isSame(piece, held);
+    if (piece && !onto) hold(isSame(piece, held) ? null : heldOf(piece));
+    else if (held && place) drop(held, place.dataset.place ?? "");
+  });
+  board.addEventListener("keydown", (event) => {
+    if (event.key === "Escape" && held) {
+      hold(null);
+      event.preventDefault();
+      return;
+    }
+    const step = STEPS[event.key];
+    if (!step) return;
+    const open = all(board, held ? ".put" : ".tray .piece", HTMLButtonElement).filter((one) => !one.disabled);
+    if (!open.length) return;
+    const here = open.findIndex((one) => one === document.activeElement);
+    open[here < 0 ? (step > 0 ? 0 : open.length - 1) : (here + step + open.length) % open.length].focus();
+    event.preventDefault();
+  });
+  return { drop, refresh: () => hold(held) };
+};

@@ -1,0 +1,3 @@
+/* The page of a book. */
+import "../site/plan-count.js";
+import "../words/cards.js";

@@ -1,0 +1,3 @@
+/* The finder. */
+import "../site/plan-count.js";
+import "../finder/page.js";

@@ -1,0 +1,3 @@
+/* My plan. */
+import "../site/plan-count.js";
+import "../plan/page.js";

@@ -1,0 +1,24 @@
+/* A class screen. */
+import { play } from "../board/play.js";
+import { openFull } from "../screen/full.js";
+import { openMemory } from "../screen/memory.js";
+import { openNotes } from "../screen/notes.js";
+import { openSay } from "../screen/say.js";
+import { openSlides } from "../screen/slides.js";
+import { openTimer } from "../screen/timer.js";
+import { all } from "../site/find.js";
+
+/** @type {(screen: HTMLElement) => void} */
+const open = (screen) => {
+  const memory = openMemory(screen.dataset.name ?? ""), say = openSay(screen), slides = openSlides(screen, memory, say);
+  if (!slides) return;
+  const notes = openNotes(screen, slides);
+  openTimer(all(document, "[data-steps] li", HTMLElement), slides.bar, memory, say);
+  openFull(slides.bar, memory);
+  all(document, "[data-board]", HTMLElement).forEach((board, n) => play(board, `board ${n}`, { memory, say, notes }));
+  slides.show();
+};
+
+/** @type {HTMLElement | null} */
+const screen = document.querySelector("[data-screen]");
+if (screen) open(screen);

@@ -1,0 +1,3 @@
+/* The page of a series. */
+import "../site/plan-count.js";
+import "../weeks/page.js";

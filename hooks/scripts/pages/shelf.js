@@ -1,0 +1,3 @@
+/* The shortest shelf. */
+import "../site/plan-count.js";
+import "../shelf/page.js";

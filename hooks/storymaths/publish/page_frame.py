@@ -1,0 +1,70 @@
+"""The frame of every page: what stands around what the page itself says, from ``hooks/theme/``; and the files beside it there."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from posixpath import join
+from urllib.parse import urlsplit
+
+import jinja2
+
+from ..model.address import link
+from ..model.site_settings import FRONT, SiteSettings
+from ..render.policy import policy
+from ..render.site import Rendered
+from .page_scripts import script_for
+
+_THEME = Path(__file__).parents[2] / "theme"
+
+
+@dataclass(frozen=True)
+class Drawn:
+    """A page for its frame: its HTML, what is wrong with it, whether it is a draft, and what programs may read of it."""
+
+    page: Rendered
+    problems: str
+    draft: bool
+    for_machines: str = ""
+    """What stands in the head for programs to read."""
+
+    @property
+    def script(self) -> str:
+        """The address of its script, from the site's root."""
+        return script_for(self.page.kind)
+
+
+class PageFrame:
+    """Puts pages into their frame."""
+
+    def __init__(self, settings: SiteSettings, serving: bool) -> None:
+        """Under ``serving`` pages may run what their server puts into them."""
+        self._settings, self._serving = settings, serving
+        self._templates = jinja2.Environment(
+            loader=jinja2.FileSystemLoader(_THEME), undefined=jinja2.StrictUndefined, auto_reload=False
+        )
+
+    def put_around(self, drawn: Drawn) -> str:
+        """A page whole, as a browser gets it."""
+        source = drawn.page.source
+        return self._templates.get_template("main.html").render(
+            drawn=drawn,
+            front=source == FRONT,
+            site_name=self._settings.name,
+            policy=policy(drawn.page.kind, self._serving),
+            to=lambda target: link(target, source),
+        )
+
+    def not_found(self) -> str:
+        """The page for addresses that lead nowhere. It stands for any address, so its links begin at the site's root."""
+        root = urlsplit(self._settings.url).path or "/"
+        return self._templates.get_template("404.html").render(
+            site_name=self._settings.name, policy=policy("page", self._serving), to=lambda target: join(root, target)
+        )
+
+
+def theme_files() -> Mapping[str, Path]:
+    """The files that stand beside the frame, by their address from the site's root."""
+    files = (path for path in sorted(_THEME.rglob("*")) if path.is_file() and not path.name.startswith("."))
+    return {path.relative_to(_THEME).as_posix(): path for path in files if path.suffix != ".html"}

@@ -1,0 +1,80 @@
+"""What sessions and home activities have in common to say."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from ...model.collection import Collection
+from ...model.document import Document
+from ...model.fields import year_name
+from ...model.home import Home
+from ...model.session import Session
+from ...render.inline import plain
+from ...render.site import Site
+from ..linked_data.node import At, Node, dated, licensed, minutes, work
+from ..linked_data.teaching import RESOURCE
+from ..linked_data.terms import concept_term
+from .kind import NOT_LISTED, FeedEntry, NotListed, Record
+from .records import dates_in_catalogue, url_in_catalogue
+
+Lesson = Document[Session] | Document[Home]
+
+
+def in_feed(site: Site, page: Lesson) -> FeedEntry | NotListed:
+    """A lesson by its title and its book's; what changed, where something did, else what it is."""
+    fields, collection = page.fields, site.collection
+    if fields.updated is None:
+        return NOT_LISTED
+    summary = plain(fields.summary)
+    if fields.changed:
+        summary = f"Changed: {' '.join(fields.changed[-1].what.split())} {summary}"
+    return FeedEntry(
+        title=f"{plain(fields.title)} ({plain(collection.books[fields.book].fields.title)})",
+        summary=summary,
+        published=fields.published,
+        updated=fields.updated,
+        categories=[year_name(fields.year), *concept_names(page, collection)],
+    )
+
+
+def concept_names(page: Lesson, collection: Collection) -> list[str]:
+    """The names of the concepts a lesson teaches."""
+    return [collection.reference.concepts[idea].name for idea in page.fields.concepts]
+
+
+def record(site: Site, page: Lesson, also: Sequence[int]) -> Record:
+    """What the catalogue holds of any lesson; ``also`` are the other years it serves."""
+    fields = page.fields
+    return {
+        "number": fields.number,
+        "title": plain(fields.title),
+        "url": url_in_catalogue(site, page.source),
+        "summary": plain(fields.summary),
+        "year": year_name(fields.year),
+        "also": [year_name(year) for year in also],
+        "minutes": fields.minutes,
+        "concepts": list(fields.concepts),
+        "themes": list(fields.themes),
+        **dates_in_catalogue(fields),
+    }
+
+
+def describe(page: Lesson, site: Site, at: At) -> Node:
+    """What linked data says of any lesson."""
+    fields = page.fields
+    book = site.collection.books[fields.book]
+    whole = at(book.source)
+    return {
+        **work(RESOURCE, page.source, fields.title, fields.summary, at),
+        "position": fields.number,
+        "timeRequired": minutes(fields.minutes),
+        "isPartOf": {"@type": "CollectionPage", "@id": whole, "name": plain(book.fields.title)},
+        "isBasedOn": {"@type": "Book", "@id": f"{whole}#book", "name": plain(book.fields.title)},
+        **licensed(site.collection.reference.imprint),
+        **dated(fields.published, fields.updated),
+    }
+
+
+def ideas(page: Lesson, site: Site, at: At) -> list[Node]:
+    """The concepts a lesson teaches, as terms."""
+    return [concept_term(site.collection.reference.concepts[idea], at) for idea in page.fields.concepts]

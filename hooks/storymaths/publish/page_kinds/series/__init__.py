@@ -1,0 +1,81 @@
+"""Series: books put in order for a purpose."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from ....model.document import Document
+from ....model.fields import year_name
+from ....model.series import Series
+from ....render.inline import plain
+from ....render.series_page import draw_series
+from ....render.site import Site
+from ...linked_data.node import At, Node, dated, licensed, work
+from ...linked_data.teaching import RESOURCE, for_years, taught_in
+from ..kind import NOT_LISTED, InCatalogue, InLinkedData, Names, Packed, PageKind, Record, Starter
+from ..records import url_in_catalogue
+
+_FOLDER = Path(__file__).parent
+
+
+def _record(site: Site, page: Document[Series]) -> Record:
+    series = page.fields
+    return {
+        "title": plain(series.title),
+        "url": url_in_catalogue(site, page.source),
+        "summary": plain(series.summary),
+        "for_whom": plain(series.for_whom),
+        "year": year_name(series.year),
+        "books": [book for book in series.books if book in site.collection.books],
+        "licence": plain(series.licence),
+        "version": series.version,
+        "changes": [
+            {"version": change.version, "date": change.date.isoformat(), "what": [plain(line) for line in change.what]}
+            for change in sorted(series.changes, key=lambda change: change.date)
+        ],
+    }
+
+
+def _describe(page: Document[Series], site: Site, at: At) -> Node:
+    """Its books in order, its version, and its licence in its publisher's own words."""
+    series, imprint = page.fields, site.collection.reference.imprint
+    books = [site.collection.books[book] for book in series.books if book in site.collection.books]
+    sessions = (session for book in books for session in site.collection.sessions_of(book.fields.book_at(book.path)))
+    licence: Node = {"@type": "CreativeWork", "text": plain(series.licence)}
+    if imprint.licence.name in series.licence:
+        licence["url"] = imprint.licence.url
+    return {
+        **work(["CreativeWorkSeries", RESOURCE], page.source, series.title, series.summary, at),
+        "version": series.version,
+        **for_years(series.year, (), site, at),
+        **taught_in(sessions, site, at),
+        "hasPart": [
+            {"@type": "CollectionPage", "@id": at(book.source), "name": plain(book.fields.title)} for book in books
+        ],
+        **licensed(imprint),
+        "license": licence,
+        **dated(series.published, series.updated),
+    }
+
+
+SERIES = PageKind(
+    schema=Series,
+    names=Names("series", "series"),
+    draw=draw_series,
+    finder=NOT_LISTED,
+    plan=NOT_LISTED,
+    feed=NOT_LISTED,
+    catalogue=InCatalogue(
+        list="series",
+        says="Every series.",
+        definition=_FOLDER / "catalogue.json",
+        record=_record,
+        printed=NOT_LISTED,
+        counted="series",
+    ),
+    idea_pages=NOT_LISTED,
+    front=NOT_LISTED,
+    linked_data=InLinkedData(type="CreativeWorkSeries", lists=("series",), describe=_describe),
+    pack=Packed.AS_THE_SERIES,
+    starter=Starter(text=_FOLDER / "starter.md", path="series/$slug.md", for_book=False, beside=()),
+)

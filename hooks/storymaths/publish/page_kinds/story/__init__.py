@@ -1,0 +1,38 @@
+"""Stories: what a book tells, page by page. Lists lead to their books."""
+
+from __future__ import annotations
+
+from ....model.document import Document
+from ....model.story import Story
+from ....render.book_pages import draw_story
+from ....render.inline import plain
+from ....render.site import Site
+from ...linked_data.node import At, Node, dated, licensed, work
+from ..kind import NOT_LISTED, InLinkedData, Names, Packed, PageKind
+
+
+def _describe(page: Document[Story], site: Site, at: At) -> Node:
+    """The licence is named only where the story is the collection's own."""
+    book = site.collection.books[page.fields.book]
+    node = work("ShortStory", page.source, page.fields.title, page.fields.summary or "", at)
+    whole = {"@type": "CollectionPage", "@id": at(book.source), "name": plain(book.fields.title)}
+    node |= {"isPartOf": whole, "isAccessibleForFree": True}
+    if book.fields.rights == "own":
+        node |= licensed(site.collection.reference.imprint)
+    return node | dated(page.fields.published, page.fields.updated)
+
+
+STORY = PageKind(
+    schema=Story,
+    names=Names("story", "stories"),
+    draw=draw_story,
+    finder=NOT_LISTED,
+    plan=NOT_LISTED,
+    feed=NOT_LISTED,
+    catalogue=NOT_LISTED,
+    idea_pages=NOT_LISTED,
+    front=NOT_LISTED,
+    linked_data=InLinkedData(type="ShortStory", lists=(), describe=_describe),
+    pack=Packed.WITH_ITS_BOOK,
+    starter=NOT_LISTED,
+)

@@ -1,0 +1,102 @@
+"""The slides of a class screen: what a class looks at, one thing at a time, in the order of the session."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from markupsafe import Markup
+
+from ...activities.work_out import WorkedOut
+from ...model.activity import Figure, Solution
+from ...model.concept import Word
+from ...model.figures.amounts import PartWhole
+from ...model.figures.measures import Balance, ClockFace
+from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
+from ...model.session import Session, Stop
+from ..figures.table import draw
+from .board import Board
+from .table import boards_of
+
+_PLAYED_ON = (Balance, PartWhole, Places, SortHoop, SortVenn, SortCarroll)
+"""Figures to write on, which the board takes the place of."""
+
+
+@dataclass(frozen=True, slots=True)
+class Spread:
+    """A page of the story: its picture and its words, as HTML."""
+
+    number: int
+    picture: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Slide:
+    """One thing to look at. ``shape`` names how it is drawn; the other values are what that needs."""
+
+    shape: str
+    title: str
+    spread: Spread | None = None
+    page: int = 0
+    stop: Stop | None = None
+    word: Word | None = None
+    says: str = ""
+    answer: str = ""
+    solution: Solution | None = None
+    boards: tuple[Board, ...] = ()
+    figures: tuple[tuple[str, Markup], ...] = field(default=())
+    givens: tuple[str, ...] = ()
+    """Lines to be read, such as clues, that no board shows."""
+
+
+def slides_of(
+    session: Session, spreads: Mapping[int, Spread], words: Mapping[str, Word], activities: list[WorkedOut]
+) -> Iterator[Slide]:
+    """The reading with its stops, the new words, the activities, the sentences to say, and the question to end on."""
+    for reading in session.reads:
+        for page in range(reading.pages.first, reading.pages.last + 1):
+            yield Slide("page", f"Page {page}", spread=spreads.get(page), page=page)
+            for stop in reading.stops:
+                if stop.page == page:
+                    yield Slide("stop", f"Stop on page {page}", stop=stop)
+    for name in session.words.new:
+        if name in words:
+            yield Slide("word", "A new word", word=words[name])
+    for worked in activities:
+        yield from activity_slides(worked)
+    for sentence in session.stem_sentences:
+        yield Slide("stem", "Say together", says=sentence)
+    yield Slide("exit", "A question to end on", says=session.exit_question.ask, answer=session.exit_question.answer)
+
+
+def activity_slides(worked: WorkedOut) -> Iterator[Slide]:
+    """An activity: its question and its boards, or the task alone where there is nothing to move."""
+    if worked.solution is None or worked.fields is None:
+        return
+    boards = tuple(boards_of(worked))
+    yield Slide(
+        "activity",
+        worked.fields.title,
+        solution=worked.solution,
+        boards=boards,
+        figures=tuple((figure.alt, _drawn(figure)) for figure in _not_played(worked.solution, boards)),
+        givens=tuple(_givens(worked.solution, boards)),
+    )
+
+
+def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]:
+    """The task's figures that are not themselves the board."""
+    played = (*_PLAYED_ON, *((ClockFace,) if boards and boards[0].layout == "clock" else ()))
+    for figure in solution.task.figures:
+        if not boards or not isinstance(figure.data, played):
+            yield figure
+
+
+def _givens(solution: Solution, boards: Sequence[Board]) -> Iterator[str]:
+    if boards and boards[0].layout == "slots":
+        yield from (str(line) for line in solution.task.lines if not line.gaps and not line.asks)
+
+
+def _drawn(figure: Figure) -> Markup:
+    return Markup(draw(figure.data))

@@ -1,0 +1,130 @@
+"""The two frames a site is built in, MkDocs and the core by itself: the same bytes, and nothing lost when a build fails."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from project import ROOT, copy_of_project
+from storymaths.build import Build
+from storymaths.pipeline import ProblemsFound, build_site, start_build
+from storymaths.release.staging import Staging
+
+SITE = "site_data/site.yaml"
+
+
+def mkdocs_build(project: Path) -> subprocess.CompletedProcess[str]:
+    command = [sys.executable, "-m", "mkdocs", "build"]
+    return subprocess.run(command, cwd=project, capture_output=True, text=True, check=False)
+
+
+def change(file: Path, old: str, new: str) -> None:
+    text = file.read_text(encoding="utf-8")
+    assert old in text
+    file.write_text(text.replace(old, new), encoding="utf-8")
+
+
+def files_in(folder: Path) -> dict[str, bytes]:
+    return {path.relative_to(folder).as_posix(): path.read_bytes() for path in folder.rglob("*") if path.is_file()}
+
+
+@pytest.fixture
+def project(tmp_path: Path) -> Path:
+    """A copy of the project. Print sheets have tests of their own."""
+    folder = copy_of_project(tmp_path / "project")
+    change(folder / SITE, "print_sheets: true", "print_sheets: false")
+    return folder
+
+
+def test_both_frames_give_the_same_files_byte_for_byte(project: Path, tmp_path: Path) -> None:
+    done = mkdocs_build(project)
+    assert done.returncode == 0, done.stdout + done.stderr
+    build_site(project, tmp_path / "by the core")
+    by_mkdocs, by_the_core = files_in(project / "site"), files_in(tmp_path / "by the core")
+    assert by_mkdocs.keys() == by_the_core.keys()
+    assert [name for name, content in by_mkdocs.items() if by_the_core[name] != content] == []
+    assert len(by_mkdocs) > 100
+
+
+def test_a_build_says_nothing_of_the_end_of_what_it_is_built_with(project: Path) -> None:
+    change(project / "content/index.md", "kind: page", "kynd: page")  # it ends early, with all its messages
+    done = mkdocs_build(project)
+    assert "kind-unknown" in done.stdout + done.stderr
+    assert "end of life" not in done.stdout + done.stderr
+
+
+def test_the_core_builds_nothing_of_what_has_problems(project: Path, tmp_path: Path) -> None:
+    change(project / "content/index.md", "kind: page", "kynd: page")
+    with pytest.raises(ProblemsFound, match="kind-unknown"):
+        build_site(project, tmp_path / "site")
+    assert not (tmp_path / "site").exists()
+
+
+def test_a_build_that_fails_on_the_way_leaves_the_last_site(project: Path) -> None:
+    (project / "site").mkdir()
+    (project / "site/index.html").write_text("as it was", encoding="utf-8")
+    (project / ".cache").write_text("a file where a folder is needed", encoding="utf-8")
+    done = mkdocs_build(project)
+    assert done.returncode != 0
+    assert files_in(project / "site") == {"index.html": b"as it was"}
+    assert [path.name for path in project.glob(".site*")] == []
+
+
+def test_the_name_of_the_site_and_where_it_stands_are_in_its_settings(project: Path) -> None:
+    change(project / SITE, "name: Cockle Row", "name: Kelp & Co")
+    change(project / SITE, "https://cocklerow.example/", "https://cocklerow.example/maths")
+    build = start_build(project)
+    assert " · Kelp &amp; Co</title>" in build.draw("find.md")
+    assert 'href="/maths/look/site.css"' in str(build.files()["404.html"])
+    assert "<loc>https://cocklerow.example/maths/</loc>" in str(build.files()["sitemap.xml"])
+
+
+def test_what_one_build_solved_the_next_does_not_solve_again(monkeypatch: pytest.MonkeyPatch) -> None:
+    first = drawn_whole(start_build(ROOT))
+
+    def solve_again(asked: object) -> object:
+        raise AssertionError(f"{asked} was solved again")
+
+    monkeypatch.setattr("storymaths.activities.work_out._work_out", solve_again)
+    assert drawn_whole(start_build(ROOT, before=first.memory)).reading.problems == ()
+
+
+def drawn_whole(build: Build) -> Build:
+    """A build with the pages of the kinds' examples drawn, and every activity worked out."""
+    for source in ("activities.md", "activities-screen.md"):
+        build.draw(source)
+    return build
+
+
+def test_what_is_made_aside_takes_its_place_or_nothings(tmp_path: Path) -> None:
+    out = tmp_path / "site"
+    for words in ("first", "second"):
+        staging = Staging(out)
+        (staging.folder / "index.html").write_text(words, encoding="utf-8")
+        staging.put_in_place()
+        assert files_in(tmp_path) == {"site/index.html": words.encode()}
+    cut_short = Staging(out)
+    (cut_short.folder / "index.html").write_text("half", encoding="utf-8")
+    staging = Staging(out)  # the next run finds what that one left
+    assert list(staging.folder.iterdir()) == []
+    staging.discard()
+    assert files_in(tmp_path) == {"site/index.html": b"second"}
+
+
+def test_what_cannot_be_put_in_place_leaves_what_was_there(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    out = tmp_path / "site"
+    out.mkdir()
+    (out / "index.html").write_text("as it was", encoding="utf-8")
+    staging, rename = Staging(out), Path.rename
+
+    def refuse(path: Path, target: Path) -> Path:
+        if path == staging.folder:
+            raise OSError("no")
+        return rename(path, target)
+
+    monkeypatch.setattr(Path, "rename", refuse)
+    with pytest.raises(OSError, match="no"):
+        staging.put_in_place()
+    assert files_in(out) == {"index.html": b"as it was"}
