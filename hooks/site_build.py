@@ -78,7 +78,7 @@ def on_env(env: jinja2.Environment, config: MkDocsConfig, files: Files) -> jinja
 
 def on_page_context(context: dict[str, Any], page: Page, config: MkDocsConfig, nav: Any) -> dict[str, Any]:
     """Draws a page."""
-    context["html"] = _Now.build.draw(page.file.src_uri)
+    context["html"] = _Now.build.page(page.file.src_uri)
     return context
 
 

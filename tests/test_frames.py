@@ -76,7 +76,7 @@ def test_the_name_of_the_site_and_where_it_stands_are_in_its_settings(project: P
     change(project / SITE, "name: Cockle Row", "name: Kelp & Co")
     change(project / SITE, "https://cocklerow.example/", "https://cocklerow.example/maths")
     build = start_build(project)
-    assert " · Kelp &amp; Co</title>" in build.draw("find.md")
+    assert " · Kelp &amp; Co</title>" in build.page("find.md")
     assert 'href="/maths/look/site.css"' in str(build.files()["404.html"])
     assert "<loc>https://cocklerow.example/maths/</loc>" in str(build.files()["sitemap.xml"])
 

@@ -108,8 +108,12 @@ class Build:
         """The sources of every page."""
         return list(dict.fromkeys((*self._written, *self._generated, *self._unread)))
 
-    def draw(self, source: str) -> str:
-        """A page whole. One with problems is drawn as far as it can be, with its problems told first."""
+    def page(self, source: str) -> str:
+        """A page as a browser gets it."""
+        return self._frame.put_around(self.draw(source))
+
+    def draw(self, source: str) -> Drawn:
+        """A page for its frame. One with problems is drawn as far as it can be, with its problems told first."""
         problems = [p for p in self.reading.problems if source_of(p.place.path) == source or self._site is None]
         written = self._written.get(source)
         if written is not None and self._site is not None:
@@ -120,7 +124,7 @@ class Build:
             page = draw_unread(source)
         draft = written is not None and written.fields.status == "draft"
         for_machines = self._heads.element(written, page) if self._heads else ""
-        return self._frame.put_around(Drawn(page, draw_problems(problems), draft, for_machines))
+        return Drawn(page, draw_problems(problems), draft, for_machines)
 
     def files(self) -> Mapping[str, bytes | str | Path]:
         """What stands beside the pages, by address: a file's content, or the file it is a copy of."""
@@ -136,10 +140,9 @@ class Build:
         if self.reading.collection is None or self._site is None:
             return {}
         whole, shown = self.reading.collection, self._site.collection.books
-        hidden = tuple(f"{page.folder}/" for book, page in whole.books.items() if book not in shown)
-        named = (name for name in whole.files if not name.endswith(".md") and not name.startswith(hidden))
-        files = {source_of(name): self.root / name for name in sorted(named)}
-        return {name: path for name, path in files.items() if path.is_file()}
+        hidden = tuple(page.beside("") for book, page in whole.books.items() if book not in shown)
+        files = {source_of(name): self.root / name for name in sorted(whole.files) if not name.endswith(".md")}
+        return {name: path for name, path in files.items() if not name.startswith(hidden) and path.is_file()}
 
     def finish(self, folder: Path) -> None:
         """Puts the print sheets beside the pages in the site's folder, and indexes the text.

@@ -45,7 +45,7 @@ def start_build(
 def write_site(build: Build, out: Path) -> None:
     """Draws every page and writes it, and the files beside the pages, into ``out``. Raises ``OSError``."""
     for source in build.pages:
-        _write(out / html_of(source), build.draw(source))
+        _write(out / html_of(source), build.page(source))
     for address, content in build.files().items():
         _write(out / address, content)
     build.finish(out)

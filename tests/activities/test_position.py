@@ -164,10 +164,8 @@ BASE: dict[str, Any] = {"grid": [4, 4], "start": "A1", "route": ["forward 2", "r
         ({"route": ["quarter turn"]}, ("route", 0)),
         ({"route": ["forward 1e400"]}, ("route", 0)),
         ({"route": ()}, ("route",)),
-        ({"goal": "B2"}, ("route",)),
         ({"route": (), "goal": "A1"}, ("goal",)),
         ({"route": (), "goal": "E5"}, ("goal",)),
-        ({"cast": {f"c{i}": {} for i in range(13)}}, ("cast",)),
     ],
 )
 def test_what_cannot_be_is_told_where_it_stands(change: dict[str, Any], at: tuple[object, ...]) -> None:
@@ -175,6 +173,10 @@ def test_what_cannot_be_is_told_where_it_stands(change: dict[str, Any], at: tupl
         KIND.solve(*read(KIND, {**BASE, **change}))
     assert caught.value.loc == at
     refused(KIND, {**BASE, **change})
+
+
+def test_a_route_and_a_goal_are_two_tasks() -> None:
+    assert "goal" in refused(KIND, {**BASE, "goal": "B2"})
 
 
 def test_more_routes_than_can_be_listed() -> None:

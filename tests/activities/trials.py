@@ -136,7 +136,8 @@ def refused(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2, rule:
         _is_told_plainly(caught.value)
         assert rule is None or caught.value.rule == rule
     else:
-        assert rule in (None, "activity-broken")  # as which a page's author reads it
+        # What a schema refuses reaches its author as activity-broken.
+        assert rule in (None, "activity-broken")
     return str(caught.value)
 
 

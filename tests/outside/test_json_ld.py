@@ -22,6 +22,7 @@ from storymaths.model.address import source_of
 from storymaths.model.session import Session
 from storymaths.model.site_settings import SiteSettings
 from storymaths.publish.linked_data.of_page import script
+from storymaths.reading import read_and_check
 
 from .schema_org import faults, types_of
 
@@ -40,7 +41,8 @@ class Described:
 
 
 def described(settings: SiteSettings = SETTINGS) -> Mapping[str, Described]:
-    build = Build(ROOT, settings=settings)
+    reference = replace(collection().reference, site=settings)
+    build = Build(ROOT, replace(read_and_check(ROOT), collection=replace(collection(), reference=reference)))
     sources = {source_of(page.path) for page in collection().documents} | set(collection().generated_pages)
     found = {}
     for source in sorted(sources):

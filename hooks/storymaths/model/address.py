@@ -6,12 +6,8 @@ import re
 import unicodedata
 from collections.abc import Mapping
 from posixpath import dirname, normpath
-from typing import TYPE_CHECKING
 
 from .fields import RECEPTION
-
-if TYPE_CHECKING:
-    pass
 
 CONTENT = "content/"
 

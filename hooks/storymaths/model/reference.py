@@ -91,8 +91,8 @@ class Reference:
     bank_holidays: BankHolidays
     limits: Limits
     imprint: Imprint
-    money: Currency
     site: SiteSettings
+    money: Currency
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]
@@ -103,9 +103,9 @@ class Reference:
     @cached_property
     def fingerprint(self) -> str:
         """Equal for two readings of ``site_data/`` that hold the same, and for no others."""
-        # What a year practises is no field of it, and so is not in its repr.
-        practised = [year.practice for year in self.years.values()]
-        return sha256(repr((self, practised)).encode()).hexdigest()
+        # What a year practises hangs on it privately, where its own form does not show it.
+        practice = [year.practice for year in self.years.values()]
+        return sha256(repr((self, practice)).encode()).hexdigest()
 
     @cached_property
     def objectives_of(self) -> Mapping[tuple[str, int], tuple[Objective, ...]]:

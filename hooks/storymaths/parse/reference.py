@@ -183,8 +183,8 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     bank = reader.read("bank_holidays.yaml", BankHolidays)
     limits = reader.read("limits.yaml", Limits)
     imprint = reader.read("imprint.yaml", Imprint)
-    money = reader.read("money.yaml", Currency)
     site = reader.read("site.yaml", SiteFile)
+    money = reader.read("money.yaml", Currency)
     moved = reader.read("moved.yaml", MovedFile)
     tasks = reader.read("tasks.yaml", TaskYears)
     practice = reader.practice()
@@ -192,7 +192,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
         tasks and years and concepts and themes and words and materials and cautions and bank and limits
-        and imprint and money and site and moved
+        and imprint and site and money and moved
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
@@ -208,8 +208,8 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         bank_holidays=bank,
         limits=limits,
         imprint=imprint,
-        money=money,
         site=site.settings(),
+        money=money,
         moved={page.was: page for page in moved.moved},
         moved_places={
             page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)

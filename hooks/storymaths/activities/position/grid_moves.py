@@ -5,14 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import Literal
 
+from ...model.practice.position import Saying
 from ...model.prose import Loc
 from ..kind import Unsolvable
 from .grid_squares import AHEAD, Facing, Grid, Square, name_of, turned
 
-Saying = Literal["left and right", "clockwise", "degrees"]
-"""How turns are said."""
 _GO = re.compile(r"(forwards?|back(?:wards?)?)\s+(\d{1,3})(?:\s+squares?)?")
 _TURN = re.compile(
     r"(?:turn\s+)?(?:(?:a\s+)?(quarter|half|three[- ]quarters?|whole|full|90|180|270|360)°?(?:\s+turns?)?\s*)?"
@@ -117,7 +115,7 @@ def tidied(moves: Sequence[Move]) -> list[Move]:
     return tidy
 
 
-def said(move: Move, saying: Saying) -> str:
+def say_move(move: Move, saying: Saying) -> str:
     """A move in words."""
     if isinstance(move, Go):
         return f"forward {move.squares}" if move.squares > 0 else f"back {-move.squares}"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..fields import Strict
 from .money import MoneyPractice
+from .position import PositionPractice
 from .share import SharePractice
 
 
@@ -11,4 +12,5 @@ class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
     money: MoneyPractice
+    position: PositionPractice
     share: SharePractice
