@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .clock import ClockPractice
 from .money import MoneyPractice
 from .position import PositionPractice
 from .share import SharePractice
@@ -11,6 +12,7 @@ from .share import SharePractice
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    clock: ClockPractice
     money: MoneyPractice
     position: PositionPractice
     share: SharePractice
