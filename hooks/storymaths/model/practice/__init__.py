@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .balance import BalancePractice
 from .bonds import BondsPractice
 from .money import MoneyPractice
 from .position import PositionPractice
@@ -12,6 +13,7 @@ from .share import SharePractice
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    balance: BalancePractice
     bonds: BondsPractice
     money: MoneyPractice
     position: PositionPractice
