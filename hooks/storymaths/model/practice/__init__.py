@@ -5,8 +5,10 @@ from __future__ import annotations
 from ..fields import Strict
 from .balance import BalancePractice
 from .bonds import BondsPractice
+from .clock import ClockPractice
 from .money import MoneyPractice
 from .position import PositionPractice
+from .sequence import SequencePractice
 from .share import SharePractice
 
 
@@ -15,6 +17,8 @@ class Practice(Strict):
 
     balance: BalancePractice
     bonds: BondsPractice
+    clock: ClockPractice
     money: MoneyPractice
     position: PositionPractice
+    sequence: SequencePractice
     share: SharePractice

@@ -49,12 +49,10 @@ def number_cards(
 
 
 def _moves_numbers(activity: SheetActivity) -> bool:
-    """Whether its numbers are cards to move. Sorting characters moves the characters; a pattern needs a gap to fill."""
+    """Whether its numbers are cards to move. Sorting characters moves the characters."""
     task = activity.own.task
     if activity.own.cards is not None:
         return True
-    if activity.kind == "sequence":
-        return any(line.gaps for line in task.lines)
     return activity.kind in _MOVED and not (activity.kind == "sort" and task.characters)
 
 
