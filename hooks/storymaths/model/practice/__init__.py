@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .balance import BalancePractice
 from .bonds import BondsPractice
 from .clock import ClockPractice
 from .money import MoneyPractice
@@ -14,6 +15,7 @@ from .share import SharePractice
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    balance: BalancePractice
     bonds: BondsPractice
     clock: ClockPractice
     money: MoneyPractice
