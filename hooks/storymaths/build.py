@@ -13,7 +13,7 @@ from .model.site_settings import SiteSettings
 from .pipeline import read_and_check
 from .publish.assets import PARTS, assets
 from .publish.generated import generated
-from .publish.head import Heads
+from .publish.head_metadata import HeadMetadata
 from .publish.open_data import sitemap
 from .publish.open_data.files import open_data
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
@@ -104,8 +104,8 @@ class Build:
         return generated(self._site) if self._site else {}
 
     @cached_property
-    def _heads(self) -> Heads | None:
-        return Heads(self._site) if self._site and not self.problems else None
+    def _heads(self) -> HeadMetadata | None:
+        return HeadMetadata(self._site) if self._site and not self.problems else None
 
     @property
     def generated_sources(self) -> list[str]:

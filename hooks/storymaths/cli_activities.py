@@ -16,7 +16,7 @@ from .model.book import Book
 from .model.document import Document
 from .model.reference import Reference
 from .parse.document import parse_document
-from .parse.reference import ReferenceError, read_reference
+from .parse.reference import ReferenceBroken, read_reference
 
 FAILED, MISUSED = 1, 2
 _STANDARD_INPUT = "-"
@@ -50,7 +50,7 @@ class _Asked:
 def _asked(root: Path, options: argparse.Namespace) -> _Asked:
     try:
         reference = read_reference(root)
-    except ReferenceError:
+    except ReferenceBroken:
         raise _Misused("The data in site_data cannot be used; `storymaths check` says why.") from None
     name, text = _read(options.file)
     if options.book is None:

@@ -14,7 +14,7 @@ from .check.rules import check_all
 from .model.collection import Collection
 from .model.problem import Problem
 from .parse.collection import Progress, read_collection, silent
-from .parse.reference import ReferenceError, read_reference
+from .parse.reference import ReferenceBroken, read_reference
 
 _ACTIVITY = re.compile(r"^ *(?:`{3,}|~{3,}) *maths", re.MULTILINE)
 
@@ -33,7 +33,7 @@ def read_and_check(root: Path, progress: Progress = silent) -> Reading:
     with _no_collecting():
         try:
             reference = read_reference(root)
-        except ReferenceError as error:
+        except ReferenceBroken as error:
             return Reading(None, tuple(as_problems(error.faults)))
         collection = read_collection(root, reference, progress=progress)
         problems = {*check_all(collection), *_activity_problems(collection)}

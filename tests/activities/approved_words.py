@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any
 
 import yaml
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from storymaths.activities.kind import Kind
 from storymaths.activities.table import KINDS
 from storymaths.activities.work_out import work_out
@@ -71,13 +71,13 @@ def solution_words(solution: Solution) -> Iterator[str]:
     for answer in solution.answers:
         yield f"answer: {answer.says} -- {answer.worked} -- {dict(answer.data)}"
     yield f"note: {solution.note}"
-    if solution.slip:
-        yield f"slip: {solution.slip.does} -> {solution.slip.gives}"
+    if solution.likely_error:
+        yield f"slip: {solution.likely_error.does} -> {solution.likely_error.gives}"
     for figure in (*task.figures, *solution.answer_figures):
         yield f"figure: {figure.name}: {figure.alt} {dict(figure.data)}"
-    uses = solution.uses
-    numbers = [str(one) for one in uses.numbers], [str(one) for one in uses.calculated]
-    yield f"uses: {numbers} {sorted(uses.symbols)} {sorted(uses.units)} {uses.words} {sorted(uses.tables)}"
+    demands = solution.demands
+    numbers = [str(one) for one in demands.numbers], [str(one) for one in demands.calculated]
+    yield f"uses: {numbers} {sorted(demands.symbols)} {sorted(demands.units)} {demands.words} {sorted(demands.tables)}"
     yield f"steps: {solution.steps}"
 
 

@@ -76,17 +76,17 @@ def test_what_turning_it_round_would_give() -> None:
     data = {"say": "multiple(a, 10)", "then": "multiple(a, 5)", "over": "1 to 40"}
     solution = solved(KIND, data)
     assert solution.answers[0].data["verdict"] == "always"
-    assert solution.slip is not None
-    assert "a = 5" in solution.slip.gives
+    assert solution.likely_error is not None
+    assert "a = 5" in solution.likely_error.gives
     assert "36 more it says nothing" in solution.note
 
 
 def test_cases_the_statement_does_not_speak_of_mislead() -> None:
     solution = solved(KIND, {"say": "odd(a)", "then": "even(a)", "over": "1 to 4"})
     assert solution.answers[0].data["verdict"] == "never"
-    assert solution.slip is not None
-    assert "Sometimes true" in solution.slip.gives
-    assert "a = 2" in solution.slip.gives
+    assert solution.likely_error is not None
+    assert "Sometimes true" in solution.likely_error.gives
+    assert "a = 2" in solution.likely_error.gives
 
 
 @pytest.mark.parametrize(

@@ -7,7 +7,7 @@ from itertools import product
 from typing import Any
 
 import pytest
-from activities.scenes import a_scene, the_reference
+from activities.contexts import a_context, the_reference
 from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, never_breaks, read, refused, solved
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -26,8 +26,8 @@ def with_cast(masses: dict[str, int], **fields: Any) -> dict[str, Any]:
 def by_hand(masses: dict[str, int], **fields: Any) -> set[tuple[frozenset[str], frozenset[str]]]:
     """Every placing of everybody on the left, on the right or out, kept where it does what is asked."""
     start = fields.get("start")
-    given_side, given_player = (fields.get("given", {}).get(key) for key in ("side", "player"))
-    labelled = bool(start or given_side or given_player)
+    given_side, given_character = (fields.get("given", {}).get(key) for key in ("side", "player"))
+    labelled = bool(start or given_side or given_character)
     found = set()
     for places in product("lro", repeat=len(masses)):
         sides = {side: frozenset(n for n, p in zip(masses, places, strict=True) if p == side) for side in "lro"}
@@ -40,7 +40,7 @@ def by_hand(masses: dict[str, int], **fields: Any) -> set[tuple[frozenset[str], 
             continue
         if given_side and left != set(given_side):
             continue
-        if given_player and given_player not in left:
+        if given_character and given_character not in left:
             continue
         if start and not _starts(start, left, right, masses, fields.get("joining", "lighter")):
             continue
@@ -100,7 +100,7 @@ def test_what_is_given_is_kept(masses: dict[str, int], data: st.DataObject) -> N
     settled = data.draw(
         st.one_of(
             st.lists(names, min_size=1, max_size=2, unique=True).map(lambda side: {"side": side}),
-            names.map(lambda player: {"player": player}),
+            names.map(lambda character: {"player": character}),
         )
     )
     wanted = data.draw(st.sampled_from(["any", "all"]))
@@ -169,17 +169,17 @@ def test_why_there_is_none(masses: dict[str, int], fields: dict[str, Any], says:
 
 
 def test_the_slip_is_worked_out_from_the_numbers() -> None:
-    slip = solved(KIND, with_cast({"gull": 2, "crab": 5, "seal": 4, "otter": 6})).slip
-    assert slip is not None
-    assert slip.gives == "gull + crab against seal + otter, 2 on each side: 2 + 5 ≠ 4 + 6, because 7 is not 10."
-    assert solved(KIND, with_cast({"gull": 4, "crab": 4})).slip is None
+    likely_error = solved(KIND, with_cast({"gull": 2, "crab": 5, "seal": 4, "otter": 6})).likely_error
+    assert likely_error is not None
+    assert likely_error.gives == "gull + crab against seal + otter, 2 on each side: 2 + 5 ≠ 4 + 6, because 7 is not 10."
+    assert solved(KIND, with_cast({"gull": 4, "crab": 4})).likely_error is None
 
 
 def test_units_are_said_with_every_amount_and_nouns_only_in_words() -> None:
     cast = {"gull": 2, "crab": 3, "seal": 5}
     kilograms = solved(KIND, with_cast(cast, unit="kg"))
     assert kilograms.answers[0].worked == "2 kg + 3 kg = 5 kg."
-    assert kilograms.uses.units == {"kg"}
+    assert kilograms.demands.units == {"kg"}
     buttons = solved(KIND, with_cast(cast, unit="buttons"))
     assert buttons.answers[0].worked == "2 + 3 = 5."
     assert buttons.task.shows == ("2 buttons", "3 buttons", "5 buttons")
@@ -227,10 +227,10 @@ def test_more_ways_than_a_class_can_list() -> None:
 def test_versions_fit_their_year_and_keep_the_storys_order(year: int) -> None:
     version = first_version(KIND, KIND.example, year)
     assert version is not None
-    _, scene, _, solution = version
+    _, context, _, solution = version
     fields, before = read(KIND, KIND.example)
-    old = [(str(fields.fact), int(player.facts["mass"])) for player in before.players]
-    new = [int(player.facts["mass"]) for player in scene.players]
+    old = [(str(fields.fact), int(character.facts["mass"])) for character in before.characters]
+    new = [int(character.facts["mass"]) for character in context.characters]
     for (_, a), x in zip(old, new, strict=True):
         for (_, b), y in zip(old, new, strict=True):
             assert (a < b) == (x < y)
@@ -249,26 +249,26 @@ def test_an_older_years_version_adds_across_ten() -> None:
 @given(st.dictionaries(st.sampled_from(NAMES), st.integers(1, 30), min_size=3, max_size=8), st.integers(1, 6))
 @settings(max_examples=40, deadline=None)
 def test_versions_offered_come_out_and_are_the_same_each_time(masses: dict[str, int], year: int) -> None:
-    fields, scene = read(KIND, with_cast(masses))
+    fields, context = read(KIND, with_cast(masses))
     limits = the_reference().years[year]
-    offered = [(s, why) for _, (_, s, why) in zip(range(3), KIND.versions(fields, scene, limits), strict=False)]
-    again = [(s, why) for _, (_, s, why) in zip(range(3), KIND.versions(fields, scene, limits), strict=False)]
+    offered = [(s, why) for _, (_, s, why) in zip(range(3), KIND.versions(fields, context, limits), strict=False)]
+    again = [(s, why) for _, (_, s, why) in zip(range(3), KIND.versions(fields, context, limits), strict=False)]
     assert offered == again
     for place, _ in offered:
         solution = KIND.solve(fields, place)
         assert 1 <= len(solution.answers) <= 12
-        assert solution.uses.largest <= limits.largest_number
-        assert max(solution.uses.calculated, default=0) <= limits.largest_calculated
+        assert solution.demands.largest <= limits.largest_number
+        assert max(solution.demands.calculated, default=0) <= limits.largest_calculated
 
 
 def test_the_scene_is_left_as_it_was() -> None:
-    scene = a_scene(gull=2, crab=3, seal=5)
-    before = repr(scene)
+    context = a_context(gull=2, crab=3, seal=5)
+    before = repr(context)
     list(
         zip(
             range(5),
-            KIND.versions(KIND.fields(kind="balance", title="x"), scene, the_reference().years[3]),
+            KIND.versions(KIND.fields(kind="balance", title="x"), context, the_reference().years[3]),
             strict=False,
         )
     )
-    assert repr(scene) == before
+    assert repr(context) == before

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from activities.trials import read, stands
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -20,10 +20,10 @@ CAST = {name: {"mass": mass} for name, mass in MASSES.items()}
 
 
 def version(year: int, pins: dict[str, Any], kind: Kind[Any] = BALANCE, **data: Any) -> Version:
-    fields, scene = read(kind, {"cast": CAST, **data})
-    made = year_version(kind, fields, scene, kind.solve(fields, scene), year, pins, the_reference())
+    fields, context = read(kind, {"cast": CAST, **data})
+    made = year_version(kind, fields, context, kind.solve(fields, context), year, pins, the_reference())
     stands(made.solution)
-    assert misfits(made.solution.uses, the_reference().years[year], the_reference()) == []
+    assert misfits(made.solution.demands, the_reference().years[year], the_reference()) == []
     return made
 
 
@@ -35,29 +35,29 @@ def refusal(year: int, pins: dict[str, Any], **data: Any) -> Unsolvable:
 
 
 def masses(made: Version) -> dict[str, Any]:
-    return {player.id: player.facts["mass"] for player in made.scene.players}
+    return {character.id: character.facts["mass"] for character in made.context.characters}
 
 
 def test_the_largest_number_is_kept() -> None:
     made = version(1, {"largest": 10})
-    assert made.solution.uses.largest <= 10
+    assert made.solution.demands.largest <= 10
     assert len(made.solution.answers) == 4
     assert made.changed == "Each mass is remade, in the same order, so that the same teams are level."
-    assert made.scene.year.year == 1
+    assert made.context.year.year == 1
 
 
 def test_pinned_fields_are_kept_and_the_rest_is_searched_for() -> None:
     made = version(3, {"unit": "kg", "teams": 2})
     assert made.fields.unit == "kg"  # type: ignore[attr-defined]
     assert made.fields.teams == 2  # type: ignore[attr-defined]
-    assert made.solution.uses.units == {"kg"}
-    assert made.solution.uses.largest > 20
+    assert made.solution.demands.units == {"kg"}
+    assert made.solution.demands.largest > 20
 
 
 def test_pinned_facts_are_kept() -> None:
     made = version(2, {"facts": {"gull": 1, "seal": 10}})
     assert masses(made) == {**MASSES, "gull": 1, "seal": 10}
-    assert version(1, {"facts": {"gull": {"mass": 4}}}).scene.players[0].facts["mass"] == 4
+    assert version(1, {"facts": {"gull": {"mass": 4}}}).context.characters[0].facts["mass"] == 4
 
 
 def test_fewer_characters_may_be_pinned() -> None:
@@ -129,20 +129,20 @@ def test_eight_characters_take_less_than_a_second_and_come_out_the_same(
 @pytest.mark.parametrize("name", list(KINDS))
 def test_every_kinds_example_has_versions_and_can_be_pinned(name: str) -> None:
     kind = KINDS[name]
-    fields, scene = read(kind, kind.example)
-    own = scene.year.year
+    fields, context = read(kind, kind.example)
+    own = context.year.year
     found = []
     for year in range(1, 7):
         if year == own:
             continue
         try:
             made = year_version(
-                kind, fields, scene, kind.solve(fields, scene), year, {"title": "Another"}, the_reference()
+                kind, fields, context, kind.solve(fields, context), year, {"title": "Another"}, the_reference()
             )
         except Unsolvable:
             continue
         assert made.fields.title == "Another"
-        assert misfits(made.solution.uses, the_reference().years[year], the_reference()) == []
+        assert misfits(made.solution.demands, the_reference().years[year], the_reference()) == []
         found.append(year)
     assert own + 1 in found or own == 6
 

@@ -6,7 +6,7 @@ from itertools import combinations, product
 from math import comb
 
 import pytest
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, never_breaks, read, refused, solved
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -100,8 +100,8 @@ def test_holders_get_every_share_and_known_parts_leave_the_rest() -> None:
         "Gull has 2 shells and crab has 1 shell",
         "Gull has 3 shells and crab has 0 shells",
     ]
-    assert solution.slip
-    assert solution.slip.gives == "2 instead of 4."
+    assert solution.likely_error
+    assert solution.likely_error.gives == "2 instead of 4."
     assert answers_of(KIND, {"whole": 12, "known": [9]}) == [{"whole": 12, "parts": [9, 3]}]
     assert answers_of(KIND, {"known": [8, 5]}) == [{"whole": 13, "parts": [8, 5]}]
     assert [a["parts"] for a in answers_of(KIND, {"whole": 12, "known": [9], "parts": 3})] == [[9, 0, 3], [9, 1, 2]]
@@ -124,9 +124,9 @@ def test_where_there_is_none_the_note_says_why(data: dict[str, object], why: str
 
 def test_the_count_of_triples_is_added_up() -> None:
     assert "4 + 3 + 1 = 8" in solved(KIND, {"whole": 7, "parts": 3}).note
-    slip = solved(KIND, {"whole": 7}).slip
-    assert slip
-    assert slip.gives == "8 instead of 4."
+    likely_error = solved(KIND, {"whole": 7}).likely_error
+    assert likely_error
+    assert likely_error.gives == "8 instead of 4."
 
 
 @pytest.mark.parametrize("bad", BAD_NUMBERS, ids=range(len(BAD_NUMBERS)))
@@ -179,15 +179,15 @@ def test_what_cannot_be_is_refused() -> None:
 def test_versions_fit_their_year_and_keep_the_order(data: dict[str, object] | str, year: int) -> None:
     found = first_version(KIND, data, year)
     assert found
-    fields, scene, _, _ = found
+    fields, context, _, _ = found
     if fields.fact:
-        stones = [player.facts["stones"] for player in scene.players]
+        stones = [character.facts["stones"] for character in context.characters]
         assert stones == sorted(set(stones))
 
 
 def test_versions_are_the_same_every_time() -> None:
     cast = {f"crab-{n}": {"stones": n + 2} for n in range(12)}
-    fields, scene = read(KIND, {"whole": 40, "parts": 5, "fact": "stones", "cast": cast})
+    fields, context = read(KIND, {"whole": 40, "parts": 5, "fact": "stones", "cast": cast})
     limits = the_reference().years[3]
-    first = [(changed.whole, there.players) for changed, there, _ in KIND.versions(fields, scene, limits)]
-    assert first == [(changed.whole, there.players) for changed, there, _ in KIND.versions(fields, scene, limits)]
+    first = [(changed.whole, there.characters) for changed, there, _ in KIND.versions(fields, context, limits)]
+    assert first == [(changed.whole, there.characters) for changed, there, _ in KIND.versions(fields, context, limits)]

@@ -125,8 +125,8 @@ def test_what_is_left_open_comes_from_the_total(known: dict[str, int], hidden: i
 
 def test_a_fact_of_the_cast_can_be_charted() -> None:
     cast = {"gull": {"name": "Gull", "stripes": 3}, "crab": {"name": "Crab", "stripes": 1}}
-    fields, scene = read(KIND, {"cast": cast, "fact": "stripes", "show": "block"})
-    says = [answer.says for answer in KIND.solve(fields, scene).answers]
+    fields, context = read(KIND, {"cast": cast, "fact": "stripes", "show": "block"})
+    says = [answer.says for answer in KIND.solve(fields, context).answers]
     assert says[0] == "Gull has 3 stripes."
     assert "Gull has 2 more stripes than crab." in [
         text.replace("Crab", "crab").replace("gull", "Gull") for text in says
@@ -204,5 +204,5 @@ def test_versions_of_a_cast_keep_the_order(year: int) -> None:
     cast = {"gull": {"fish": 12}, "crab": {"fish": 4}, "seal": {"fish": 8}}
     found = first_version(KIND, {"cast": cast, "fact": "fish", "show": "pictogram", "each": 4}, year, home=3)
     assert found is not None
-    gull, crab, seal = (player.facts["fish"] for player in found[1].players)
+    gull, crab, seal = (character.facts["fish"] for character in found[1].characters)
     assert gull > seal > crab > 0

@@ -23,8 +23,8 @@ RIGHT = [
 
 
 def said_of(kind: Kind[Any], claim: object, **data: object) -> str | None:
-    fields, scene = read(kind, {"answers": claim, **data})
-    fault = claim_fault(kind, fields, kind.solve(fields, scene))
+    fields, context = read(kind, {"answers": claim, **data})
+    fault = claim_fault(kind, fields, kind.solve(fields, context))
     return fault[0] if fault else None
 
 

@@ -229,16 +229,16 @@ def test_bad_input_never_breaks_it(data: dict[str, object]) -> None:
 def test_year_versions_fit_and_keep_the_order(data: dict[str, object], year: int) -> None:
     version = first_version(KIND, data, year)
     assert version is not None
-    fields, scene, why, _ = version
+    fields, context, why, _ = version
     before, was = read(KIND, data)
     assert why
 
     def times(of: object, there: object) -> list[int]:
         reader = TypeAdapter(Time)
-        facts = [reader.validate_python(p.facts[f]) for p in there.players for f in (of.fact, of.to_fact)]  # type: ignore[attr-defined]
+        facts = [reader.validate_python(p.facts[f]) for p in there.characters for f in (of.fact, of.to_fact)]  # type: ignore[attr-defined]
         return [*of.times, *(t for span in of.spans for t in span), *(of.events or {}).values(), *facts]  # type: ignore[attr-defined]
 
-    old, new = times(before, was), times(fields, scene)
+    old, new = times(before, was), times(fields, context)
     assert [a < b for a in old for b in old] == [a < b for a in new for b in new]
     assert all(minutes % GRAIN[year] == 0 for minutes in new)
 
@@ -269,7 +269,7 @@ def test_in_reception_a_day_is_ordered_by_its_parts(wakes: dict[str, int]) -> No
     assert [set(group) for group in answer.data["together"]] == [
         same for p in range(5) if len(same := {name for name in wakes if part(wakes[name]) == p}) > 1
     ]
-    assert not solution.uses.units
+    assert not solution.demands.units
     assert "o'clock" not in solution.task.ask + "".join(solution.task.shows)
 
 

@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 import pytest
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from activities.trials import BAD_NUMBERS, drawn, fits, read
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -185,9 +185,9 @@ def test_names_stand_for_what_characters_have() -> None:
     ],
 )
 def test_slips_are_worked_out_from_the_numbers(statement: str, does: str, gives: str) -> None:
-    slip = solve(statement).slip
-    assert slip is not None
-    assert (slip.does, slip.gives) == (does, gives)
+    likely_error = solve(statement).likely_error
+    assert likely_error is not None
+    assert (likely_error.does, likely_error.gives) == (does, gives)
 
 
 @pytest.mark.parametrize(
@@ -265,10 +265,10 @@ def test_a_whole_cast_of_forty_is_refused() -> None:
     ],
 )
 def test_versions_fit_their_year_and_keep_what_is_true(asked: Any, year: int) -> None:
-    fields, scene = read(KIND, asked)
-    before = KIND.solve(fields, scene)
+    fields, context = read(KIND, asked)
+    before = KIND.solve(fields, context)
     limits = the_reference().years[year]
-    for changed, place, _ in KIND.versions(fields, scene, limits):
+    for changed, place, _ in KIND.versions(fields, context, limits):
         solution = KIND.solve(changed, place)
         if fits(solution, year):
             break
@@ -281,7 +281,7 @@ def test_versions_fit_their_year_and_keep_what_is_true(asked: Any, year: int) ->
 
 
 def test_year_1_chooses_between_equal_and_not_equal() -> None:
-    fields, scene = read(
+    fields, context = read(
         KIND,
         {
             "statements": ["6 + 3 ? 5 + 5", "whelk < seal"],
@@ -289,5 +289,5 @@ def test_year_1_chooses_between_equal_and_not_equal() -> None:
             "cast": {"whelk": {"mass": 3}, "seal": {"mass": 5}},
         },
     )
-    texts = [changed.statements for changed, _, _ in KIND.versions(fields, scene, the_reference().years[1])]
+    texts = [changed.statements for changed, _, _ in KIND.versions(fields, context, the_reference().years[1])]
     assert ("6 + 3 ? 5 + 5", "whelk ≠ seal") in texts

@@ -5,13 +5,13 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from storymaths.activities.fit import fits, misfits, years_that_fit
-from storymaths.model.activity import Uses
+from storymaths.model.activity import Demands
 
 
-def reasons(year: int, **uses: object) -> list[str]:
-    return misfits(Uses(**uses), the_reference().years[year], the_reference())  # type: ignore[arg-type]
+def reasons(year: int, **demands: object) -> list[str]:
+    return misfits(Demands(**demands), the_reference().years[year], the_reference())  # type: ignore[arg-type]
 
 
 def numbers(*values: object) -> tuple[Fraction, ...]:
@@ -19,7 +19,7 @@ def numbers(*values: object) -> tuple[Fraction, ...]:
 
 
 @pytest.mark.parametrize(
-    ("year", "uses", "reason"),
+    ("year", "demands", "reason"),
     [
         (2, {"numbers": numbers(101)}, "it has 101, and Year 2 meets numbers to 100"),
         (1, {"calculated": numbers(7, 34)}, "it adds or takes away with 34, and Year 1 does so with numbers to 20"),
@@ -36,12 +36,12 @@ def numbers(*values: object) -> tuple[Fraction, ...]:
         (2, {"tables": frozenset({3, 4, 5})}, "it leans on the 3 and 4 times tables, not yet known in Year 2"),
     ],
 )
-def test_why_it_does_not_fit(year: int, uses: dict[str, object], reason: str) -> None:
-    assert reasons(year, **uses) == [reason]
+def test_why_it_does_not_fit(year: int, demands: dict[str, object], reason: str) -> None:
+    assert reasons(year, **demands) == [reason]
 
 
 @pytest.mark.parametrize(
-    ("year", "uses"),
+    ("year", "demands"),
     [
         (2, {"numbers": numbers(100), "calculated": numbers(100)}),
         (1, {"symbols": frozenset({"≠", "+", "−"})}),
@@ -54,8 +54,8 @@ def test_why_it_does_not_fit(year: int, uses: dict[str, object], reason: str) ->
         (0, {}),
     ],
 )
-def test_what_fits(year: int, uses: dict[str, object]) -> None:
-    assert reasons(year, **uses) == []
+def test_what_fits(year: int, demands: dict[str, object]) -> None:
+    assert reasons(year, **demands) == []
 
 
 def test_decimals_need_their_places() -> None:
@@ -64,14 +64,14 @@ def test_decimals_need_their_places() -> None:
 
 
 def test_every_reason_at_once_and_the_years_it_fits() -> None:
-    uses = Uses(numbers=numbers(120), calculated=numbers(120), symbols=frozenset("<"), units=frozenset({"km"}))
+    demands = Demands(numbers=numbers(120), calculated=numbers(120), symbols=frozenset("<"), units=frozenset({"km"}))
     reference = the_reference()
-    assert len(misfits(uses, reference.years[1], reference)) == 4
-    assert years_that_fit(uses, reference) == [4, 5, 6]
-    assert fits(uses, reference.years[4], reference)
+    assert len(misfits(demands, reference.years[1], reference)) == 4
+    assert years_that_fit(demands, reference) == [4, 5, 6]
+    assert fits(demands, reference.years[4], reference)
 
 
 def test_limits_may_be_tighter_than_the_years_own() -> None:
     reference = the_reference()
     tight = reference.years[2].model_copy(update={"largest_number": 10, "largest_calculated": 10})
-    assert misfits(Uses(numbers=numbers(11)), tight, reference) == ["it has 11, and Year 2 meets numbers to 10"]
+    assert misfits(Demands(numbers=numbers(11)), tight, reference) == ["it has 11, and Year 2 meets numbers to 10"]

@@ -9,7 +9,7 @@ from itertools import product
 
 import pytest
 import yaml
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -199,13 +199,13 @@ def test_bad_input_never_breaks_it(data: dict[str, object]) -> None:
 def test_year_versions_fit_and_keep_the_order(data: dict[str, object], year: int) -> None:
     version = first_version(KIND, data, year)
     assert version is not None
-    fields, scene, why, _ = version
+    fields, context, why, _ = version
     assert why
     before, was = read(KIND, data)
     old, new = [n.value for n in before.numbers], [n.value for n in fields.numbers]  # type: ignore[attr-defined]
     assert [a < b for a in old for b in old] == [a < b for a in new for b in new]
     if before.fact:
-        old, new = ([p.facts[before.fact] for p in there.players] for there in (was, scene))
+        old, new = ([p.facts[before.fact] for p in there.characters] for there in (was, context))
         assert [a < b for a in old for b in old] == [a < b for a in new for b in new]
 
 

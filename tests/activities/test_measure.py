@@ -7,13 +7,13 @@ from itertools import product
 
 import pytest
 import yaml
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.measure import KIND
 from storymaths.activities.measure.amount import FIRST_YEAR, SIZES
-from storymaths.model.activity import Scene
+from storymaths.model.activity import Context
 
 # How many of the smallest of each kind: an account of its own, in whole numbers.
 IN_SMALLEST = {
@@ -226,7 +226,7 @@ def test_bad_input_never_breaks_it(data: dict[str, object]) -> None:
         never_breaks(KIND, bad, 5)
 
 
-def order_of(fields: object, scene: Scene) -> list[list[bool]]:
+def order_of(fields: object, context: Context) -> list[list[bool]]:
     """Which of every two is less, within each group of what is measured."""
     groups = [
         [amount.each.size for amount in fields.amounts],  # type: ignore[attr-defined]
@@ -234,7 +234,7 @@ def order_of(fields: object, scene: Scene) -> list[list[bool]]:
         [amount.size for amount in fields.weights],  # type: ignore[attr-defined]
         [amount.size for amount in (fields.by or {}).values()],  # type: ignore[attr-defined]
         list(fields.pointers),  # type: ignore[attr-defined]
-        [Fraction(str(player.facts["mass"]).split()[0]) for player in scene.players],
+        [Fraction(str(character.facts["mass"]).split()[0]) for character in context.characters],
     ]
     return [[a < b for a in group for b in group] for group in groups]
 
@@ -247,9 +247,9 @@ def test_year_versions_fit_and_keep_the_order(data: dict[str, object], year: int
         # Several times so much is a multiplication, which Year 1 does not write.
         assert (data["find"], year) == ("total", 1)
         return
-    fields, scene, why, _ = version
+    fields, context, why, _ = version
     assert why
-    assert order_of(fields, scene) == order_of(*read(KIND, data))
+    assert order_of(fields, context) == order_of(*read(KIND, data))
 
 
 @pytest.mark.parametrize("data", LATER, ids=lambda data: data["find"])

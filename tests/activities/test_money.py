@@ -103,8 +103,8 @@ def test_taking_the_largest_coin_is_best_with_real_money() -> None:
 def test_a_set_of_coins_where_taking_the_largest_is_not_best() -> None:
     solution = solved(KIND, {"find": "fewest", "amount": 6, "coins": [1, 3, 4]})
     assert [answer.data["coins"] for answer in solution.answers] == [[3, 3]]
-    assert solution.slip is not None
-    assert "4p + 1p + 1p" in solution.slip.gives
+    assert solution.likely_error is not None
+    assert "4p + 1p + 1p" in solution.likely_error.gives
 
 
 @given(st.lists(st.integers(1, 60), min_size=1, max_size=6), st.integers(1, 90), st.booleans(), st.integers(0, 3))
@@ -238,12 +238,12 @@ def test_year_versions_fit_and_keep_the_order(data: dict[str, object], year: int
         assert year == 1
         assert data["find"] in ("total", "missing", "share", "save")
         return
-    fields, scene, why, _ = version
+    fields, context, why, _ = version
     assert why
     before, was = read(KIND, data)
     old, new = list((before.prices or {}).values()), list((fields.prices or {}).values())  # type: ignore[attr-defined]
-    old += [p.facts.get("fare") for p in was.players]
-    new += [p.facts.get("fare") for p in scene.players]
+    old += [p.facts.get("fare") for p in was.characters]
+    new += [p.facts.get("fare") for p in context.characters]
     assert [a < b for a in old for b in old] == [a < b for a in new for b in new]
 
 

@@ -9,7 +9,7 @@ from itertools import permutations, product
 from types import CodeType
 
 import pytest
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, never_breaks, read, refused, solved
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -182,9 +182,9 @@ def test_slips_are_worked_out_from_the_sentence() -> None:
         "36 + 59 = ___": "85 instead of 95.",
         "2 + 1 × 3 = ___": "9 instead of 5.",
     }.items():
-        slip = solved(KIND, {"sentences": sentence}, 6).slip
-        assert slip
-        assert slip.gives == gives
+        likely_error = solved(KIND, {"sentences": sentence}, 6).likely_error
+        assert likely_error
+        assert likely_error.gives == gives
 
 
 BAD_SENTENCES = [
@@ -251,7 +251,7 @@ def _ranks(sentence: str) -> list[int]:
 
 
 def test_versions_are_the_same_every_time() -> None:
-    fields, scene = read(KIND, {"sentences": ["___ + 15 = 21", "80 − ___ = 50", "33 − 18 = ___ + 4"] * 4})
+    fields, context = read(KIND, {"sentences": ["___ + 15 = 21", "80 − ___ = 50", "33 − 18 = ___ + 4"] * 4})
     limits = the_reference().years[3]
-    first = [changed.sentences for changed, _, _ in KIND.versions(fields, scene, limits)]
-    assert first == [changed.sentences for changed, _, _ in KIND.versions(fields, scene, limits)]
+    first = [changed.sentences for changed, _, _ in KIND.versions(fields, context, limits)]
+    assert first == [changed.sentences for changed, _, _ in KIND.versions(fields, context, limits)]

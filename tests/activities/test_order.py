@@ -6,7 +6,7 @@ from itertools import combinations, groupby, permutations
 from math import comb, factorial
 
 import pytest
-from activities.scenes import a_scene
+from activities.contexts import a_context
 from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, never_breaks, read, refused, solved
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -88,8 +88,8 @@ def test_every_order_that_keeps_the_clues(clues: list[str]) -> None:
 @given(st.lists(CLUES, min_size=2, max_size=6))
 @settings(max_examples=100, deadline=None)
 def test_clues_that_clash_are_named_and_no_others(texts: list[str]) -> None:
-    players = a_scene(without_facts(NAMES)).players
-    clues = [read_clue(text, players, True, ()) for text in texts]
+    characters = a_context(without_facts(NAMES)).characters
+    clues = [read_clue(text, characters, True, ()) for text in texts]
     if Orders(len(NAMES), clues).number:
         return
     clash = too_few_to_clash(len(NAMES), clues)
@@ -124,14 +124,14 @@ def test_a_year_that_does_not_know_less_than_is_told_in_words() -> None:
     solution = solved(KIND, {"cast": cast, "clues": ["gull > crab", "seal last"]}, year=1)
     assert solution.task.lines[0] == "crab has less than gull"
     assert solution.answers[0].says == "crab, then gull, then seal"
-    assert solution.uses.symbols == frozenset()
+    assert solution.demands.symbols == frozenset()
 
 
 def test_the_slip_of_looking_at_the_ones() -> None:
     cast = {name: {"mass": mass} for name, mass in {"gull": 19, "crab": 28, "seal": 37}.items()}
-    slip = solved(KIND, {"cast": cast, "fact": "mass"}).slip
-    assert slip is not None
-    assert slip.gives == "The order 37, 28, 19."
+    likely_error = solved(KIND, {"cast": cast, "fact": "mass"}).likely_error
+    assert likely_error is not None
+    assert likely_error.gives == "The order 37, 28, 19."
 
 
 @pytest.mark.parametrize("bad", BAD_NUMBERS, ids=range(len(BAD_NUMBERS)))
@@ -186,6 +186,6 @@ def test_versions_fit_their_year_and_keep_the_order(year: int) -> None:
     assert version is not None
     assert version[3].answers[0].data == {"order": [["crab"], ["gull"], ["seal"]]}
     if year > 2:
-        numbers = [int(player.facts["mass"]) for player in version[1].players]
+        numbers = [int(character.facts["mass"]) for character in version[1].characters]
         ranked = sorted(numbers)
         assert [n % 10 for n in ranked] == sorted((n % 10 for n in ranked), reverse=True)

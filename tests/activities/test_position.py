@@ -139,8 +139,8 @@ def test_where_every_way_is_blocked_that_is_said() -> None:
 def test_left_and_right_mixed_up() -> None:
     solution = solved(KIND, {"grid": [5, 5], "start": "C3", "route": ["quarter turn right", "forward 2"]})
     assert solution.answers[0].data["ends"] == "E3"
-    assert solution.slip is not None
-    assert "ends at A3" in solution.slip.gives
+    assert solution.likely_error is not None
+    assert "ends at A3" in solution.likely_error.gives
 
 
 BASE: dict[str, Any] = {"grid": [4, 4], "start": "A1", "route": ["forward 2", "right", "forward 1"]}

@@ -7,7 +7,7 @@ from fractions import Fraction
 from itertools import accumulate, cycle, islice, pairwise, product, repeat
 
 import pytest
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, never_breaks, read, refused, solved
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -149,8 +149,8 @@ def test_year_1_counts_in_words_and_year_2_in_signs() -> None:
     assert "1 more than 59 is 60" in solved(KIND, row, 1).answers[0].worked
     solution = solved(KIND, row, 2)
     assert "59 + 1 = 60" in solution.answers[0].worked
-    assert solution.slip
-    assert solution.slip.gives == "50."
+    assert solution.likely_error
+    assert solution.likely_error.gives == "50."
     assert fits(solved(KIND, row, 1), 1)
 
 
@@ -239,7 +239,7 @@ def test_growing_and_doubling_rows_have_versions() -> None:
 
 def test_versions_are_the_same_every_time() -> None:
     for data in VERSIONS:
-        fields, scene = read(KIND, data)
+        fields, context = read(KIND, data)
         limits = the_reference().years[3]
-        first = [(changed.terms, changed.places) for changed, _, _ in KIND.versions(fields, scene, limits)]
-        assert first == [(changed.terms, changed.places) for changed, _, _ in KIND.versions(fields, scene, limits)]
+        first = [(changed.terms, changed.places) for changed, _, _ in KIND.versions(fields, context, limits)]
+        assert first == [(changed.terms, changed.places) for changed, _, _ in KIND.versions(fields, context, limits)]

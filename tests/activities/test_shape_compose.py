@@ -209,8 +209,8 @@ def test_what_is_said_of_the_hut() -> None:
     assert "Nothing is left bare: in half squares, 1 + 1 + 2 + 2 = 6." in by_sizes
     fewest = min(solution.answers, key=lambda answer: len(answer.data["pieces"]))
     assert fewest.says == "Wide triangle on lower right of A2 and lower left of B2; rectangle on A1 and B1"
-    assert solution.slip
-    assert solution.slip.gives == "2 of the 7 ways."
+    assert solution.likely_error
+    assert solution.likely_error.gives == "2 of the 7 ways."
     assert solution.steps == 4
     target, pieces = solution.task.figures
     assert target.alt == (
@@ -229,8 +229,8 @@ def test_what_is_said_of_the_hut() -> None:
     ],
 )
 def test_the_slip_is_to_turn_nothing(data: dict[str, Any], gives: str | None) -> None:
-    slip = solved(KIND, data).slip
-    assert (slip.gives if slip else None) == gives
+    likely_error = solved(KIND, data).likely_error
+    assert (likely_error.gives if likely_error else None) == gives
 
 
 def test_why_there_is_none() -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, never_breaks, read, refused, solved
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -90,7 +90,7 @@ def test_it_is_said_in_the_signs_of_the_year() -> None:
     data = {"among": 2, "each": 5, "things": "eggs"}
     reception, first, second = (solved(KIND, data, year) for year in (0, 1, 2))
     assert not reception.task.lines
-    assert not reception.uses.symbols
+    assert not reception.demands.symbols
     assert first.task.lines == ("5 + 5 = ___",)
     assert second.task.lines == ("2 × 5 = ___",)
     assert [fits(solution, year) for year, solution in enumerate((reception, first, second))] == [True] * 3
@@ -104,9 +104,9 @@ def test_slips_and_notes_are_worked_out() -> None:
         ({"total": 12}, "3 instead of 6."),
         ({"piles": [6, 21, 12], "among": 2}, "21 as well."),
     ):
-        slip = solved(KIND, data).slip
-        assert slip
-        assert slip.gives == gives
+        likely_error = solved(KIND, data).likely_error
+        assert likely_error
+        assert likely_error.gives == gives
     assert "21 leaves 1" in solved(KIND, {"piles": [6, 21, 12], "among": 2}).note
     none = solved(KIND, {"total": 9, "fewest": 4, "most": 8})
     assert not none.answers
@@ -170,7 +170,7 @@ VERSIONS = {
 def test_versions_fit_their_year_and_keep_the_order(data: dict[str, object], year: int) -> None:
     found = first_version(KIND, data, year)
     assert found
-    fields, scene, _, solution = found
+    fields, context, _, solution = found
     before = answers_of(KIND, data)
     if "left" in before[0] and before[0]["left"]:
         assert solution.answers[0].data["left"]
@@ -178,19 +178,21 @@ def test_versions_fit_their_year_and_keep_the_order(data: dict[str, object], yea
     if isinstance(piles, list):
         assert [sorted(piles).index(pile) for pile in piles] == [sorted(fields.piles).index(p) for p in fields.piles]
     if fields.fact:
-        shells = [int(player.facts["shells"]) for player in scene.players]
+        shells = [int(character.facts["shells"]) for character in context.characters]
         assert shells == sorted(shells, reverse=True)
 
 
 def test_versions_are_the_same_every_time() -> None:
     cast = {name: {"shells": at + 3} for at, name in enumerate(NAMES)}
     for data in (*VERSIONS.values(), {"fact": "shells", "among": 2, "cast": cast}):
-        fields, scene = read(KIND, data)
+        fields, context = read(KIND, data)
         limits = the_reference().years[3]
         first = [
-            (changed.total, changed.piles, there.players) for changed, there, _ in KIND.versions(fields, scene, limits)
+            (changed.total, changed.piles, there.characters)
+            for changed, there, _ in KIND.versions(fields, context, limits)
         ]
         again = [
-            (changed.total, changed.piles, there.players) for changed, there, _ in KIND.versions(fields, scene, limits)
+            (changed.total, changed.piles, there.characters)
+            for changed, there, _ in KIND.versions(fields, context, limits)
         ]
         assert first == again

@@ -6,7 +6,7 @@ import json
 from dataclasses import replace
 
 import pytest
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from project import collection, text_of
@@ -102,14 +102,14 @@ def test_several_problems_at_once() -> None:
 def test_the_cast_of_a_book() -> None:
     done = worked(balance("fact: legs", "cast: [clem, quill, tansy, cass]"), with_book=True)
     assert done.problems == ()
-    assert done.scene is not None
-    assert [player.name for player in done.scene.players] == ["Clem", "Quill", "Old Tansy", "Cass"]
-    assert done.scene.players[0].picture == "books/twenty-lanterns/cast/clem.svg"
+    assert done.context is not None
+    assert [character.name for character in done.context.characters] == ["Clem", "Quill", "Old Tansy", "Cass"]
+    assert done.context.characters[0].picture == "books/twenty-lanterns/cast/clem.svg"
     assert done.solution is not None
     assert done.solution.answers[-1].worked == "10 = 2 + 4 + 4."
     everybody = worked(balance("fact: legs", "cast: all", "at_most: 500"), with_book=True)
-    assert everybody.scene is not None
-    assert len(everybody.scene.players) == len(collection().books[BOOK].fields.cast)
+    assert everybody.context is not None
+    assert len(everybody.context.characters) == len(collection().books[BOOK].fields.cast)
     unknown = worked(balance("fact: legs", "cast: [clem, quil, clem]"), with_book=True).problems
     assert shown(unknown) == [(4, 14, "activity-fact-missing"), (4, 20, "activity-cannot-be")]
     assert 'Did you mean "quill"?' in unknown[0].message

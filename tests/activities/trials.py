@@ -12,24 +12,24 @@ from xml.etree import ElementTree
 
 import pytest
 import yaml
-from activities.scenes import a_scene, the_reference
+from activities.contexts import a_context, the_reference
 from pydantic import ValidationError
 from storymaths.activities.kind import ActivityFields, Kind, Unsolvable
 from storymaths.activities.rules import RULES
-from storymaths.model.activity import Figure, Scene, Solution
+from storymaths.model.activity import Context, Figure, Solution
 from storymaths.parse.number_sentence import find_number_sentences, is_true
 
 BAD_NUMBERS = (0, -3, 10**9, "1e400", float("nan"), float("inf"), "seven", "x" * 40, "", [], {}, True, None, "3/0", "²")
 _JARGON = re.compile(r"NoneType|Traceback|Fraction\(|WrittenNumber|<class|object at|\bint\b|\bstr\b|dict|tuple")
 
 
-def read(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2) -> tuple[ActivityFields, Scene]:
-    """Fields and scene of an activity written as YAML or as data, its inline cast made players."""
+def read(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2) -> tuple[ActivityFields, Context]:
+    """Fields and context of an activity written as YAML or as data, its inline cast made characters."""
     told = dict(yaml.safe_load(data) if isinstance(data, str) else data)
     told = {"kind": kind.name, "title": "A trial", **told}
     fields = kind.fields.model_validate(told)
     cast = told.get("cast") or {}
-    return fields, a_scene(cast if isinstance(cast, dict) else {}, fields.year or year)
+    return fields, a_context(cast if isinstance(cast, dict) else {}, fields.year or year)
 
 
 def solved(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2) -> Solution:
@@ -58,9 +58,9 @@ def stands(solution: Solution) -> None:
             assert is_true(sentence) is True, text
         assert not re.search(r"Fraction|None|\bTrue\b|\bFalse\b|  |\{|\}", text), text
         assert "-" not in re.sub(r"(?<=[A-Za-z0-9])-(?=[A-Za-z])", "", text), text
-    if solution.slip:
-        assert solution.slip.does
-        assert solution.slip.gives
+    if solution.likely_error:
+        assert solution.likely_error.does
+        assert solution.likely_error.gives
     for figure in (*solution.task.figures, *solution.answer_figures):
         drawn(figure)
 
@@ -89,16 +89,16 @@ def drawn(figure: Figure) -> ElementTree.Element:
 
 def fits(solution: Solution, year: int) -> bool:
     """Whether a year has met all that the solution uses."""
-    reference, uses = the_reference(), solution.uses
+    reference, demands = the_reference(), solution.demands
     limits = reference.years[year]
     symbols = reference.symbols_by(year) | {"≠"}
     return (
-        all(_is_met(number, year) for number in (*uses.numbers, *uses.calculated))
-        and all(abs(number) <= limits.largest_calculated for number in uses.calculated)
-        and uses.symbols <= symbols
-        and uses.units <= reference.units_by(year)
-        and uses.tables <= set(limits.tables)
-        and all(reference.words[word].year <= year for word in uses.words if word in reference.words)
+        all(_is_met(number, year) for number in (*demands.numbers, *demands.calculated))
+        and all(abs(number) <= limits.largest_calculated for number in demands.calculated)
+        and demands.symbols <= symbols
+        and demands.units <= reference.units_by(year)
+        and demands.tables <= set(limits.tables)
+        and all(reference.words[word].year <= year for word in demands.words if word in reference.words)
     )
 
 
@@ -114,11 +114,11 @@ def _is_met(number: Fraction, year: int) -> bool:
 
 def first_version(
     kind: Kind[Any], data: Mapping[str, Any] | str, year: int, home: int = 2
-) -> tuple[ActivityFields, Scene, str, Solution] | None:
+) -> tuple[ActivityFields, Context, str, Solution] | None:
     """The version a caller would take: the first that fits the year with 1 to 12 answers."""
-    fields, scene = read(kind, data, home)
+    fields, context = read(kind, data, home)
     limits = the_reference().years[year]
-    for tried, (changed, there, why) in enumerate(kind.versions(fields, scene, limits)):
+    for tried, (changed, there, why) in enumerate(kind.versions(fields, context, limits)):
         assert tried < 5000
         try:
             solution = kind.solve(changed, replace(there, year=limits))

@@ -28,7 +28,7 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 sys.path.insert(0, str(Path(__file__).parent.parent.parent / "hooks"))
 
 from activities import trials
-from activities.scenes import the_reference
+from activities.contexts import the_reference
 from project import ROOT, collection
 from storymaths.activities.balance.search import ANYWHERE, Question, every_balance
 from storymaths.activities.on_pages import activities_of

@@ -22,8 +22,8 @@ from project import ROOT, collection
 from storymaths.publish import sheets as published
 from storymaths.publish.sheet_cache import fill
 from storymaths.render.sheets.paper import for_adult
-from storymaths.render.sheets.press import content_key, copy_of
 from storymaths.render.sheets.sheet import SheetData
+from storymaths.render.sheets.typesetting import content_key, copy_of
 from storymaths.render.site import Site
 
 ROUNDS = 3
@@ -53,7 +53,7 @@ def best(work: Callable[[], object], before: Callable[[], object] = lambda: None
 _PLAIN = """
 import sys, time
 from pathlib import Path
-from storymaths.render.sheets.press import _compiler
+from storymaths.render.sheets.typesetting import _compiler
 copy = Path(sys.argv[1]).read_text(encoding="utf-8")
 begun = time.perf_counter()
 _compiler().compile(format="pdf", pdf_standards=["ua-1"], sys_inputs={"data": copy})

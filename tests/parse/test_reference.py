@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 from project import copy_of_project, reference
-from storymaths.parse.reference import ReferenceError, read_reference
+from storymaths.parse.reference import ReferenceBroken, read_reference
 
 
 @pytest.mark.parametrize(
@@ -38,7 +38,7 @@ def test_a_slip_is_told_with_its_place(tmp_path: Path, file: str, old: str, new:
     text = path.read_text(encoding="utf-8")
     assert old in text
     path.write_text(text.replace(old, new, 1), encoding="utf-8")
-    with pytest.raises(ReferenceError) as error:
+    with pytest.raises(ReferenceBroken) as error:
         read_reference(project)
     assert f"site_data/{file}:" in str(error.value)
     assert says in str(error.value)

@@ -15,12 +15,12 @@ from storymaths.model.session import Needed, Session
 from storymaths.parse.document import parse_document
 from storymaths.publish.sheet_cache import pdf_path
 from storymaths.publish.sheets import Sheet, sheets_of
-from storymaths.render.sheets.desk import Desk
 from storymaths.render.sheets.mat_kinds import FROM_MATERIAL
 from storymaths.render.sheets.mats import session_mats
 from storymaths.render.sheets.of_page import session_sheets
-from storymaths.render.sheets.press import copy_of, set_in_type
 from storymaths.render.sheets.sheet import SheetData
+from storymaths.render.sheets.sheet_context import SheetContext
+from storymaths.render.sheets.typesetting import copy_of, set_in_type
 from storymaths.render.site import Site
 
 _KEPT = tempfile.TemporaryDirectory(prefix="sheets-")
@@ -71,7 +71,8 @@ def every_sheet() -> Iterator[Made]:
 def more_mats() -> tuple[Made, ...]:
     """A mat for every material, and those that no example of a kind is done on."""
     done_on = [
-        session_mats(desk(), session_needing("pencil"), desk().activities(session_with(a))) for a in (CARROLL, HOOP)
+        session_mats(sheet_context(), session_needing("pencil"), sheet_context().activities(session_with(a)))
+        for a in (CARROLL, HOOP)
     ]
     return (*(mat(item) for item in FROM_MATERIAL), *(made(data) for mats in done_on for data in mats))
 
@@ -87,7 +88,8 @@ def whole_sets() -> Iterator[Made]:
 def kind_sheets(kind: str) -> tuple[Made, ...]:
     """The sheets of a session whose one activity is the kind's example."""
     return tuple(
-        made(data, f"{kind}: {data.what}") for data in session_sheets(desk(), session_with(KINDS[kind].example))
+        made(data, f"{kind}: {data.what}")
+        for data in session_sheets(sheet_context(), session_with(KINDS[kind].example))
     )
 
 
@@ -105,8 +107,8 @@ def session_with(activity: str) -> Document[Session]:
     return page
 
 
-def desk(**drawings: str) -> Desk:
-    """A desk with the demonstration's drawings; ``donkey="<svg…>"`` puts another in place of that of the cast."""
+def sheet_context(**drawings: str) -> SheetContext:
+    """A sheets with the demonstration's drawings; ``donkey="<svg…>"`` puts another in place of that of the cast."""
 
     def read(source: str) -> str | None:
         for name, svg in drawings.items():
@@ -115,7 +117,7 @@ def desk(**drawings: str) -> Desk:
         file = ROOT / "content" / source
         return file.read_text(encoding="utf-8") if file.is_file() else None
 
-    return Desk(collection(), read)
+    return SheetContext(collection(), read)
 
 
 def session_needing(item: str, note: str = "", year: int = 2) -> Document[Session]:
@@ -127,5 +129,5 @@ def session_needing(item: str, note: str = "", year: int = 2) -> Document[Sessio
 
 def mat(item: str, note: str = "", year: int = 2) -> Made:
     """The mat for a material."""
-    (data,) = session_mats(desk(), session_needing(item, note, year), [])
+    (data,) = session_mats(sheet_context(), session_needing(item, note, year), [])
     return made(data)

@@ -7,7 +7,7 @@ import re
 import pypdfium2 as pdfium
 import pytest
 from project import collection
-from render.sheets_made import Made, cache, demo_sheets, desk, kind_sheets, session_with
+from render.sheets_made import Made, cache, demo_sheets, kind_sheets, session_with, sheet_context
 from storymaths.activities.on_pages import activities_of
 from storymaths.activities.table import KINDS
 from storymaths.model.activity import Solution
@@ -35,13 +35,13 @@ def expected(solution: Solution) -> list[str]:
     """What a key has to say of a solution, in order."""
     said = [solution.task.ask]
     if solution.task.shows:
-        pairs = zip(solution.task.players, solution.task.shows, strict=True)
-        said.append("Cards: " + ", ".join(f"{player.name} {shown}" for player, shown in pairs) + ".")
+        pairs = zip(solution.task.characters, solution.task.shows, strict=True)
+        said.append("Cards: " + ", ".join(f"{character.name} {shown}" for character, shown in pairs) + ".")
     for number, answer in enumerate(solution.answers, 1):
         said += [f"{number}.{answer.says}", answer.worked if answer.worked != answer.says else ""]
     said.append(solution.note)
-    if solution.slip:
-        said += [f"A likely slip: {solution.slip.does} It gives: {solution.slip.gives}"]
+    if solution.likely_error:
+        said += [f"A likely slip: {solution.likely_error.does} It gives: {solution.likely_error.gives}"]
     return said
 
 
@@ -89,7 +89,7 @@ def given_away(sheet: Made, answers: set[str]) -> set[str]:
 
 @pytest.mark.parametrize("kind", ["balance", "bonds", "number-sentence", "share", "position", "money"])
 def test_a_recording_sheet_does_not_give_the_answers_away(kind: str) -> None:
-    (activity,) = desk().activities(session_with(KINDS[kind].example))
+    (activity,) = sheet_context().activities(session_with(KINDS[kind].example))
     answers = {answer.says for solution in activity.by_year.values() for answer in solution.answers}
     sheet = next(sheet for sheet in kind_sheets(kind) if sheet.data.what == "recording-sheet")
     assert given_away(sheet, answers) == set()
@@ -98,6 +98,6 @@ def test_a_recording_sheet_does_not_give_the_answers_away(kind: str) -> None:
 def test_a_recording_sheet_has_a_page_for_each_version_and_does_not_say_how_many_answers_there_are() -> None:
     sheet = next(sheet for sheet in kind_sheets("balance") if sheet.data.what == "recording-sheet")
     assert [part.data["level"] for part in sheet.data.parts] == [2, 1, 3], "the session's own year comes first"
-    (activity,) = desk().activities(session_with(KINDS["balance"].example))
+    (activity,) = sheet_context().activities(session_with(KINDS["balance"].example))
     lines = [len(part.data["tasks"][0]["lines"]) for part in sheet.data.parts]
     assert min(lines) > max(len(solution.answers) for solution in activity.by_year.values())

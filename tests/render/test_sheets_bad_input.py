@@ -8,16 +8,16 @@ from typing import Any
 import pypdfium2 as pdfium
 import pytest
 from project import ROOT, collection, problems_with, text_of
-from render.sheets_made import Made, desk, made, session_with
+from render.sheets_made import Made, made, session_with, sheet_context
 from render.test_sheets_on_paper import _off, _on_another, letters_of
 from storymaths.model.book import Book
 from storymaths.model.document import Document
 from storymaths.parse.document import parse_document
 from storymaths.render.sheets.answer_key import answer_key
 from storymaths.render.sheets.cast_cards import book_cards
-from storymaths.render.sheets.desk import Desk
 from storymaths.render.sheets.of_page import session_sheets
 from storymaths.render.sheets.pictures import LARGEST, usable
+from storymaths.render.sheets.sheet_context import SheetContext
 
 BOOK = "books/lamp-loft-lift/index.md"
 DONKEY = (ROOT / "content/books/lamp-loft-lift/cast/donkey.svg").read_text(encoding="utf-8")
@@ -51,7 +51,7 @@ def faults_of(sheet: Made) -> list[str]:
 )
 def test_a_name_of_any_length_in_any_signs(name: str) -> None:
     book = book_with("name: Donkey", f"name: {name!r}")
-    assert faults_of(made(book_cards(desk(), book))) == []
+    assert faults_of(made(book_cards(sheet_context(), book))) == []
 
 
 def test_markup_in_a_title_is_printed_as_it_is_written() -> None:
@@ -59,9 +59,9 @@ def test_markup_in_a_title_is_printed_as_it_is_written() -> None:
     page = session_with(activity)
     fields = page.fields.model_copy(update={"title": MARKUP, "summary": MARKUP})
     page = replace(page, fields=fields)
-    for data in session_sheets(desk(), page):
+    for data in session_sheets(sheet_context(), page):
         assert made(data).pdf, data.what
-    key = made(answer_key(desk(), page, desk().activities(page)))
+    key = made(answer_key(sheet_context(), page, sheet_context().activities(page)))
     text = pdfium.PdfDocument(key.pdf)[0].get_textpage().get_text_bounded()
     assert "Answers: #panic() $x^2$ *a* _b_ `c`" in text.replace("\r\n", " ")
 
@@ -85,7 +85,7 @@ BAD = {
 @pytest.mark.parametrize("drawing", BAD)
 def test_a_drawing_that_cannot_be_used_leaves_a_card_with_its_name(drawing: str) -> None:
     book = collection().books["lamp-loft-lift"]
-    sheet = made(book_cards(desk(donkey=BAD[drawing]), book))
+    sheet = made(book_cards(sheet_context(donkey=BAD[drawing]), book))
     text = pdfium.PdfDocument(sheet.pdf)[0].get_textpage().get_text_bounded()
     assert "Donkey" in text
     assert b"example.com" not in sheet.pdf
@@ -108,7 +108,7 @@ def test_a_drawing_that_cannot_be_used_is_a_problem_of_its_file(drawing: str) ->
 
 
 def test_a_missing_drawing_is_no_trouble() -> None:
-    sheet = made(book_cards(Desk(collection(), lambda source: None), collection().books["lamp-loft-lift"]))
+    sheet = made(book_cards(SheetContext(collection(), lambda source: None), collection().books["lamp-loft-lift"]))
     assert faults_of(sheet) == []
 
 
@@ -119,7 +119,7 @@ def test_a_cast_of_forty_goes_on_to_more_pages() -> None:
         cast[n % len(cast)].model_copy(update={"id": f"friend-{n}", "name": f"Friend {n}"}) for n in range(40)
     )
     book = replace(book, fields=book.fields.model_copy(update={"cast": many}))
-    sheet = made(book_cards(desk(), book, "mass"))
+    sheet = made(book_cards(sheet_context(), book, "mass"))
     assert len(pdfium.PdfDocument(sheet.pdf)) == 10 + 5 + 3
     assert faults_of(sheet) == []
 
@@ -127,6 +127,6 @@ def test_a_cast_of_forty_goes_on_to_more_pages() -> None:
 def test_an_activity_of_forty_numbers_makes_forty_cards() -> None:
     numbers = ", ".join(str(n) for n in range(1, 41))
     page = session_with(f"kind: sort\ntitle: Odd or even\nnumbers: [{numbers}]\nby: [odd(n)]\n")
-    sheets = {data.what: data for data in session_sheets(desk(), page)}
+    sheets = {data.what: data for data in session_sheets(sheet_context(), page)}
     assert len(sheets["number-cards"].parts[0].data["cards"]) == 40
     assert faults_of(made(sheets["number-cards"])) == []

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 import pdfplumber
 import pytest
-from render.sheets_made import CARROLL, HOOP, Made, desk, made, mat, session_needing, session_with
+from render.sheets_made import CARROLL, HOOP, Made, made, mat, session_needing, session_with, sheet_context
 from render.test_sheets_bad_input import faults_of
 from render.test_sheets_on_paper import MM
 from storymaths.render.sheets.mat_kinds import FROM_MATERIAL
@@ -17,8 +17,8 @@ from storymaths.render.sheets.mats import session_mats
 def mats_for(activity: str) -> dict[str, Made]:
     """The mats an activity is done on."""
     page = session_needing("pencil")
-    activities = desk().activities(session_with(activity))
-    return {data.what: made(data) for data in session_mats(desk(), page, activities)}
+    activities = sheet_context().activities(session_with(activity))
+    return {data.what: made(data) for data in session_mats(sheet_context(), page, activities)}
 
 
 @pytest.mark.parametrize("item", FROM_MATERIAL)
@@ -65,5 +65,5 @@ def test_headings_of_rings_and_tables_are_those_of_the_activity() -> None:
 def test_a_material_and_an_activity_that_want_the_same_mat_share_it() -> None:
     page = session_needing("balance-mat")
     activity = "kind: balance\ntitle: Level\ncast: {a: {mass: 1}, b: {mass: 2}, c: {mass: 3}}\n"
-    sheets = session_mats(desk(), page, desk().activities(session_with(activity)))
+    sheets = session_mats(sheet_context(), page, sheet_context().activities(session_with(activity)))
     assert [sheet.what for sheet in sheets] == ["balance-mat"]

@@ -11,7 +11,7 @@ from project import ROOT, collection
 from render.sheets_made import cache, demo_sheets
 from storymaths.publish import sheet_cache
 from storymaths.publish.sheets import Sheet, sheets_of, write_sheets
-from storymaths.render.sheets.press import copy_of, set_in_type
+from storymaths.render.sheets.typesetting import copy_of, set_in_type
 from storymaths.render.site import Site
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from itertools import chain, islice
 from typing import Any
 
-from ..model.activity import Scene, Solution
+from ..model.activity import Context, Solution
 from ..model.fields import year_name
 from ..model.reference import Reference
 from ..model.year import YearLimits
@@ -23,7 +23,7 @@ class Version:
     """An activity as it is for one year."""
 
     fields: ActivityFields
-    scene: Scene
+    context: Context
     solution: Solution
     changed: str
     """What is not as in the activity it comes from, in a sentence."""
@@ -32,7 +32,7 @@ class Version:
 def year_version(
     kind: Kind[Any],
     fields: ActivityFields,
-    scene: Scene,
+    context: Context,
     solution: Solution,
     year: int,
     pins: Mapping[str, Any],
@@ -45,9 +45,9 @@ def year_version(
     ``raw`` is what the fields were read from, if it is at hand. Deterministic. Raises ``Unsolvable``: of the rule
     ``activity-no-version`` when none fits, of another for a pin that means nothing.
     """
-    held = pinned(kind, fields, scene, reference.years[year], pins, raw)
+    held = pinned(kind, fields, context, reference.years[year], pins, raw)
     for version in chain(
-        _as_chosen(kind, held, solution), candidates(kind, held.fields, held.scene, held.limits, held.keeps)
+        _as_chosen(kind, held, solution), candidates(kind, held.fields, held.context, held.limits, held.keeps)
     ):
         if not why_not(version, held.limits, reference):
             return version
@@ -62,29 +62,31 @@ def year_version(
 def _as_chosen(kind: Kind[Any], held: Pinned, solution: Solution) -> Iterator[Version]:
     """The activity with nothing but its pins put in, if they say which numbers to use."""
     if held.field_names or held.facts:
-        for version in _solved(kind, held.fields, held.scene, held.limits, "Chosen by the author for this year."):
-            if held.facts or version.solution.uses.numbers != solution.uses.numbers:
+        for version in _solved(kind, held.fields, held.context, held.limits, "Chosen by the author for this year."):
+            if held.facts or version.solution.demands.numbers != solution.demands.numbers:
                 yield version
 
 
 def candidates(
     kind: Kind[Any],
     fields: ActivityFields,
-    scene: Scene,
+    context: Context,
     limits: YearLimits,
-    keeps: Callable[[ActivityFields, Scene], bool] = lambda fields, scene: True,
+    keeps: Callable[[ActivityFields, Context], bool] = lambda fields, context: True,
 ) -> Iterator[Version]:
     """Versions that can be worked out, as the kind ranks them.
 
     Those that do not keep what they should are passed over, and not worked out first: that would take much longer.
     """
-    for changed_fields, changed_scene, why in islice(kind.versions(fields, scene, limits), _MOST_TRIED):
-        if keeps(changed_fields, changed_scene):
-            yield from _solved(kind, changed_fields, changed_scene, limits, why)
+    for changed_fields, changed_context, why in islice(kind.versions(fields, context, limits), _MOST_TRIED):
+        if keeps(changed_fields, changed_context):
+            yield from _solved(kind, changed_fields, changed_context, limits, why)
 
 
-def _solved(kind: Kind[Any], fields: ActivityFields, scene: Scene, limits: YearLimits, why: str) -> Iterator[Version]:
-    here = replace(scene, year=limits)
+def _solved(
+    kind: Kind[Any], fields: ActivityFields, context: Context, limits: YearLimits, why: str
+) -> Iterator[Version]:
+    here = replace(context, year=limits)
     try:
         yield Version(fields, here, kind.solve(fields, here), why)
     except Unsolvable:
@@ -93,7 +95,7 @@ def _solved(kind: Kind[Any], fields: ActivityFields, scene: Scene, limits: YearL
 
 def why_not(version: Version, limits: YearLimits, reference: Reference) -> list[str]:
     """Why a version is not the one: beyond the year, or too few or too many answers."""
-    reasons = misfits(version.solution.uses, limits, reference)
+    reasons = misfits(version.solution.demands, limits, reference)
     fewest, most = version.fields.wished
     count = len(version.solution.answers)
     if not fewest <= count <= most:
@@ -104,7 +106,7 @@ def why_not(version: Version, limits: YearLimits, reference: Reference) -> list[
 
 def _as_it_stands(kind: Kind[Any], held: Pinned, reference: Reference) -> str:
     try:
-        here = replace(held.scene, year=held.limits)
+        here = replace(held.context, year=held.limits)
         version = Version(held.fields, here, kind.solve(held.fields, here), "")
     except Unsolvable as error:
         return f"With these numbers: {error.message}"

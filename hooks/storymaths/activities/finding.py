@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from functools import cache
 from typing import Generic, TypeVar
 
-from ..model.activity import Scene, Solution
+from ..model.activity import Context, Solution
 from .kind import ActivityFields, Unsolvable
 
 F = TypeVar("F", bound=ActivityFields)
@@ -17,7 +17,7 @@ F = TypeVar("F", bound=ActivityFields)
 class Finding(Generic[F]):
     """What may be asked for with ``find``."""
 
-    solve: Callable[[F, Scene], Solution]
+    solve: Callable[[F, Context], Solution]
     needs: tuple[str, ...] = ()
     """Fields it cannot do without: ``a|b`` asks for one of them or more, ``a^b`` for one only.
 
@@ -26,7 +26,7 @@ class Finding(Generic[F]):
     may: tuple[str, ...] = ()
 
 
-def found(fields: F, find: str, findings: Mapping[str, Finding[F]], scene: Scene) -> Solution:
+def found(fields: F, find: str, findings: Mapping[str, Finding[F]], context: Context) -> Solution:
     """The solution of what ``find`` asks for. Raises ``Unsolvable`` for a field missing or without a part in it."""
     finding = findings[find]
     given = [name for name in (*own_fields(type(fields)), "fact") if _stated(fields, name)]
@@ -44,13 +44,13 @@ def found(fields: F, find: str, findings: Mapping[str, Finding[F]], scene: Scene
         if name not in understood:
             message = f'"{name}" has no part in "find: {find}", so it would be passed over in silence.'
             raise Unsolvable((name,), message, "leave it out, or ask for something else.", "activity-broken")
-    if "fact" in given and not scene.players:
+    if "fact" in given and not context.characters:
         raise Unsolvable(("cast",), "There is nobody in the cast.", "name some characters.", "activity-fact-missing")
-    if len(scene.players) > scene.caps.players:
-        message = f"{len(scene.players)} characters are more than one activity can hold."
-        raise Unsolvable(("cast",), message, f"choose at most {scene.caps.players}.")
-    solution = finding.solve(fields, scene)
-    if len(solution.answers) > scene.caps.answers:
+    if len(context.characters) > context.caps.characters:
+        message = f"{len(context.characters)} characters are more than one activity can hold."
+        raise Unsolvable(("cast",), message, f"choose at most {context.caps.characters}.")
+    solution = finding.solve(fields, context)
+    if len(solution.answers) > context.caps.answers:
         message = f"There are {len(solution.answers):,} answers."
         raise Unsolvable(("find",), message, "choose smaller numbers or fewer things.", "activity-too-many-answers")
     answers = tuple(replace(answer, says=answer.says.removesuffix(".")) for answer in solution.answers)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
-from ..model.activity import Uses
+from ..model.activity import Demands
 from ..model.fields import year_name
 from ..model.reference import Reference
 from ..model.year import YearLimits
@@ -17,48 +17,48 @@ _ALWAYS_KNOWN = frozenset({0, 1})
 _SHOWN = 4
 
 
-def misfits(uses: Uses, limits: YearLimits, reference: Reference) -> list[str]:
+def misfits(demands: Demands, limits: YearLimits, reference: Reference) -> list[str]:
     """Plain reasons why it is beyond the year; empty when it fits. ``limits`` may be tighter than the year's own."""
     return [
-        *_too_large(uses, limits),
-        *_not_whole(uses, limits, reference),
-        *_not_met("sign", {_SAME_SIGN.get(sign, sign) for sign in uses.symbols}, limits, _signs(reference)),
-        *_not_met("unit", uses.units, limits, _units(reference)),
-        *_tables(uses, limits),
+        *_too_large(demands, limits),
+        *_not_whole(demands, limits, reference),
+        *_not_met("sign", {_SAME_SIGN.get(sign, sign) for sign in demands.symbols}, limits, _signs(reference)),
+        *_not_met("unit", demands.units, limits, _units(reference)),
+        *_tables(demands, limits),
     ]
 
 
-def fits(uses: Uses, limits: YearLimits, reference: Reference) -> bool:
+def fits(demands: Demands, limits: YearLimits, reference: Reference) -> bool:
     """Whether it is within the reach of the year."""
-    return not misfits(uses, limits, reference)
+    return not misfits(demands, limits, reference)
 
 
-def years_that_fit(uses: Uses, reference: Reference) -> list[int]:
+def years_that_fit(demands: Demands, reference: Reference) -> list[int]:
     """The years it is within the reach of, youngest first."""
-    return [year for year in sorted(reference.years) if fits(uses, reference.years[year], reference)]
+    return [year for year in sorted(reference.years) if fits(demands, reference.years[year], reference)]
 
 
-def _too_large(uses: Uses, limits: YearLimits) -> Iterator[str]:
+def _too_large(demands: Demands, limits: YearLimits) -> Iterator[str]:
     year = year_name(limits.year)
-    largest = max((abs(number) for number in uses.numbers), default=Fraction(0))
+    largest = max((abs(number) for number in demands.numbers), default=Fraction(0))
     if largest > limits.largest_number:
         yield f"it has {_said(largest, limits)}, and {year} meets numbers to {limits.largest_number:,}"
-    reckoned = max((abs(number) for number in uses.calculated), default=Fraction(0))
+    reckoned = max((abs(number) for number in demands.calculated), default=Fraction(0))
     if reckoned > limits.largest_calculated:
         yield (
             f"it adds or takes away with {_said(reckoned, limits)}, "
             f"and {year} does so with numbers to {limits.largest_calculated:,}"
         )
-    if not limits.below_zero and (below := min((*uses.numbers, *uses.calculated), default=Fraction(0))) < 0:
+    if not limits.below_zero and (below := min((*demands.numbers, *demands.calculated), default=Fraction(0))) < 0:
         yield f"it has {_said(below, limits)}, and {year} does not yet go below zero"
 
 
-def _not_whole(uses: Uses, limits: YearLimits, reference: Reference) -> Iterator[str]:
+def _not_whole(demands: Demands, limits: YearLimits, reference: Reference) -> Iterator[str]:
     """Parts of numbers: fine as a decimal of few enough places, or as a fraction whose name is known."""
     known = reference.denominators_by(limits.year)
     unknown = {
         number
-        for number in (*uses.numbers, *uses.calculated)
+        for number in (*demands.numbers, *demands.calculated)
         if number.denominator > 1
         and number.denominator not in known
         and not (0 < (ending_places(number) or 0) <= limits.decimal_places)
@@ -75,8 +75,8 @@ def _not_met(what: str, used: Iterable[str], limits: YearLimits, by_year: dict[s
         yield f"it uses the {what} {name}, which is new in {year_name(year)}"
 
 
-def _tables(uses: Uses, limits: YearLimits) -> Iterator[str]:
-    unknown = sorted(uses.tables - set(limits.tables) - _ALWAYS_KNOWN)
+def _tables(demands: Demands, limits: YearLimits) -> Iterator[str]:
+    unknown = sorted(demands.tables - set(limits.tables) - _ALWAYS_KNOWN)
     if unknown:
         names = listed([str(table) for table in unknown])
         yield f"it leans on the {names} times table{'s' if len(unknown) > 1 else ''}, not yet known in {year_name(limits.year)}"

@@ -9,7 +9,7 @@ from typing import Annotated, Any, ClassVar, Generic, Literal, TypeVar
 
 from pydantic import BeforeValidator, Field
 
-from ..model.activity import Scene, Solution
+from ..model.activity import Context, Solution
 from ..model.book import FactValue
 from ..model.document import Loc
 from ..model.fields import Id, Strict, Text, Year
@@ -97,42 +97,44 @@ class Kind(ABC, Generic[F]):
     """Whether a claimed answer may name its parts in any order: ``hare + otter`` for ``otter + hare``."""
 
     @abstractmethod
-    def solve(self, fields: F, scene: Scene) -> Solution:
+    def solve(self, fields: F, context: Context) -> Solution:
         """Every answer, exact, complete and in a stated order. Raises ``Unsolvable`` for what cannot be."""
 
-    def versions(self, fields: F, scene: Scene, year: YearLimits) -> Iterator[tuple[F, Scene, str]]:
+    def versions(self, fields: F, context: Context, year: YearLimits) -> Iterator[tuple[F, Context, str]]:
         """Candidate versions for another year, best first, each with what changed in words.
 
         Deterministic. The caller takes the first whose solution fits the year and the wished number of
         answers. The default offers the activity unchanged, then with cast values of the fact remade.
         """
-        yield fields, scene, "The same numbers."
+        yield fields, context, "The same numbers."
         if fields.fact:
-            for changed, why in revalued(scene, fields.fact, year):
+            for changed, why in revalued(context, fields.fact, year):
                 yield fields, changed, why
 
 
-def whole_fact(scene: Scene, fact: str, loc: Loc = ("fact",)) -> dict[str, int]:
-    """The whole-number values of a fact by player id. Raises ``Unsolvable`` where one lacks it or it is not one."""
+def whole_fact(context: Context, fact: str, loc: Loc = ("fact",)) -> dict[str, int]:
+    """The whole-number values of a fact by character id. Raises ``Unsolvable`` where one lacks it or it is not one."""
     values: dict[str, int] = {}
-    for player in scene.players:
-        value = player.facts.get(fact)
+    for character in context.characters:
+        value = character.facts.get(fact)
         if value is None:
             raise Unsolvable(
                 loc,
-                f'{player.name} has no fact "{fact}".',
+                f'{character.name} has no fact "{fact}".',
                 "give the character that fact, or choose another.",
                 "activity-fact-missing",
             )
         if isinstance(value, bool) or not isinstance(value, int):
             raise Unsolvable(
-                loc, f"The {fact} of {player.name} is {value!r}, which is not a whole number.", "write a whole number."
+                loc,
+                f"The {fact} of {character.name} is {value!r}, which is not a whole number.",
+                "write a whole number.",
             )
-        if not 0 < value <= scene.caps.number:
+        if not 0 < value <= context.caps.number:
             raise Unsolvable(
                 loc,
-                f"The {fact} of {player.name} is {value}.",
-                f"write a whole number from 1 to {scene.caps.number:,}.",
+                f"The {fact} of {character.name} is {value}.",
+                f"write a whole number from 1 to {context.caps.number:,}.",
             )
-        values[player.id] = value
+        values[character.id] = value
     return values

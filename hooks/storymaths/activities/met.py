@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from functools import lru_cache
 
-from ..model.activity import Answer, Task, Uses
+from ..model.activity import Answer, Demands, Task
 from ..parse.number_sentence import exact, find_number_sentences
 
 _WHOLE = r"(?:\d{1,3}(?:,\d{3})+|\d+)"
@@ -19,18 +19,18 @@ _UNIT = re.compile(
 _AS_LISTED = {"litre": "litres", "hour": "hours", "minute": "minutes", "second": "seconds"}
 
 
-def uses_met(
+def demands_met(
     task: Task,
     answers: Sequence[Answer],
     vocabulary: Iterable[str] = (),
     tables: Iterable[int] = (),
-) -> Uses:
+) -> Demands:
     """What is met in the task and every answer. ``vocabulary`` are words to look for; ``tables`` are leaned on."""
     seen = [task.ask, *task.shows, *task.lines, *_cells(task)]
     told = seen + [text for answer in answers for text in (answer.says, answer.worked)]
     whole = "\n".join(told)
     lower = whole.lower()
-    return Uses(
+    return Demands(
         numbers=tuple(sorted(set(_numbers(whole)))),
         calculated=tuple(sorted(set(_calculated(whole)))),
         symbols=frozenset(match.group() for match in _SIGN.finditer(whole)),

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Iterator
 from typing import TypeVar
 
-from ..model.activity import Scene
+from ..model.activity import Context
 from .kind import ActivityFields
 
 F = TypeVar("F", bound=ActivityFields)
@@ -18,10 +18,10 @@ _NUMBER = re.compile(
 
 
 def without_stale_words(
-    fields: F, scene: Scene, versions: Iterable[tuple[F, Scene, str]]
-) -> Iterator[tuple[F, Scene, str]]:
+    fields: F, context: Context, versions: Iterable[tuple[F, Context, str]]
+) -> Iterator[tuple[F, Context, str]]:
     """The versions; one with other numbers asks in the kind's words where the author's would be untrue."""
     stale = bool(fields.ask and _NUMBER.search(fields.ask))
     for changed, there, why in versions:
-        same = changed == fields and there.players == scene.players
+        same = changed == fields and there.characters == context.characters
         yield (changed if same or not stale else changed.model_copy(update={"ask": None})), there, why

@@ -9,7 +9,7 @@ from typing import Any
 from pydantic import ValidationError
 
 from ..check.suggestion import did_you_mean
-from ..model.activity import Scene
+from ..model.activity import Context
 from ..model.book import FactValue
 from ..model.document import Loc
 from ..model.year import YearLimits
@@ -26,16 +26,16 @@ class Pinned:
     """An activity with its pins applied, and what a version must keep."""
 
     fields: ActivityFields
-    scene: Scene
+    context: Context
     limits: YearLimits
     field_names: frozenset[str]
     facts: Mapping[str, Mapping[str, FactValue]]
 
-    def keeps(self, fields: ActivityFields, scene: Scene) -> bool:
+    def keeps(self, fields: ActivityFields, context: Context) -> bool:
         """Whether a version has all that is pinned."""
         if any(getattr(fields, name) != getattr(self.fields, name) for name in self.field_names):
             return False
-        by_id = {player.id: player.facts for player in scene.players}
+        by_id = {character.id: character.facts for character in context.characters}
         return all(
             by_id.get(id_, {}).get(fact) == value for id_, own in self.facts.items() for fact, value in own.items()
         )
@@ -44,7 +44,7 @@ class Pinned:
 def pinned(
     kind: Kind[Any],
     fields: ActivityFields,
-    scene: Scene,
+    context: Context,
     limits: YearLimits,
     pins: Mapping[str, Any],
     raw: Mapping[str, Any] | None = None,
@@ -58,13 +58,13 @@ def pinned(
     if LARGEST in pins:
         limits = _no_larger_than(pins[LARGEST], limits, loc)
     if CAST in pins:
-        scene = _fewer(pins[CAST], scene, loc)
-    facts = _facts(pins.get(FACTS, {}), fields, scene, loc)
-    players = tuple(replace(p, facts={**p.facts, **facts[p.id]}) if p.id in facts else p for p in scene.players)
+        context = _fewer(pins[CAST], context, loc)
+    facts = _facts(pins.get(FACTS, {}), fields, context, loc)
+    characters = tuple(replace(p, facts={**p.facts, **facts[p.id]}) if p.id in facts else p for p in context.characters)
     names = _names_by_key(kind)
     changed = _with_fields(kind, fields, own, raw, loc)
     held = frozenset(names[key] for key in own) - {"answers", "wished"}
-    return Pinned(changed, replace(scene, players=players), limits, held, facts)
+    return Pinned(changed, replace(context, characters=characters), limits, held, facts)
 
 
 def _names_by_key(kind: Kind[Any]) -> Mapping[str, str]:
@@ -83,21 +83,21 @@ def _no_larger_than(largest: Any, limits: YearLimits, loc: Loc) -> YearLimits:
     )
 
 
-def _fewer(ids: Any, scene: Scene, loc: Loc) -> Scene:
-    known = [player.id for player in scene.players]
+def _fewer(ids: Any, context: Context, loc: Loc) -> Context:
+    known = [character.id for character in context.characters]
     if not isinstance(ids, (list, tuple)) or not ids:
         raise Unsolvable((*loc, CAST), "The cast of a version is a list of ids.", "write it as [otter, hare].")
     for id_ in ids:
         _check_known(str(id_), known, (*loc, CAST))
-    return replace(scene, players=tuple(player for player in scene.players if player.id in ids))
+    return replace(context, characters=tuple(character for character in context.characters if character.id in ids))
 
 
-def _facts(given: Any, fields: ActivityFields, scene: Scene, loc: Loc) -> Mapping[str, Mapping[str, FactValue]]:
+def _facts(given: Any, fields: ActivityFields, context: Context, loc: Loc) -> Mapping[str, Mapping[str, FactValue]]:
     """Pinned values by character and fact. A bare value is of the fact the activity turns on."""
     here = (*loc, FACTS)
     if not isinstance(given, Mapping):
         raise Unsolvable(here, "Pinned facts are `id: value` lines.", "write them as {otter: 3}.")
-    known = [player.id for player in scene.players]
+    known = [character.id for character in context.characters]
     facts: dict[str, Mapping[str, FactValue]] = {}
     for id_, value in given.items():
         _check_known(str(id_), known, here)
@@ -105,7 +105,7 @@ def _facts(given: Any, fields: ActivityFields, scene: Scene, loc: Loc) -> Mappin
         for fact, number in own.items():
             if not fact or not isinstance(number, (bool, int, str)):
                 raise Unsolvable((*here, str(id_)), f"A value is missing for {id_}.", "write it as {otter: 3}.")
-            if isinstance(number, int) and abs(number) > scene.caps.number:
+            if isinstance(number, int) and abs(number) > context.caps.number:
                 raise Unsolvable((*here, str(id_)), f"The value for {id_} is too large.", "write a smaller number.")
         facts[str(id_)] = own
     return facts

@@ -6,34 +6,41 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import combinations, islice
 
-from ..model.activity import Player, Scene
+from ..model.activity import CastMember, Context
 from ..model.year import YearLimits
 
 _MOST_TRIED = 4000
 
 
-def revalued(scene: Scene, fact: str, year: YearLimits) -> Iterator[tuple[Scene, str]]:
+def revalued(context: Context, fact: str, year: YearLimits) -> Iterator[tuple[Context, str]]:
     """Scenes whose whole-number values of ``fact`` are remade for ``year``, best first, at most a few thousand.
 
     Whoever had more still has more, and equals stay equal. First the old values multiplied by a table
     of the year, then every rising choice of values, smallest first.
     """
-    old = {player.id: player.facts[fact] for player in scene.players if isinstance(player.facts.get(fact), int)}
-    if len(old) != len(scene.players) or not old:
+    old = {
+        character.id: character.facts[fact]
+        for character in context.characters
+        if isinstance(character.facts.get(fact), int)
+    }
+    if len(old) != len(context.characters) or not old:
         return
     levels = sorted({int(value) for value in old.values()})
-    top = min(year.largest_calculated, year.largest_number, scene.caps.number)
+    top = min(year.largest_calculated, year.largest_number, context.caps.number)
     for factor in year.tables:
         if factor > 1 and levels[-1] * factor <= top:
-            yield _with(scene, fact, {v: v * factor for v in levels}), f"Every {fact} is {factor} times as much."
+            yield _with(context, fact, {v: v * factor for v in levels}), f"Every {fact} is {factor} times as much."
     rising = combinations(range(1, min(top, 40) + 1), len(levels))
     for new in islice(rising, _MOST_TRIED):
         if list(new) != levels:
-            yield _with(scene, fact, dict(zip(levels, new, strict=True))), f"Each {fact} is remade, in the same order."
+            yield (
+                _with(context, fact, dict(zip(levels, new, strict=True))),
+                f"Each {fact} is remade, in the same order.",
+            )
 
 
-def _with(scene: Scene, fact: str, new: dict[int, int]) -> Scene:
-    def remade(player: Player) -> Player:
-        return replace(player, facts={**player.facts, fact: new[int(player.facts[fact])]})
+def _with(context: Context, fact: str, new: dict[int, int]) -> Context:
+    def remade(character: CastMember) -> CastMember:
+        return replace(character, facts={**character.facts, fact: new[int(character.facts[fact])]})
 
-    return replace(scene, players=tuple(remade(player) for player in scene.players))
+    return replace(context, characters=tuple(remade(character) for character in context.characters))

@@ -24,9 +24,9 @@ def as_json(worked: WorkedOut, reference: Reference) -> str:
         "kind": worked.kind.name if worked.kind else None,
         "count": len(solution.answers) if solution else None,
         "answers": [dict(answer.data) for answer in solution.answers] if solution else [],
-        "largest": _as_data(solution.uses.largest) if solution else None,
-        "symbols": sorted(solution.uses.symbols) if solution else [],
-        "fits_years": [year or "Reception" for year in years_that_fit(solution.uses, reference)] if solution else [],
+        "largest": _as_data(solution.demands.largest) if solution else None,
+        "symbols": sorted(solution.demands.symbols) if solution else [],
+        "fits_years": [year or "Reception" for year in years_that_fit(solution.demands, reference)] if solution else [],
         "difficulty": solution.difficulty if solution else None,
         "problems": [problem.as_record() for problem in worked.problems],
     }
@@ -43,8 +43,8 @@ def as_text(worked: WorkedOut, reference: Reference) -> str:
         if year == worked.year and version.solution is worked.solution:
             continue
         lines = [f"{year_name(year)}: {version.changed}"]
-        cards = zip(version.solution.task.players, version.solution.task.shows, strict=False)
-        lines += [f"  {', '.join(f'{player.name} {shown}' for player, shown in cards)}"] * bool(
+        cards = zip(version.solution.task.characters, version.solution.task.shows, strict=False)
+        lines += [f"  {', '.join(f'{character.name} {shown}' for character, shown in cards)}"] * bool(
             version.solution.task.shows
         )
         lines += _answers(version.solution)[:-1] if version.solution.note else _answers(version.solution)
@@ -60,8 +60,8 @@ def _task(worked: WorkedOut, solution: Solution) -> Iterator[str]:
     yield f"{title} ({kind})"
     yield solution.task.ask
     if solution.task.shows:
-        cards = zip(solution.task.players, solution.task.shows, strict=False)
-        yield "  " + ", ".join(f"{player.name} {shown}" for player, shown in cards)
+        cards = zip(solution.task.characters, solution.task.shows, strict=False)
+        yield "  " + ", ".join(f"{character.name} {shown}" for character, shown in cards)
     yield from (f"  {line}" for line in solution.task.lines)
 
 
@@ -74,12 +74,12 @@ def _answers(solution: Solution) -> list[str]:
 
 
 def _demands(solution: Solution, reference: Reference) -> Iterator[str]:
-    if solution.slip:
-        yield f"Likely slip: {solution.slip.does} It gives: {solution.slip.gives}"
-    signs = " ".join(sorted(solution.uses.symbols)) or "none"
-    years = years_that_fit(solution.uses, reference)
+    if solution.likely_error:
+        yield f"Likely slip: {solution.likely_error.does} It gives: {solution.likely_error.gives}"
+    signs = " ".join(sorted(solution.demands.symbols)) or "none"
+    years = years_that_fit(solution.demands, reference)
     fits = listed([year_name(year) for year in years]) or "no year"
-    yield f"Largest number {_said(solution.uses.largest)}; signs {signs}; difficulty {solution.difficulty}."
+    yield f"Largest number {_said(solution.demands.largest)}; signs {signs}; difficulty {solution.difficulty}."
     yield f"Fits {fits}."
 
 

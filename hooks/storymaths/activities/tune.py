@@ -15,10 +15,10 @@ from ..model.problem import Problem
 from ..model.reference import Reference
 from .bending import Version, candidates, why_not
 from .block import read_block
+from .context import build_context
 from .kind import ActivityFields, Unsolvable
 from .rules import NO_VERSION
 from .saying import counted, written
-from .scene import build_scene
 from .work_out import as_problem
 
 _PROPOSALS = 3
@@ -50,12 +50,12 @@ def tune(text: str, year: int, answers: tuple[int, int], book: Book | None, refe
         return Tuned(year, answers, problems=tuple(block))
     limits = reference.years[year]
     fields = _with_all_values(block.fields).model_copy(update={"answers": None, "wished": answers, "year": year})
-    scene = build_scene(fields, book, "", limits, reference.limits.activity)
-    if isinstance(scene, list):
-        return Tuned(year, answers, problems=tuple(as_problem(error, block) for error in scene))
+    context = build_context(fields, book, "", limits, reference.limits.activity)
+    if isinstance(context, list):
+        return Tuned(year, answers, problems=tuple(as_problem(error, block) for error in context))
     proposals: list[Proposal] = []
     try:
-        for version in candidates(block.kind, fields, scene, limits):
+        for version in candidates(block.kind, fields, context, limits):
             if not why_not(version, limits, reference):
                 lines = _as_lines(fields, version)
                 proposals += [Proposal(lines, version)] * (lines not in [proposal.lines for proposal in proposals])
@@ -85,9 +85,9 @@ def _with_all_values(fields: ActivityFields) -> ActivityFields:
 def _as_lines(fields: ActivityFields, version: Version) -> str:
     """What to write in the activity: the cast's values if it turns on a fact, and every field that changed."""
     lines: dict[str, Any] = {}
-    players = version.scene.players
-    if fields.fact and players:
-        lines["cast"] = {player.id: {fields.fact: player.facts[fields.fact]} for player in players}
+    characters = version.context.characters
+    if fields.fact and characters:
+        lines["cast"] = {character.id: {fields.fact: character.facts[fields.fact]} for character in characters}
     before, after = fields.model_dump(by_alias=True), version.fields.model_dump(by_alias=True)
     lines |= {name: _plain(value) for name, value in after.items() if before[name] != value}
     return yaml.safe_dump(lines, sort_keys=False, allow_unicode=True, default_flow_style=None, width=110).rstrip()
@@ -114,7 +114,7 @@ def _told(proposal: Proposal) -> Iterator[str]:
     solution = proposal.version.solution
     yield proposal.version.changed
     yield from (f"   {line}" for line in proposal.lines.splitlines() if line != "{}")
-    yield f"   {counted(len(solution.answers), 'answers')}, largest number {written(solution.uses.largest, 3)}:"
+    yield f"   {counted(len(solution.answers), 'answers')}, largest number {written(solution.demands.largest, 3)}:"
     yield from (f"     {answer.says}" for answer in solution.answers[:_ANSWERS_SHOWN])
     if len(solution.answers) > _ANSWERS_SHOWN:
         yield f"     and {len(solution.answers) - _ANSWERS_SHOWN} more"

@@ -1,4 +1,4 @@
-"""One activity worked out: read, set in its scene, solved, checked, and bent to other years."""
+"""One activity worked out: read, set in its context, solved, checked, and bent to other years."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from typing import Any
 
-from ..model.activity import Scene, Solution
+from ..model.activity import Context, Solution
 from ..model.book import Book
 from ..model.fields import year_name
 from ..model.problem import Place, Problem
@@ -15,10 +15,10 @@ from ..model.reference import Reference
 from .bending import Version, year_version
 from .block import Block, read_block
 from .claims import claim_fault, claims_none
+from .context import build_context
 from .fit import misfits
 from .kind import ActivityFields, Kind, Unsolvable
 from .rules import BEYOND_YEAR, CANNOT_BE, CLAIM_WRONG, NO_ANSWER, RULES, TOO_MANY
-from .scene import build_scene
 
 _RULES = {rule.name: rule for rule in RULES}
 
@@ -29,7 +29,7 @@ class WorkedOut:
 
     kind: Kind[Any] | None
     fields: ActivityFields | None
-    scene: Scene | None
+    context: Context | None
     solution: Solution | None
     versions: Mapping[int, Version]
     """The versions for other years, and for its own where the author names it."""
@@ -39,7 +39,7 @@ class WorkedOut:
     @property
     def year(self) -> int | None:
         """The year it is for."""
-        return self.scene.year.year if self.scene else None
+        return self.context.year.year if self.context else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,22 +93,22 @@ def _worked_out(asked: Asked) -> WorkedOut:
         return WorkedOut(None, None, None, None, {}, tuple(sorted(block)))
     kind, fields, reference = block.kind, block.fields, asked.reference
     limits = reference.years[asked.year if fields.year is None else fields.year]
-    scene = build_scene(fields, asked.book, asked.folder, limits, reference.limits.activity)
-    if isinstance(scene, list):
-        problems = sorted(as_problem(error, block) for error in scene)
+    context = build_context(fields, asked.book, asked.folder, limits, reference.limits.activity)
+    if isinstance(context, list):
+        problems = sorted(as_problem(error, block) for error in context)
         return WorkedOut(kind, fields, None, None, {}, tuple(problems), block.raw)
     try:
-        solution = in_own_words(fields, _solve(kind, fields, scene))
+        solution = in_own_words(fields, _solve(kind, fields, context))
     except Unsolvable as error:
-        return WorkedOut(kind, fields, scene, None, {}, (as_problem(error, block),), block.raw)
-    problems = [*_problems(block, solution, scene, asked)]
-    versions = _versions(block, scene, solution, asked, problems)
-    return WorkedOut(kind, fields, scene, solution, versions, tuple(sorted(problems)), block.raw)
+        return WorkedOut(kind, fields, context, None, {}, (as_problem(error, block),), block.raw)
+    problems = [*_problems(block, solution, context, asked)]
+    versions = _versions(block, context, solution, asked, problems)
+    return WorkedOut(kind, fields, context, solution, versions, tuple(sorted(problems)), block.raw)
 
 
-def _solve(kind: Kind[Any], fields: ActivityFields, scene: Scene) -> Solution:
+def _solve(kind: Kind[Any], fields: ActivityFields, context: Context) -> Solution:
     try:
-        return kind.solve(fields, scene)
+        return kind.solve(fields, context)
     except Unsolvable:
         raise
     except Exception as error:
@@ -132,7 +132,7 @@ def as_problem(error: Unsolvable, block: Block) -> Problem:
     return rule.problem(block.place(error.loc), error.message, error.fix)
 
 
-def _problems(block: Block, solution: Solution, scene: Scene, asked: Asked) -> Iterator[Problem]:
+def _problems(block: Block, solution: Solution, context: Context, asked: Asked) -> Iterator[Problem]:
     """What is wrong with an activity that could be solved."""
     fields, count = block.fields, len(solution.answers)
     fault = claim_fault(block.kind, fields, solution)
@@ -149,9 +149,11 @@ def _problems(block: Block, solution: Solution, scene: Scene, asked: Asked) -> I
         yield TOO_MANY.problem(
             block.place(loc), message, "ask for less, or raise at_most if a class can list them all."
         )
-    reasons = misfits(solution.uses, scene.year, asked.reference) if asked.judged or fields.year is not None else []
+    reasons = (
+        misfits(solution.demands, context.year, asked.reference) if asked.judged or fields.year is not None else []
+    )
     if reasons:
-        message = f"It is for {year_name(scene.year.year)}, and {'; '.join(reasons)}."
+        message = f"It is for {year_name(context.year.year)}, and {'; '.join(reasons)}."
         loc = ("year",) if "year" in fields.model_fields_set else ("kind",)
         yield BEYOND_YEAR.problem(
             block.place(loc), message, "use smaller or simpler numbers, or give it to an older year."
@@ -159,10 +161,10 @@ def _problems(block: Block, solution: Solution, scene: Scene, asked: Asked) -> I
 
 
 def _versions(
-    block: Block, scene: Scene, solution: Solution, asked: Asked, problems: list[Problem]
+    block: Block, context: Context, solution: Solution, asked: Asked, problems: list[Problem]
 ) -> Mapping[int, Version]:
     """The versions of the years the author names, with a problem for each that cannot be; then of those welcome."""
-    fields, own = block.fields, scene.year.year
+    fields, own = block.fields, context.year.year
     if claims_none(fields) and solution.answers:
         return {}  # what is to come out is not known until the claim is put right, and it has been told
     versions: dict[int, Version] = {}
@@ -170,10 +172,10 @@ def _versions(
         pins = fields.years.get(year, {})
         if year == own and not pins:
             if year in fields.years:
-                versions[year] = Version(fields, scene, solution, "The same numbers.")
+                versions[year] = Version(fields, context, solution, "The same numbers.")
             continue
         try:
-            version = year_version(block.kind, fields, scene, solution, year, pins, asked.reference, block.raw)
+            version = year_version(block.kind, fields, context, solution, year, pins, asked.reference, block.raw)
         except Unsolvable as error:
             if year in fields.years:
                 problems.append(as_problem(error, block))

@@ -13,7 +13,7 @@ from .year import YearLimits
 
 
 @dataclass(frozen=True, slots=True)
-class Player:
+class CastMember:
     """A character as an activity uses it."""
 
     id: str
@@ -26,10 +26,10 @@ class Player:
 
 
 @dataclass(frozen=True, slots=True)
-class Scene:
+class Context:
     """What an activity is played with: who, what their facts mean, in which year, within which caps."""
 
-    players: tuple[Player, ...]
+    characters: tuple[CastMember, ...]
     facts: Mapping[str, FactAbout]
     year: YearLimits
     caps: ActivityCaps
@@ -46,7 +46,7 @@ class Answer:
 
 
 @dataclass(frozen=True, slots=True)
-class Slip:
+class LikelyError:
     """The likely slip, and what it would give."""
 
     does: str
@@ -54,7 +54,7 @@ class Slip:
 
 
 @dataclass(frozen=True, slots=True)
-class Uses:
+class Demands:
     """What a task and its answers make a pupil read, write and say."""
 
     numbers: tuple[Fraction, ...] = ()
@@ -95,9 +95,9 @@ class Task:
     """What a pupil sees."""
 
     ask: str
-    players: tuple[Player, ...] = ()
+    characters: tuple[CastMember, ...] = ()
     shows: tuple[str, ...] = ()
-    """The number each player's card carries, in the players' order; empty when cards carry none."""
+    """The number each player's card carries, in the characters' order; empty when cards carry none."""
     lines: tuple[str, ...] = ()
     """Number sentences or statements to fill or judge; a gap is ``___``."""
     table: Table | None = None
@@ -111,16 +111,16 @@ class Solution:
     task: Task
     answers: tuple[Answer, ...]
     """Every answer, in a stated order; empty when there is none, and ``note`` then says why."""
-    uses: Uses
+    demands: Demands
     steps: int
     """How many steps of thought one answer takes: the kind says how it counts them."""
     note: str = ""
     """How one knows these are all, or why there is none: for the adult."""
-    slip: Slip | None = None
+    likely_error: LikelyError | None = None
     answer_figures: tuple[Figure, ...] = field(default=())
 
     @property
     def difficulty(self) -> int:
         """Steps, plus one for each ten in the largest number up to ten, plus one for each doubling of answers."""
-        tens = min(10, int(self.uses.largest) // 10)
+        tens = min(10, int(self.demands.largest) // 10)
         return self.steps + tens + max(0, len(self.answers) - 1).bit_length()

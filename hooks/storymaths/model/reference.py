@@ -20,7 +20,7 @@ from .year import YearLimits
 class ActivityCaps(Strict):
     """The most an activity may ask of the machine."""
 
-    players: int
+    characters: int
     number: int
     answers: int
     cells: int

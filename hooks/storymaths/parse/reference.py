@@ -26,7 +26,7 @@ from .yaml_text import BrokenYaml, YamlLocator, load
 M = TypeVar("M", bound=BaseModel)
 
 
-class ReferenceError(Exception):
+class ReferenceBroken(Exception):
     """``site_data/`` cannot be used: every fault found in it, with its place."""
 
     def __init__(self, faults: Iterable[Fault]) -> None:
@@ -117,7 +117,7 @@ class _Reader:
 
 
 def read_reference(root: Path, folder: str = "site_data") -> Reference:
-    """The reference data of a project. Raises ``ReferenceError`` with all faults at once."""
+    """The reference data of a project. Raises ``ReferenceBroken`` with all faults at once."""
     reader = _Reader(root, folder)
     frameworks = reader.frameworks()
     years = reader.read("years.yaml", YearsFile)
@@ -133,7 +133,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     if reader.faults or not (
         years and concepts and themes and words and materials and cautions and bank and limits and imprint and moved
     ):
-        raise ReferenceError(reader.faults)
+        raise ReferenceBroken(reader.faults)
     reference = Reference(
         frameworks=frameworks,
         years={limit.year: limit for limit in years.years},
@@ -167,5 +167,5 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     } | {f"curricula/{name}.yaml": [("objectives", o.code) for o in f.objectives] for name, f in frameworks.items()}
     faults = list(faults_in_links(reference, listed, reader.locators))
     if faults:
-        raise ReferenceError(faults)
+        raise ReferenceBroken(faults)
     return reference

@@ -9,7 +9,7 @@ from pathlib import Path
 from ..render.site import Site
 from .coverage_files import coverage_files
 from .data_files import data_files
-from .letterforms import letterforms
+from .fonts import letterforms
 from .moved_pages import moved_pages
 
 _LOOK = Path(__file__).parents[2] / "theme" / "look"

@@ -13,7 +13,7 @@ import sys
 from collections.abc import Iterable, Mapping
 from pathlib import Path
 
-from ..render.sheets.press import pages_in, set_in_type
+from ..render.sheets.typesetting import pages_in, set_in_type
 
 WORTH_A_SECOND_PROCESS = 60
 """Sheets to set: below this, starting a process takes longer than it saves."""

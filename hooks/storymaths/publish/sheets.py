@@ -12,11 +12,11 @@ from pathlib import Path
 
 from ..model.address import source_of
 from ..model.collection import Collection
-from ..render.sheets.desk import Desk
 from ..render.sheets.of_page import book_sheets, home_sheets, session_sheets
 from ..render.sheets.pictures import LARGEST
-from ..render.sheets.press import content_key, copy_of
 from ..render.sheets.sheet import SheetData
+from ..render.sheets.sheet_context import SheetContext
+from ..render.sheets.typesetting import content_key, copy_of
 from ..render.sheets.whole_set import whole_set
 from ..render.site import Print, Site
 from .sheet_cache import fill, forget_all_but, pages_of, pdf_path, png_path
@@ -51,8 +51,8 @@ _Planned = tuple[str, str, SheetData]
 def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
     """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder."""
     collection = site.collection
-    desk = Desk(collection, _drawings(root))
-    planned = [one for book in collection.books for one in _planned(desk, book)]
+    context = SheetContext(collection, _drawings(root))
+    planned = [one for book in collection.books for one in _planned(context, book)]
     sheets = _made(planned, cache)
     return sheets + _made(list(_whole_sets(collection, sheets)), cache)
 
@@ -82,16 +82,16 @@ def _preview(address: str) -> str:
     return f"{address.removesuffix('.pdf')}.png"
 
 
-def _planned(desk: Desk, name: str) -> Iterator[_Planned]:
-    collection = desk.collection
+def _planned(sheets: SheetContext, name: str) -> Iterator[_Planned]:
+    collection = sheets.collection
     for session in collection.sessions_of(name):
         source = source_of(session.path)
-        yield from ((source, f"{source[:-3]}-{one.what}", one) for one in session_sheets(desk, session))
+        yield from ((source, f"{source[:-3]}-{one.what}", one) for one in session_sheets(sheets, session))
     for home in collection.homes_of(name):
         source = source_of(home.path)
-        yield from ((source, f"{source[:-3]}-{one.what}", one) for one in home_sheets(desk, home))
+        yield from ((source, f"{source[:-3]}-{one.what}", one) for one in home_sheets(sheets, home))
     source, folder = _of_book(collection, name)
-    yield from ((source, f"{folder}/{one.what}", one) for one in book_sheets(desk, collection.books[name], name))
+    yield from ((source, f"{folder}/{one.what}", one) for one in book_sheets(sheets, collection.books[name], name))
 
 
 def _whole_sets(collection: Collection, sheets: Sequence[Sheet]) -> Iterator[_Planned]:

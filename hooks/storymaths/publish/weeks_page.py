@@ -13,7 +13,7 @@ from ..weeks.lessons import SeriesRun
 from ..weeks.plan import Plan
 from ..weeks.words import sentences
 from .assets import stylesheet
-from .letterforms import letterforms
+from .fonts import letterforms
 
 _FACE = re.compile(r'url\("\.\./(fonts/[a-z]+\.woff2)"\)')
 _NOWHERE = "plan-of-weeks.md"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import ClassVar
 
-from ...model.activity import Answer, Scene, Solution, Task
+from ...model.activity import Answer, Context, Solution, Task
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind, Unsolvable
@@ -70,43 +70,43 @@ years: {1: {}, 3: {}}
 answers: 1
 """
 
-    def solve(self, fields: AlwaysFields, scene: Scene) -> Solution:
+    def solve(self, fields: AlwaysFields, context: Context) -> Solution:
         """The one answer: the verdict, with what shows it."""
-        statement, year = _statement(fields, scene), scene.year.year
+        statement, year = _statement(fields, context), context.year.year
         tried = statement.tried
         letters = fields.statement is None
         why = verdict_worked(statement, year, letters)
         answer = Answer(verdict_says(tried, letters), why, verdict_data(tried))
         line = fields.statement or line_of(statement, year)
-        task = Task(fields.ask or ask_of(statement, scene), scene.players[:1], lines=(line,))
-        uses = uses_of(statement, (task.ask, line, answer.worked), year)
+        task = Task(fields.ask or ask_of(statement, context), context.characters[:1], lines=(line,))
+        demands = uses_of(statement, (task.ask, line, answer.worked), year)
         steps = len(statement.letters) + (1 if statement.say else 0) + 1
         note = note_of(tried, fields.because)
-        return Solution(task, (answer,), uses, steps, note, slip_of(tried, letters), tuple(figures_of(statement)))
+        return Solution(task, (answer,), demands, steps, note, slip_of(tried, letters), tuple(figures_of(statement)))
 
     def versions(
-        self, fields: AlwaysFields, scene: Scene, year: YearLimits
-    ) -> Iterator[tuple[AlwaysFields, Scene, str]]:
+        self, fields: AlwaysFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[AlwaysFields, Context, str]]:
         """The same statement over a stretch of numbers that suits the year, while the verdict stays the same."""
-        if year.year == scene.year.year:
-            yield fields, scene, "The same numbers."
-        verdict = _statement(fields, scene).tried.verdict
+        if year.year == context.year.year:
+            yield fields, context, "The same numbers."
+        verdict = _statement(fields, context).tried.verdict
         for top in (100, 50, 20, 12, 10, 6, 5):
             if top > min(year.largest_calculated, year.largest_number):
                 continue
             changed = fields.model_copy(update={"over": up_to(fields.over, top)})
             try:
-                if _statement(changed, scene).tried.verdict == verdict:
-                    yield changed, scene, f"Numbers up to {top}."
+                if _statement(changed, context).tried.verdict == verdict:
+                    yield changed, context, f"Numbers up to {top}."
             except Unsolvable:
                 continue
-        yield fields, scene, "The same numbers."
+        yield fields, context, "The same numbers."
 
 
-def _statement(fields: AlwaysFields, scene: Scene) -> Statement:
-    if len(scene.players) > scene.caps.players:
+def _statement(fields: AlwaysFields, context: Context) -> Statement:
+    if len(context.characters) > context.caps.characters:
         raise Unsolvable(("cast",), "There are too many characters.", "name the one who says it.")
-    return Statement(fields.say, fields.then, fields.over, scene.caps)
+    return Statement(fields.say, fields.then, fields.over, context.caps)
 
 
 KIND = AlwaysSometimesNever()

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import Any
 
-from ...model.activity import Figure, Scene, Slip, Uses
+from ...model.activity import Context, Demands, Figure, LikelyError
 from ..rule_language.tree import Operation, decider
 from ..rule_language.words import clause, numbers_in, signs_in, tables_in, words_in
 from ..rule_language.worked import worked
@@ -20,14 +20,14 @@ _FIGURE_ACROSS, _DIGITS = 12, 3
 """The most numbers across a figure, and the most digits that fit in its squares."""
 
 
-def ask_of(statement: Statement, scene: Scene) -> str:
+def ask_of(statement: Statement, context: Context) -> str:
     """What a pupil is asked to do, and with which numbers."""
     spans = {letter: _span(numbers) for letter, numbers in statement.letters.items()}
     if len(set(spans.values())) == 1:
         stretch = next(iter(spans.values()))
     else:
         stretch = listed([f"{span} for {letter}" for letter, span in spans.items()])
-    who = f"{capital(scene.players[0].name)} says this. " if scene.players else ""
+    who = f"{capital(context.characters[0].name)} says this. " if context.characters else ""
     return f"{who}Is it always, sometimes or never true? Try {stretch}, and show how you know."
 
 
@@ -85,24 +85,24 @@ def note_of(tried: Tried, because: str | None) -> str:
     return f"All {len(tried.true) + len(tried.false):,} cases it speaks of were tried{outside}. {reason}"
 
 
-def slip_of(tried: Tried, letters: bool) -> Slip | None:
+def slip_of(tried: Tried, letters: bool) -> LikelyError | None:
     """The likely slip, when these numbers let it happen: stopping early, or turning the statement round."""
     if tried.verdict == "sometimes":
         word = "Always" if tried.first in tried.true else "Never"
-        return Slip(
+        return LikelyError(
             f"Stops after one case, when {case_text(tried.first, letters)}.", f'"{word} true", which is not so.'
         )
     if not tried.outside:
         return None
     case = case_text(telling(tried.outside), letters)
     if tried.verdict == "never":
-        return Slip(
+        return LikelyError(
             "Tries numbers the statement does not speak of.", f'"Sometimes true", because it is so when {case}.'
         )
-    return Slip("Turns the statement round.", f"Something that is not always so: look what happens when {case}.")
+    return LikelyError("Turns the statement round.", f"Something that is not always so: look what happens when {case}.")
 
 
-def uses_of(statement: Statement, texts: Sequence[str], year: int) -> Uses:
+def uses_of(statement: Statement, texts: Sequence[str], year: int) -> Demands:
     """What the statement, its sums in every case, and the texts shown ask of a year."""
     ends = [numbers[i] for numbers in statement.letters.values() for i in (0, -1)]
     shown = [telling(cases) for cases in (statement.tried.true, statement.tried.false) if cases]
@@ -112,7 +112,7 @@ def uses_of(statement: Statement, texts: Sequence[str], year: int) -> Uses:
     rules = [rule for rule in (statement.say, statement.then) if rule]
     named = frozenset[Fraction]().union(*map(numbers_in, rules))
     met = {Fraction(number) for number in (*ends, *(value for case in shown for value in case.values()))}
-    return Uses(
+    return Demands(
         numbers=tuple(sorted(met | named)),
         calculated=tuple(sorted(come_of_it)),
         symbols=signs_in(*texts),

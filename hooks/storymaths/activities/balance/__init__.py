@@ -7,7 +7,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Answer, Player, Scene, Solution, Task
+from ...model.activity import Answer, CastMember, Context, Solution, Task
 from ...model.fields import Id, Strict, Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind, Unsolvable
@@ -87,44 +87,44 @@ years: {1: {largest: 10}, 3: {unit: kg}}
         "2AS-2": "how much more one side needs to be level",
     }
 
-    def solve(self, fields: BalanceFields, scene: Scene) -> Solution:
+    def solve(self, fields: BalanceFields, context: Context) -> Solution:
         """Every way, the smallest total first, then the fewest characters, then as the cast is listed."""
-        sides = Sides.of(fields, scene)
-        words = Words(fields, scene, sides)
+        sides = Sides.of(fields, context)
+        words = Words(fields, context, sides)
         found = sorted(sides.every_balance(), key=sides.place_in_order)
-        if len(found) > scene.caps.answers:
+        if len(found) > context.caps.answers:
             raise Unsolvable(
                 ("teams",),
                 f"There are {len(found):,} ways of making these teams, more than anybody could list.",
                 "choose fewer characters, or fix how many are on a side.",
                 "activity-too-many-answers",
             )
-        answers = tuple(_answer(words, *sides.players_of(teams)) for teams in found)
+        answers = tuple(_answer(words, *sides.characters_of(teams)) for teams in found)
         return Solution(
-            task=Task(words.ask(), scene.players, words.shows(), words.lines(), figures=(words.figure(),)),
+            task=Task(words.ask(), context.characters, words.shows(), words.lines(), figures=(words.figure(),)),
             answers=answers,
-            uses=words.uses(found),
+            demands=words.demands(found),
             steps=max(((left | right).bit_count() - 2 for left, right in found), default=0) + 1,
             note=words.why_these_are_all(found),
-            slip=words.slip(found),
-            answer_figures=tuple(words.answer_figure(*sides.players_of(teams)) for teams in found[:6]),
+            likely_error=words.likely_error(found),
+            answer_figures=tuple(words.answer_figure(*sides.characters_of(teams)) for teams in found[:6]),
         )
 
     def versions(
-        self, fields: BalanceFields, scene: Scene, year: YearLimits
-    ) -> Iterator[tuple[BalanceFields, Scene, str]]:
+        self, fields: BalanceFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[BalanceFields, Context, str]]:
         """First casts in which the same teams are level, then others; see ``balance_versions``."""
-        for changed, why in remade(fields, scene, year):
+        for changed, why in remade(fields, context, year):
             yield fields, changed, why
 
 
-def _answer(words: Words, left: tuple[Player, ...], right: tuple[Player, ...]) -> Answer:
+def _answer(words: Words, left: tuple[CastMember, ...], right: tuple[CastMember, ...]) -> Answer:
     return Answer(
         says=words.said(left, right),
         worked=words.worked(left, right),
         data={
-            "left": [player.name for player in left],
-            "right": [player.name for player in right],
+            "left": [character.name for character in left],
+            "right": [character.name for character in right],
             "total": words.total(left),
         },
     )

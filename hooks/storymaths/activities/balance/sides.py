@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from ...check.suggestion import did_you_mean
-from ...model.activity import Player, Scene
+from ...model.activity import CastMember, Context
 from ...model.document import Loc
 from ..kind import Unsolvable, whole_fact
 from .search import ANYWHERE, LEFT, OUT, RIGHT, Question, Teams, every_balance
@@ -20,21 +20,21 @@ if TYPE_CHECKING:
 class Sides:
     """The cast of a balance, what each is worth, and the question to search."""
 
-    players: tuple[Player, ...]
+    characters: tuple[CastMember, ...]
     question: Question
     start: Teams
     """Who stands on each side beforehand, as bits; nobody when nothing is settled."""
 
     @classmethod
-    def of(cls, fields: BalanceFields, scene: Scene) -> Sides:
+    def of(cls, fields: BalanceFields, context: Context) -> Sides:
         """The question an author asks. Raises ``Unsolvable`` where it cannot be asked of this cast."""
-        _check_cast(fields, scene)
-        values = whole_fact(scene, fields.fact, ("cast",))
-        masses = tuple(values[player.id] for player in scene.players)
-        places, start = _places(fields, scene, masses)
+        _check_cast(fields, context)
+        values = whole_fact(context, fields.fact, ("cast",))
+        masses = tuple(values[character.id] for character in context.characters)
+        places, start = _places(fields, context, masses)
         a_side = fields.teams if isinstance(fields.teams, int) else None
         mirrored = not any(start)
-        return cls(scene.players, Question(masses, places, a_side, mirrored), start)
+        return cls(context.characters, Question(masses, places, a_side, mirrored), start)
 
     def every_balance(self) -> list[Teams]:
         """Every way, in no stated order."""
@@ -44,24 +44,26 @@ class Sides:
         """What a team comes to."""
         return sum(mass for index, mass in enumerate(self.question.masses) if team >> index & 1)
 
-    def players_of(self, teams: Teams) -> tuple[tuple[Player, ...], tuple[Player, ...]]:
+    def characters_of(self, teams: Teams) -> tuple[tuple[CastMember, ...], tuple[CastMember, ...]]:
         """The characters of both teams, as the cast lists them."""
-        left, right = (tuple(p for i, p in enumerate(self.players) if team >> i & 1) for team in teams)
+        left, right = (tuple(p for i, p in enumerate(self.characters) if team >> i & 1) for team in teams)
         return left, right
 
     def place_in_order(self, teams: Teams) -> tuple[int, int, list[int], list[int]]:
         """What the answers are sorted by: total, number of characters, and the cast's own order."""
-        left, right = ([i for i in range(len(self.players)) if team >> i & 1] for team in teams)
+        left, right = ([i for i in range(len(self.characters)) if team >> i & 1] for team in teams)
         return self.total(teams[0]), len(left) + len(right), left, right
 
 
-def _check_cast(fields: BalanceFields, scene: Scene) -> None:
-    count = len(scene.players)
+def _check_cast(fields: BalanceFields, context: Context) -> None:
+    count = len(context.characters)
     if count < 2:
         raise Unsolvable(("cast",), "Two teams need at least two characters.", "add characters to the cast.")
-    if count > scene.caps.players:
+    if count > context.caps.characters:
         raise Unsolvable(
-            ("cast",), f"{count} characters are too many for one activity.", f"choose at most {scene.caps.players}."
+            ("cast",),
+            f"{count} characters are too many for one activity.",
+            f"choose at most {context.caps.characters}.",
         )
     if isinstance(fields.teams, int) and 2 * fields.teams > count:
         raise Unsolvable(
@@ -77,19 +79,19 @@ def _check_cast(fields: BalanceFields, scene: Scene) -> None:
         )
 
 
-def _places(fields: BalanceFields, scene: Scene, masses: Sequence[int]) -> tuple[tuple[frozenset[str], ...], Teams]:
+def _places(fields: BalanceFields, context: Context, masses: Sequence[int]) -> tuple[tuple[frozenset[str], ...], Teams]:
     """Where each may stand, and who stands there already."""
     everybody = fields.teams == "all"
     free = ANYWHERE - {OUT} if everybody else ANYWHERE
     left, right = 0, 0
     if fields.given and fields.given.side is not None:
-        left = _bits(fields.given.side, scene, ("given", "side"))
+        left = _bits(fields.given.side, context, ("given", "side"))
         free -= {LEFT}
     elif fields.given and fields.given.player is not None:
-        left = _bits([fields.given.player], scene, ("given", "player"))
+        left = _bits([fields.given.player], context, ("given", "player"))
     elif fields.start:
-        left = _bits(fields.start.left, scene, ("start", "left"))
-        right = _bits(fields.start.right, scene, ("start", "right"))
+        left = _bits(fields.start.left, context, ("start", "left"))
+        right = _bits(fields.start.right, context, ("start", "right"))
         free = _joining(fields, masses, left, right, free)
     if isinstance(fields.teams, int) and max(left.bit_count(), right.bit_count()) > fields.teams:
         raise Unsolvable(
@@ -119,8 +121,8 @@ def _joining(
     return free - {LEFT if tilt > 0 else RIGHT}
 
 
-def _bits(ids: Iterable[str], scene: Scene, loc: Loc) -> int:
-    known = [player.id for player in scene.players]
+def _bits(ids: Iterable[str], context: Context, loc: Loc) -> int:
+    known = [character.id for character in context.characters]
     bits = 0
     for id_ in ids:
         if id_ not in known:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from random import Random
 from typing import TYPE_CHECKING
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.year import YearLimits
 from ..kind import Unsolvable
 from .search import Teams
@@ -29,18 +29,18 @@ class Trial:
     """The balance an author asks for, to be tried with other values in a year."""
 
     fields: BalanceFields
-    scene: Scene
+    context: Context
     year: YearLimits
     rank: Sequence[int]
     """The level of each character."""
 
-    def with_values(self, values: Values) -> Scene:
-        """The scene with each character worth the value of its level."""
-        players = tuple(
-            replace(player, facts={**player.facts, self.fields.fact: values[rank]})
-            for player, rank in zip(self.scene.players, self.rank, strict=True)
+    def with_values(self, values: Values) -> Context:
+        """The context with each character worth the value of its level."""
+        characters = tuple(
+            replace(character, facts={**character.facts, self.fields.fact: values[rank]})
+            for character, rank in zip(self.context.characters, self.rank, strict=True)
         )
-        return replace(self.scene, players=players)
+        return replace(self.context, characters=characters)
 
     def balances(self, values: Values) -> list[Teams]:
         """Every pair of teams that is level with these values."""
@@ -77,7 +77,7 @@ class Trial:
 def brought_nearer(trial: Trial, levels: int) -> Iterator[Values]:
     """Rising values that come out, reached by changing one at a time. The same every time it is asked."""
     year = trial.year
-    top = min(year.largest_number, year.largest_calculated, trial.scene.caps.number, _LARGEST)
+    top = min(year.largest_number, year.largest_calculated, trial.context.caps.number, _LARGEST)
     if top < levels:
         return
     chance = Random(levels * 1000 + top)

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import islice
 from typing import TYPE_CHECKING
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.year import YearLimits
 from .sides import Sides
 from .trial import Trial, Values, brought_nearer
@@ -25,16 +25,16 @@ _TIMES: Mapping[int, tuple[int, ...]] = {
 """How many times the old values go into a blend, by year, so that the sums are of that year's size."""
 
 
-def remade(fields: BalanceFields, scene: Scene, year: YearLimits) -> Iterator[tuple[Scene, str]]:
+def remade(fields: BalanceFields, context: Context, year: YearLimits) -> Iterator[tuple[Context, str]]:
     """Scenes for ``year``, best first: each can be added within the year and gives a wished number of answers.
 
     For a younger year, or the same, what is as near as can be to the balance as it is; for an older one numbers of
     its size. Casts with which the same teams are level come before those with which others are.
     """
-    old = Sides.of(fields, scene).question.masses
+    old = Sides.of(fields, context).question.masses
     levels = tuple(sorted(set(old)))
-    trial = Trial(fields, scene, year, [levels.index(mass) for mass in old])
-    top = min(year.largest_calculated, year.largest_number, scene.caps.number, _SMALLEST_TOP)
+    trial = Trial(fields, context, year, [levels.index(mass) for mass in old])
+    top = min(year.largest_calculated, year.largest_number, context.caps.number, _SMALLEST_TOP)
     small = list(islice(_same_teams_level(trial, levels, top), _SMALL))
     seen: set[Values] = set()
     for values, why in _offers(trial, levels, small):
@@ -53,7 +53,7 @@ def _offers(trial: Trial, levels: Values, small: Sequence[Values]) -> Iterator[_
         for factor in sorted(trial.year.tables, reverse=True)
         if factor > 1
     ]
-    harder = trial.year.year > trial.scene.year.year
+    harder = trial.year.year > trial.context.year.year
     yield from [*blends, *times, *near] if harder else [*near, *blends, *times]
     for values in brought_nearer(trial, len(levels)):
         yield values, f"Each {said} is remade, in the same order. Other teams are level."

@@ -26,7 +26,7 @@ def why_none(sides: Sides, fields: BalanceFields, amount: Callable[[int], str]) 
         )
     if everybody and 2 * masses[heaviest] > whole:
         return (
-            f"There is no way. {capital(sides.players[heaviest].name)} alone has {amount(masses[heaviest])}, "
+            f"There is no way. {capital(sides.characters[heaviest].name)} alone has {amount(masses[heaviest])}, "
             f"and all the others together only {amount(whole - masses[heaviest])}."
         )
     if everybody and not any(sides.start) and fields.teams == "all":
@@ -43,7 +43,7 @@ def _why_not_level(sides: Sides, amount: Callable[[int], str]) -> str:
     left, right = (sides.total(team) for team in sides.start)
     needed = amount(abs(left - right))
     opposite = f"the difference is {needed}" if right else f"{needed} is needed on the other side"
-    free = [i for i in range(len(sides.players)) if not (sides.start[0] | sides.start[1]) >> i & 1]
+    free = [i for i in range(len(sides.characters)) if not (sides.start[0] | sides.start[1]) >> i & 1]
     both = any({LEFT, RIGHT} <= sides.question.places[i] for i in free)
     among = (
         "no choice of the others makes that"

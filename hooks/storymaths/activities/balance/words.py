@@ -7,7 +7,7 @@ from fractions import Fraction
 from itertools import combinations
 from typing import TYPE_CHECKING
 
-from ...model.activity import Figure, Player, Scene, Slip, Uses
+from ...model.activity import CastMember, Context, Demands, Figure, LikelyError
 from ...model.quantity import UNITS
 from ..saying import capital, counted, listed
 from .search import LEFT, RIGHT, Teams
@@ -17,19 +17,21 @@ from .why import why_none
 if TYPE_CHECKING:
     from . import BalanceFields
 
-Team = Sequence[Player]
+Team = Sequence[CastMember]
 _LISTED_TOTALS = 8
 
 
 class Words:
     """Says what a balance is about."""
 
-    def __init__(self, fields: BalanceFields, scene: Scene, sides: Sides) -> None:
-        self._fields, self._scene, self._sides = fields, scene, sides
-        about = scene.facts.get(fields.fact)
+    def __init__(self, fields: BalanceFields, context: Context, sides: Sides) -> None:
+        self._fields, self._context, self._sides = fields, context, sides
+        about = context.facts.get(fields.fact)
         self._unit = fields.unit if fields.unit is not None else about.unit if about else ""
         self._measure = self._unit in UNITS
-        self._value = {player.id: mass for player, mass in zip(sides.players, sides.question.masses, strict=True)}
+        self._value = {
+            character.id: mass for character, mass in zip(sides.characters, sides.question.masses, strict=True)
+        }
 
     # What a pupil sees.
 
@@ -39,7 +41,7 @@ class Words:
         teams = self._fields.teams
         if self._fields.start:
             return self._ask_to_level()
-        left, _ = self._sides.players_of(self._sides.start)
+        left, _ = self._sides.characters_of(self._sides.start)
         if self._fields.given and self._fields.given.side is not None:
             everybody = " Everybody must be used." if teams == "all" else ""
             one = "one side" if teams == "any" else "one of two teams"
@@ -52,8 +54,8 @@ class Words:
         return f"Make two {size} with {same}.{rest}{some} Find every way."
 
     def _ask_to_level(self) -> str:
-        left, right = self._sides.players_of(self._sides.start)
-        there = listed([player.name for player in right])
+        left, right = self._sides.characters_of(self._sides.start)
+        there = listed([character.name for character in right])
         opposite = f"{there} {_is(right)} on the right" if right else "nobody is on the right"
         uneven = f"{self._sum(left)} ≠ {self._sum(right)}" if right else "only one side has anybody"
         less = "the lighter side" if self._fields.fact == "mass" else "the side that has less"
@@ -68,7 +70,7 @@ class Words:
 
     def lines(self) -> tuple[str, ...]:
         """A frame to write an answer into."""
-        left, _ = self._sides.players_of(self._sides.start)
+        left, _ = self._sides.characters_of(self._sides.start)
         if self._fields.given and self._fields.given.side is not None:
             return (f"{_plus(left)} = ___",)
         gaps = " + ".join(["___"] * self._fields.teams) if isinstance(self._fields.teams, int) else "___"
@@ -86,7 +88,7 @@ class Words:
         if len(left) > 1 and len(right) > 1:
             line += f", because both sides come to {self.amount(self.total(left))}"
         if self._fields.start:
-            before = self._sides.players_of(self._sides.start)
+            before = self._sides.characters_of(self._sides.start)
             joined = [
                 f"{listed([p.name for p in team if p not in there])} on the {side}"
                 for team, there, side in ((left, before[0], "left"), (right, before[1], "right"))
@@ -97,7 +99,7 @@ class Words:
 
     def total(self, team: Team) -> int:
         """What a team comes to."""
-        return sum(self._value[player.id] for player in team)
+        return sum(self._value[character.id] for character in team)
 
     def amount(self, number: int) -> str:
         """A value with its unit: ``6``, ``6 kg``, ``4 legs``."""
@@ -132,13 +134,13 @@ class Words:
         places = [p for i, p in enumerate(self._sides.question.places) if not settled >> i & 1]
         return any({LEFT, RIGHT} <= place for place in places)
 
-    def slip(self, found: Sequence[Teams]) -> Slip | None:
+    def likely_error(self, found: Sequence[Teams]) -> LikelyError | None:
         """Matching the number of characters rather than what they are worth."""
         for size in (2, 1, 3):
-            for left in combinations(self._scene.players, size):
-                for right in combinations([p for p in self._scene.players if p not in left], size):
+            for left in combinations(self._context.characters, size):
+                for right in combinations([p for p in self._context.characters if p not in left], size):
                     if self.total(left) != self.total(right):
-                        return Slip(
+                        return LikelyError(
                             "Counts the characters on each side instead of adding what they are worth.",
                             f"{_plus(left)} against {_plus(right)}, {size} on each side: {self._unequal(left, right)}.",
                         )
@@ -150,7 +152,7 @@ class Words:
             return line
         return f"{line}, because {self.amount(self.total(left))} is not {self.amount(self.total(right))}"
 
-    def uses(self, found: Sequence[Teams]) -> Uses:
+    def demands(self, found: Sequence[Teams]) -> Demands:
         """All cards are read; the totals of the answers, and of an uneven start, are worked out."""
         masses = self._sides.question.masses
         worked_out: set[int] = set()
@@ -159,7 +161,7 @@ class Words:
             worked_out |= {mass for index, mass in enumerate(masses) if team >> index & 1}
             worked_out.add(self._sides.total(team))
             signs.add("+")
-        return Uses(
+        return Demands(
             numbers=tuple(Fraction(mass) for mass in masses),
             calculated=tuple(Fraction(number) for number in sorted(worked_out)),
             symbols=frozenset(signs | ({"≠"} if self._fields.start else set())),
@@ -171,7 +173,7 @@ class Words:
 
     def figure(self) -> Figure:
         """The two sides as they stand before anybody plays."""
-        left, right = self._sides.players_of(self._sides.start)
+        left, right = self._sides.characters_of(self._sides.start)
         return self._drawn(left, right)
 
     def answer_figure(self, left: Team, right: Team) -> Figure:
@@ -195,15 +197,15 @@ class Words:
 
     def _sum(self, team: Team) -> str:
         unit = f" {self._unit}" if self._measure else ""
-        return " + ".join(f"{self._value[player.id]:,}{unit}" for player in team)
+        return " + ".join(f"{self._value[character.id]:,}{unit}" for character in team)
 
 
 def _plus(team: Team) -> str:
-    return " + ".join(player.name for player in team)
+    return " + ".join(character.name for character in team)
 
 
 def _names(team: Team) -> str:
-    return capital(listed([player.name for player in team]))
+    return capital(listed([character.name for character in team]))
 
 
 def _is(team: Team) -> str:

@@ -7,7 +7,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.fields import Id, Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind
@@ -77,13 +77,15 @@ answers: 3
     }
     fields = BondsFields
 
-    def solve(self, fields: BondsFields, scene: Scene) -> Solution:
+    def solve(self, fields: BondsFields, context: Context) -> Solution:
         """Every way, the first part rising from its smallest, then the second."""
-        return told(fields, scene, bonds_in(fields, scene))
+        return told(fields, context, bonds_in(fields, context))
 
-    def versions(self, fields: BondsFields, scene: Scene, year: YearLimits) -> Iterator[tuple[BondsFields, Scene, str]]:
+    def versions(
+        self, fields: BondsFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[BondsFields, Context, str]]:
         """Wholes that suit the year, in its ones, tens or hundreds; with a fact, the cast's numbers remade."""
-        yield from without_stale_words(fields, scene, versions_of(fields, scene, year))
+        yield from without_stale_words(fields, context, versions_of(fields, context, year))
 
 
 KIND = Bonds()

@@ -6,8 +6,8 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Figure, Scene, Solution, Task
-from ..met import uses_met
+from ...model.activity import Answer, Context, Figure, Solution, Task
+from ..met import demands_met
 from ..saying import capital, counted, listed, number_word, written
 from .found import Bonds, Way
 from .why import note_of, slip_in
@@ -19,29 +19,29 @@ _WORDS = ("part", "whole", "pair", "altogether", "tens", "number bond", "share")
 _MOST_STEPS_DRAWN = 21
 
 
-def told(fields: BondsFields, scene: Scene, bonds: Bonds) -> Solution:
+def told(fields: BondsFields, context: Context, bonds: Bonds) -> Solution:
     """The solution. In Reception, which has met no signs, everything is said in words."""
-    signs = scene.year.year > 0
+    signs = context.year.year > 0
     answers = tuple(_answer(way, fields, bonds, signs) for way in bonds.ways)
     playing = bonds.pickers or bonds.holders
-    shows = tuple(written(int(player.facts[fields.fact or ""])) for player in bonds.pickers)
+    shows = tuple(written(int(character.facts[fields.fact or ""])) for character in bonds.pickers)
     task = Task(
         ask=fields.ask or _ask(fields, bonds, signs),
-        players=playing,
+        characters=playing,
         shows=shows,
         lines=_lines(bonds, len(bonds.ways[0].parts) if bonds.ways else fields.parts) if signs else (),
         figures=(_model(fields, bonds),),
     )
-    uses = uses_met(task, answers, _WORDS)
+    demands = demands_met(task, answers, _WORDS)
     # Said without signs it is adding all the same.
     reckoned = {number for way in bonds.ways for number in (bonds.whole, *way.parts)}
     return Solution(
         task=task,
         answers=answers,
-        uses=replace(uses, calculated=tuple(sorted({*uses.calculated, *map(Fraction, reckoned)}))),
+        demands=replace(demands, calculated=tuple(sorted({*demands.calculated, *map(Fraction, reckoned)}))),
         steps=max(1, bonds.missing - 1 if bonds.pickers or not bonds.known else bonds.missing) + (len(answers) > 1),
         note=note_of(fields, bonds),
-        slip=slip_in(bonds, fields),
+        likely_error=slip_in(bonds, fields),
         answer_figures=_stairs(bonds),
     )
 
@@ -51,7 +51,7 @@ def _answer(way: Way, fields: BondsFields, bonds: Bonds, signs: bool) -> Answer:
     whole = written(bonds.whole)
     says = f"{listed(parts)} make {whole}"
     if bonds.pickers:
-        says = f"{capital(listed([player.name for player in way.who]))} make {whole}"
+        says = f"{capital(listed([character.name for character in way.who]))} make {whole}"
     elif bonds.holders:
         has = [f"{p.name} has {counted(part, fields.things or '')}" for p, part in zip(way.who, way.parts, strict=True)]
         says = capital(listed(has))
@@ -79,7 +79,7 @@ def _ask(fields: BondsFields, bonds: Bonds, signs: bool) -> str:
         return f"The parts are {listed([written(part) for part in bonds.known])}. {end}"
     if bonds.pickers:
         return f"Which {number_word(bonds.missing)} make {whole} together? Find every way."
-    names = [player.name for player in bonds.holders]
+    names = [character.name for character in bonds.holders]
     if bonds.known:
         known = (
             f"{'One part is' if len(bonds.known) == 1 else 'Parts are'} {listed([written(p) for p in bonds.known])}."

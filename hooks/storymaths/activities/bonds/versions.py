@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import islice
 from typing import TYPE_CHECKING
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.year import YearLimits
 from ..kind import Unsolvable
 from ..number_sentence.fact_family import pairs_for
@@ -18,7 +18,7 @@ from .found import bonds_in
 if TYPE_CHECKING:
     from . import BondsFields
 
-Version = tuple["BondsFields", Scene, str]
+Version = tuple["BondsFields", Context, str]
 _WHOLES: dict[int, tuple[tuple[int, int], ...]] = {
     0: ((10, 1), (8, 1), (7, 1), (6, 1), (5, 1), (9, 1), (4, 1), (3, 1)),
     1: ((10, 1), (20, 1), (12, 1), (11, 1), (9, 1), (8, 1), (7, 1), (6, 1), (5, 1)),
@@ -32,14 +32,14 @@ _WHOLES: dict[int, tuple[tuple[int, int], ...]] = {
 _MOST_REMADE = 1500
 
 
-def versions_of(fields: BondsFields, scene: Scene, year: YearLimits) -> Iterator[Version]:
+def versions_of(fields: BondsFields, context: Context, year: YearLimits) -> Iterator[Version]:
     """The same numbers first for a younger year and last for an older one; between them, remade ones."""
-    there = replace(scene, year=year)
-    harder = year.year > scene.year.year
+    there = replace(context, year=year)
+    harder = year.year > context.year.year
     if not harder:
         yield fields, there, "The same numbers."
     if fields.fact:
-        yield from _with_new_cast(fields, scene, there)
+        yield from _with_new_cast(fields, context, there)
     elif fields.known:
         yield from _with_new_parts(fields, there)
     else:
@@ -48,17 +48,17 @@ def versions_of(fields: BondsFields, scene: Scene, year: YearLimits) -> Iterator
         yield fields, there, "The same numbers."
 
 
-def _with_new_cast(fields: BondsFields, scene: Scene, there: Scene) -> Iterator[Version]:
+def _with_new_cast(fields: BondsFields, context: Context, there: Context) -> Iterator[Version]:
     """The cast's numbers remade, and the whole with them, so that whoever made it first still does."""
     fact = fields.fact or ""
     try:
-        ways = bonds_in(fields, scene).ways
+        ways = bonds_in(fields, context).ways
     except Unsolvable:
         return
-    first = [player.id for player in ways[0].who] if ways else []
+    first = [character.id for character in ways[0].who] if ways else []
     offered = []
     for changed, _ in islice(revalued(there, fact, there.year), _MOST_REMADE):
-        new = {player.id: int(player.facts[fact]) for player in changed.players}
+        new = {character.id: int(character.facts[fact]) for character in changed.characters}
         whole = new[fields.whole] if isinstance(fields.whole, str) else sum(new[id_] for id_ in first)
         if not whole:
             return
@@ -71,7 +71,7 @@ def _with_new_cast(fields: BondsFields, scene: Scene, there: Scene) -> Iterator[
         yield made, changed, f"The cast has other numbers, in the same order; the whole is {written(whole)}."
 
 
-def _with_new_parts(fields: BondsFields, there: Scene) -> Iterator[Version]:
+def _with_new_parts(fields: BondsFields, there: Context) -> Iterator[Version]:
     """Known parts and whole remade: two parts across a ten, or everything ten or a hundred times as much."""
     known = fields.known
     if len(known) + (isinstance(fields.whole, int)) == 2:
@@ -93,7 +93,7 @@ def _with_new_parts(fields: BondsFields, there: Scene) -> Iterator[Version]:
             yield fields.model_copy(update=update), there, f"Everything is {factor} times as much."
 
 
-def _with_new_whole(fields: BondsFields, there: Scene) -> Iterator[Version]:
+def _with_new_whole(fields: BondsFields, there: Context) -> Iterator[Version]:
     """Another whole; the least and the most a part may be keep their place in it."""
     if not isinstance(fields.whole, int) or not fields.whole:
         return

@@ -6,7 +6,7 @@ from collections import Counter
 from math import comb
 from typing import TYPE_CHECKING
 
-from ...model.activity import Slip
+from ...model.activity import LikelyError
 from ..saying import capital, written
 from .found import Bonds
 from .splitting import orders_of
@@ -71,23 +71,27 @@ def _why_none(bonds: Bonds) -> str:
     return "The parts that would make it are the same as one that is known."
 
 
-def slip_in(bonds: Bonds, fields: BondsFields) -> Slip | None:
+def slip_in(bonds: Bonds, fields: BondsFields) -> LikelyError | None:
     """The likely slip, counted out; None where none would show."""
     if not bonds.ways:
         return None
     if bonds.missing == 0 and len(bonds.known) == 2:
-        return Slip("Takes one part from the other.", f"{written(abs(bonds.known[0] - bonds.known[1]))}.")
+        return LikelyError("Takes one part from the other.", f"{written(abs(bonds.known[0] - bonds.known[1]))}.")
     if bonds.missing == 1:
-        return Slip("Adds what is known to the whole.", f"{written(bonds.whole + sum(bonds.known))}.")
+        return LikelyError("Adds what is known to the whole.", f"{written(bonds.whole + sum(bonds.known))}.")
     ways = len(bonds.ways)
     if bonds.pickers:
         twice = [p.name for p in bonds.pickers if 2 * int(p.facts[fields.fact or ""]) == bonds.whole]
         if bonds.missing == 2 and twice:
-            return Slip("Takes the same character twice.", f"{capital(twice[0])} and {twice[0]}.")
-        return Slip("Stops at the first way.", f"1 instead of {ways}.") if ways > 1 else None
+            return LikelyError("Takes the same character twice.", f"{capital(twice[0])} and {twice[0]}.")
+        return LikelyError("Stops at the first way.", f"1 instead of {ways}.") if ways > 1 else None
     if bonds.holders or fields.order == "counts":
         fewer = len({tuple(sorted(way.parts)) for way in bonds.ways})
         does = "Takes a way for the same when its parts are swapped."
-        return Slip(does, f"{fewer} instead of {ways}.") if fewer < ways else None
+        return LikelyError(does, f"{fewer} instead of {ways}.") if fewer < ways else None
     more = sum(len(orders_of(way.parts[len(bonds.known) :])) for way in bonds.ways)
-    return Slip("Counts a way again when its parts are swapped.", f"{more} instead of {ways}.") if more > ways else None
+    return (
+        LikelyError("Counts a way again when its parts are swapped.", f"{more} instead of {ways}.")
+        if more > ways
+        else None
+    )

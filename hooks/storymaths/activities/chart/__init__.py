@@ -8,11 +8,11 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Figure, Scene, Slip, Solution, Table, Task
+from ...model.activity import Context, Figure, LikelyError, Solution, Table, Task
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Exact, Kind
-from ..met import uses_met
+from ..met import demands_met
 from ..saying import capital, counted
 from .figure import NAMES, drawn, figure, reason, scale_step, tables_of
 from .questions import Asked, Question, usual_questions, work_out
@@ -81,30 +81,34 @@ answers: 5
 years: {1: {}, 3: {}}
 """
 
-    def solve(self, fields: ChartFields, scene: Scene) -> Solution:
+    def solve(self, fields: ChartFields, context: Context) -> Solution:
         """Every question answered, in the order asked; before them, where it is to be drawn, every row."""
-        rows = rows_of(fields.data, fields.fact, fields.thing, fields.total, scene)
+        rows = rows_of(fields.data, fields.fact, fields.thing, fields.total, context)
         check_shown(rows, fields.show, fields.each)
         each = scale_step(rows, fields.each) if fields.show == "bar" else fields.each or 1
-        asked = _asked(fields, rows, each, scene.year.year)
+        asked = _asked(fields, rows, each, context.year.year)
         to_draw = fields.task == "draw" and fields.show != "table"
-        rows_drawn = [drawn(row, fields.show, each, scene.year.year) for row in rows.rows] if to_draw else []
+        rows_drawn = [drawn(row, fields.show, each, context.year.year) for row in rows.rows] if to_draw else []
         answers = (*rows_drawn, *(question.answer for question in asked))
-        task = _task(fields, rows, each, asked, scene, to_draw)
-        uses = uses_met(task, answers, (), tables_of(fields.show, each))
+        task = _task(fields, rows, each, asked, context, to_draw)
+        demands = demands_met(task, answers, (), tables_of(fields.show, each))
         return Solution(
             task,
             answers,
-            replace(uses, words=_words(fields, asked, scene)),
+            replace(demands, words=_words(fields, asked, context)),
             max([question.steps for question in asked] + [1] * bool(rows_drawn)),
             "Each question has one answer, since each amount is there to be read or worked out.",
             _slip(fields.show, each, rows, asked),
             _answer_figures(fields, rows, each, to_draw),
         )
 
-    def versions(self, fields: ChartFields, scene: Scene, year: YearLimits) -> Iterator[tuple[ChartFields, Scene, str]]:
+    def versions(
+        self, fields: ChartFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[ChartFields, Context, str]]:
         """The same questions with amounts, pictures and a chart that suit the year; see ``chart_versions``."""
-        return chart_versions(fields, rows_of(fields.data, fields.fact, fields.thing, fields.total, scene), scene, year)
+        return chart_versions(
+            fields, rows_of(fields.data, fields.fact, fields.thing, fields.total, context), context, year
+        )
 
 
 def _asked(fields: ChartFields, rows: Rows, each: int, year: int) -> list[Asked]:
@@ -118,17 +122,17 @@ def _asked(fields: ChartFields, rows: Rows, each: int, year: int) -> list[Asked]
     return [work_out(question, rows, ("questions", index), read, year) for index, question in enumerate(questions)]
 
 
-def _task(fields: ChartFields, rows: Rows, each: int, asked: list[Asked], scene: Scene, to_draw: bool) -> Task:
+def _task(fields: ChartFields, rows: Rows, each: int, asked: list[Asked], context: Context, to_draw: bool) -> Task:
     figures = () if fields.show == "table" else (figure(rows, fields.show, each, filled=not to_draw),)
     table = _table(rows) if fields.show == "table" or to_draw else None
-    ask = fields.ask or _ask(fields.show, each, rows, scene, to_draw)
+    ask = fields.ask or _ask(fields.show, each, rows, context, to_draw)
     return Task(
-        ask, scene.players if rows.owned else (), (), tuple(question.line for question in asked), table, figures
+        ask, context.characters if rows.owned else (), (), tuple(question.line for question in asked), table, figures
     )
 
 
-def _ask(show: Show, each: int, rows: Rows, scene: Scene, to_draw: bool) -> str:
-    name = NAMES[show] if scene.year.year >= _FIRST_WITH_CHARTS or show == "table" else "picture chart"
+def _ask(show: Show, each: int, rows: Rows, context: Context, to_draw: bool) -> str:
+    name = NAMES[show] if context.year.year >= _FIRST_WITH_CHARTS or show == "table" else "picture chart"
     key = f" Each picture stands for {counted(each, rows.thing)}." if show == "pictogram" else ""
     if to_draw:
         return f"Draw the {name} from the table.{key}"
@@ -149,13 +153,13 @@ def _answer_figures(fields: ChartFields, rows: Rows, each: int, to_draw: bool) -
     return (figure(rows, fields.show, each, filled=True, revealed=True),)
 
 
-def _words(fields: ChartFields, asked: list[Asked], scene: Scene) -> tuple[str, ...]:
-    named = _WORDS.get(fields.show, ()) if scene.year.year >= _FIRST_WITH_CHARTS else ()
+def _words(fields: ChartFields, asked: list[Asked], context: Context) -> tuple[str, ...]:
+    named = _WORDS.get(fields.show, ()) if context.year.year >= _FIRST_WITH_CHARTS else ()
     used = (_ASKED_WORDS.get(str(question.answer.data["ask"]), "") for question in asked)
     return tuple(dict.fromkeys(filter(None, (*named, *used))))
 
 
-def _slip(show: Show, each: int, rows: Rows, asked: list[Asked]) -> Slip | None:
+def _slip(show: Show, each: int, rows: Rows, asked: list[Asked]) -> LikelyError | None:
     """Counting pictures as ones where each is more; else answering how many for how many more."""
     counted_as_ones = next((row for row in rows.rows if row.amount and not row.hidden), None)
     if show == "pictogram" and each > 1 and counted_as_ones:
@@ -165,14 +169,14 @@ def _slip(show: Show, each: int, rows: Rows, asked: list[Asked]) -> Slip | None:
             if (row.amount / each).denominator == 1
             else f"{int(row.amount / each)} and a half"
         )
-        return Slip(
+        return LikelyError(
             f"Counts each picture as 1, not {each}.", f"{said} for {row.label} in place of {number(row.amount)}."
         )
     for question in asked:
         data: Mapping[str, object] = question.answer.data
         if data["ask"] in ("more", "fewer"):
             named = rows[str(data["of"])].amount
-            return Slip(
+            return LikelyError(
                 f"Answers how many, not how many {data['ask']}.", f"{number(named)} in place of {data['answer']}."
             )
     return None

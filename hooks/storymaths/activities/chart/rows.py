@@ -9,7 +9,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, TypeAdapter, ValidationError
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.prose import Loc
 from ...model.quantity import UNITS
 from ..kind import Exact, Unsolvable
@@ -75,46 +75,50 @@ class Rows:
 
 
 def rows_of(
-    data: Mapping[str, Fraction | str] | None, fact: str | None, thing: str | None, total: Fraction | None, scene: Scene
+    data: Mapping[str, Fraction | str] | None,
+    fact: str | None,
+    thing: str | None,
+    total: Fraction | None,
+    context: Context,
 ) -> Rows:
     """The rows of a data list, or of a fact of the cast. Raises ``Unsolvable``."""
     if data is not None:
         given: Mapping[str, Fraction | str] = data
-        rows = Rows(_filled(given, total, scene, ("data",)), thing or "", owned=False)
+        rows = Rows(_filled(given, total, context, ("data",)), thing or "", owned=False)
     else:
-        if not fact or not scene.players:
+        if not fact or not context.characters:
             raise Unsolvable(("data",), "There is nothing to show.", "give data, or a cast and one of its facts.")
-        given = _facts(fact, scene)
-        about = scene.facts.get(fact)
+        given = _facts(fact, context)
+        about = context.facts.get(fact)
         named = thing or (about.unit if about and about.unit else fact.replace("_", " "))
-        rows = Rows(_filled(given, total, scene, ("fact",)), named, owned=named not in UNITS)
-    if not 2 <= len(rows.rows) <= scene.caps.players:
+        rows = Rows(_filled(given, total, context, ("fact",)), named, owned=named not in UNITS)
+    if not 2 <= len(rows.rows) <= context.caps.characters:
         message = f"There are {len(rows.rows)} rows."
-        raise Unsolvable(("data",), message, f"give from 2 to {scene.caps.players} rows.")
+        raise Unsolvable(("data",), message, f"give from 2 to {context.caps.characters} rows.")
     return rows
 
 
-def _facts(fact: str, scene: Scene) -> dict[str, Fraction | str]:
+def _facts(fact: str, context: Context) -> dict[str, Fraction | str]:
     values: dict[str, Fraction | str] = {}
-    for player in scene.players:
-        value = player.facts.get(fact)
+    for character in context.characters:
+        value = character.facts.get(fact)
         if value is None:
             fix = "give the character that fact, or choose another."
-            raise Unsolvable(("fact",), f'{player.name} has no fact "{fact}".', fix, "activity-fact-missing")
+            raise Unsolvable(("fact",), f'{character.name} has no fact "{fact}".', fix, "activity-fact-missing")
         if isinstance(value, bool) or not isinstance(value, int):
-            message = f"The {fact} of {player.name} is {value!r:.30}, which is not a whole number."
+            message = f"The {fact} of {character.name} is {value!r:.30}, which is not a whole number."
             raise Unsolvable(("fact",), message, "write a whole number.")
-        if player.name in values:
-            raise Unsolvable(("cast",), f"Two characters are called {player.name}.", "give them names that differ.")
-        values[player.name] = Fraction(value)
+        if character.name in values:
+            raise Unsolvable(("cast",), f"Two characters are called {character.name}.", "give them names that differ.")
+        values[character.name] = Fraction(value)
     return values
 
 
-def _filled(given: Mapping[str, Fraction | str], total: Fraction | None, scene: Scene, loc: Loc) -> tuple[Row, ...]:
+def _filled(given: Mapping[str, Fraction | str], total: Fraction | None, context: Context, loc: Loc) -> tuple[Row, ...]:
     for label, value in given.items():
-        if isinstance(value, Fraction) and not 0 <= value <= scene.caps.number:
+        if isinstance(value, Fraction) and not 0 <= value <= context.caps.number:
             message = f"The amount of {label} is {written(value, 3)}."
-            raise Unsolvable((*loc, label), message, f"write a number from 0 to {scene.caps.number:,}.")
+            raise Unsolvable((*loc, label), message, f"write a number from 0 to {context.caps.number:,}.")
     known = sum((value for value in given.values() if isinstance(value, Fraction)), Fraction(0))
     unknown = [label for label, value in given.items() if not isinstance(value, Fraction)]
     if len(unknown) > 1 or (unknown and total is None):

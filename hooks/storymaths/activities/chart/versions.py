@@ -7,7 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.year import YearLimits
 from .rows import MOST, Rows, Show
 
@@ -20,14 +20,14 @@ Change = tuple[Mapping[str, Any], list[Fraction], str]
 
 
 def chart_versions(
-    fields: ChartFields, rows: Rows, scene: Scene, year: YearLimits
-) -> Iterator[tuple[ChartFields, Scene, str]]:
+    fields: ChartFields, rows: Rows, context: Context, year: YearLimits
+) -> Iterator[tuple[ChartFields, Context, str]]:
     """Candidates, best first."""
-    if year.year == scene.year.year:
-        yield fields, scene, "The same numbers."
+    if year.year == context.year.year:
+        yield fields, context, "The same numbers."
     for change, amounts, why in _changes(fields, [row.amount for row in rows.rows], year):
-        yield _with(fields, rows, scene, change, amounts, why)
-    yield fields, scene, "The same numbers."
+        yield _with(fields, rows, context, change, amounts, why)
+    yield fields, context, "The same numbers."
 
 
 def _changes(fields: ChartFields, amounts: list[Fraction], year: YearLimits) -> Iterator[Change]:
@@ -74,21 +74,21 @@ def _in_order(amounts: list[Fraction]) -> list[Fraction]:
 
 
 def _with(
-    fields: ChartFields, rows: Rows, scene: Scene, change: Mapping[str, Any], amounts: list[Fraction], why: str
-) -> tuple[ChartFields, Scene, str]:
+    fields: ChartFields, rows: Rows, context: Context, change: Mapping[str, Any], amounts: list[Fraction], why: str
+) -> tuple[ChartFields, Context, str]:
     update = dict(change)
     if fields.total is not None:
         update["total"] = sum(amounts, Fraction(0))
     if fields.data is None:
         values = dict(zip(rows.labels, amounts, strict=True))
-        players = tuple(
-            replace(player, facts={**player.facts, fields.fact or "": _whole(values[player.name])})
-            for player in scene.players
+        characters = tuple(
+            replace(character, facts={**character.facts, fields.fact or "": _whole(values[character.name])})
+            for character in context.characters
         )
-        return fields.model_copy(update=update), replace(scene, players=players), why
+        return fields.model_copy(update=update), replace(context, characters=characters), why
     given = zip(fields.data.items(), amounts, strict=True)
     update["data"] = {label: amount if isinstance(old, Fraction) else old for (label, old), amount in given}
-    return fields.model_copy(update=update), scene, why
+    return fields.model_copy(update=update), context, why
 
 
 def _whole(amount: Fraction) -> Any:

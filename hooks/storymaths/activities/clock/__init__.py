@@ -7,7 +7,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..finding import Finding, found
@@ -88,8 +88,8 @@ class Clock(Kind[ClockFields]):
     name = "clock"
     says = "Time: clocks read and set, how long, when it ends, the order of a day, trips of a timetable."
     answer_shape = (
-        "times as HH:MM of 24 hours: read {clock, time, words, player?}; set {clock, time, hour_hand, minute_hand, "
-        "player?}; convert {time, told, player?}; duration {from, to, minutes, player?}; end {ends, minutes}; "
+        "times as HH:MM of 24 hours: read {clock, time, words, character?}; set {clock, time, hour_hand, minute_hand, "
+        "player?}; convert {time, told, character?}; duration {from, to, minutes, character?}; end {ends, minutes}; "
         "start {began, minutes}; repeats {time}; order {order, together}; timetable {trip, leaves, arrives, minutes}"
     )
     example = """
@@ -112,13 +112,15 @@ cast:
     }
     fields = ClockFields
 
-    def solve(self, fields: ClockFields, scene: Scene) -> Solution:
+    def solve(self, fields: ClockFields, context: Context) -> Solution:
         """As ``find`` asks."""
-        return found(fields, fields.find, FINDINGS, scene)
+        return found(fields, fields.find, FINDINGS, context)
 
-    def versions(self, fields: ClockFields, scene: Scene, year: YearLimits) -> Iterator[tuple[ClockFields, Scene, str]]:
+    def versions(
+        self, fields: ClockFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[ClockFields, Context, str]]:
         """The same times, or times as fine as that year reads them, in the same order."""
-        return versions_of(fields, scene, year)
+        return versions_of(fields, context, year)
 
 
 KIND = Clock()

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from itertools import groupby
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ...model.fields import RECEPTION, year_name
 from ..kind import Unsolvable
 from ..saying import capital, listed
@@ -22,15 +22,15 @@ _DAYBREAK = 5 * HOUR
 _PARTS = ("in the morning", "in the middle of the day", "in the afternoon", "in the evening", "at night")
 
 
-def order_of_day(fields: ClockFields, scene: Scene) -> Solution:
+def order_of_day(fields: ClockFields, context: Context) -> Solution:
     """The events or the cast from the earliest to the latest; those at one time share a place."""
-    events = _events(fields, scene)
+    events = _events(fields, context)
     if len(events) < 2:
         raise Unsolvable(("events",), "There is nothing to put in order.", "give two times or more.")
-    if scene.year.year == RECEPTION:
-        return _by_parts(fields, scene, events)
-    read_finely([time for _, _, time in events], scene, ("fact",) if fields.fact else ("events",))
-    tell = teller([time for _, _, time in events], scene, style_of(fields, scene))
+    if context.year.year == RECEPTION:
+        return _by_parts(fields, context, events)
+    read_finely([time for _, _, time in events], context, ("fact",) if fields.fact else ("events",))
+    tell = teller([time for _, _, time in events], context, style_of(fields, context))
     ordered = sorted(events, key=lambda event: event[2])
     places = [list(group) for _, group in groupby(ordered, key=lambda event: event[2])]
     says = ", then ".join(listed([name for _, name, _ in place]) for place in places)
@@ -41,20 +41,24 @@ def order_of_day(fields: ClockFields, scene: Scene) -> Solution:
         worked += f". From {first[1]} to {last[1]}: {long(last[2] - first[2])}"
     task = Task(
         "Put these in the order of the day, the earliest first.",
-        scene.players if fields.fact else (),
+        context.characters if fields.fact else (),
         tuple(tell(time) for _, _, time in events) if fields.fact else (),
         () if fields.fact else tuple(f"{name}: {tell(time)}" for _, name, time in events),
     )
     by_face = sorted(events, key=lambda event: event[2] % (DAY // 2))
-    slip = None
+    likely_error = None
     if [id_ for id_, _, _ in by_face] != [id_ for id_, _, _ in ordered]:
-        slip = Slip("Looks at the clock and not at morning or afternoon.", listed([name for _, name, _ in by_face]))
+        likely_error = LikelyError(
+            "Looks at the clock and not at morning or afternoon.", listed([name for _, name, _ in by_face])
+        )
     data = {"order": [id_ for id_, _, _ in ordered], "together": together}
     note = "A day has one order; what is at the same time has the same place."
-    return solution(task, [Answer(f"{capital(says)}.", f"{capital(worked)}.", data)], len(events) - 1, note, slip)
+    return solution(
+        task, [Answer(f"{capital(says)}.", f"{capital(worked)}.", data)], len(events) - 1, note, likely_error
+    )
 
 
-def _by_parts(fields: ClockFields, scene: Scene, events: Sequence[Event]) -> Solution:
+def _by_parts(fields: ClockFields, context: Context, events: Sequence[Event]) -> Solution:
     """The events by the part of the day they are in. Raises ``Unsolvable`` where that tells nothing."""
     loc = ("fact",) if fields.fact else ("events",)
     for _, name, time in events:
@@ -71,7 +75,7 @@ def _by_parts(fields: ClockFields, scene: Scene, events: Sequence[Event]) -> Sol
     tells = [part_of_day(time) for _, _, time in events]
     task = Task(
         "Put these in the order of the day, from morning to night.",
-        scene.players if fields.fact else (),
+        context.characters if fields.fact else (),
         tuple(tells) if fields.fact else (),
         () if fields.fact else tuple(f"{name}: {told}" for (_, name, _), told in zip(events, tells, strict=True)),
     )
@@ -84,9 +88,9 @@ def _by_parts(fields: ClockFields, scene: Scene, events: Sequence[Event]) -> Sol
     return solution(task, [answer], len(places) - 1, note)
 
 
-def _events(fields: ClockFields, scene: Scene) -> list[Event]:
+def _events(fields: ClockFields, context: Context) -> list[Event]:
     """Id, name and time of each."""
     if fields.fact:
-        times = times_of(fields.fact, scene)
-        return [(player.id, player.name, time) for player, time in zip(scene.players, times, strict=True)]
+        times = times_of(fields.fact, context)
+        return [(character.id, character.name, time) for character, time in zip(context.characters, times, strict=True)]
     return [(name, name, time) for name, time in (fields.events or {}).items()]

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from itertools import accumulate, pairwise
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ..kind import Unsolvable
 from ..saying import capital, listed
 from .time import DAY, HOUR, digits, long
@@ -21,10 +21,10 @@ Span = tuple[str, str, int, int]
 _SPANS_DRAWN = 6
 
 
-def duration(fields: ClockFields, scene: Scene) -> Solution:
+def duration(fields: ClockFields, context: Context) -> Solution:
     """How long each span is, in order; or which is longest or shortest. A step for each jump along the day."""
-    spans = _spans(fields, scene)
-    tell = teller([time for _, _, start, end in spans for time in (start, end)], scene, style_of(fields, scene))
+    spans = _spans(fields, context)
+    tell = teller([time for _, _, start, end in spans for time in (start, end)], context, style_of(fields, context))
     lengths = [end - start for _, _, start, end in spans]
     wanted = {"longest": max, "shortest": min}[fields.pick](lengths) if fields.pick in ("longest", "shortest") else None
     answers = []
@@ -33,24 +33,24 @@ def duration(fields: ClockFields, scene: Scene) -> Solution:
             who = f"{name}: " if id_ else f"From {tell(start)} to {tell(end)}: "
             data = {"from": digits(start), "to": digits(end), "minutes": length} | ({"player": id_} if id_ else {})
             answers.append(Answer(capital(f"{who}{long(length)}."), counted_on(start, end, tell), data))
-    meanings = [fact_words(fact, scene) for fact in (fields.fact, fields.to_fact) if fact]
+    meanings = [fact_words(fact, context) for fact in (fields.fact, fields.to_fact) if fact]
     between = f"from “{meanings[0]}” to “{meanings[1]}”" if meanings else "from the first time to the second"
     ask = f"How long is it {between}?"
     if wanted is not None:
         ask = f"For which is it {fields.pick} {between}, and how long is that?"
     shown = tuple(f"{tell(start)} to {tell(end)}" for _, _, start, end in spans)
-    task = Task(ask, scene.players if meanings else (), shown if meanings else (), () if meanings else shown)
+    task = Task(ask, context.characters if meanings else (), shown if meanings else (), () if meanings else shown)
     steps = max(len(stops_between(start, end)) - 1 for _, _, start, end in spans)
     note = "Each span was counted on to the hour, then by hours, then to its end."
     figures = tuple(line_of_time(stops_between(start, end), tell) for _, _, start, end in spans[:_SPANS_DRAWN])
     return solution(task, answers, steps, note, _slip_of_hundreds(spans), figures)
 
 
-def _spans(fields: ClockFields, scene: Scene) -> list[Span]:
+def _spans(fields: ClockFields, context: Context) -> list[Span]:
     named = [("", "", start, end) for start, end in fields.spans]
     if fields.fact and fields.to_fact:
-        pairs = zip(scene.players, times_of(fields.fact, scene), times_of(fields.to_fact, scene), strict=True)
-        named = [(player.id, player.name, start, end) for player, start, end in pairs]
+        pairs = zip(context.characters, times_of(fields.fact, context), times_of(fields.to_fact, context), strict=True)
+        named = [(character.id, character.name, start, end) for character, start, end in pairs]
     if bool(fields.fact) != bool(fields.to_fact):
         message = "A span of the cast needs two facts: where it starts and where it ends."
         raise Unsolvable(("fact",), message, 'give both "fact" and "to_fact", or "spans".')
@@ -59,7 +59,7 @@ def _spans(fields: ClockFields, scene: Scene) -> list[Span]:
             message = f"The two times{f' of {name}' if name else ''} are the same: no time passes, or a whole day."
             raise Unsolvable(("fact",) if name else ("spans",), message, "write two different times.")
     loc = ("fact",) if fields.fact else ("spans",)
-    read_finely((time for _, _, start, end in named for time in (start, end)), scene, loc)
+    read_finely((time for _, _, start, end in named for time in (start, end)), context, loc)
     return [(id_, name, start, end if end > start else end + DAY) for id_, name, start, end in named]
 
 
@@ -88,30 +88,30 @@ def line_of_time(stops: Sequence[int], tell: Teller) -> Figure:
     return jump_figure([tell(stop) for stop in stops], [after - before for before, after in pairwise(stops)])
 
 
-def _slip_of_hundreds(spans: Sequence[Span]) -> Slip | None:
+def _slip_of_hundreds(spans: Sequence[Span]) -> LikelyError | None:
     """Taking times as if an hour had 100 minutes: 10:20 − 8:45 as 1020 − 845."""
     for _, _, start, end in spans:
         if end < DAY and end % HOUR < start % HOUR:
             wrong = (end // HOUR * 100 + end % HOUR) - (start // HOUR * 100 + start % HOUR)
-            return Slip(
+            return LikelyError(
                 "Takes the times away as if an hour had 100 minutes.",
                 f"{wrong} minutes in place of {long(end - start)}",
             )
     return None
 
 
-def moved(fields: ClockFields, scene: Scene) -> Solution:
+def moved(fields: ClockFields, context: Context) -> Solution:
     """When it ends, given its start and what it lasts; or when it began, given its end."""
     forward = fields.find == "end"
     known, field = (fields.starts, "starts") if forward else (fields.ends, "ends")
     total = sum(fields.lasts)
     if known is None or total >= DAY:
         raise Unsolvable(("lasts",), "It lasts a day or more.", "choose shorter lengths of time.")
-    read_finely([known], scene, (field,))
-    read_finely(fields.lasts, scene, ("lasts",))
+    read_finely([known], context, (field,))
+    read_finely(fields.lasts, context, ("lasts",))
     first = known if forward else known - total
     times = list(accumulate(fields.lasts, initial=first))
-    tell = teller(times, scene, style_of(fields, scene))
+    tell = teller(times, context, style_of(fields, context))
     found, verb = (times[-1], "ends") if forward else (first, "began")
     day = "" if 0 <= found < DAY else " the next day" if found >= DAY else " the day before"
     way = " ".join(counted_on(start, end, tell) for start, end in pairwise(times))
@@ -120,8 +120,8 @@ def moved(fields: ClockFields, scene: Scene) -> Solution:
     note = "A time and a length lead to one other time, so there is one answer."
     task = Task(_asked_when(forward, tell(known), fields.lasts))
     steps = len(fields.lasts) + len(stops) - 2
-    slip = _slip_past_sixty(known, total) if forward else None
-    return solution(task, [answer], steps, note, slip, (line_of_time(stops, tell),))
+    likely_error = _slip_past_sixty(known, total) if forward else None
+    return solution(task, [answer], steps, note, likely_error, (line_of_time(stops, tell),))
 
 
 def _asked_when(forward: bool, known: str, lasts: Sequence[int]) -> str:
@@ -131,28 +131,28 @@ def _asked_when(forward: bool, known: str, lasts: Sequence[int]) -> str:
     return f"It ended at {known} and had lasted {lengths}. When did it begin?"
 
 
-def _slip_past_sixty(start: int, total: int) -> Slip | None:
+def _slip_past_sixty(start: int, total: int) -> LikelyError | None:
     minute = start % HOUR + total % HOUR
     if minute < HOUR:
         return None
     hour = (start // HOUR + total // HOUR) % 12 or 12
-    return Slip("Adds the minutes past 60 without a new hour.", f"{minute} minutes past {hour}")
+    return LikelyError("Adds the minutes past 60 without a new hour.", f"{minute} minutes past {hour}")
 
 
-def repeats(fields: ClockFields, scene: Scene) -> Solution:
+def repeats(fields: ClockFields, context: Context) -> Solution:
     """Every time something comes round, from its start until a last time; a step for each."""
     start, until, every = fields.starts, fields.until, fields.every
     if start is None or until is None or every is None:
         raise Unsolvable(("find",), "It does not say when it comes round.", "give a start, how often, and a last time.")
-    read_finely([start, until], scene, ("starts",))
-    read_finely([every], scene, ("every",))
+    read_finely([start, until], context, ("starts",))
+    read_finely([every], context, ("every",))
     if until < start:
         raise Unsolvable(("until",), "The last time comes before the first.", "write a later time.")
     times = list(range(start, until + 1, every))
-    if len(times) > scene.caps.answers:
+    if len(times) > context.caps.answers:
         message = f"It comes round {len(times)} times."
         raise Unsolvable(("every",), message, "make it rarer, or stop sooner.", "activity-too-many-answers")
-    tell = teller([start, until], scene, style_of(fields, scene))
+    tell = teller([start, until], context, style_of(fields, context))
     answers = [Answer(f"{capital(tell(start))}.", f"It starts at {tell(start)}.", {"time": digits(start)})]
     answers += [
         Answer(f"{capital(tell(time))}.", counted_on(before, time, tell), {"time": digits(time)})

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Slip, Solution, Table, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Table, Task
 from ..kind import Unsolvable
 from ..saying import capital, counted
 from .spans import counted_on, line_of_time, stops_between
@@ -38,13 +38,13 @@ _BEST: Mapping[str, Callable[[_Trip], int]] = {
 """The one picked has the least of this."""
 
 
-def timetable(fields: ClockFields, scene: Scene) -> Solution:
+def timetable(fields: ClockFields, context: Context) -> Solution:
     """Every trip that serves both stops within the times given, in the order they leave; or those picked."""
     board, alight = _stops(fields)
-    _check_trips(fields, scene)
+    _check_trips(fields, context)
     after, by = fields.after, fields.by
     every = [time for trip in fields.trips for time in trip if time is not None]
-    tell = teller([*every, *(time for time in (after, by) if time is not None)], scene, style_of(fields, scene))
+    tell = teller([*every, *(time for time in (after, by) if time is not None)], context, style_of(fields, context))
     both = [
         _Trip(number, trip[board] or 0, trip[alight] or 0)
         for number, trip in enumerate(fields.trips, 1)
@@ -69,15 +69,15 @@ def timetable(fields: ClockFields, scene: Scene) -> Solution:
     rows = tuple((stop, *(trip[i] for trip in cells)) for i, stop in enumerate(fields.stops))
     task = Task(_asked(fields, board, alight, tell), table=Table("Timetable", columns, rows))
     late = next((trip for trip in both if by is not None and trip.leaves <= by < trip.arrives), None)
-    slip = None
+    likely_error = None
     if late:
-        slip = Slip(
+        likely_error = LikelyError(
             "Looks at when a trip leaves and not at when it gets there.", f"trip {late.number}, {_late(late, by)} late"
         )
     note = "Every trip was looked at where one gets on and where one gets off."
     figures = tuple(line_of_time(stops_between(t.leaves, t.arrives), tell) for t in fits[:_TRIPS_DRAWN])
     steps = 2 + (by is not None) + (after is not None) + bool(fields.pick)
-    return solution(task, answers, steps, note, slip, figures)
+    return solution(task, answers, steps, note, likely_error, figures)
 
 
 def _late(trip: _Trip, by: int | None) -> str:
@@ -98,7 +98,7 @@ def _stops(fields: ClockFields) -> tuple[int, int]:
     return places[0], places[1]
 
 
-def _check_trips(fields: ClockFields, scene: Scene) -> None:
+def _check_trips(fields: ClockFields, context: Context) -> None:
     if len(set(fields.stops)) < len(fields.stops):
         raise Unsolvable(("stops",), "A stop is named twice.", "name each stop once.")
     for index, trip in enumerate(fields.trips):
@@ -109,8 +109,8 @@ def _check_trips(fields: ClockFields, scene: Scene) -> None:
         if any(later <= earlier for earlier, later in pairwise(times)):
             message = f"Trip {index + 1} reaches a stop before the one on the way to it."
             raise Unsolvable(("trips", index), message, "put the times in order, all on one day.")
-        read_finely(times, scene, ("trips", index))
-    read_finely([time for time in (fields.after, fields.by) if time is not None], scene, ("by",))
+        read_finely(times, context, ("trips", index))
+    read_finely([time for time in (fields.after, fields.by) if time is not None], context, ("by",))
 
 
 def _asked(fields: ClockFields, board: int, alight: int, tell: Callable[[int], str]) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
-from ...model.activity import Player, Scene
+from ...model.activity import CastMember, Context
 from ...model.year import YearLimits
 from ..kind import Unsolvable
 from .time import DAY, GRAIN, digits
@@ -15,7 +15,7 @@ from .words import times_of
 if TYPE_CHECKING:
     from . import ClockFields
 
-Version = tuple["ClockFields", Scene, str]
+Version = tuple["ClockFields", Context, str]
 _ONE = ("starts", "ends", "until", "after", "by")
 _STRIDES: Mapping[int, Sequence[int]] = {
     0: (0,),
@@ -29,15 +29,15 @@ _STRIDES: Mapping[int, Sequence[int]] = {
 """By how many minutes each time moves on from the one before it, beyond the round ones, best first."""
 
 
-def versions_of(fields: ClockFields, scene: Scene, year: YearLimits) -> Iterator[Version]:
+def versions_of(fields: ClockFields, context: Context, year: YearLimits) -> Iterator[Version]:
     """For a younger year the same times first, then rounder ones; for an older, finer ones first."""
-    there, harder = replace(scene, year=year), year.year > scene.year.year
+    there, harder = replace(context, year=year), year.year > context.year.year
     styled = fields if year.year >= 3 or fields.clock != "24" else fields.model_copy(update={"clock": None})
     if not harder:
         yield styled, there, "The same times."
     grain = GRAIN[year.year]
     try:
-        levels = sorted(set(_every_time(fields, scene)))
+        levels = sorted(set(_every_time(fields, context)))
     except Unsolvable:
         return
     for stride in _STRIDES[year.year] if harder else (0,):
@@ -51,11 +51,11 @@ def versions_of(fields: ClockFields, scene: Scene, year: YearLimits) -> Iterator
         yield styled, there, "The same times."
 
 
-def _every_time(fields: ClockFields, scene: Scene) -> list[int]:
+def _every_time(fields: ClockFields, context: Context) -> list[int]:
     found = [time for name in _ONE if (time := getattr(fields, name)) is not None]
     found += [*fields.times, *(time for span in fields.spans for time in span), *(fields.events or {}).values()]
     found += [time for trip in fields.trips for time in trip if time is not None]
-    return found + [time for fact in (fields.fact, fields.to_fact) if fact for time in times_of(fact, scene)]
+    return found + [time for fact in (fields.fact, fields.to_fact) if fact for time in times_of(fact, context)]
 
 
 def _moved(levels: Sequence[int], step: int, stride: int, grain: int) -> dict[int, int]:
@@ -70,8 +70,8 @@ def _moved(levels: Sequence[int], step: int, stride: int, grain: int) -> dict[in
 
 
 def _remade(
-    fields: ClockFields, scene: Scene, new: Mapping[int, int], grain: int, stride: int
-) -> tuple[ClockFields, Scene]:
+    fields: ClockFields, context: Context, new: Mapping[int, int], grain: int, stride: int
+) -> tuple[ClockFields, Context]:
     def length(minutes: int) -> int:
         return max(grain, (minutes + stride) // grain * grain)
 
@@ -87,10 +87,12 @@ def _remade(
         update["every"] = length(fields.every)
     facts = [fact for fact in (fields.fact, fields.to_fact) if fact]
     return fields.model_copy(update=update), replace(
-        scene, players=tuple(_with(p, facts, new, scene) for p in scene.players)
+        context, characters=tuple(_with(p, facts, new, context) for p in context.characters)
     )
 
 
-def _with(player: Player, facts: Sequence[str], new: Mapping[int, int], scene: Scene) -> Player:
-    alone = replace(scene, players=(player,))
-    return replace(player, facts={**player.facts, **{fact: digits(new[times_of(fact, alone)[0]]) for fact in facts}})
+def _with(character: CastMember, facts: Sequence[str], new: Mapping[int, int], context: Context) -> CastMember:
+    alone = replace(context, characters=(character,))
+    return replace(
+        character, facts={**character.facts, **{fact: digits(new[times_of(fact, alone)[0]]) for fact in facts}}
+    )

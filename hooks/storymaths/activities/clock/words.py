@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING, Any
 
 from pydantic import TypeAdapter, ValidationError
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ...model.document import Loc
 from ...model.fields import year_name
 from ..kind import Unsolvable
-from ..met import uses_met
+from ..met import demands_met
 from ..saying import counted
 from .time import DAY, GRAIN, HOUR, Style, Time, digits, in_words, long, on_face, part_of_day
 
@@ -28,53 +28,53 @@ _DIGITS_FROM = 3
 _TIME: TypeAdapter[int] = TypeAdapter(Time)
 
 
-def style_of(fields: ClockFields, scene: Scene) -> Style:
+def style_of(fields: ClockFields, context: Context) -> Style:
     """12-hour or 24-hour, as asked; 24-hour only once it is met."""
     style = fields.clock or "12"
-    if style == "24" and scene.year.year < _DIGITS_FROM:
-        message = f"{year_name(scene.year.year)} does not yet meet the 24-hour clock."
+    if style == "24" and context.year.year < _DIGITS_FROM:
+        message = f"{year_name(context.year.year)} does not yet meet the 24-hour clock."
         raise Unsolvable(("clock",), message, "leave it out, or move it to Year 3.", "activity-beyond-year")
     return style
 
 
-def teller(times: Iterable[int], scene: Scene, style: Style = "12") -> Callable[[int], str]:
+def teller(times: Iterable[int], context: Context, style: Style = "12") -> Callable[[int], str]:
     """How a year tells these times: in words until Year 3, with the half of the day where it could be in doubt."""
     in_doubt = style == "24" or len({time % DAY < DAY // 2 for time in times}) > 1
-    if scene.year.year >= _DIGITS_FROM:
+    if context.year.year >= _DIGITS_FROM:
         return partial(digits, style=style) if in_doubt else on_face
     return (lambda time: f"{in_words(time)} {part_of_day(time)}") if in_doubt else in_words
 
 
-def read_finely(minutes: Iterable[int], scene: Scene, loc: Loc) -> None:
+def read_finely(minutes: Iterable[int], context: Context, loc: Loc) -> None:
     """Raises ``Unsolvable`` for a time or a length that the year does not yet read off a clock."""
-    grain = GRAIN[scene.year.year]
+    grain = GRAIN[context.year.year]
     for time in minutes:
         if time % grain:
             whole = {60: "whole hours", 30: "o'clock and half past", 5: "five minutes"}[grain]
             said = digits(time) if time >= HOUR else f"{time} minutes"
-            message = f"{said} is too fine for {year_name(scene.year.year)}, which reads a clock to {whole}."
+            message = f"{said} is too fine for {year_name(context.year.year)}, which reads a clock to {whole}."
             raise Unsolvable(loc, message, "choose another time, or an older year.", "activity-beyond-year")
 
 
-def times_of(fact: str, scene: Scene) -> list[int]:
+def times_of(fact: str, context: Context) -> list[int]:
     """The time each of the cast has as a fact, in the cast's order."""
     times = []
-    for player in scene.players:
-        value = player.facts.get(fact)
+    for character in context.characters:
+        value = character.facts.get(fact)
         if value is None:
-            message = f'{player.name} has no fact "{fact}".'
+            message = f'{character.name} has no fact "{fact}".'
             raise Unsolvable(("fact",), message, "give the character that fact.", "activity-fact-missing")
         try:
             times.append(_TIME.validate_python(value))
         except ValidationError:
-            message = f"The {fact} of {player.name} is {str(value)[:40]!r}, which is not a time of day."
+            message = f"The {fact} of {character.name} is {str(value)[:40]!r}, which is not a time of day."
             raise Unsolvable(("fact",), message, 'write a time such as "7:35" or "half past 7".') from None
     return times
 
 
-def fact_words(fact: str, scene: Scene) -> str:
+def fact_words(fact: str, context: Context) -> str:
     """What a fact means, in words."""
-    about = scene.facts.get(fact)
+    about = context.facts.get(fact)
     return about.means if about else fact.replace("_", " ")
 
 
@@ -113,8 +113,8 @@ def solution(
     answers: Sequence[Answer],
     steps: int,
     note: str,
-    slip: Slip | None = None,
+    likely_error: LikelyError | None = None,
     figures: tuple[Figure, ...] = (),
 ) -> Solution:
     """A solution whose uses are read off its words."""
-    return Solution(task, tuple(answers), uses_met(task, answers, WORDS), steps, note, slip, figures)
+    return Solution(task, tuple(answers), demands_met(task, answers, WORDS), steps, note, likely_error, figures)

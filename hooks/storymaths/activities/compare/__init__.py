@@ -8,7 +8,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Answer, Scene, Solution, Task
+from ...model.activity import Answer, Context, Solution, Task
 from ...model.fields import Text
 from ...model.quantity import UNITS
 from ...model.year import YearLimits
@@ -17,7 +17,7 @@ from .gap import numbers_for
 from .statement import SIGN_GAP, Statement, read_statement
 from .told import Completed, in_unit
 from .versions import versions_of
-from .words import ask, figures, note, slip, uses
+from .words import ask, demands, figures, likely_error, note
 
 Sign = Literal["=", "≠", "<", ">"]
 _ALL: tuple[Sign, ...] = ("<", "=", ">")
@@ -84,11 +84,11 @@ years: {1: {}, 3: {}}
         "2AS-4": "two-digit numbers added on both sides",
     }
 
-    def solve(self, fields: CompareFields, scene: Scene) -> Solution:
+    def solve(self, fields: CompareFields, context: Context) -> Solution:
         """Line by line; where several numbers fill a gap, the smallest first."""
-        outcomes = self._outcomes(fields, scene)
+        outcomes = self._outcomes(fields, context)
         answers = tuple(answer for outcome in outcomes for answer in outcome.answers)
-        if len(answers) > scene.caps.answers:
+        if len(answers) > context.caps.answers:
             raise Unsolvable(
                 ("statements",),
                 f"There are {len(answers):,} answers in all.",
@@ -96,11 +96,11 @@ years: {1: {}, 3: {}}
                 "activity-too-many-answers",
             )
         statements = [outcome.statement for outcome in outcomes]
-        values = _values(fields, scene)
-        shows = tuple(values[player.id] for player in scene.players) if values else ()
+        values = _values(fields, context)
+        shows = tuple(values[character.id] for character in context.characters) if values else ()
         task = Task(
             ask=ask(statements, fields.signs),
-            players=scene.players if shows else (),
+            characters=context.characters if shows else (),
             shows=shows,
             lines=tuple(statement.text for statement in statements),
             figures=figures(statements),
@@ -108,47 +108,47 @@ years: {1: {}, 3: {}}
         return Solution(
             task=task,
             answers=answers,
-            uses=uses(task, outcomes, fields.signs, scene.year),
+            demands=demands(task, outcomes, fields.signs, context.year),
             steps=max(statement.calculations for statement in statements) + 1,
-            note=note(outcomes, scene.year),
-            slip=slip(outcomes),
+            note=note(outcomes, context.year),
+            likely_error=likely_error(outcomes),
         )
 
-    def _outcomes(self, fields: CompareFields, scene: Scene) -> list[Outcome]:
-        if len(scene.players) > scene.caps.players:
-            message = f"{len(scene.players)} characters are too many for one activity."
-            raise Unsolvable(("cast",), message, f"choose at most {scene.caps.players}.")
-        values = _values(fields, scene)
+    def _outcomes(self, fields: CompareFields, context: Context) -> list[Outcome]:
+        if len(context.characters) > context.caps.characters:
+            message = f"{len(context.characters)} characters are too many for one activity."
+            raise Unsolvable(("cast",), message, f"choose at most {context.caps.characters}.")
+        values = _values(fields, context)
         read = [
-            read_statement(text, values, scene.caps.number, ("statements", index))
+            read_statement(text, values, context.caps.number, ("statements", index))
             for index, text in enumerate(fields.statements)
         ]
-        return [_outcome(statement, line, fields, scene) for line, statement in enumerate(read, start=1)]
+        return [_outcome(statement, line, fields, context) for line, statement in enumerate(read, start=1)]
 
     def versions(
-        self, fields: CompareFields, scene: Scene, year: YearLimits
-    ) -> Iterator[tuple[CompareFields, Scene, str]]:
+        self, fields: CompareFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[CompareFields, Context, str]]:
         """Versions in which the same lines are true and the same signs belong; see ``compare_versions``."""
-        yield from versions_of(self, fields, scene, year)
+        yield from versions_of(self, fields, context, year)
 
 
-def _values(fields: CompareFields, scene: Scene) -> dict[str, str]:
+def _values(fields: CompareFields, context: Context) -> dict[str, str]:
     """What each character stands for, by name and by id; empty where no fact is stated."""
-    if not fields.fact or not scene.players:
+    if not fields.fact or not context.characters:
         return {}
-    about = scene.facts.get(fields.fact)
+    about = context.facts.get(fields.fact)
     unit = fields.unit if fields.unit is not None else about.unit if about else ""
-    numbers = whole_fact(scene, fields.fact, ("cast",))
+    numbers = whole_fact(context, fields.fact, ("cast",))
     values = {
-        player.id: f"{numbers[player.id]:,} {unit}" if unit in UNITS else f"{numbers[player.id]:,}"
-        for player in scene.players
+        character.id: f"{numbers[character.id]:,} {unit}" if unit in UNITS else f"{numbers[character.id]:,}"
+        for character in context.characters
     }
-    return values | {player.name: values[player.id] for player in scene.players}
+    return values | {character.name: values[character.id] for character in context.characters}
 
 
-def _outcome(statement: Statement, line: int, fields: CompareFields, scene: Scene) -> Outcome:
+def _outcome(statement: Statement, line: int, fields: CompareFields, context: Context) -> Outcome:
     if statement.gap_side is not None:
-        filled = numbers_for(statement, scene.year.largest_number, min(fields.at_most, scene.caps.answers))
+        filled = numbers_for(statement, context.year.largest_number, min(fields.at_most, context.caps.answers))
         as_fraction = "/" in " ".join(statement.sides) and "." not in " ".join(statement.sides)
         fills = [in_unit(number, unit, as_fraction) for number, unit in filled]
         done = [(Completed.of(statement, statement.signs, fill), fill) for fill in fills]

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import chain, islice, takewhile
 from typing import TYPE_CHECKING
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.year import YearLimits
 from ..kind import Unsolvable
 from ..revalue import revalued
@@ -25,50 +25,50 @@ _MORE: Mapping[int, tuple[int, ...]] = {
 _LESS = (10, 20, 30, 40, 50, 60, 70, 80, 90, 5, 2, 100, 200, 500)
 _NOT_NUMBERS = frozenset({"=", "≠", "<", ">", "true"})
 _YEAR_OF_EQUALS, _YEAR_OF_SIGNS = 1, 2
-_Change = tuple["CompareFields", Scene, str]
+_Change = tuple["CompareFields", Context, str]
 
 _MOST_LOOKED_AT = 600
 """Candidates worked out before giving up: half a second's worth."""
 
 
-def versions_of(kind: Compare, fields: CompareFields, scene: Scene, year: YearLimits) -> Iterator[_Change]:
+def versions_of(kind: Compare, fields: CompareFields, context: Context, year: YearLimits) -> Iterator[_Change]:
     """Candidates, best first: for an older year larger numbers before the same ones, for a younger one after."""
     if year.year < _YEAR_OF_EQUALS:
-        yield fields, scene, "The same numbers."  # nothing can be written before = is known
+        yield fields, context, "The same numbers."  # nothing can be written before = is known
         return
-    wanted = _pattern(kind, fields, scene)
-    harder = year.year > scene.year.year
-    same: list[_Change] = [(fields, scene, "The same numbers.")]
-    moved = [*_moved(fields, scene, year, harder), *_more_of_the_fact(fields, scene, year)]
+    wanted = _pattern(kind, fields, context)
+    harder = year.year > context.year.year
+    same: list[_Change] = [(fields, context, "The same numbers.")]
+    moved = [*_moved(fields, context, year, harder), *_more_of_the_fact(fields, context, year)]
     offers = chain(moved, same) if harder else chain(same, moved)
-    for offered in islice(chain(offers, _revalued(fields, scene, year)), _MOST_LOOKED_AT):
+    for offered in islice(chain(offers, _revalued(fields, context, year)), _MOST_LOOKED_AT):
         if _pattern(kind, offered[0], offered[1]) == wanted:
             yield offered
             yield from _with_equal_only(kind, offered, year)
 
 
-def _pattern(kind: Compare, fields: CompareFields, scene: Scene) -> list[tuple[int, str]] | None:
+def _pattern(kind: Compare, fields: CompareFields, context: Context) -> list[tuple[int, str]] | None:
     """Which lines have answers, and the signs that belong; None when it cannot be worked out."""
     try:
-        answers = kind.solve(fields, scene).answers
+        answers = kind.solve(fields, context).answers
     except Unsolvable:
         return None
     return [(a.data["line"], a.data["fill"] if a.data["fill"] in _NOT_NUMBERS else "") for a in answers]
 
 
-def _more_of_the_fact(fields: CompareFields, scene: Scene, year: YearLimits) -> Iterator[_Change]:
+def _more_of_the_fact(fields: CompareFields, context: Context, year: YearLimits) -> Iterator[_Change]:
     """The values of the cast a table of the year times as much, the largest table first."""
-    if fields.fact and scene.players and year.year > scene.year.year:
-        times = takewhile(lambda offer: offer[1].startswith("Every"), revalued(scene, fields.fact, year))
+    if fields.fact and context.characters and year.year > context.year.year:
+        times = takewhile(lambda offer: offer[1].startswith("Every"), revalued(context, fields.fact, year))
         yield from ((fields, place, why) for place, why in reversed(list(times)))
 
 
-def _revalued(fields: CompareFields, scene: Scene, year: YearLimits) -> Iterator[_Change]:
-    if fields.fact and scene.players:
-        yield from ((fields, place, why) for place, why in revalued(scene, fields.fact, year))
+def _revalued(fields: CompareFields, context: Context, year: YearLimits) -> Iterator[_Change]:
+    if fields.fact and context.characters:
+        yield from ((fields, place, why) for place, why in revalued(context, fields.fact, year))
 
 
-def _moved(fields: CompareFields, scene: Scene, year: YearLimits, harder: bool) -> list[_Change]:
+def _moved(fields: CompareFields, context: Context, year: YearLimits, harder: bool) -> list[_Change]:
     """The numbers in the statements made larger or smaller, where they are whole numbers that are only added."""
     if not all(_PLAIN.fullmatch(text) for text in fields.statements):
         return []
@@ -81,26 +81,26 @@ def _moved(fields: CompareFields, scene: Scene, year: YearLimits, harder: bool) 
         steps += [(_divided(fields.statements, by), f"Every number is divided by {by}.") for by in (10, 5, 2)]
     for statements, why in steps:
         if statements is not None:
-            offers.append((fields.model_copy(update={"statements": statements}), scene, why))
+            offers.append((fields.model_copy(update={"statements": statements}), context, why))
     return offers
 
 
 def _with_equal_only(kind: Compare, offered: _Change, year: YearLimits) -> Iterator[_Change]:
     """The same without < and >, for a year that does not know them: = and ≠ take their place."""
-    fields, scene, why = offered
+    fields, context, why = offered
     if year.year >= _YEAR_OF_SIGNS or not re.search("[<>?]", " ".join(fields.statements)):
         return
-    statements = tuple(_equal_or_not(kind, fields, scene, text) for text in fields.statements)
+    statements = tuple(_equal_or_not(kind, fields, context, text) for text in fields.statements)
     changed = fields.model_copy(update={"signs": ("=", "≠"), "statements": statements})
-    yield changed, scene, f"{why} Only = and ≠ are used."
+    yield changed, context, f"{why} Only = and ≠ are used."
 
 
-def _equal_or_not(kind: Compare, fields: CompareFields, scene: Scene, text: str) -> str:
+def _equal_or_not(kind: Compare, fields: CompareFields, context: Context, text: str) -> str:
     """The line with = or ≠ for each < and >, whichever leaves it as true or as untrue as it was."""
-    wanted = _pattern(kind, fields.model_copy(update={"statements": (text,)}), scene)
+    wanted = _pattern(kind, fields.model_copy(update={"statements": (text,)}), context)
     for sign in "≠=":
         changed = re.sub("[<>]", sign, text)
-        if _pattern(kind, fields.model_copy(update={"statements": (changed,)}), scene) == wanted:
+        if _pattern(kind, fields.model_copy(update={"statements": (changed,)}), context) == wanted:
             return changed
     return text
 

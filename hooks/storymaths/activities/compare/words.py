@@ -8,10 +8,10 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Figure, Slip, Task, Uses
+from ...model.activity import Answer, Demands, Figure, LikelyError, Task
 from ...model.year import YearLimits
 from ...parse.number_sentence import exact, value_of
-from ..met import uses_met
+from ..met import demands_met
 from ..saying import listed, written
 from ..tables_used import table_of
 from .statement import GAP, Statement
@@ -59,7 +59,7 @@ def note(outcomes: Sequence[Outcome], year: YearLimits) -> str:
     return " ".join(parts)
 
 
-def slip(outcomes: Sequence[Outcome]) -> Slip | None:
+def likely_error(outcomes: Sequence[Outcome]) -> LikelyError | None:
     """The first slip likely in any line, and what it gives there."""
     for outcome in outcomes:
         found = _answer_comes_next(outcome) or _largest_number_wins(outcome) or _sum_comes_first(outcome)
@@ -68,7 +68,7 @@ def slip(outcomes: Sequence[Outcome]) -> Slip | None:
     return None
 
 
-def _answer_comes_next(outcome: Outcome) -> Slip | None:
+def _answer_comes_next(outcome: Outcome) -> LikelyError | None:
     """6 + 3 = ___ + 4 filled with 9."""
     statement = outcome.statement
     side = statement.gap_side
@@ -81,13 +81,13 @@ def _answer_comes_next(outcome: Outcome) -> Slip | None:
     comes_to = value_of(wrong)
     if comes_to.kind or comes_to.amount == before:
         return None
-    return Slip(
+    return LikelyError(
         "Takes = to mean that the answer comes next.",
         f"{written(before)} in the gap of {statement.text}; but {wrong} = {written(comes_to.amount)}.",
     )
 
 
-def _largest_number_wins(outcome: Outcome) -> Slip | None:
+def _largest_number_wins(outcome: Outcome) -> LikelyError | None:
     """The side with the largest single number taken for the greater one."""
     if outcome.statement.sign_gap is None or not outcome.completed or len(outcome.statement.sides) != 2:
         return None
@@ -99,13 +99,13 @@ def _largest_number_wins(outcome: Outcome) -> Slip | None:
     guess = "=" if largest[0] == largest[1] else ">" if largest[0] > largest[1] else "<"
     if guess == completed.true_signs()[0]:
         return None
-    return Slip(
+    return LikelyError(
         "Compares the largest number on each side instead of what the sides come to.",
         f"{guess} in {outcome.statement.text}; but {completed.worked()}",
     )
 
 
-def _sum_comes_first(outcome: Outcome) -> Slip | None:
+def _sum_comes_first(outcome: Outcome) -> LikelyError | None:
     """A true statement with its sum on the right taken for a wrong one."""
     statement = outcome.statement
     if statement.gap_side is not None or statement.sign_gap is not None or not outcome.completed:
@@ -113,16 +113,16 @@ def _sum_comes_first(outcome: Outcome) -> Slip | None:
     if "=" not in statement.signs or "+" not in statement.sides[-1]:
         return None
     why = "there is a sum on both sides" if "+" in statement.sides[0] else "the sum stands on the right"
-    return Slip(
+    return LikelyError(
         f"Calls a statement wrong because {why}.", f"{statement.text} crossed out; but {outcome.completed[0].worked()}"
     )
 
 
-def uses(task: Task, outcomes: Sequence[Outcome], signs: Sequence[str], year: YearLimits) -> Uses:
+def demands(task: Task, outcomes: Sequence[Outcome], signs: Sequence[str], year: YearLimits) -> Demands:
     """All that is read and worked out, the false lines included, for those are worked out too."""
     told = [answer for outcome in outcomes for answer in outcome.answers]
     told += [Answer("", o.false.put_right(signs_known=False), {}) for o in outcomes if o.false]
-    met = uses_met(task, told, _VOCABULARY, _tables(outcomes, year))
+    met = demands_met(task, told, _VOCABULARY, _tables(outcomes, year))
     if any(outcome.statement.sign_gap is not None for outcome in outcomes):
         met = replace(met, symbols=met.symbols | set(signs))
     return met

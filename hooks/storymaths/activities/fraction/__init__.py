@@ -8,7 +8,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.book import FactValue
 from ...model.fields import Text
 from ...model.year import YearLimits
@@ -93,8 +93,8 @@ class FractionKind(Kind[FractionFields]):
     name = "fraction"
     says = "Fractions of an amount, of the cast, of a shape or as numbers: found, compared, ordered, placed."
     answer_shape = (
-        "part {of, part, player?}; rest {gone, left}; whole {whole}; share {count, part, player?}; "
-        "set {players, fraction, simplest}; groups {players, together}; shape {shape, fraction, written?}; "
+        "part {of, part, character?}; rest {gone, left}; whole {whole}; share {count, part, character?}; "
+        "set {characters, fraction, simplest}; groups {characters, together}; shape {shape, fraction, written?}; "
         "equal {equal}; order {order, equal}; line {number, mark | between}; write {number, written, simplest?}"
     )
     example = """
@@ -116,15 +116,15 @@ cast:
     }
     fields = FractionFields
 
-    def solve(self, fields: FractionFields, scene: Scene) -> Solution:
+    def solve(self, fields: FractionFields, context: Context) -> Solution:
         """As ``find`` asks."""
-        return found(fields, fields.find, FINDINGS, scene)
+        return found(fields, fields.find, FINDINGS, context)
 
     def versions(
-        self, fields: FractionFields, scene: Scene, year: YearLimits
-    ) -> Iterator[tuple[FractionFields, Scene, str]]:
+        self, fields: FractionFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[FractionFields, Context, str]]:
         """The same numbers, then the year's own denominators with amounts that share out."""
-        return versions_of(fields, scene, year)
+        return versions_of(fields, context, year)
 
 
 KIND = FractionKind()

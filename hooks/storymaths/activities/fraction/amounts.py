@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ..kind import Unsolvable, whole_fact
 from ..saying import alike, capital, counted, owner, plain, spoken
 from .words import a_part, bar, shared_out, slip_with_part, so_many, solution
@@ -14,23 +14,23 @@ if TYPE_CHECKING:
     from . import FractionFields
 
 
-def part(fields: FractionFields, scene: Scene) -> Solution:
+def part(fields: FractionFields, context: Context) -> Solution:
     """A fraction of one amount, or of what each of the cast has, in the cast's order."""
     fraction = a_part(fields.fraction)
-    value, things = fraction.value, _things(fields, scene)
-    amounts = _amounts(fields, scene)
+    value, things = fraction.value, _things(fields, context)
+    amounts = _amounts(fields, context)
     answers = []
     for id_, name, amount in amounts:
         got = amount * value
         whose = f"{owner(name)} " if name else ""
         says = f"{capital(spoken(value))} of {whose}{counted(amount, things)} is {alike(got, amount)}."
         data = {"of": plain(amount), "part": plain(got)} | ({"player": id_} if id_ else {})
-        answers.append(Answer(says, shared_out(amount, value, scene), data))
+        answers.append(Answer(says, shared_out(amount, value, context), data))
     first = amounts[0][2]
     whole = alike(first, first)
     task = Task(
         f"What is {spoken(value)} of {counted(first, things) if len(amounts) == 1 else 'each amount'}?",
-        scene.players if fields.fact else (),
+        context.characters if fields.fact else (),
         tuple(alike(amount) for _, _, amount in amounts) if fields.fact else (),
         tuple(f"{fraction.text} of {alike(amount, amount)} = ___" for _, _, amount in amounts),
         figures=bar(fraction, whole),
@@ -38,14 +38,14 @@ def part(fields: FractionFields, scene: Scene) -> Solution:
     note = "Sharing into equal parts comes out one way, so each amount has one answer."
     steps = 1 if value.numerator == 1 else 2
     solved = bar(fraction, whole, alike(first / max(fraction.under, value.denominator), first))
-    slip = slip_with_part(first, value)
-    return solution(task, answers, scene, steps, note, slip, [value.denominator], solved)
+    likely_error = slip_with_part(first, value)
+    return solution(task, answers, context, steps, note, likely_error, [value.denominator], solved)
 
 
-def rest(fields: FractionFields, scene: Scene) -> Solution:
+def rest(fields: FractionFields, context: Context) -> Solution:
     """What is left of an amount when a fraction of it has gone, and then perhaps more."""
     fraction = a_part(fields.fraction)
-    [(_, _, whole)] = _amounts(fields, scene)
+    [(_, _, whole)] = _amounts(fields, context)
     gone = whole * fraction.value
     left = whole - gone - sum(fields.taken, Fraction(0))
     if left < 0 or any(more <= 0 for more in fields.taken):
@@ -53,7 +53,7 @@ def rest(fields: FractionFields, scene: Scene) -> Solution:
         raise Unsolvable(("taken",), message, "take away numbers that are more than 0 and leave something.")
     beside = (whole, *fields.taken)
     chain = " − ".join(alike(number, *beside) for number in (whole, gone, *fields.taken))
-    worked = f"{shared_out(whole, fraction.value, scene)} {chain} = {alike(left, *beside)}."
+    worked = f"{shared_out(whole, fraction.value, context)} {chain} = {alike(left, *beside)}."
     things = fields.things or ""
     then = "".join(f" Then {alike(more, *beside)} more go." for more in fields.taken)
     task = Task(
@@ -62,12 +62,12 @@ def rest(fields: FractionFields, scene: Scene) -> Solution:
         figures=bar(fraction, alike(whole, whole)),
     )
     answer = Answer(f"{capital(counted(left, things))} left.", worked, {"gone": plain(gone), "left": plain(left)})
-    slip = None if gone == left else Slip("Stops at the part that went.", alike(gone, *beside))
+    likely_error = None if gone == left else LikelyError("Stops at the part that went.", alike(gone, *beside))
     note = "Each part that goes is taken away once, so there is one answer."
-    return solution(task, [answer], scene, 2 + len(fields.taken), note, slip, [fraction.value.denominator])
+    return solution(task, [answer], context, 2 + len(fields.taken), note, likely_error, [fraction.value.denominator])
 
 
-def whole(fields: FractionFields, scene: Scene) -> Solution:
+def whole(fields: FractionFields, context: Context) -> Solution:
     """The whole, from a part of it (``part``) or from what is not that part (``rest``): first one equal part."""
     fraction = a_part(fields.fraction)
     field, known, share = (
@@ -82,7 +82,7 @@ def whole(fields: FractionFields, scene: Scene) -> Solution:
     if share.numerator > 1:
         steps.append(f"{alike(known, known)} ÷ {share.numerator} = {alike(each, known)}.")
     if share.denominator > 1:
-        steps.append(so_many(share.denominator, each, known, scene))
+        steps.append(so_many(share.denominator, each, known, context))
     things = fields.things or ""
     told = (
         f"{capital(spoken(share))} of the whole is {counted(known, things)}."
@@ -96,24 +96,24 @@ def whole(fields: FractionFields, scene: Scene) -> Solution:
         figures=bar(fraction, ""),
     )
     answer = Answer(f"There are {counted(total, things)} in all.", " ".join(steps), {"whole": plain(total)})
-    slip = None
+    likely_error = None
     if share < 1:
-        slip = Slip("Takes the fraction of the number that is given.", alike(known * share, known))
+        likely_error = LikelyError("Takes the fraction of the number that is given.", alike(known * share, known))
     note = "One equal part is known and the whole is all of them, so there is one answer."
     parts = [share.numerator, share.denominator]
-    return solution(task, [answer], scene, len(steps), note, slip, parts, bar(fraction, alike(total, known)))
+    return solution(task, [answer], context, len(steps), note, likely_error, parts, bar(fraction, alike(total, known)))
 
 
-def _amounts(fields: FractionFields, scene: Scene) -> list[tuple[str, str, Fraction]]:
+def _amounts(fields: FractionFields, context: Context) -> list[tuple[str, str, Fraction]]:
     """Id, name and amount of each who has one; a single amount belongs to nobody."""
     if fields.fact:
-        values = whole_fact(scene, fields.fact)
-        return [(player.id, player.name, Fraction(values[player.id])) for player in scene.players]
+        values = whole_fact(context, fields.fact)
+        return [(character.id, character.name, Fraction(values[character.id])) for character in context.characters]
     if fields.of is None or fields.of <= 0:
         raise Unsolvable(("of",), "There is nothing to take a part of.", "write a number more than 0.")
     return [("", "", fields.of)]
 
 
-def _things(fields: FractionFields, scene: Scene) -> str:
-    about = scene.facts.get(fields.fact) if fields.fact else None
+def _things(fields: FractionFields, context: Context) -> str:
+    about = context.facts.get(fields.fact) if fields.fact else None
     return fields.things or (about.unit if about else "")

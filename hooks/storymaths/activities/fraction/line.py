@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ..kind import Unsolvable
 from ..saying import alike, counted, listed, mixed, plain
 from .number import WrittenNumber
@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from . import FractionFields
 
 
-def line(fields: FractionFields, scene: Scene) -> Solution:
+def line(fields: FractionFields, context: Context) -> Solution:
     """Where each number stands on a line cut into equal parts; or, with ``marks``, what stands at each mark."""
     (start, end), parts = fields.ends, fields.parts or 0
     if not start < end:
@@ -44,10 +44,10 @@ def line(fields: FractionFields, scene: Scene) -> Solution:
     ask = "Where does each number stand on the line?" if fields.numbers else "Which number is at each mark?"
     task = Task(ask, lines=tuple(n.text for n in fields.numbers), figures=(blank,))
     note = "Every number has one place on a line."
-    slip = None
+    likely_error = None
     if start == 0 and parts > 1:
-        slip = Slip("Counts the marks and not the parts between them.", f"1/{parts + 1} for each part")
-    return solution(task, answers, scene, 2, note, slip, figures=(solved,))
+        likely_error = LikelyError("Counts the marks and not the parts between them.", f"1/{parts + 1} for each part")
+    return solution(task, answers, context, 2, note, likely_error, figures=(solved,))
 
 
 def _place(number: WrittenNumber, at: Fraction, step: Fraction) -> Answer:

@@ -6,7 +6,7 @@ from itertools import combinations, groupby
 from math import lcm
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ..kind import Unsolvable
 from ..saying import listed, plain
 from .number import WrittenNumber
@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from . import FractionFields
 
 
-def equal(fields: FractionFields, scene: Scene) -> Solution:
+def equal(fields: FractionFields, context: Context) -> Solution:
     """Which are worth the same: the pairs of a list, those of a list equal to one, or all up to a number of parts."""
     fraction, numbers = fields.fraction, fields.numbers
     if numbers and fields.up_to:
@@ -37,14 +37,18 @@ def equal(fields: FractionFields, scene: Scene) -> Solution:
         pairs = _every_equal(fraction, min(fields.up_to, 1000))
         ask, lines = f"Which fractions are worth the same as {fraction.text}?", (f"{fraction.text} = ___",)
         note = f"Every number of parts up to {fields.up_to} was tried: {fraction.value.denominator} must go into it."
-    if len(pairs) > scene.caps.answers:
+    if len(pairs) > context.caps.answers:
         message = f"There are {len(pairs)} equal pairs."
         raise Unsolvable(("numbers",), message, "give fewer numbers.", "activity-too-many-answers")
     answers = [_same(one, other) for one, other in pairs]
     figures = tuple(figure for number in [n for n in (fraction, *numbers) if n][:6] for figure in bar(number, "1"))
     task = Task(ask, lines=lines, figures=figures)
-    slip = Slip("Thinks that more parts make a larger fraction.", "that they are not equal") if answers else None
-    return solution(task, answers, scene, 2, note, slip, figures=tuple(f for _, b in pairs[:6] for f in bar(b, "1")))
+    likely_error = (
+        LikelyError("Thinks that more parts make a larger fraction.", "that they are not equal") if answers else None
+    )
+    return solution(
+        task, answers, context, 2, note, likely_error, figures=tuple(f for _, b in pairs[:6] for f in bar(b, "1"))
+    )
 
 
 def _every_equal(fraction: WrittenNumber, most: int) -> list[tuple[WrittenNumber, WrittenNumber]]:
@@ -64,7 +68,7 @@ def _same(one: WrittenNumber, other: WrittenNumber) -> Answer:
     return Answer(f"{one.text} is worth the same as {other.text}.", worked, {"equal": [one.text, other.text]})
 
 
-def order(fields: FractionFields, scene: Scene) -> Solution:
+def order(fields: FractionFields, context: Context) -> Solution:
     """The list from the least, or from the greatest; equals share a place. Steps: one for each comparison."""
     numbers = sorted(fields.numbers, key=lambda n: n.value, reverse=fields.greatest_first)
     if len(numbers) < 2:
@@ -73,7 +77,7 @@ def order(fields: FractionFields, scene: Scene) -> Solution:
     places = [list(group) for _, group in groupby(numbers, key=lambda n: n.value)]
     says = ", then ".join(listed([n.text for n in place]) + (" together" if len(place) > 1 else "") for place in places)
     worked = ""
-    if scene.year.year >= 2 and not any(n.text.endswith("%") for n in numbers):
+    if context.year.year >= 2 and not any(n.text.endswith("%") for n in numbers):
         worked = sign.join(" = ".join(n.text for n in place) for place in places) + ". "
     under = lcm(*(n.value.denominator for n in numbers))
     if under > 1 and under <= 10_000:
@@ -87,14 +91,14 @@ def order(fields: FractionFields, scene: Scene) -> Solution:
     end = "greatest" if fields.greatest_first else "least"
     figures = tuple(figure for n in numbers[:6] for figure in bar(n, "1"))
     lines = (", ".join(n.text for n in fields.numbers), sign.join(["___"] * len(numbers)))
-    task = Task(f"Put these in order, the {end} first.", lines=lines[: 1 + (scene.year.year >= 2)])
+    task = Task(f"Put these in order, the {end} first.", lines=lines[: 1 + (context.year.year >= 2)])
     note = "Numbers have one order; two that are equal stand at one place."
-    slip = _by_digits(numbers)
+    likely_error = _by_digits(numbers)
     answer = Answer(f"{says}.", worked, data)
-    return solution(task, [answer], scene, len(numbers) - 1, note, slip, figures=figures)
+    return solution(task, [answer], context, len(numbers) - 1, note, likely_error, figures=figures)
 
 
-def _by_digits(numbers: list[WrittenNumber]) -> Slip | None:
+def _by_digits(numbers: list[WrittenNumber]) -> LikelyError | None:
     """Ordering by the number under the line alone, where that gives another order."""
     if any("/" not in n.text for n in numbers):
         return None
@@ -102,12 +106,12 @@ def _by_digits(numbers: list[WrittenNumber]) -> Slip | None:
     wrong = sorted(rising, key=lambda n: n.under)
     if wrong == rising:
         return None
-    return Slip(
+    return LikelyError(
         "Looks at the numbers under the line only.", f"{listed([n.text for n in wrong])} as the order, least first"
     )
 
 
-def write(fields: FractionFields, scene: Scene) -> Solution:
+def write(fields: FractionFields, context: Context) -> Solution:
     """Each number written in another form, in the order given: through tenths, hundredths or thousandths."""
     form = fields.written_as or "fraction"
     answers = []
@@ -125,4 +129,4 @@ def write(fields: FractionFields, scene: Scene) -> Solution:
     article = "percentage" if form == "percent" else form
     task = Task(f"Write each as a {article}.", lines=tuple(f"{n.text} = ___" for n in fields.numbers))
     note = "A number can be written in many ways, all worth the same; these are the usual ones."
-    return solution(task, answers, scene, 1 + (form == "percent"), note)
+    return solution(task, answers, context, 1 + (form == "percent"), note)

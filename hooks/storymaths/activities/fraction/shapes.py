@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated, Literal
 
 from pydantic import Field
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ...model.fields import Strict, Text
 from ..kind import Unsolvable
 from ..saying import capital, listed, mixed, number_word, plain, spoken
@@ -54,7 +54,7 @@ class FractionShape(Strict):
         return sum((n * s for n, s in zip(self.sizes, self.shares, strict=True)), Fraction(0)) / sum(self.sizes)
 
 
-def shape(fields: FractionFields, scene: Scene) -> Solution:
+def shape(fields: FractionFields, context: Context) -> Solution:
     """The shaded fraction of each shape, in order; with ``fraction``, only the shapes that show it."""
     named = [(item.name or ascii_uppercase[i % 26], item) for i, item in enumerate(fields.shapes)]
     for index, (name, item) in enumerate(named):
@@ -71,7 +71,7 @@ def shape(fields: FractionFields, scene: Scene) -> Solution:
     task = Task(ask, lines=tuple(f"{name}: ___" for name, _ in named) if wanted is None else (), figures=figures)
     note = "Each shape was looked at, and parts of different sizes were measured by the smallest."
     steps = 1 if all(len(set(item.sizes)) == 1 for _, item in named) else 2
-    return solution(task, answers, scene, steps, note, _slip(named, wanted))
+    return solution(task, answers, context, steps, note, _slip(named, wanted))
 
 
 def _answer(name: str, item: FractionShape, written_as: WrittenAs | None) -> Answer:
@@ -92,7 +92,7 @@ def _answer(name: str, item: FractionShape, written_as: WrittenAs | None) -> Ans
     return Answer(f"Shape {name}: {text} of it is shaded.", worked, data)
 
 
-def _slip(named: list[tuple[str, FractionShape]], wanted: Fraction | None) -> Slip | None:
+def _slip(named: list[tuple[str, FractionShape]], wanted: Fraction | None) -> LikelyError | None:
     """Counting parts without looking at their sizes, where that gives something else."""
     does = "Counts the parts without looking whether they are equal."
     for name, item in named:
@@ -100,7 +100,7 @@ def _slip(named: list[tuple[str, FractionShape]], wanted: Fraction | None) -> Sl
             continue
         by_count = Fraction(int(sum(item.shares)), len(item.sizes))
         if by_count != item.fraction and (wanted is None or wanted in (by_count, item.fraction)):
-            return Slip(does, f"{spoken(by_count) if by_count else 'none'} of shape {name}, which is not so")
+            return LikelyError(does, f"{spoken(by_count) if by_count else 'none'} of shape {name}, which is not so")
     return None
 
 

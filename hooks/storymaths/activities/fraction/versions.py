@@ -9,7 +9,7 @@ from itertools import combinations, islice
 from math import gcd
 from typing import TYPE_CHECKING, Any
 
-from ...model.activity import Player, Scene
+from ...model.activity import CastMember, Context
 from ...model.year import YearLimits
 from ..revalue import revalued
 from ..saying import spoken
@@ -26,12 +26,12 @@ _EACH: Mapping[int, Sequence[int]] = {
     5: (25, 45, 150, 120, 75), 6: (125, 360, 240, 75),
 }  # fmt: skip
 """What one equal part may be in a year: within its tables, then past them."""
-Version = tuple["FractionFields", Scene, str]
+Version = tuple["FractionFields", Context, str]
 
 
-def versions_of(fields: FractionFields, scene: Scene, year: YearLimits) -> Iterator[Version]:
+def versions_of(fields: FractionFields, context: Context, year: YearLimits) -> Iterator[Version]:
     """For a younger year the same numbers first; for an older, its own fractions and amounts first."""
-    there, harder = replace(scene, year=year), year.year > scene.year.year
+    there, harder = replace(context, year=year), year.year > context.year.year
     if not harder:
         yield fields, there, "The same numbers."
     if fields.find in ("part", "whole", "rest", "share", "groups"):
@@ -42,26 +42,26 @@ def versions_of(fields: FractionFields, scene: Scene, year: YearLimits) -> Itera
         yield fields, there, "The same numbers."
 
 
-def _of_amounts(fields: FractionFields, scene: Scene, harder: bool) -> Iterator[Version]:
-    for fraction in _fractions(fields, scene.year, harder):
+def _of_amounts(fields: FractionFields, context: Context, harder: bool) -> Iterator[Version]:
+    for fraction in _fractions(fields, context.year, harder):
         # An older year's own amounts come before the old amount, a younger year's after it.
         now = fields if fraction is fields.fraction else fields.model_copy(update={"fraction": fraction, "ask": None})
         says = f"The fraction is {spoken(fraction.value)}."
         if not harder:
-            yield now, scene, says
+            yield now, context, says
         if fields.fact:
-            yield from ((now, other, says) for other in _scenes(fields, fraction.value.denominator, scene))
+            yield from ((now, other, says) for other in _scenes(fields, fraction.value.denominator, context))
         elif fields.find != "share":
-            for update in _amounts(fields, fraction.value, scene.year):
+            for update in _amounts(fields, fraction.value, context.year):
                 yield (
                     fields.model_copy(update={"fraction": fraction, "ask": None, **update}),
-                    scene,
+                    context,
                     f"{says} The amount shares out.",
                 )
         elif fields.up_to:
             yield (
                 now.model_copy(update={"up_to": 6 * fraction.value.denominator}),
-                scene,
+                context,
                 f"{says} The counts are fewer.",
             )
 
@@ -98,13 +98,13 @@ def _amounts(fields: FractionFields, fraction: Fraction, year: YearLimits) -> It
             yield {"of": Fraction(each * under)}
 
 
-def _scenes(fields: FractionFields, under: int, scene: Scene) -> Iterator[Scene]:
+def _scenes(fields: FractionFields, under: int, context: Context) -> Iterator[Context]:
     """The cast's values remade as multiples of the denominator, in the same order; for groups, remade in any way."""
     fact = fields.fact or ""
     if fields.find == "groups":
-        yield from (other for other, _ in revalued(scene, fact, scene.year))
+        yield from (other for other, _ in revalued(context, fact, context.year))
         return
-    levels = sorted({value for p in scene.players if isinstance(value := p.facts.get(fact), int)})
+    levels = sorted({value for p in context.characters if isinstance(value := p.facts.get(fact), int)})
     assert fields.fraction is not None
     shared_before = {level: level % fields.fraction.value.denominator == 0 for level in levels}
     for least in (2 * under, under, 4 * under):
@@ -114,15 +114,15 @@ def _scenes(fields: FractionFields, under: int, scene: Scene) -> Iterator[Scene]
             shares = shared_before[level] or fields.find != "share"
             last = next(n for n in range(last + 1, last + under + 2) if (n % under == 0) == shares)
             new[level] = last
-        yield replace(scene, players=tuple(_given(player, fact, new) for player in scene.players))
+        yield replace(context, characters=tuple(_given(character, fact, new) for character in context.characters))
 
 
-def _given(player: Player, fact: str, new: Mapping[int, int]) -> Player:
-    value = player.facts.get(fact)
-    return replace(player, facts={**player.facts, fact: new[value]}) if isinstance(value, int) else player
+def _given(character: CastMember, fact: str, new: Mapping[int, int]) -> CastMember:
+    value = character.facts.get(fact)
+    return replace(character, facts={**character.facts, fact: new[value]}) if isinstance(value, int) else character
 
 
-def _of_numbers(fields: FractionFields, scene: Scene) -> Iterator[Version]:
+def _of_numbers(fields: FractionFields, context: Context) -> Iterator[Version]:
     """Fractions in place of fractions: smaller stays smaller, and equal stays equal in the same number of ways."""
     old = [number for number in (fields.fraction, *fields.numbers) if number is not None]
     shapes = [shape for shape in fields.shapes if isinstance(shape.parts, int) and isinstance(shape.shaded, int)]
@@ -130,7 +130,7 @@ def _of_numbers(fields: FractionFields, scene: Scene) -> Iterator[Version]:
     fixed = [shape.fraction for shape in fields.shapes if shape not in shapes]
     if not values or any(not 0 < value < 1 or n.text[-1] == "%" or "/" not in n.text for n in old for value in values):
         return
-    unders = _unders(scene.year)
+    unders = _unders(context.year)
     easy = [Fraction(over, under) for under in unders for over in range(1, under) if gcd(over, under) == 1]
     for chosen in combinations(easy, len(values)):
         new = dict(zip(values, sorted(chosen), strict=True))
@@ -149,7 +149,7 @@ def _of_numbers(fields: FractionFields, scene: Scene) -> Iterator[Version]:
         update["shapes"] = tuple(_reshaded(shape, new, unders) if shape in shapes else shape for shape in fields.shapes)
         changed = fields.model_copy(update=update)
         if changed != fields:
-            yield changed.model_copy(update={"ask": None}), scene, "Other fractions, in the same order."
+            yield changed.model_copy(update={"ask": None}), context, "Other fractions, in the same order."
 
 
 def _in_order(new: Mapping[Fraction, Fraction]) -> bool:

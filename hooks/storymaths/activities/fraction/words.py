@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import Literal
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ...model.document import Loc
 from ..kind import Unsolvable
-from ..met import uses_met
+from ..met import demands_met
 from ..saying import alike, ending_places, mixed, part_name, written
 from .number import WrittenNumber, tables_leaned
 
@@ -43,37 +43,37 @@ def a_part(fraction: WrittenNumber | None) -> WrittenNumber:
     return fraction
 
 
-def shared_out(amount: Fraction, fraction: Fraction, scene: Scene) -> str:
+def shared_out(amount: Fraction, fraction: Fraction, context: Context) -> str:
     """Sentences that find a part: equal parts added before ÷ is met; then sharing, then taking several parts."""
     parts, over = fraction.denominator, fraction.numerator
     each = amount / parts
     whole, one = alike(amount, amount), alike(each, amount)
     if parts == 1:
         return f"All of {whole} is {whole}."
-    if scene.year.year < 2:
+    if context.year.year < 2:
         found = f"{' + '.join([one] * parts)} = {whole}, so one {part_name(parts, 1)} is {one}."
     else:
         found = f"{whole} ÷ {parts} = {one}."
-    return found if over == 1 else f"{found} {so_many(over, each, amount, scene)}"
+    return found if over == 1 else f"{found} {so_many(over, each, amount, context)}"
 
 
-def so_many(times: int, each: Fraction, beside: Fraction, scene: Scene) -> str:
+def so_many(times: int, each: Fraction, beside: Fraction, context: Context) -> str:
     """So many equal parts put together, as repeated addition before × is met."""
     one, total = alike(each, beside), alike(each * times, beside)
-    if scene.year.year < 2:
+    if context.year.year < 2:
         return f"{' + '.join([one] * times)} = {total}."
     return f"{times} × {one} = {total}."
 
 
-def slip_with_part(amount: Fraction, fraction: Fraction) -> Slip | None:
+def slip_with_part(amount: Fraction, fraction: Fraction) -> LikelyError | None:
     """What goes wrong when a part is found: stopping after one part, halving once, taking away."""
     parts, over = fraction.denominator, fraction.numerator
     if parts > 1 and over > 1:
-        return Slip(f"Finds one {part_name(parts, 1)} and stops.", alike(amount / parts, amount))
+        return LikelyError(f"Finds one {part_name(parts, 1)} and stops.", alike(amount / parts, amount))
     if parts == 4:
-        return Slip("Halves once in place of twice.", alike(amount / 2, amount))
+        return LikelyError("Halves once in place of twice.", alike(amount / 2, amount))
     if 1 < parts < amount:
-        return Slip(f"Takes {parts} away in place of sharing into {parts}.", alike(amount - parts, amount))
+        return LikelyError(f"Takes {parts} away in place of sharing into {parts}.", alike(amount - parts, amount))
     return None
 
 
@@ -91,13 +91,13 @@ def bar(fraction: WrittenNumber, whole: str, each: str = "") -> tuple[Figure, ..
 def solution(
     task: Task,
     answers: Sequence[Answer],
-    scene: Scene,
+    context: Context,
     steps: int,
     note: str,
-    slip: Slip | None = None,
+    likely_error: LikelyError | None = None,
     parts: Sequence[int] = (),
     figures: tuple[Figure, ...] = (),
 ) -> Solution:
     """The whole of a solution; ``parts`` are the denominators that things are shared into."""
-    tables = frozenset().union(*(tables_leaned(n, scene.year) for n in parts if n > 1))
-    return Solution(task, tuple(answers), uses_met(task, answers, WORDS, tables), steps, note, slip, figures)
+    tables = frozenset().union(*(tables_leaned(n, context.year) for n in parts if n > 1))
+    return Solution(task, tuple(answers), demands_met(task, answers, WORDS, tables), steps, note, likely_error, figures)

@@ -8,7 +8,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..finding import Finding, found
@@ -103,7 +103,7 @@ class MeasureKind(Kind[MeasureFields]):
     answer_shape = (
         "compare {more: id, first, second or same, difference, unit}; order {order, together}; convert {amount, number, "
         "unit, thing?}; read {arrow, reading | between and nearer, unit}; units {unit, count, left}; level {against, "
-        "beside, player?}; reach {load, against, beside}; total {total, unit}; rate {amount, unit}; parts {parts, unit}; "
+        "beside, character?}; reach {load, against, beside}; total {total, unit}; rate {amount, unit}; parts {parts, unit}; "
         "volume {volume, unit}; numbers whole, or over/under"
     )
     example = """
@@ -129,15 +129,15 @@ cast:
     }
     fields = MeasureFields
 
-    def solve(self, fields: MeasureFields, scene: Scene) -> Solution:
+    def solve(self, fields: MeasureFields, context: Context) -> Solution:
         """As ``find`` asks."""
-        return found(fields, fields.find, FINDINGS, scene)
+        return found(fields, fields.find, FINDINGS, context)
 
     def versions(
-        self, fields: MeasureFields, scene: Scene, year: YearLimits
-    ) -> Iterator[tuple[MeasureFields, Scene, str]]:
+        self, fields: MeasureFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[MeasureFields, Context, str]]:
         """The same amounts, or amounts and units of that year in the same order."""
-        return versions_of(fields, scene, year)
+        return versions_of(fields, context, year)
 
 
 KIND = MeasureKind()

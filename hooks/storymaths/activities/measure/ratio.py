@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ...model.quantity import UNITS
 from ..kind import Unsolvable
 from ..saying import capital, listed, plain
@@ -15,9 +15,9 @@ if TYPE_CHECKING:
     from . import MeasureFields
 
 
-def rate(fields: MeasureFields, scene: Scene) -> Solution:
+def rate(fields: MeasureFields, context: Context) -> Solution:
     """What so much comes to, when another amount of the same is known: down to one part, then up to as many."""
-    of, comes_to, want, year = fields.of, fields.comes_to, fields.want, scene.year
+    of, comes_to, want, year = fields.of, fields.comes_to, fields.want, context.year
     if of is None or comes_to is None or want is None or of.number <= 0 or want.number <= 0 or comes_to.number <= 0:
         raise Unsolvable(("of",), "One of the amounts is nothing.", "give amounts more than 0.")
     if of.kind != want.kind:
@@ -28,9 +28,9 @@ def rate(fields: MeasureFields, scene: Scene) -> Solution:
     known = turned(comes_to, to, ("to",))
     times, parts = (want.size / of.size).as_integer_ratio()
     one = Amount(known.number / parts, to)
-    sentences = all_alike([comes_to], to, scene)
+    sentences = all_alike([comes_to], to, context)
     if of.unit != want.unit and of.unit in UNITS:
-        sentences += all_alike([of, want], min(of.unit, want.unit, key=lambda unit: UNITS[unit][1]), scene)
+        sentences += all_alike([of, want], min(of.unit, want.unit, key=lambda unit: UNITS[unit][1]), context)
     if parts > 1:
         sentences.append(f"{in_sum(known, year)} ÷ {parts} = {in_sum(one, year)}")
     if times > 1:
@@ -44,12 +44,14 @@ def rate(fields: MeasureFields, scene: Scene) -> Solution:
         worked,
         {"amount": plain(found.number), "unit": to},
     )
-    slip = None
+    likely_error = None
     added = known.number + (want.number - of.number)
     if of.unit == want.unit and added > 0 and added != found.number:
-        slip = Slip("Adds the same to both in place of keeping them in step.", say(Amount(added, to), year))
+        likely_error = LikelyError(
+            "Adds the same to both in place of keeping them in step.", say(Amount(added, to), year)
+        )
     note = "Both grow in step, so one equal part is worth the same each time."
-    return solution(task, [answer], max(1, len(sentences)), note, slip)
+    return solution(task, [answer], max(1, len(sentences)), note, likely_error)
 
 
 def _come(amount: Amount) -> str:
@@ -60,9 +62,9 @@ def _do(amount: Amount) -> str:
     return "does" if _come(amount) == "comes" else "do"
 
 
-def parts(fields: MeasureFields, scene: Scene) -> Solution:
+def parts(fields: MeasureFields, context: Context) -> Solution:
     """An amount shared in a ratio: one share first, then each part in the ratio's order."""
-    whole, ratio, year = fields.total, fields.ratio, scene.year
+    whole, ratio, year = fields.total, fields.ratio, context.year
     if whole is None or whole.number <= 0 or len(ratio) < 2:
         raise Unsolvable(
             ("ratio",), "There is nothing to share in a ratio.", 'give a "total" and a "ratio" such as [1, 3].'
@@ -80,13 +82,15 @@ def parts(fields: MeasureFields, scene: Scene) -> Solution:
     said = listed([say(amount, year) for amount in each])
     told = _told_ratio(ratio)
     task = Task(f"{capital(shown(whole, year))} is made of {len(ratio)} parts. {told} How much is each part?")
-    slip = None
+    likely_error = None
     halves = whole.number / len(ratio)
     if len(set(ratio)) > 1:
-        slip = Slip("Shares it equally.", f"{say(Amount(halves, whole.unit), year)} for each")
+        likely_error = LikelyError("Shares it equally.", f"{say(Amount(halves, whole.unit), year)} for each")
     data = {"parts": [plain(amount.number) for amount in each], "unit": whole.unit}
     note = "All the shares together are the whole, so one share has one size."
-    return solution(task, [Answer(f"{capital(said)}.", ". ".join(sentences) + ".", data)], len(sentences), note, slip)
+    return solution(
+        task, [Answer(f"{capital(said)}.", ". ".join(sentences) + ".", data)], len(sentences), note, likely_error
+    )
 
 
 def _told_ratio(ratio: tuple[int, ...]) -> str:

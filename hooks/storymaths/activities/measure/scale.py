@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ..kind import Unsolvable
 from ..saying import counted, listed, plain, written
 from .amount import Amount, say
@@ -18,7 +18,7 @@ _ADDED_UP_TO = 4
 _NAMES = "ABCDEFGHIJKLMNOPQRSTUVWX"
 
 
-def read_scale(fields: MeasureFields, scene: Scene) -> Solution:
+def read_scale(fields: MeasureFields, context: Context) -> Solution:
     """What each pointer shows, in order: the mark it stands at, or the two it stands between and the nearer."""
     start, end = fields.ends
     parts, numbered = fields.parts or 1, fields.numbered or 1
@@ -33,65 +33,65 @@ def read_scale(fields: MeasureFields, scene: Scene) -> Solution:
         if not start <= value <= end:
             message = f"{written(value, 3)} is not on a scale from {written(start, 3)} to {written(end, 3)}."
             raise Unsolvable(("pointers", index), message, "choose a number on the scale.")
-        answers.append(_reading(_NAMES[index], value, start, step, numbered, unit, scene))
-    shown = Figure("measure-scale", _drawn(fields, step, unit), _described(fields, step, unit, scene))
+        answers.append(_reading(_NAMES[index], value, start, step, numbered, unit, context))
+    shown = Figure("measure-scale", _drawn(fields, step, unit), _described(fields, step, unit, context))
     task = Task(
         f"What does each arrow show{f', in {unit}' if unit else ''}?",
         lines=tuple(f"{name}: ___ {unit}".strip() for name in _NAMES[: len(fields.pointers)]),
         figures=(shown,),
     )
-    between = _said(Amount(step * numbered, unit), scene)
-    part = _said(Amount(step, unit), scene)
+    between = _said(Amount(step * numbered, unit), context)
+    part = _said(Amount(step, unit), context)
     note = (
         f"From one number to the next is {between}, in {counted(numbered, 'equal parts')}, so a part is worth {part}."
     )
     steps = 2 + any((value - start) % step for value in fields.pointers)
-    return solution(task, answers, steps, note, _slip_of_ones(fields, step, scene))
+    return solution(task, answers, steps, note, _slip_of_ones(fields, step, context))
 
 
 def _reading(
-    name: str, value: Fraction, start: Fraction, step: Fraction, numbered: int, unit: str, scene: Scene
+    name: str, value: Fraction, start: Fraction, step: Fraction, numbered: int, unit: str, context: Context
 ) -> Answer:
     at = (value - start) / step
     before = at.numerator // at.denominator
     last_number = before // numbered * numbered
     told, past = start + last_number * step, before - last_number
-    worked = _part_worth(step, numbered, scene)
+    worked = _part_worth(step, numbered, context)
     low = start + before * step
     if past and past <= _ADDED_UP_TO:
-        worked += f" {_n(told, scene)} + {' + '.join([_n(step, scene)] * past)} = {_n(low, scene)}."
+        worked += f" {_n(told, context)} + {' + '.join([_n(step, context)] * past)} = {_n(low, context)}."
     elif past:
-        worked += f" {counted(past, 'parts')} on from {_n(told, scene)} is {_n(low, scene)}."
+        worked += f" {counted(past, 'parts')} on from {_n(told, context)} is {_n(low, context)}."
     if at.denominator == 1:
-        says = f"Arrow {name} shows {_said(Amount(value, unit), scene)}."
-        worked += " The arrow is at that mark." if past else f" The arrow is at {_n(low, scene)}."
+        says = f"Arrow {name} shows {_said(Amount(value, unit), context)}."
+        worked += " The arrow is at that mark." if past else f" The arrow is at {_n(low, context)}."
         return Answer(says, worked, {"arrow": name, "reading": plain(value), "unit": unit})
     high = low + step
     nearer = "halfway" if at - before == Fraction(1, 2) else plain(low if at - before < Fraction(1, 2) else high)
-    where = "halfway" if nearer == "halfway" else f"nearer {_n(Fraction(nearer), scene)}"
-    says = f"Arrow {name} is between {_n(low, scene)} and {_said(Amount(high, unit), scene)}, {where}."
+    where = "halfway" if nearer == "halfway" else f"nearer {_n(Fraction(nearer), context)}"
+    says = f"Arrow {name} is between {_n(low, context)} and {_said(Amount(high, unit), context)}, {where}."
     data = {"arrow": name, "between": [plain(low), plain(high)], "nearer": nearer, "unit": unit}
-    return Answer(says, f"{worked} The next mark is {_n(high, scene)}.", data)
+    return Answer(says, f"{worked} The next mark is {_n(high, context)}.", data)
 
 
-def _part_worth(step: Fraction, numbered: int, scene: Scene) -> str:
+def _part_worth(step: Fraction, numbered: int, context: Context) -> str:
     if numbered == 1:
-        return f"Each part is {_n(step, scene)}."
+        return f"Each part is {_n(step, context)}."
     whole = step * numbered
-    if scene.year.year < 2:
-        return f"{numbered} parts make {_n(whole, scene)}, so each part is {_n(step, scene)}."
-    return f"{_n(whole, scene)} ÷ {numbered} = {_n(step, scene)}, so each part is {_n(step, scene)}."
+    if context.year.year < 2:
+        return f"{numbered} parts make {_n(whole, context)}, so each part is {_n(step, context)}."
+    return f"{_n(whole, context)} ÷ {numbered} = {_n(step, context)}, so each part is {_n(step, context)}."
 
 
-def _n(number: Fraction, scene: Scene) -> str:
-    return written(number, scene.year.decimal_places)
+def _n(number: Fraction, context: Context) -> str:
+    return written(number, context.year.decimal_places)
 
 
-def _said(amount: Amount, scene: Scene) -> str:
-    return say(amount, scene.year)
+def _said(amount: Amount, context: Context) -> str:
+    return say(amount, context.year)
 
 
-def _slip_of_ones(fields: MeasureFields, step: Fraction, scene: Scene) -> Slip | None:
+def _slip_of_ones(fields: MeasureFields, step: Fraction, context: Context) -> LikelyError | None:
     """Taking every small mark for one more."""
     numbered = fields.numbered or 1
     for value in fields.pointers:
@@ -99,7 +99,9 @@ def _slip_of_ones(fields: MeasureFields, step: Fraction, scene: Scene) -> Slip |
         past = at.numerator // at.denominator % numbered
         if past and step != 1 and at.denominator == 1:
             wrong = value - past * step + past
-            return Slip("Counts every small mark as one.", f"{_n(wrong, scene)} in place of {_n(value, scene)}")
+            return LikelyError(
+                "Counts every small mark as one.", f"{_n(wrong, context)} in place of {_n(value, context)}"
+            )
     return None
 
 
@@ -114,9 +116,9 @@ def _drawn(fields: MeasureFields, step: Fraction, unit: str) -> dict[str, object
     return {"form": fields.form, "parts": parts, "labels": labels, "pointers": pointers, "unit": unit}
 
 
-def _described(fields: MeasureFields, step: Fraction, unit: str, scene: Scene) -> str:
+def _described(fields: MeasureFields, step: Fraction, unit: str, context: Context) -> str:
     start, end = fields.ends
-    ends = f"from {_n(start, scene)} to {_said(Amount(end, unit), scene)}"
+    ends = f"from {_n(start, context)} to {_said(Amount(end, unit), context)}"
     parts, numbered = fields.parts or 1, fields.numbered or 1
     at = [(value - start) / step for value in fields.pointers]
     where = [

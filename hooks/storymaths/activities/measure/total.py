@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ..kind import Unsolvable
 from ..saying import capital, listed, plain
 from .amount import Amount, in_sum, say, shown
@@ -16,9 +16,9 @@ if TYPE_CHECKING:
     from . import MeasureFields
 
 
-def total(fields: MeasureFields, scene: Scene) -> Solution:
+def total(fields: MeasureFields, context: Context) -> Solution:
     """What there is in all, less what goes: a step for each amount after the first, and for each multiplied."""
-    amounts, less, year = _what_there_is(fields), list(fields.less), scene.year
+    amounts, less, year = _what_there_is(fields), list(fields.less), context.year
     if any(amount.number <= 0 for amount in less):
         raise Unsolvable(("less",), "An amount taken away is nothing or below nothing.", "take away more than 0.")
     unit = like_units([*amounts, *less], ("less",) if less else ("amounts",))
@@ -29,19 +29,19 @@ def total(fields: MeasureFields, scene: Scene) -> Solution:
     left = Amount(together.number - _sum(gone, unit).number, unit)
     if left.number < 0 and unit != "°C":
         raise Unsolvable(("less",), "More is taken away than there is.", "take away less.")
-    sentences = all_alike([*amounts, *less], unit, scene)
+    sentences = all_alike([*amounts, *less], unit, context)
     if len(there) > 1:
-        sentences.append(f"{_joined(there, ' + ', scene)} = {in_sum(together, year)}")
+        sentences.append(f"{_joined(there, ' + ', context)} = {in_sum(together, year)}")
     if gone:
-        sentences.append(f"{_joined([together, *gone], ' − ', scene)} = {in_sum(left, year)}")
+        sentences.append(f"{_joined([together, *gone], ' − ', context)} = {in_sum(left, year)}")
     worked = ". ".join(sentences or [f"It is {say(left, year)} and nothing more"]) + "."
     answer = Answer(f"{capital(say(left, year))}.", worked, {"total": plain(left.number), "unit": unit})
-    task = Task(_asked(amounts, less, unit, scene), lines=(_gap(amounts, less, scene),))
+    task = Task(_asked(amounts, less, unit, context), lines=(_gap(amounts, less, context),))
     steps = max(1, len(amounts) + len(less) - 1 + sum(amount.count > 1 for amount in amounts))
-    slip = _slip_of_one_each(amounts, gone, unit, scene)
+    likely_error = _slip_of_one_each(amounts, gone, unit, context)
     note = "Amounts come to the same in whatever order they are put together."
-    tables = [table for amount in amounts for table in leaned(amount.count, amount.each.number, scene)]
-    return solution(task, [answer], steps, note, slip, tables=tables)
+    tables = [table for amount in amounts for table in leaned(amount.count, amount.each.number, context)]
+    return solution(task, [answer], steps, note, likely_error, tables=tables)
 
 
 def _what_there_is(fields: MeasureFields) -> list[Amount]:
@@ -55,13 +55,13 @@ def _sum(amounts: Sequence[Amount], unit: str) -> Amount:
     return Amount(sum((amount.number for amount in amounts), Fraction(0)), unit)
 
 
-def _joined(amounts: Sequence[Amount], sign: str, scene: Scene) -> str:
-    return sign.join(in_sum(amount, scene.year) for amount in amounts)
+def _joined(amounts: Sequence[Amount], sign: str, context: Context) -> str:
+    return sign.join(in_sum(amount, context.year) for amount in amounts)
 
 
-def _asked(amounts: Sequence[Amount], less: Sequence[Amount], unit: str, scene: Scene) -> str:
-    told = [shown(amount, scene.year) for amount in amounts]
-    gone = listed([shown(amount, scene.year) for amount in less])
+def _asked(amounts: Sequence[Amount], less: Sequence[Amount], unit: str, context: Context) -> str:
+    told = [shown(amount, context.year) for amount in amounts]
+    gone = listed([shown(amount, context.year) for amount in less])
     if unit == "°C":
         changes = [f"rises by {text}" for text in told[1:]] + ([f"falls by {gone}"] if less else [])
         return (
@@ -71,16 +71,18 @@ def _asked(amounts: Sequence[Amount], less: Sequence[Amount], unit: str, scene: 
     return f"{opening} {f'Take away {gone}. How much is left?' if less else 'How much is that in all?'}"
 
 
-def _gap(amounts: Sequence[Amount], less: Sequence[Amount], scene: Scene) -> str:
+def _gap(amounts: Sequence[Amount], less: Sequence[Amount], context: Context) -> str:
     parts = [
-        f"{amount.count} × {in_sum(amount.each, scene.year)}" if amount.count > 1 else in_sum(amount, scene.year)
+        f"{amount.count} × {in_sum(amount.each, context.year)}" if amount.count > 1 else in_sum(amount, context.year)
         for amount in amounts
     ]
-    return " − ".join([" + ".join(parts), *(in_sum(amount, scene.year) for amount in less)]) + " = ___"
+    return " − ".join([" + ".join(parts), *(in_sum(amount, context.year) for amount in less)]) + " = ___"
 
 
-def _slip_of_one_each(amounts: Sequence[Amount], gone: Sequence[Amount], unit: str, scene: Scene) -> Slip | None:
+def _slip_of_one_each(
+    amounts: Sequence[Amount], gone: Sequence[Amount], unit: str, context: Context
+) -> LikelyError | None:
     once = _sum([amount.each.into(unit) for amount in amounts], unit).number - _sum(gone, unit).number
     if all(amount.count == 1 for amount in amounts) or once <= 0:
         return None
-    return Slip("Takes one of each in place of all of them.", say(Amount(once, unit), scene.year))
+    return LikelyError("Takes one of each in place of all of them.", say(Amount(once, unit), context.year))

@@ -9,7 +9,7 @@ from functools import partial
 from itertools import product
 from typing import TYPE_CHECKING, Any
 
-from ...model.activity import Player, Scene
+from ...model.activity import CastMember, Context
 from ...model.year import YearLimits
 from ..kind import Unsolvable
 from ..saying import ending_places, plain, written
@@ -19,7 +19,7 @@ from .words import named_amounts
 if TYPE_CHECKING:
     from . import MeasureFields
 
-Version = tuple["MeasureFields", Scene, str]
+Version = tuple["MeasureFields", Context, str]
 _ONE = ("start", "amount", "load", "of", "comes_to", "want", "total")
 _SEVERAL = ("amounts", "less", "weights", "sides")
 _NAMED = ("things", "by")
@@ -51,9 +51,9 @@ _FIVES_FROM = 30
 _EVERYDAY = {"length": "cubes", "mass": "cubes", "capacity": "cups", "": ""}
 
 
-def versions_of(fields: MeasureFields, scene: Scene, year: YearLimits) -> Iterator[Version]:
+def versions_of(fields: MeasureFields, context: Context, year: YearLimits) -> Iterator[Version]:
     """For a younger year the same amounts first; for an older, its own first."""
-    there, harder = replace(scene, year=year), year.year > scene.year.year
+    there, harder = replace(context, year=year), year.year > context.year.year
     if not harder:
         yield fields, there, "The same amounts."
     if fields.find == "read":
@@ -78,15 +78,15 @@ class _Change:
         return None if number is None else Amount(number * amount.count, self.unit(amount.unit), amount.count)
 
 
-def _so_many_times(fields: MeasureFields, scene: Scene, harder: bool) -> Iterator[Version]:
+def _so_many_times(fields: MeasureFields, context: Context, harder: bool) -> Iterator[Version]:
     """Every amount so many times what it was, where the year can write them all."""
-    year, weighing = scene.year, fields.find in ("level", "reach")
+    year, weighing = context.year, fields.find in ("level", "reach")
     factors = _WHOLE_TENS if weighing else _WHOLE if fields.find == "convert" else _TIMES[year.year]
     for factor in factors:
         if harder == (factor > 1):
             in_grams = weighing and factor >= 10
             unit = partial(_known_or_grams if in_grams else _known, year=year)
-            changed = _remade(fields, scene, _Change(partial(_times, factor=factor, year=year), unit))
+            changed = _remade(fields, context, _Change(partial(_times, factor=factor, year=year), unit))
             if changed:
                 yield *changed, f"Every number is {written(factor, 3)} times what it was."
 
@@ -97,19 +97,19 @@ def _times(number: Fraction, factor: Fraction, year: YearLimits) -> Fraction | N
     return new if places is not None and places <= year.decimal_places else None
 
 
-def _near(fields: MeasureFields, scene: Scene) -> Iterator[Version]:
+def _near(fields: MeasureFields, context: Context) -> Iterator[Version]:
     """Every number about so much as much, whole, what was more still being more; only where one unit is used."""
     try:
-        every = _every_amount(fields, scene)
+        every = _every_amount(fields, context)
     except Unsolvable:
         return
     if len({amount.unit for amount in every}) != 1 or min(amount.number for amount in every) <= 0:
         return
     levels = sorted({amount.each.number for amount in every})
-    for largest, step in product(_LARGEST[scene.year.year], (5, 1)):
+    for largest, step in product(_LARGEST[context.year.year], (5, 1)):
         if step == 1 or largest >= _FIVES_FROM:
             new = _rising(levels, largest / levels[-1], step)
-            changed = _remade(fields, scene, _Change(new.get, partial(_known, year=scene.year)))
+            changed = _remade(fields, context, _Change(new.get, partial(_known, year=context.year)))
             if changed:
                 yield *changed, "Other numbers, in the same order."
 
@@ -139,30 +139,36 @@ def _changing(fields: MeasureFields) -> tuple[Sequence[str], Sequence[str], Sequ
     return (("comes_to",), (), ()) if fields.find == "rate" else (_ONE, _SEVERAL, _NAMED)
 
 
-def _every_amount(fields: MeasureFields, scene: Scene) -> list[Amount]:
+def _every_amount(fields: MeasureFields, context: Context) -> list[Amount]:
     one, several, named = _changing(fields)
     found = [amount for name in one if (amount := getattr(fields, name)) is not None]
     found += [amount for name in several for amount in getattr(fields, name)]
     found += [amount for name in named for amount in (getattr(fields, name) or {}).values()]
-    return found + ([amount for _, _, amount in named_amounts(fields, scene)] if fields.fact else [])
+    return found + ([amount for _, _, amount in named_amounts(fields, context)] if fields.fact else [])
 
 
-def _remade(fields: MeasureFields, scene: Scene, change: _Change) -> tuple[MeasureFields, Scene] | None:
-    """Fields and scene with every amount changed; None when one of them cannot be."""
+def _remade(fields: MeasureFields, context: Context, change: _Change) -> tuple[MeasureFields, Context] | None:
+    """Fields and context with every amount changed; None when one of them cannot be."""
     one, several, named = _changing(fields)
     update: dict[str, Any] = {name: change.of(old) for name in one if (old := getattr(fields, name)) is not None}
     update |= {name: tuple(map(change.of, old)) for name in several if (old := getattr(fields, name))}
     update |= {name: {key: change.of(a) for key, a in old.items()} for name in named if (old := getattr(fields, name))}
-    players = [_with(fields, scene, i, change) for i in range(len(scene.players))] if fields.fact else scene.players
-    if any(item is None for item in (*_flat(update.values()), *players)):
+    characters = (
+        [_with(fields, context, i, change) for i in range(len(context.characters))]
+        if fields.fact
+        else context.characters
+    )
+    if any(item is None for item in (*_flat(update.values()), *characters)):
         return None
-    about = scene.facts.get(fields.fact or "")
+    about = context.facts.get(fields.fact or "")
     if unit := fields.unit or (about.unit if about else ""):
         update["unit"] = change.unit(unit)
     if fields.to:
-        update["to"] = _known(fields.to, scene.year)
+        update["to"] = _known(fields.to, context.year)
     update["ask"] = None  # the author's words name the old amounts
-    return fields.model_copy(update=update), replace(scene, players=tuple(player for player in players if player))
+    return fields.model_copy(update=update), replace(
+        context, characters=tuple(character for character in characters if character)
+    )
 
 
 def _flat(values: Iterable[Any]) -> Iterator[Any]:
@@ -170,23 +176,23 @@ def _flat(values: Iterable[Any]) -> Iterator[Any]:
         yield from value if isinstance(value, tuple) else value.values() if isinstance(value, dict) else (value,)
 
 
-def _with(fields: MeasureFields, scene: Scene, index: int, change: _Change) -> Player | None:
-    player = scene.players[index]
-    amount = change.of(named_amounts(fields, scene)[index][2])
+def _with(fields: MeasureFields, context: Context, index: int, change: _Change) -> CastMember | None:
+    character = context.characters[index]
+    amount = change.of(named_amounts(fields, context)[index][2])
     if amount is None:
         return None
-    old = player.facts.get(fields.fact or "")
+    old = character.facts.get(fields.fact or "")
     value = plain(amount.number)
     if not isinstance(old, int) or isinstance(value, str):
         value = f"{value} {amount.unit}".strip()
-    return replace(player, facts={**player.facts, fields.fact or "": value})
+    return replace(character, facts={**character.facts, fields.fact or "": value})
 
 
-def _other_scales(fields: MeasureFields, scene: Scene) -> Iterator[Version]:
+def _other_scales(fields: MeasureFields, context: Context) -> Iterator[Version]:
     """The arrows on another scale, as far along it as they were, each at a mark of its own."""
     start, end = fields.ends
     levels = sorted(set(fields.pointers))
-    for new_end, parts, numbered in _SCALES[scene.year.year]:
+    for new_end, parts, numbered in _SCALES[context.year.year]:
         step = Fraction(new_end, parts)
         marks: dict[Fraction, int] = {}
         last = 0
@@ -197,6 +203,6 @@ def _other_scales(fields: MeasureFields, scene: Scene) -> Iterator[Version]:
             update = {
                 "ends": (Fraction(0), Fraction(new_end)), "parts": parts, "numbered": numbered, "ask": None,
                 "pointers": tuple(marks[pointer] * step for pointer in fields.pointers),
-                "unit": _known(fields.unit, scene.year) if fields.unit else None,
+                "unit": _known(fields.unit, context.year) if fields.unit else None,
             }  # fmt: skip
-            yield fields.model_copy(update=update), scene, "Another scale."
+            yield fields.model_copy(update=update), context, "Another scale."

@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING
 
 from pydantic import TypeAdapter, ValidationError
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ...model.document import Loc
 from ..kind import Unsolvable
-from ..met import uses_met
+from ..met import demands_met
 from .amount import Amount, Measure, UnlikeUnits, common_unit, made_like
 
 if TYPE_CHECKING:
@@ -28,11 +28,14 @@ Named = tuple[str, str, Amount]
 """Id, name and amount of something measured; the id is empty where it belongs to nobody."""
 
 
-def named_amounts(fields: MeasureFields, scene: Scene) -> list[Named]:
+def named_amounts(fields: MeasureFields, context: Context) -> list[Named]:
     """What is measured, in order: of the cast, of named things, or of nothing in particular."""
     named: list[Named] = [("", "", amount) for amount in fields.amounts]
     if fields.fact:
-        named = [(player.id, player.name, _of_player(fields, scene, i)) for i, player in enumerate(scene.players)]
+        named = [
+            (character.id, character.name, _of_character(fields, context, i))
+            for i, character in enumerate(context.characters)
+        ]
     elif fields.things:
         named = [(name, name, amount) for name, amount in fields.things.items()]
     for _, name, amount in named:
@@ -45,16 +48,16 @@ def named_amounts(fields: MeasureFields, scene: Scene) -> list[Named]:
     return named
 
 
-def _of_player(fields: MeasureFields, scene: Scene, index: int) -> Amount:
-    player, fact = scene.players[index], fields.fact or ""
-    value, about = player.facts.get(fact), scene.facts.get(fact)
+def _of_character(fields: MeasureFields, context: Context, index: int) -> Amount:
+    character, fact = context.characters[index], fields.fact or ""
+    value, about = character.facts.get(fact), context.facts.get(fact)
     if value is None:
-        message = f'{player.name} has no fact "{fact}".'
+        message = f'{character.name} has no fact "{fact}".'
         raise Unsolvable(("fact",), message, "give the character that fact.", "activity-fact-missing")
     try:
         amount = _AMOUNT.validate_python(value)
     except ValidationError:
-        message = f"The {fact} of {player.name} is {str(value)[:40]!r}, which is not an amount."
+        message = f"The {fact} of {character.name} is {str(value)[:40]!r}, which is not an amount."
         raise Unsolvable(("fact",), message, 'write an amount such as 12 or "2.5 kg".') from None
     unit = amount.unit or fields.unit or (about.unit if about else "")
     return Amount(amount.number, unit, amount.count)
@@ -78,15 +81,15 @@ def turned(amount: Amount, unit: str, loc: Loc) -> Amount:
         raise Unsolvable(loc, message, "choose a unit of the same kind.") from None
 
 
-def all_alike(amounts: Sequence[Amount], unit: str, scene: Scene) -> list[str]:
+def all_alike(amounts: Sequence[Amount], unit: str, context: Context) -> list[str]:
     """Sentences that bring amounts into one unit, each once."""
-    return list(dict.fromkeys(text for amount in amounts for text in made_like(amount, unit, scene.year)))
+    return list(dict.fromkeys(text for amount in amounts for text in made_like(amount, unit, context.year)))
 
 
-def leaned(count: int, each: Fraction, scene: Scene) -> list[int]:
+def leaned(count: int, each: Fraction, context: Context) -> list[int]:
     """The table that so many of one size lean on, once there are tables."""
     whole = each.denominator == 1 and 1 < each <= 12 and 1 < count <= 12
-    return [int(each)] if whole and scene.year.year >= 2 else []
+    return [int(each)] if whole and context.year.year >= 2 else []
 
 
 def solution(
@@ -94,9 +97,9 @@ def solution(
     answers: Sequence[Answer],
     steps: int,
     note: str,
-    slip: Slip | None = None,
+    likely_error: LikelyError | None = None,
     figures: tuple[Figure, ...] = (),
     tables: Sequence[int] = (),
 ) -> Solution:
     """A solution whose uses are read off its words."""
-    return Solution(task, tuple(answers), uses_met(task, answers, WORDS, tables), steps, note, slip, figures)
+    return Solution(task, tuple(answers), demands_met(task, answers, WORDS, tables), steps, note, likely_error, figures)

@@ -7,7 +7,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..finding import Finding, found
@@ -101,7 +101,7 @@ class Money(Kind[MoneyFields]):
     says = "Money: every way to make or spend an amount, fewest coins, change, totals, missing prices."
     answer_shape = (
         "in pence: ways and fewest {coins, count}; change {change, coins}; buy {things, spent, left}; "
-        "how_many {count, left, player?}; total {total}; compare {more: first | second | same, difference}; "
+        "how_many {count, left, character?}; total {total}; compare {more: first | second | same, difference}; "
         "missing {price}; share {share}; save {weeks}"
     )
     example = """
@@ -130,13 +130,15 @@ cast:
     }
     fields = MoneyFields
 
-    def solve(self, fields: MoneyFields, scene: Scene) -> Solution:
+    def solve(self, fields: MoneyFields, context: Context) -> Solution:
         """As ``find`` asks."""
-        return found(fields, fields.find, FINDINGS, scene)
+        return found(fields, fields.find, FINDINGS, context)
 
-    def versions(self, fields: MoneyFields, scene: Scene, year: YearLimits) -> Iterator[tuple[MoneyFields, Scene, str]]:
+    def versions(
+        self, fields: MoneyFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[MoneyFields, Context, str]]:
         """The same money, or all of it so many times as much, or other amounts and coins of the year."""
-        return versions_of(fields, scene, year)
+        return versions_of(fields, context, year)
 
 
 KIND = Money()

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ..kind import Unsolvable
-from ..met import uses_met
+from ..met import demands_met
 from ..saying import listed
 from .amount import adding, brief, writer
 from .coins import WORDS
@@ -20,39 +20,44 @@ LOTS = "{count:,} lots of {each}"
 
 
 def solution(
-    task: Task, answers: Sequence[Answer], steps: int, note: str, slip: Slip | None = None, tables: Sequence[int] = ()
+    task: Task,
+    answers: Sequence[Answer],
+    steps: int,
+    note: str,
+    likely_error: LikelyError | None = None,
+    tables: Sequence[int] = (),
 ) -> Solution:
     """A solution whose uses are read off its words."""
-    return Solution(task, tuple(answers), uses_met(task, answers, WORDS, tables), steps, note, slip)
+    return Solution(task, tuple(answers), demands_met(task, answers, WORDS, tables), steps, note, likely_error)
 
 
-def bought(fields: MoneyFields, scene: Scene) -> tuple[list[int], list[str]]:
+def bought(fields: MoneyFields, context: Context) -> tuple[list[int], list[str]]:
     """What there is or is bought: an amount for each sort, and sentences for the sorts of several."""
     amounts = [fields.start] if fields.start else []
     amounts += [count * each for count, each in fields.items]
     amounts += [*(fields.prices or {}).values(), *fields.purse]
-    if sum(amounts) > scene.caps.number:
+    if sum(amounts) > context.caps.number:
         raise Unsolvable(("items",), "All that comes to more than £100,000.", "use smaller numbers.")
-    return amounts, [times(count, each, scene) for count, each in fields.items if count > 1]
+    return amounts, [times(count, each, context) for count, each in fields.items if count > 1]
 
 
-def times(count: int, each: int, scene: Scene) -> str:
+def times(count: int, each: int, context: Context) -> str:
     """``3 × 20p = 60p``, or the same by adding before × is met."""
-    if scene.year.year < 2 and count <= _MOST_PARTS:
-        return adding([each] * count, count * each, scene.year)
-    write = writer([each, count * each], scene.year)
+    if context.year.year < 2 and count <= _MOST_PARTS:
+        return adding([each] * count, count * each, context.year)
+    write = writer([each, count * each], context.year)
     return f"{count:,} × {write(each)} = {write(count * each)}"
 
 
-def taking(first: int, others: Sequence[int], left: int, scene: Scene) -> str:
+def taking(first: int, others: Sequence[int], left: int, context: Context) -> str:
     """``£5 − £2 = £3``, in one unit throughout."""
-    write = writer([first, *others, left], scene.year)
+    write = writer([first, *others, left], context.year)
     return f"{' − '.join(map(write, [first, *others]))} = {write(left)}"
 
 
-def sorts(fields: MoneyFields, scene: Scene, several: str = "{count:,} at {each} each") -> list[str]:
+def sorts(fields: MoneyFields, context: Context, several: str = "{count:,} at {each} each") -> list[str]:
     """What there is, in words; ``several`` is how things of one price are told."""
-    year = scene.year
+    year = context.year
     parts = [brief(fields.start, year)] if fields.start else []
     for count, worth in fields.items:
         each = brief(worth, year)
@@ -63,8 +68,8 @@ def sorts(fields: MoneyFields, scene: Scene, several: str = "{count:,} at {each}
     return parts
 
 
-def tables_of(fields: MoneyFields, scene: Scene) -> list[int]:
+def tables_of(fields: MoneyFields, context: Context) -> list[int]:
     """Tables that the sorts of several lean on."""
-    if scene.year.year < 2:
+    if context.year.year < 2:
         return []
     return [each for count, each in fields.items if 1 < count <= 12 and 1 < each <= 12]

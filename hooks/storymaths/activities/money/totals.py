@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ..kind import Unsolvable
 from ..saying import capital, listed
 from .amount import adding, brief, told, writer
@@ -15,10 +15,10 @@ if TYPE_CHECKING:
     from . import MoneyFields
 
 
-def total(fields: MoneyFields, scene: Scene) -> Solution:
+def total(fields: MoneyFields, context: Context) -> Solution:
     """What there is in all, less what goes."""
-    year = scene.year
-    amounts, sentences = bought(fields, scene)
+    year = context.year
+    amounts, sentences = bought(fields, context)
     together, gone = sum(amounts), sum(fields.less)
     left = together - gone
     if not amounts or left < 0:
@@ -27,45 +27,47 @@ def total(fields: MoneyFields, scene: Scene) -> Solution:
     if len(amounts) > 1:
         sentences.append(adding(amounts, together, year))
     if gone:
-        sentences.append(taking(together, fields.less, left, scene))
+        sentences.append(taking(together, fields.less, left, context))
     then = f" Then {listed([brief(n, year) for n in fields.less])} goes." if gone else ""
     task = Task(
-        f"The money is {listed(sorts(fields, scene, LOTS))}.{then} How much is it in all?",
-        lines=(_gap(fields, amounts, scene),),
+        f"The money is {listed(sorts(fields, context, LOTS))}.{then} How much is it in all?",
+        lines=(_gap(fields, amounts, context),),
         figures=(coins_figure(fields.purse, "Coins"),) if fields.purse else (),
     )
     said = told(left, year)
-    slip = None
+    likely_error = None
     if fields.purse and left != len(fields.purse):
-        slip = Slip("Counts the coins and not what they are worth.", f"{len(fields.purse)} in place of {said}")
+        likely_error = LikelyError(
+            "Counts the coins and not what they are worth.", f"{len(fields.purse)} in place of {said}"
+        )
     elif several := [(count, each) for count, each in fields.items if count > 1]:
         once = left - sum((count - 1) * each for count, each in several)
-        slip = Slip("Adds one of each sort in place of all.", told(once, year)) if once > 0 else None
+        likely_error = LikelyError("Adds one of each sort in place of all.", told(once, year)) if once > 0 else None
     worked = ". ".join(sentences or [f"There is {said} and nothing more"]) + "."
     answer = Answer(f"There is {said}.", worked, {"total": left})
     steps = max(1, len(amounts) - 1 + len(fields.less) + sum(count > 1 for count, _ in fields.items))
     note = "Amounts added in any order come to the same, so there is one answer."
-    return solution(task, [answer], steps, note, slip, tables_of(fields, scene))
+    return solution(task, [answer], steps, note, likely_error, tables_of(fields, context))
 
 
-def _gap(fields: MoneyFields, amounts: list[int], scene: Scene) -> str:
-    write = writer([*amounts, *(each for _, each in fields.items), *fields.less], scene.year)
+def _gap(fields: MoneyFields, amounts: list[int], context: Context) -> str:
+    write = writer([*amounts, *(each for _, each in fields.items), *fields.less], context.year)
     parts = [write(fields.start)] if fields.start else []
     for count, each in fields.items:
-        adds = [write(each)] * count if scene.year.year < 2 and count <= 8 else [f"{count:,} × {write(each)}"]
+        adds = [write(each)] * count if context.year.year < 2 and count <= 8 else [f"{count:,} × {write(each)}"]
         parts += adds if count > 1 else [write(each)]
     parts += [write(worth) for worth in [*(fields.prices or {}).values(), *fields.purse]]
     return " − ".join([" + ".join(parts), *map(write, fields.less)]) + " = ___"
 
 
-def compare(fields: MoneyFields, scene: Scene) -> Solution:
+def compare(fields: MoneyFields, context: Context) -> Solution:
     """Which of two purses holds more, and how much more."""
-    year = scene.year
+    year = context.year
     one, other = sum(fields.purse), sum(fields.other)
     more, less = max(one, other), min(one, other)
     sentences = [adding(purse, sum(purse), year) for purse in (fields.purse, fields.other) if len(purse) > 1]
     if more > less:
-        sentences.append(taking(more, [less], more - less, scene))
+        sentences.append(taking(more, [less], more - less, context))
     which = "same" if one == other else "first" if one > other else "second"
     says = "Both hold the same." if one == other else f"The {which} holds {told(more - less, year)} more."
     purses = (("first", fields.purse), ("second", fields.other))
@@ -75,9 +77,11 @@ def compare(fields: MoneyFields, scene: Scene) -> Solution:
         figures=tuple(coins_figure(purse, f"The {name} purse") for name, purse in purses),
     )
     coins = len(fields.purse) - len(fields.other)
-    slip = None
+    likely_error = None
     if coins and coins * (one - other) <= 0:
-        slip = Slip("Thinks that more coins are more money.", f"the {'first' if coins > 0 else 'second'} purse")
+        likely_error = LikelyError(
+            "Thinks that more coins are more money.", f"the {'first' if coins > 0 else 'second'} purse"
+        )
     worked = capital(". ".join(sentences or [f"both are {told(one, year)}"])) + "."
     answer = Answer(says, worked, {"more": which, "difference": more - less})
-    return solution(task, [answer], len(fields.purse) + len(fields.other) - 1, "A purse has one total.", slip)
+    return solution(task, [answer], len(fields.purse) + len(fields.other) - 1, "A purse has one total.", likely_error)

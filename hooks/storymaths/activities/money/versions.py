@@ -9,14 +9,14 @@ from functools import partial
 from itertools import product
 from typing import TYPE_CHECKING, Any
 
-from ...model.activity import Player, Scene
+from ...model.activity import CastMember, Context
 from ...model.year import YearLimits
 from .uk_coins import MONEY
 
 if TYPE_CHECKING:
     from . import MoneyFields
 
-Version = tuple["MoneyFields", Scene, str]
+Version = tuple["MoneyFields", Context, str]
 _ONE = ("amount", "start", "change", "price", "each")
 _SEVERAL = ("less", "each_less")
 _COINS = ("coins", "purse", "other", "paid")
@@ -49,9 +49,9 @@ _PURSES: Mapping[int, tuple[Sequence[int], Sequence[tuple[int, ...]]]] = {
 """Amounts to make in a year, and kinds of coins and notes to make them from."""
 
 
-def versions_of(fields: MoneyFields, scene: Scene, year: YearLimits) -> Iterator[Version]:
+def versions_of(fields: MoneyFields, context: Context, year: YearLimits) -> Iterator[Version]:
     """For a younger year the same money first; for an older, its own amounts first."""
-    there, harder = replace(scene, year=year), year.year > scene.year.year
+    there, harder = replace(context, year=year), year.year > context.year.year
     if not harder:
         yield fields, there, "The same money."
     made_of_coins = fields.find in ("ways", "fewest")
@@ -77,26 +77,26 @@ def versions_of(fields: MoneyFields, scene: Scene, year: YearLimits) -> Iterator
         yield fields, there, "The same money."
 
 
-def _other_purses(fields: MoneyFields, scene: Scene) -> Iterator[Version]:
+def _other_purses(fields: MoneyFields, context: Context) -> Iterator[Version]:
     """The purse with each coin become another real one, in the same order, and amounts it may hold."""
     old, real = sorted(set(fields.purse)), sorted(MONEY)
     for first in range(len(real) - len(old), -1, -1):
         new = dict(zip(old, real[first : first + len(old)], strict=True))
         purse = tuple(new[worth] for worth in fields.purse)
-        for amount in _LARGEST[scene.year.year]:
+        for amount in _LARGEST[context.year.year]:
             if purse != fields.purse and amount < sum(purse):
                 changed = {"purse": purse, "amount": amount, "ask": None}
-                yield fields.model_copy(update=changed), scene, "Other coins in the purse, in the same order."
+                yield fields.model_copy(update=changed), context, "Other coins in the purse, in the same order."
 
 
-def _near(fields: MoneyFields, scene: Scene) -> Iterator[Version]:
+def _near(fields: MoneyFields, context: Context) -> Iterator[Version]:
     """All the money about so much as much, in steps of 5p or 1p, what was more still being more."""
-    largest = max(_amounts(fields, scene), default=0)
-    for new_largest in _LARGEST[scene.year.year] if largest else ():
+    largest = max(_amounts(fields, context), default=0)
+    for new_largest in _LARGEST[context.year.year] if largest else ():
         factor = Fraction(new_largest, largest)
         for step in (5, 1) if new_largest > 30 else (1,):
-            rising = _rising(sorted(set(_amounts(fields, scene))), factor, step)
-            changed = _remade(fields, scene, rising.get, partial(_real_coin, factor=factor))
+            rising = _rising(sorted(set(_amounts(fields, context))), factor, step)
+            changed = _remade(fields, context, rising.get, partial(_real_coin, factor=factor))
             if changed and not _all_spent(changed[0]):
                 yield *changed, "Other amounts, in the same order."
 
@@ -107,13 +107,13 @@ def _all_spent(fields: MoneyFields) -> bool:
     return fields.find == "change" and price >= sum(fields.paid)
 
 
-def _amounts(fields: MoneyFields, scene: Scene) -> list[int]:
+def _amounts(fields: MoneyFields, context: Context) -> list[int]:
     """Every amount that is no coin."""
     found = [value for name in _ONE if (value := getattr(fields, name))]
     found += [value for name in _SEVERAL for value in getattr(fields, name)]
     found += [*(fields.prices or {}).values(), *(worth for _, worth in fields.items)]
     if fields.fact:
-        found += [value for p in scene.players if isinstance(value := p.facts.get(fields.fact), int)]
+        found += [value for p in context.characters if isinstance(value := p.facts.get(fields.fact), int)]
     return found
 
 
@@ -145,9 +145,9 @@ def _real_coin(worth: int, factor: Fraction) -> int | None:
 
 
 def _remade(
-    fields: MoneyFields, scene: Scene, amount: Callable[[int], int | None], coin: Callable[[int], int | None]
-) -> tuple[MoneyFields, Scene] | None:
-    """Fields and scene with every amount and coin remade; None when one of them cannot be."""
+    fields: MoneyFields, context: Context, amount: Callable[[int], int | None], coin: Callable[[int], int | None]
+) -> tuple[MoneyFields, Context] | None:
+    """Fields and context with every amount and coin remade; None when one of them cannot be."""
     update: dict[str, Any] = {name: amount(value) for name in _ONE if (value := getattr(fields, name))}
     for names, new in ((_SEVERAL, amount), (_COINS, coin)):
         update |= {name: tuple(map(new, old)) for name in names if (old := getattr(fields, name))}
@@ -155,8 +155,8 @@ def _remade(
         update["prices"] = {name: amount(price) for name, price in fields.prices.items()}
     if fields.items:
         update["items"] = tuple((count, amount(worth)) for count, worth in fields.items)
-    players = tuple(_with(player, fields.fact, amount) for player in scene.players)
-    every = [*update.values(), *(player.facts.get(fields.fact or "", 0) for player in players)]
+    characters = tuple(_with(character, fields.fact, amount) for character in context.characters)
+    every = [*update.values(), *(character.facts.get(fields.fact or "", 0) for character in characters)]
     flat = [
         part
         for value in every
@@ -166,12 +166,12 @@ def _remade(
     if any(part is None or part == -1 for part in flat):
         return None
     update["ask"] = None  # the author's words name the old amounts
-    return fields.model_copy(update=update), replace(scene, players=players)
+    return fields.model_copy(update=update), replace(context, characters=characters)
 
 
-def _with(player: Player, fact: str | None, amount: Callable[[int], int | None]) -> Player:
-    value = player.facts.get(fact or "")
+def _with(character: CastMember, fact: str | None, amount: Callable[[int], int | None]) -> CastMember:
+    value = character.facts.get(fact or "")
     if not fact or not isinstance(value, int):
-        return player
+        return character
     # A value that cannot be remade is marked, and the whole version then dropped.
-    return replace(player, facts={**player.facts, fact: amount(value) or -1})
+    return replace(character, facts={**character.facts, fact: amount(value) or -1})

@@ -9,7 +9,7 @@ from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import BeforeValidator, Field, PlainValidator
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Exact, Kind, Unsolvable
@@ -106,7 +106,7 @@ answers: 2
     }
     fields = NumberSentenceFields
 
-    def solve(self, fields: NumberSentenceFields, scene: Scene) -> Solution:
+    def solve(self, fields: NumberSentenceFields, context: Context) -> Solution:
         """Every filling, sentence by sentence; in each, the first gap's number rising, then the next."""
         if bool(fields.sentences) == bool(fields.family):
             message = "There is nothing to work out." if not fields.family else "There are sentences and a family."
@@ -114,25 +114,25 @@ answers: 2
                 ("sentences",), message, "write sentences, or a family of three numbers.", "activity-broken"
             )
         if fields.family:
-            return family_solution(fields.family, fields.family_of, scene)
-        return solution_of(fields, scene)
+            return family_solution(fields.family, fields.family_of, context)
+        return solution_of(fields, context)
 
     def versions(
-        self, fields: NumberSentenceFields, scene: Scene, year: YearLimits
-    ) -> Iterator[tuple[NumberSentenceFields, Scene, str]]:
+        self, fields: NumberSentenceFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[NumberSentenceFields, Context, str]]:
         """Remade numbers and the same ones: the same first for a younger year, last for an older one."""
-        yield from without_stale_words(fields, scene, _versions(fields, scene, year))
+        yield from without_stale_words(fields, context, _versions(fields, context, year))
 
 
 def _versions(
-    fields: NumberSentenceFields, scene: Scene, year: YearLimits
-) -> Iterator[tuple[NumberSentenceFields, Scene, str]]:
-    there = replace(scene, year=year)
-    harder = year.year > scene.year.year
+    fields: NumberSentenceFields, context: Context, year: YearLimits
+) -> Iterator[tuple[NumberSentenceFields, Context, str]]:
+    there = replace(context, year=year)
+    harder = year.year > context.year.year
     if not harder:
         yield fields, there, "The same numbers."
     if year.year > 0:  # Reception has met no signs
-        yield from family_versions(fields, there) if fields.family else remade(fields, scene, year)
+        yield from family_versions(fields, there) if fields.family else remade(fields, context, year)
     if harder:
         yield fields, there, "The same numbers."
 

@@ -6,10 +6,10 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ...model.year import YearLimits
 from ..kind import Unsolvable
-from ..met import uses_met
+from ..met import demands_met
 from ..saying import listed, written
 from ..tables_used import table_of
 
@@ -22,9 +22,9 @@ Family = tuple[Fraction, Fraction, Fraction]
 """Two parts and their whole, or two factors and their product."""
 
 
-def family_solution(given: Sequence[Fraction | str], sign: str, scene: Scene) -> Solution:
+def family_solution(given: Sequence[Fraction | str], sign: str, context: Context) -> Solution:
     """Every family the given numbers belong to, the missing number rising."""
-    families = _families(given, sign, scene)
+    families = _families(given, sign, context)
     shown = [text if isinstance(text, str) else written(text, 3) for text in given]
     answers = [_answer(family, sign) for family in families]
     ask = f"Write every number sentence for {_KINDS[sign]} that {listed(shown)} make."
@@ -36,14 +36,14 @@ def family_solution(given: Sequence[Fraction | str], sign: str, scene: Scene) ->
     return Solution(
         task=task,
         answers=tuple(answers),
-        uses=uses_met(task, answers, ("part", "whole", "number sentence"), _tables(families, sign, scene)),
+        demands=demands_met(task, answers, ("part", "whole", "number sentence"), _tables(families, sign, context)),
         steps=2 + len(families),
         note=_note(sign, "___" in given),
-        slip=_slip(families[0], sign),
+        likely_error=_slip(families[0], sign),
     )
 
 
-def _families(given: Sequence[Fraction | str], sign: str, scene: Scene) -> list[Family]:
+def _families(given: Sequence[Fraction | str], sign: str, context: Context) -> list[Family]:
     known = sorted(number for number in given if isinstance(number, Fraction))
     if len(known) < 2:
         raise Unsolvable(("family",), "Two of the three numbers have to be known.", "leave out one at most.")
@@ -63,8 +63,8 @@ def _families(given: Sequence[Fraction | str], sign: str, scene: Scene) -> list[
         found = [_rising(a, b / a, b), (a, b, a * b)]
         found = [family for family in found if all(n.denominator == 1 for n in family)] or found[1:]
     families = list(dict.fromkeys(found))
-    if families[-1][2] > scene.caps.number:
-        raise Unsolvable(("family",), f"The whole would be beyond {scene.caps.number:,}.", "use smaller numbers.")
+    if families[-1][2] > context.caps.number:
+        raise Unsolvable(("family",), f"The whole would be beyond {context.caps.number:,}.", "use smaller numbers.")
     return families
 
 
@@ -103,12 +103,12 @@ def _note(sign: str, missing: bool) -> str:
     return note
 
 
-def _slip(family: Family, sign: str) -> Slip | None:
+def _slip(family: Family, sign: str) -> LikelyError | None:
     a, _, whole = family
     if sign == "×" or a == whole or a == 0:
         return None
     small, large = written(a, 3), written(whole, 3)
-    return Slip(
+    return LikelyError(
         f"Takes the whole from a part: {small} − {large}.", f"{written(whole - a, 3)}, which is {large} − {small}."
     )
 
@@ -121,18 +121,20 @@ def _figures(given: Sequence[Fraction | str], families: Sequence[Family], sign: 
     return (Figure("part-whole", data, f"A part–whole model: the whole is {whole}, the parts are {a} and {b}."),)
 
 
-def _tables(families: Sequence[Family], sign: str, scene: Scene) -> frozenset[int]:
+def _tables(families: Sequence[Family], sign: str, context: Context) -> frozenset[int]:
     if sign == "+":
         return frozenset()
-    return frozenset().union(*(table_of(a, b, scene.year) for a, b, _ in families))
+    return frozenset().union(*(table_of(a, b, context.year) for a, b, _ in families))
 
 
-def family_versions(fields: NumberSentenceFields, scene: Scene) -> Iterator[tuple[NumberSentenceFields, Scene, str]]:
+def family_versions(
+    fields: NumberSentenceFields, context: Context
+) -> Iterator[tuple[NumberSentenceFields, Context, str]]:
     """Families that suit the year, crossing ten before not, the same number missing."""
-    year = scene.year
+    year = context.year
     given = [number for number in fields.family or () if isinstance(number, Fraction)]
     ranks = sorted(given)
-    for a, b in pairs_for(fields.family_of, scene.year):
+    for a, b in pairs_for(fields.family_of, context.year):
         whole = a + b if fields.family_of == "+" else a * b
         if whole <= min(year.largest_calculated, year.largest_number):
             new = dict(zip(ranks, map(Fraction, (a, b, whole)), strict=False))
@@ -140,7 +142,7 @@ def family_versions(fields: NumberSentenceFields, scene: Scene) -> Iterator[tupl
             if len(new) == len(given):
                 yield (
                     fields.model_copy(update={"family": family}),
-                    scene,
+                    context,
                     f"The family of {listed([written(n) for n in (a, b, whole)])}.",
                 )
 

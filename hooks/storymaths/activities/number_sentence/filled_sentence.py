@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from ...model.activity import Player
+from ...model.activity import CastMember
 from ..saying import written
 from .gap_filling import Plan, plan_for
 from .gapped_sentence import GappedSentence, Joined, Node, join, worth_of
@@ -32,7 +32,7 @@ class Filled:
     numbers: tuple[Rational, ...]
     places: int
     """Decimal places a number may be written with."""
-    who: tuple[Player, ...] = ()
+    who: tuple[CastMember, ...] = ()
 
     def in_gaps(self) -> list[Rational | str]:
         """What stands in the gaps, from left to right: numbers, digits and signs."""
@@ -55,7 +55,7 @@ class Filled:
         """As the kind documents it."""
         plain = [gap if isinstance(gap, (int, str)) else written(gap, self.places) for gap in self.in_gaps()]
         known = {"line": self.line, "gaps": plain, "sentence": self.sentence_text()}
-        return known | ({"who": [player.id for player in self.who]} if self.who else {})
+        return known | ({"who": [character.id for character in self.who]} if self.who else {})
 
     def has_units(self) -> bool:
         """Whether it is about measures, which are not undone step by step here."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ...model.activity import Slip
+from ...model.activity import LikelyError
 from ..saying import written
 from .filled_sentence import Filled
 from .gap_filling import Plan
@@ -23,7 +23,7 @@ _ACTS = {
 }
 
 
-def slip_in(filled: Filled) -> Slip | None:
+def slip_in(filled: Filled) -> LikelyError | None:
     """The slip for a sentence with one missing number; None where none is likely to give another number."""
     plan = filled.single_plan()
     if plan is None or filled.has_units():
@@ -32,7 +32,7 @@ def slip_in(filled: Filled) -> Slip | None:
     right = filled.numbers[0]
     if gives is None or gives == right or gives < 0 <= right:
         return None
-    return Slip(does, f"{written(gives, filled.places)} instead of {written(right, filled.places)}.")
+    return LikelyError(does, f"{written(gives, filled.places)} instead of {written(right, filled.places)}.")
 
 
 def _slipped(filled: Filled, plan: Plan) -> tuple[str, Rational | None] | None:

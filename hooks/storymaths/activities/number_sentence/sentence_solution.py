@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ..fraction.number import tables_leaned
-from ..met import uses_met
+from ..met import demands_met
 from ..saying import capital, listed, written
 from ..tables_used import tables_of
 from .filled_sentence import Filled, products_in, reasoning, steps_of, worked_out
@@ -25,36 +25,36 @@ if TYPE_CHECKING:
 _WORDS = ("missing number", "number sentence", "sign", "digit", "double", "greater than", "less than", "equal to")
 
 
-def solution_of(fields: NumberSentenceFields, scene: Scene) -> Solution:
+def solution_of(fields: NumberSentenceFields, context: Context) -> Solution:
     """Every filling of every line, and whether each line without gaps is true."""
-    lines = lines_of(fields, scene)
-    filled = every_filling(fields, scene)
-    judged = _judged(fields, lines, scene)
+    lines = lines_of(fields, context)
+    filled = every_filling(fields, context)
+    judged = _judged(fields, lines, context)
     answers = sorted([*((one.line, _answer(one)) for one in filled), *judged], key=lambda numbered: numbered[0])
-    task = _task(fields, lines, filled, scene)
+    task = _task(fields, lines, filled, context)
     told = [answer for _, answer in answers]
     return Solution(
         task=task,
         answers=tuple(told),
-        uses=uses_met(task, told, _WORDS, _tables(filled, scene)),
+        demands=demands_met(task, told, _WORDS, _tables(filled, context)),
         steps=max((steps_of(one) for one in filled), default=1),
         note=_note(fields, lines, filled),
-        slip=_slip(filled, len(lines)),
+        likely_error=_slip(filled, len(lines)),
     )
 
 
-def _tables(filled: Sequence[Filled], scene: Scene) -> frozenset[int]:
+def _tables(filled: Sequence[Filled], context: Context) -> frozenset[int]:
     """Those of whole factors, and those that a fraction of a number is found with."""
     pairs = [pair for one in filled for side in one.sentence.sides for pair in products_in(side, one.numbers)]
     parts = [Fraction(number).denominator for pair in pairs for number in pair if Fraction(number).denominator > 1]
     whole = [pair for pair in pairs if all(Fraction(number).denominator == 1 for number in pair)]
-    return tables_of(whole, scene.year).union(*(tables_leaned(under, scene.year) for under in parts))
+    return tables_of(whole, context.year).union(*(tables_leaned(under, context.year) for under in parts))
 
 
 def _answer(one: Filled) -> Answer:
     says = one.sentence_text()
     if one.who:
-        says = f"{capital(listed([player.name for player in one.who]))}: {says}"
+        says = f"{capital(listed([character.name for character in one.who]))}: {says}"
     elif any(token.kind == "name" for token in one.sentence.tokens):
         says = f"{capital(one.sentence_text(names=True))}: {says}"
     return Answer(says, reasoning(one), one.data())
@@ -64,10 +64,12 @@ def _line(line: int, lines: int) -> str:
     return f"Line {line}. " if lines > 1 else ""
 
 
-def _judged(fields: NumberSentenceFields, lines: Sequence[tuple[Token, ...]], scene: Scene) -> list[tuple[int, Answer]]:
+def _judged(
+    fields: NumberSentenceFields, lines: Sequence[tuple[Token, ...]], context: Context
+) -> list[tuple[int, Answer]]:
     judged = []
     for at, tokens in enumerate(lines):
-        sentence = next(sentences_of(tokens, signs_for(fields, tokens, scene)), None)
+        sentence = next(sentences_of(tokens, signs_for(fields, tokens, context)), None)
         if sentence and not sentence.gaps and not sentence.signs:
             judged.append((at + 1, _judgement(at + 1, sentence)))
     return judged
@@ -99,16 +101,16 @@ def _untrue(shown: Filled) -> tuple[str, str]:
 
 
 def _task(
-    fields: NumberSentenceFields, lines: Sequence[tuple[Token, ...]], filled: Sequence[Filled], scene: Scene
+    fields: NumberSentenceFields, lines: Sequence[tuple[Token, ...]], filled: Sequence[Filled], context: Context
 ) -> Task:
     has_gap = [any(token.kind in ("gap", "sign-gap", "digits") for token in tokens) for tokens in lines]
     shown = [written_out(tokens, names=True) for tokens in lines]
-    playing = scene.players if fields.fact else ()
+    playing = context.characters if fields.fact else ()
     bars = bars_of(filled) if len(lines) == 1 else None
     return Task(
         ask=fields.ask or _ask(fields, lines, has_gap),
-        players=playing,
-        shows=tuple(written(int(player.facts[fields.fact or ""])) for player in playing),
+        characters=playing,
+        shows=tuple(written(int(character.facts[fields.fact or ""])) for character in playing),
         lines=tuple(text if gap else f"{text} ___ (true or not?)" for text, gap in zip(shown, has_gap, strict=True)),
         figures=(bars,) if bars else (),
     )
@@ -153,12 +155,12 @@ def _note(fields: NumberSentenceFields, lines: Sequence[tuple[Token, ...]], fill
     return " ".join(notes)
 
 
-def _slip(filled: Sequence[Filled], lines: int) -> Slip | None:
+def _slip(filled: Sequence[Filled], lines: int) -> LikelyError | None:
     for one in filled:
-        slip = slip_in(one)
-        if slip:
-            return Slip(f"{_line(one.line, lines)}{slip.does}", slip.gives)
+        likely_error = slip_in(one)
+        if likely_error:
+            return LikelyError(f"{_line(one.line, lines)}{likely_error.does}", likely_error.gives)
     most = max((sum(one.line == line for one in filled) for line in range(1, lines + 1)), default=0)
     if most > 1:
-        return Slip("Stops at the first way that works.", f"1 answer, and there are {most}.")
+        return LikelyError("Stops at the first way that works.", f"1 answer, and there are {most}.")
     return None

@@ -9,7 +9,7 @@ from functools import cached_property
 from itertools import islice, pairwise
 from typing import TYPE_CHECKING
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.year import YearLimits
 from ..kind import Unsolvable
 from ..revalue import revalued
@@ -24,7 +24,7 @@ from .sentence_solving import every_filling
 if TYPE_CHECKING:
     from . import NumberSentenceFields
 
-Version = tuple["NumberSentenceFields", Scene, str]
+Version = tuple["NumberSentenceFields", Context, str]
 _SCALES = (Fraction(10), Fraction(5), Fraction(2), Fraction(1, 10), Fraction(1, 5), Fraction(1, 2))
 _PART = {2: "half", 5: "a fifth of", 10: "a tenth of"}
 _MOST_OFFERED = 300
@@ -96,27 +96,27 @@ class Slots:
         return written_out(asked, names=True)
 
 
-def remade(fields: NumberSentenceFields, scene: Scene, year: YearLimits) -> Iterator[Version]:
+def remade(fields: NumberSentenceFields, context: Context, year: YearLimits) -> Iterator[Version]:
     """Versions in which the first filling found is true still: all scaled alike, then remade to suit the year."""
     try:
-        found = {one.line: one for one in reversed(every_filling(fields, scene))}
+        found = {one.line: one for one in reversed(every_filling(fields, context))}
     except Unsolvable:
         return
     slots = [Slots(found[line]) for line in range(1, len(fields.sentences) + 1) if line in found]
     plain = all(token.kind != "digits" and not token.unit for line in slots for token in line.tokens)
     if len(slots) < len(fields.sentences) or not plain:
         return
-    there = replace(scene, year=year)
+    there = replace(context, year=year)
     if not any(token.text in ("×", "÷", "of") for line in slots for token in line.tokens):
         yield from _scaled(fields, there, slots)
     yield from _with_new_cast(fields, there, slots) if fields.fact else _renumbered(fields, there, slots)
 
 
-def _scaled(fields: NumberSentenceFields, scene: Scene, slots: Sequence[Slots]) -> Iterator[Version]:
-    top = min(scene.year.largest_calculated, scene.year.largest_number)
+def _scaled(fields: NumberSentenceFields, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
+    top = min(context.year.largest_calculated, context.year.largest_number)
     gaps = fields.gaps if isinstance(fields.gaps, (range, tuple)) and len(fields.gaps) <= 400 else ()
     # From Year 3 on a year's numbers are ten times as large as those of the year before.
-    for scale in dict.fromkeys((Fraction(10 ** max(1, scene.year.year - 2)), *_SCALES)):
+    for scale in dict.fromkeys((Fraction(10 ** max(1, context.year.year - 2)), *_SCALES)):
         values = [*(value for line in slots for value in line.values.values()), *gaps]
         if any((value * scale).denominator > 1 or value * scale > top for value in values):
             continue
@@ -126,26 +126,36 @@ def _scaled(fields: NumberSentenceFields, scene: Scene, slots: Sequence[Slots]) 
         if gaps:
             update["gaps"] = tuple(_by(number, scale) for number in gaps)
         size = f"{written(scale)} times what it was" if scale > 1 else f"{_PART[scale.denominator]} what it was"
-        new = {player.id: _by(int(player.facts[fields.fact]), scale) for player in scene.players} if fields.fact else {}
-        if all(int(player.facts[fields.fact]) * scale == new[player.id] for player in scene.players if fields.fact):
-            yield fields.model_copy(update=update), _with(scene, fields.fact, new), f"Every number is {size}."
+        new = (
+            {character.id: _by(int(character.facts[fields.fact]), scale) for character in context.characters}
+            if fields.fact
+            else {}
+        )
+        if all(
+            int(character.facts[fields.fact]) * scale == new[character.id]
+            for character in context.characters
+            if fields.fact
+        ):
+            yield fields.model_copy(update=update), _with(context, fields.fact, new), f"Every number is {size}."
 
 
 def _by(number: Rational, scale: Fraction) -> int:
     return int(number * scale)
 
 
-def _with(scene: Scene, fact: str | None, new: Mapping[str, int]) -> Scene:
+def _with(context: Context, fact: str | None, new: Mapping[str, int]) -> Context:
     if not fact:
-        return scene
-    return replace(scene, players=tuple(replace(p, facts={**p.facts, fact: new[p.id]}) for p in scene.players))
+        return context
+    return replace(
+        context, characters=tuple(replace(p, facts={**p.facts, fact: new[p.id]}) for p in context.characters)
+    )
 
 
-def _with_new_cast(fields: NumberSentenceFields, scene: Scene, slots: Sequence[Slots]) -> Iterator[Version]:
+def _with_new_cast(fields: NumberSentenceFields, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
     """New numbers for the cast; the known number that follows is worked out, so that the same characters fit."""
     fact = fields.fact or ""
-    for changed, why in islice(revalued(scene, fact, scene.year), 4 * _MOST_OFFERED):
-        by_name = {player.name: int(player.facts[fact]) for player in changed.players}
+    for changed, why in islice(revalued(context, fact, context.year), 4 * _MOST_OFFERED):
+        by_name = {character.name: int(character.facts[fact]) for character in changed.characters}
         new = [line.settled(_of_cast(line, by_name)) for line in slots]
         if all(new):
             texts = tuple(line.text(numbers or {}) for line, numbers in zip(slots, new, strict=True))
@@ -166,9 +176,9 @@ def _of_cast(line: Slots, by_name: Mapping[str, int]) -> dict[int, Rational]:
     return new
 
 
-def _renumbered(fields: NumberSentenceFields, scene: Scene, slots: Sequence[Slots]) -> Iterator[Version]:
+def _renumbered(fields: NumberSentenceFields, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
     """Numbers chosen for the year in every sentence; like sentences get different ones."""
-    offered = [best_numbers(line, scene.year, fields.gaps) for line in slots]
+    offered = [best_numbers(line, context.year, fields.gaps) for line in slots]
     if not all(offered):
         return
     for turn in range(min(_MOST_OFFERED, max(map(len, offered)))):
@@ -176,4 +186,4 @@ def _renumbered(fields: NumberSentenceFields, scene: Scene, slots: Sequence[Slot
             line.text(numbers[(turn + 3 * at) % len(numbers)])
             for at, (line, numbers) in enumerate(zip(slots, offered, strict=True))
         )
-        yield fields.model_copy(update={"sentences": texts}), scene, "Other numbers in the same places and order."
+        yield fields.model_copy(update={"sentences": texts}), context, "Other numbers in the same places and order."

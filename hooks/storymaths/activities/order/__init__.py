@@ -8,7 +8,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Answer, Figure, Player, Scene, Solution, Task
+from ...model.activity import Answer, CastMember, Context, Figure, Solution, Task
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind, Unsolvable, whole_fact
@@ -17,7 +17,7 @@ from .search import Orders, too_few_to_clash
 from .versions import other_values
 from .words import Told
 
-Group = tuple[Player, ...]
+Group = tuple[CastMember, ...]
 """Characters that are equal, as the cast lists them."""
 
 
@@ -62,87 +62,91 @@ answers:
         "2NPV-2": "two-digit numbers in their places along a line",
     }
 
-    def solve(self, fields: OrderFields, scene: Scene) -> Solution:
+    def solve(self, fields: OrderFields, context: Context) -> Solution:
         """The one order by the fact; or with clues every order, sorted as the cast is listed."""
-        count = len(scene.players)
+        count = len(context.characters)
         if count < 2:
             raise Unsolvable(("cast",), "An order needs at least two characters.", "add characters to the cast.")
-        if count > scene.caps.players:
+        if count > context.caps.characters:
             message = f"{count} characters are too many for one activity."
-            raise Unsolvable(("cast",), message, f"choose at most {scene.caps.players}.")
+            raise Unsolvable(("cast",), message, f"choose at most {context.caps.characters}.")
         if not fields.fact and not fields.clues:
             raise Unsolvable(("kind",), "There is nothing to order by.", "give a fact, or clues.")
-        return self._by_clues(fields, scene) if fields.clues else self._by_fact(fields, scene)
+        return self._by_clues(fields, context) if fields.clues else self._by_fact(fields, context)
 
-    def _by_fact(self, fields: OrderFields, scene: Scene) -> Solution:
-        values = whole_fact(scene, fields.fact or "", ("cast",))
-        ranked = sorted(scene.players, key=lambda player: values[player.id])
-        groups = [tuple(group) for _, group in groupby(ranked, key=lambda player: values[player.id])]
-        told = Told(fields, scene, _unit(fields, scene), values)
+    def _by_fact(self, fields: OrderFields, context: Context) -> Solution:
+        values = whole_fact(context, fields.fact or "", ("cast",))
+        ranked = sorted(context.characters, key=lambda character: values[character.id])
+        groups = [tuple(group) for _, group in groupby(ranked, key=lambda character: values[character.id])]
+        told = Told(fields, context, _unit(fields, context), values)
         order = tuple(groups if fields.starting == "least" else groups[::-1])
         answer = Answer(told.said(order), told.worked(order), _data(order))
-        task = Task(told.ask(), scene.players, told.shows(), (told.frame(),), figures=(told.figure(()),))
+        task = Task(told.ask(), context.characters, told.shows(), (told.frame(),), figures=(told.figure(()),))
         return Solution(
             task=task,
             answers=(answer,),
-            uses=told.uses(order),
+            demands=told.demands(order),
             steps=len(groups) - 1 or 1,
             note=told.note_by_fact(order),
-            slip=told.slip_in_digits(order),
+            likely_error=told.slip_in_digits(order),
             answer_figures=(told.figure(order),),
         )
 
-    def _by_clues(self, fields: OrderFields, scene: Scene) -> Solution:
+    def _by_clues(self, fields: OrderFields, context: Context) -> Solution:
         rising = fields.starting == "least"
-        clues = [read_clue(text, scene.players, rising, ("clues", index)) for index, text in enumerate(fields.clues)]
-        values = whole_fact(scene, fields.fact, ("cast",)) if fields.fact else {}
-        _check_against(values, clues, scene, fields)
-        found = Orders(len(scene.players), clues)
+        clues = [
+            read_clue(text, context.characters, rising, ("clues", index)) for index, text in enumerate(fields.clues)
+        ]
+        values = whole_fact(context, fields.fact, ("cast",)) if fields.fact else {}
+        _check_against(values, clues, context, fields)
+        found = Orders(len(context.characters), clues)
         number = found.number
         if not number and fields.answers != 0:
-            clash = too_few_to_clash(len(scene.players), clues)
+            clash = too_few_to_clash(len(context.characters), clues)
             names = " and ".join(f'"{clue.text}"' for clue in clash)
             raise Unsolvable(clash[-1].loc, f"These clues cannot all be true: {names}.", "change one of them.")
-        if number > min(scene.caps.answers, fields.at_most):
+        if number > min(context.caps.answers, fields.at_most):
             raise Unsolvable(
                 ("clues",),
                 f"The clues allow {number:,} orders, more than a class can list.",
                 "add a clue, or choose fewer characters.",
                 "activity-too-many-answers",
             )
-        told = Told(fields, scene, _unit(fields, scene), {})
-        orders = [told.turned(tuple((scene.players[index],) for index in order)) for order in found]
+        told = Told(fields, context, _unit(fields, context), {})
+        orders = [told.turned(tuple((context.characters[index],) for index in order)) for order in found]
         answers = tuple(Answer(told.said(order), told.by_clues(clues), _data(order)) for order in orders)
         figures: tuple[Figure, ...] = tuple(told.figure(order) for order in orders[:3])
-        task = Task(told.ask(), scene.players, (), told.clue_lines(clues), figures=(told.figure(()),))
+        task = Task(told.ask(), context.characters, (), told.clue_lines(clues), figures=(told.figure(()),))
         note = told.note_by_clues(clues, orders)
         return Solution(
             task, answers, told.uses_of_clues(), len(clues), note, told.slip_in_clues(clues, orders), figures
         )
 
-    def versions(self, fields: OrderFields, scene: Scene, year: YearLimits) -> Iterator[tuple[OrderFields, Scene, str]]:
+    def versions(
+        self, fields: OrderFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[OrderFields, Context, str]]:
         """With clues the same; with values, ones of the year's size that make every digit count."""
-        for changed, why in other_values(fields, scene, year):
+        for changed, why in other_values(fields, context, year):
             yield fields, changed, why
 
 
-def _unit(fields: OrderFields, scene: Scene) -> str:
-    about = scene.facts.get(fields.fact or "")
+def _unit(fields: OrderFields, context: Context) -> str:
+    about = context.facts.get(fields.fact or "")
     return fields.unit if fields.unit is not None else about.unit if about else ""
 
 
 def _data(order: tuple[Group, ...]) -> dict[str, list[list[str]]]:
-    return {"order": [[player.name for player in group] for group in order]}
+    return {"order": [[character.name for character in group] for group in order]}
 
 
-def _check_against(values: dict[str, int], clues: list[Clue], scene: Scene, fields: OrderFields) -> None:
+def _check_against(values: dict[str, int], clues: list[Clue], context: Context, fields: OrderFields) -> None:
     """That the facts, where they are stated, bear every clue out."""
     if not values:
         return
-    ranked = sorted(range(len(scene.players)), key=lambda index: values[scene.players[index].id])
+    ranked = sorted(range(len(context.characters)), key=lambda index: values[context.characters[index].id])
     for clue in clues:
-        if not _true_of(clue, ranked, [values[player.id] for player in scene.players]):
-            message = f'"{clue.text}" is not so: {_facts_of(clue, scene, values)}.'
+        if not _true_of(clue, ranked, [values[character.id] for character in context.characters]):
+            message = f'"{clue.text}" is not so: {_facts_of(clue, context, values)}.'
             raise Unsolvable(clue.loc, message, f"change the clue, or the {fields.fact} of one of them.")
 
 
@@ -157,9 +161,9 @@ def _true_of(clue: Clue, ranked: list[int], values: list[int]) -> bool:
     return True
 
 
-def _facts_of(clue: Clue, scene: Scene, values: dict[str, int]) -> str:
-    named = [scene.players[index] for index in clue.who]
-    return ", ".join(f"{player.name} has {values[player.id]}" for player in named)
+def _facts_of(clue: Clue, context: Context, values: dict[str, int]) -> str:
+    named = [context.characters[index] for index in clue.who]
+    return ", ".join(f"{character.name} has {values[character.id]}" for character in named)
 
 
 KIND = Order()

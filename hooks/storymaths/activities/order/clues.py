@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from ...check.suggestion import did_you_mean
-from ...model.activity import Player
+from ...model.activity import CastMember
 from ...model.document import Loc
 from ..kind import Unsolvable
 
@@ -65,7 +65,7 @@ class Clue:
         return comes_beside
 
 
-def read_clue(text: str, players: Sequence[Player], rising: bool, loc: Loc) -> Clue:
+def read_clue(text: str, characters: Sequence[CastMember], rising: bool, loc: Loc) -> Clue:
     """The clue in a text; ``first`` is the end pupils start with, the least if ``rising``.
 
     Raises ``Unsolvable`` where it cannot be understood.
@@ -76,14 +76,14 @@ def read_clue(text: str, players: Sequence[Player], rising: bool, loc: Loc) -> C
         signs = set(parts[1::2])
         if len(signs) > 1:
             raise Unsolvable(loc, f'"{plain}" turns round in the middle.', "write it with > only, or with < only.")
-        who = tuple(_who(name, players, loc, plain) for name in parts[::2])
+        who = tuple(_who(name, characters, loc, plain) for name in parts[::2])
         return _clue("chain", who[::-1] if signs == {">"} else who, plain, loc)
     for says, form in _FORMS:
         match = form.fullmatch(plain)
         if match:
             named = match.groupdict()
             turned = named.pop("end", "") in ("first", "last") and not rising
-            who = tuple(_who(name, players, loc, plain) for name in named.values())
+            who = tuple(_who(name, characters, loc, plain) for name in named.values())
             return _clue(_OTHER_END[says] if turned else says, who, plain, loc)
     raise Unsolvable(loc, f'The clue "{plain[:60]}" is not understood.', HOW)
 
@@ -94,12 +94,12 @@ def _clue(says: Says, who: tuple[int, ...], text: str, loc: Loc) -> Clue:
     return Clue(says, who, text, loc)
 
 
-def _who(name: str, players: Sequence[Player], loc: Loc, clue: str) -> int:
+def _who(name: str, characters: Sequence[CastMember], loc: Loc, clue: str) -> int:
     wanted = name.strip().lower().removeprefix("the ")
-    for index, player in enumerate(players):
-        if wanted in (player.id, player.name.lower()):
+    for index, character in enumerate(characters):
+        if wanted in (character.id, character.name.lower()):
             return index
-    known = [player.name for player in players]
+    known = [character.name for character in characters]
     if not wanted:
         raise Unsolvable(loc, f'A name is missing in "{clue}".', HOW)
     raise Unsolvable(

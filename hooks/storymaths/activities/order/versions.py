@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.year import YearLimits
 from ..revalue import revalued
 
@@ -14,15 +14,15 @@ if TYPE_CHECKING:
     from . import OrderFields
 
 
-def other_values(fields: OrderFields, scene: Scene, year: YearLimits) -> Iterator[tuple[Scene, str]]:
+def other_values(fields: OrderFields, context: Context, year: YearLimits) -> Iterator[tuple[Context, str]]:
     """Scenes for ``year``, best first."""
-    same = (scene, "The same numbers." if fields.fact else "The same clues.")
+    same = (context, "The same numbers." if fields.fact else "The same clues.")
     if not fields.fact or fields.clues:
         yield same
         return
-    values = [player.facts.get(fields.fact) for player in scene.players]
+    values = [character.facts.get(fields.fact) for character in context.characters]
     whole = [value for value in values if isinstance(value, int) and not isinstance(value, bool)]
-    harder = year.year > scene.year.year
+    harder = year.year > context.year.year
     if not harder:
         yield same
     if len(whole) == len(values):
@@ -30,12 +30,12 @@ def other_values(fields: OrderFields, scene: Scene, year: YearLimits) -> Iterato
         for new in _against(len(levels), year):
             change = dict(zip(levels, new, strict=True))
             yield (
-                _with(scene, fields.fact, [change[value] for value in whole]),
+                _with(context, fields.fact, [change[value] for value in whole]),
                 f"Each {fields.fact} is remade, in the same order; the ones run the other way from the digits before them.",
             )
     if harder:
         yield same
-    yield from revalued(scene, fields.fact, year)
+    yield from revalued(context, fields.fact, year)
 
 
 def _against(levels: int, year: YearLimits) -> Iterator[Sequence[int]]:
@@ -50,9 +50,9 @@ def _against(levels: int, year: YearLimits) -> Iterator[Sequence[int]]:
             yield [digit * place + (10 - digit) for digit in spread]
 
 
-def _with(scene: Scene, fact: str, values: Sequence[int]) -> Scene:
-    players = tuple(
-        replace(player, facts={**player.facts, fact: value})
-        for player, value in zip(scene.players, values, strict=True)
+def _with(context: Context, fact: str, values: Sequence[int]) -> Context:
+    characters = tuple(
+        replace(character, facts={**character.facts, fact: value})
+        for character, value in zip(context.characters, values, strict=True)
     )
-    return replace(scene, players=players)
+    return replace(context, characters=characters)

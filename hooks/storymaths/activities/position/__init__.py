@@ -7,7 +7,7 @@ from typing import Annotated, ClassVar
 
 from pydantic import Field
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind, Unsolvable
@@ -71,33 +71,33 @@ answers: 4
 years: {1: {}, 3: {}}
 """
 
-    def solve(self, fields: PositionFields, scene: Scene) -> Solution:
+    def solve(self, fields: PositionFields, context: Context) -> Solution:
         """Where the route ends, then the way back if asked for; or every shortest route, up before right first."""
-        if len(scene.players) > scene.caps.players:
+        if len(context.characters) > context.caps.characters:
             raise Unsolvable(("cast",), "There are too many characters.", "name the one who moves.")
         if bool(fields.route) == (fields.goal is not None):
             raise Unsolvable(
                 ("route",), "Either a route to follow or a goal to find is needed.", "give one of the two."
             )
-        grid = grid_of(fields.grid, fields.blocked, scene.caps.cells)
+        grid = grid_of(fields.grid, fields.blocked, context.caps.cells)
         start = Stand(square_of(fields.start, grid, ("start",)), fields.facing)
-        journey = Journey(scene, grid, start, fields.turns or _saying(scene.year.year), fields.ask)
+        journey = Journey(context, grid, start, fields.turns or _saying(context.year.year), fields.ask)
         return find(journey, fields.goal) if fields.goal is not None else follow(journey, fields.route, fields.back)
 
     def versions(
-        self, fields: PositionFields, scene: Scene, year: YearLimits
-    ) -> Iterator[tuple[PositionFields, Scene, str]]:
+        self, fields: PositionFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[PositionFields, Context, str]]:
         """The same grid with turns said as the year says them; for a younger year also a shorter route."""
-        own = fields.turns or _saying(scene.year.year)
+        own = fields.turns or _saying(context.year.year)
         if fields.turns or own == _saying(year.year):
-            yield fields, scene, "The same grid."
+            yield fields, context, "The same grid."
         spoken = fields.model_copy(update={"turns": _saying(year.year)})
-        yield spoken, scene, f"Turns are said with {_saying(year.year)}."
-        if year.year < scene.year.year:
+        yield spoken, context, f"Turns are said with {_saying(year.year)}."
+        if year.year < context.year.year:
             for steps in range(len(fields.route) - 1, 0, -1):
                 yield (
                     spoken.model_copy(update={"route": fields.route[:steps]}),
-                    scene,
+                    context,
                     f"Only the first {counted(steps, 'steps')}.",
                 )
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ...model.activity import Answer, Slip, Solution
+from ...model.activity import Answer, LikelyError, Solution
 from ..kind import Unsolvable
 from ..saying import capital, counted
 from .grid_journey import Journey
@@ -17,7 +17,7 @@ _MOST_DRAWN = 6
 
 def find(journey: Journey, goal_name: str) -> Solution:
     """Every shortest route. Raises ``Unsolvable`` where there are more than can be listed."""
-    start, caps = journey.start, journey.scene.caps
+    start, caps = journey.start, journey.context.caps
     goal = square_of(goal_name, journey.grid, ("goal",))
     if goal == start.square:
         raise Unsolvable(("goal",), "The goal is the start.", "choose another square.")
@@ -38,7 +38,9 @@ def find(journey: Journey, goal_name: str) -> Solution:
         ((journey.figure(goal),), figures),
         steps=max((len(moves_of(route, start.facing)) for route in routes), default=1),
         note=_note(goal, away, count),
-        slip=Slip("Counts the square it starts on.", f"{away[goal] + 1} squares in place of {away[goal]}.")
+        likely_error=LikelyError(
+            "Counts the square it starts on.", f"{away[goal] + 1} squares in place of {away[goal]}."
+        )
         if routes
         else None,
     )
@@ -57,7 +59,7 @@ def _answer(journey: Journey, route: Sequence[Facing]) -> Answer:
     squares = [name_of(square) for square in _walked(journey.start.square, route)]
     runs = runs_of(route)
     worked = ", ".join(f"{count} {way}" for way, count in runs)
-    if len(runs) > 1 and journey.scene.year.year:
+    if len(runs) > 1 and journey.context.year.year:
         worked += f": {' + '.join(str(count) for _, count in runs)} = {len(route)}"
     return Answer(f"{capital(', '.join(steps))}.", f"{worked}.", {"route": steps, "squares": squares})
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from ...model.activity import Answer, Slip, Solution
+from ...model.activity import Answer, LikelyError, Solution
 from ..kind import Unsolvable
 from ..saying import capital
 from .grid_journey import Journey
@@ -24,9 +24,15 @@ def follow(journey: Journey, route: Sequence[str], back: bool) -> Solution:
     path = [start.square, *(at.square for at, move in zip(stands, moves, strict=True) if isinstance(move, Go))]
     figures = ((journey.figure(),), (journey.figure(path=path, more=answers[0].says),))
     lines = [capital(said(move, journey.saying)) for move in moves]
-    slip = _slip(journey, moves, stands[-1])
+    likely_error = _slip(journey, moves, stands[-1])
     return journey.solution(
-        ask, lines, answers, figures, steps=len(moves), note="Each step leads to one place only.", slip=slip
+        ask,
+        lines,
+        answers,
+        figures,
+        steps=len(moves),
+        note="Each step leads to one place only.",
+        likely_error=likely_error,
     )
 
 
@@ -57,15 +63,19 @@ def _back(journey: Journey, moves: Sequence[Move]) -> Answer:
     )
 
 
-def _slip(journey: Journey, moves: Sequence[Move], right: Stand) -> Slip | None:
+def _slip(journey: Journey, moves: Sequence[Move], right: Stand) -> LikelyError | None:
     """Left and right muddled; where nothing comes of that, the start counted as the first square."""
     muddled = [Turn(move.quarters, not move.clockwise) if isinstance(move, Turn) else move for move in moves]
     try:
         wrong = list(walk(journey.start, muddled, journey.grid))[-1]
     except Unsolvable as off:
-        return Slip("Mixes up left and right.", off.message)
+        return LikelyError("Mixes up left and right.", off.message)
     if wrong != right:
         gives = f"{capital(journey.who)} ends at {name_of(wrong.square)}, facing {wrong.facing}."
-        return Slip("Mixes up left and right.", gives)
+        return LikelyError("Mixes up left and right.", gives)
     first = next((abs(move.squares) for move in moves if isinstance(move, Go)), 0)
-    return Slip("Counts the square it stands on as 1.", f"Only {first - 1} where it says {first}.") if first else None
+    return (
+        LikelyError("Counts the square it stands on as 1.", f"Only {first - 1} where it says {first}.")
+        if first
+        else None
+    )

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
-from ..met import uses_met
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ..met import demands_met
 from .grid_moves import Saying, Stand
 from .grid_squares import Grid, Square, name_of
 
@@ -19,7 +19,7 @@ _VOCABULARY = (
 class Journey:
     """What every task on a grid starts from."""
 
-    scene: Scene
+    context: Context
     grid: Grid
     start: Stand
     saying: Saying
@@ -29,7 +29,7 @@ class Journey:
     @property
     def who(self) -> str:
         """Who goes: the first of the cast, or a counter."""
-        return self.scene.players[0].name if self.scene.players else "the counter"
+        return self.context.characters[0].name if self.context.characters else "the counter"
 
     def figure(self, goal: Square | None = None, path: Sequence[Square] = (), more: str = "") -> Figure:
         """The grid with what stands on it, and a way over it where there is one."""
@@ -59,11 +59,11 @@ class Journey:
         *,
         steps: int,
         note: str,
-        slip: Slip | None,
+        likely_error: LikelyError | None,
     ) -> Solution:
         """The whole solution; ``figures`` are the pupil's, then the answers'."""
-        task = Task(self.ask or ask, self.scene.players[:1], lines=tuple(lines), figures=figures[0])
-        uses = uses_met(task, answers, _VOCABULARY)
+        task = Task(self.ask or ask, self.context.characters[:1], lines=tuple(lines), figures=figures[0])
+        demands = demands_met(task, answers, _VOCABULARY)
         if self.saying == "degrees":
-            uses = replace(uses, symbols=uses.symbols | {"°"}, words=(*uses.words, "degree"))
-        return Solution(task, tuple(answers), uses, steps, note, slip, figures[1])
+            demands = replace(demands, symbols=demands.symbols | {"°"}, words=(*demands.words, "degree"))
+        return Solution(task, tuple(answers), demands, steps, note, likely_error, figures[1])

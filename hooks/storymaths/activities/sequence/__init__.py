@@ -7,7 +7,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Exact, Kind, Unsolvable
@@ -71,11 +71,11 @@ answers: 3
     }
     fields = SequenceFields
 
-    def solve(self, fields: SequenceFields, scene: Scene) -> Solution:
+    def solve(self, fields: SequenceFields, context: Context) -> Solution:
         """Every answer, in the order of the places or numbers asked about."""
-        if len(scene.players) > scene.caps.players:
-            message = f"{len(scene.players)} characters are more than one activity can hold."
-            raise Unsolvable(("cast",), message, f"choose at most {scene.caps.players}.")
+        if len(context.characters) > context.caps.characters:
+            message = f"{len(context.characters)} characters are more than one activity can hold."
+            raise Unsolvable(("cast",), message, f"choose at most {context.caps.characters}.")
         if bool(fields.terms) == bool(fields.pattern):
             message = "There are terms and a pattern." if fields.terms else "There is nothing in a row."
             raise Unsolvable(("terms",), message, "write terms, which are numbers, or a pattern.", "activity-broken")
@@ -83,13 +83,13 @@ answers: 3
         if len(asked) > 1:
             message = f'"{asked[0]}" and "{asked[1]}" ask for two things at once.'
             raise Unsolvable((asked[1],), message, "make them two activities.", "activity-broken")
-        return numbers_solved(fields, scene) if fields.terms else pattern_solved(fields, scene)
+        return numbers_solved(fields, context) if fields.terms else pattern_solved(fields, context)
 
     def versions(
-        self, fields: SequenceFields, scene: Scene, year: YearLimits
-    ) -> Iterator[tuple[SequenceFields, Scene, str]]:
+        self, fields: SequenceFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[SequenceFields, Context, str]]:
         """Counts with a start and step of the year, still rising or falling; patterns with places nearer or further on."""
-        yield from without_stale_words(fields, scene, versions_of(fields, scene, year))
+        yield from without_stale_words(fields, context, versions_of(fields, context, year))
 
 
 KIND = Sequence()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Solution
+from ...model.activity import Answer, Context, Solution
 from ..kind import Unsolvable
 from ..ordinals import ordinal
 from ..saying import capital, listed, written
@@ -20,22 +20,22 @@ _FURTHEST_TIMES = 40
 """So far along, doubling is long past ten million."""
 
 
-def numbers_solved(fields: SequenceFields, scene: Scene) -> Solution:
+def numbers_solved(fields: SequenceFields, context: Context) -> Solution:
     """The solution for ``terms``. Raises ``Unsolvable``."""
     known = {place: term for place, term in enumerate(fields.terms, 1) if isinstance(term, Fraction)}
     if fields.step is not None and fields.rule != "step":
         message = f"A step is given, and the rule is {fields.rule}."
         raise Unsolvable(("step",), message, "leave out the step, or the rule.", "activity-broken")
     if fields.mistake:
-        return _mistake(fields, scene, known)
+        return _mistake(fields, context, known)
     rule = _rule(fields, known)
     if fields.said:
         answers = _said(fields, rule)
     elif fields.places:
-        answers = [_at_place(rule, place, scene) for place in fields.places]
+        answers = [_at_place(rule, place, context) for place in fields.places]
     else:
-        answers = [_gaps(fields, rule, scene)]
-    return told(fields, scene, rule, answers)
+        answers = [_gaps(fields, rule, context)]
+    return told(fields, context, rule, answers)
 
 
 def _rule(fields: SequenceFields, known: Known) -> Rule:
@@ -53,12 +53,12 @@ def _rule(fields: SequenceFields, known: Known) -> Rule:
     return rule
 
 
-def _value(rule: Rule, place: int, scene: Scene, loc: str) -> Fraction:
+def _value(rule: Rule, place: int, context: Context, loc: str) -> Fraction:
     if isinstance(rule, Times) and place > _FURTHEST_TIMES:
         raise Unsolvable((loc,), f"Place {place:,} is too far along to work out.", "ask for an earlier place.")
     term = rule.at(place)
-    if abs(term) > scene.caps.number or term.denominator > scene.caps.number:
-        message = f"The {ordinal(place)} number would be beyond {scene.caps.number:,}."
+    if abs(term) > context.caps.number or term.denominator > context.caps.number:
+        message = f"The {ordinal(place)} number would be beyond {context.caps.number:,}."
         raise Unsolvable((loc,), message, "ask for an earlier place, or use smaller numbers.")
     return term
 
@@ -68,24 +68,24 @@ def plain(number: Fraction) -> int | str:
     return number.numerator if number.denominator == 1 else written(number, 3)
 
 
-def _gaps(fields: SequenceFields, rule: Rule, scene: Scene) -> Answer:
+def _gaps(fields: SequenceFields, rule: Rule, context: Context) -> Answer:
     gaps = [place for place, term in enumerate(fields.terms, 1) if not isinstance(term, Fraction)]
     if not gaps:
         message = "No number is missing, so there is nothing to find."
         fix = "put ___ in place of a term, or add places, said or mistake."
         raise Unsolvable(("terms",), message, fix, "activity-broken")
-    terms = [_value(rule, place, scene, "terms") for place in range(1, len(fields.terms) + 1)]
+    terms = [_value(rule, place, context, "terms") for place in range(1, len(fields.terms) + 1)]
     found = [terms[place - 1] for place in gaps]
     says = f"{listed([written(term, 3) for term in found])} {'is' if len(found) == 1 else 'are'} missing"
-    worked = [step_from(rule, place, scene) for place in gaps]
+    worked = [step_from(rule, place, context) for place in gaps]
     data = {"terms": [plain(term) for term in terms], "gaps": [plain(term) for term in found]}
     return Answer(says, f"{capital(rule.says())}. {'; '.join(worked)}.", data)
 
 
-def _at_place(rule: Rule, place: int, scene: Scene) -> Answer:
-    term = _value(rule, place, scene, "places")
+def _at_place(rule: Rule, place: int, context: Context) -> Answer:
+    term = _value(rule, place, context, "places")
     says = f"The {ordinal(place)} number is {written(term, 3)}"
-    return Answer(says, f"{term_worked(rule, place, scene)}.", {"place": place, "term": plain(term)})
+    return Answer(says, f"{term_worked(rule, place, context)}.", {"place": place, "term": plain(term)})
 
 
 def _said(fields: SequenceFields, rule: Rule) -> list[Answer]:
@@ -102,7 +102,7 @@ def _said(fields: SequenceFields, rule: Rule) -> list[Answer]:
     return answers
 
 
-def _mistake(fields: SequenceFields, scene: Scene, known: Known) -> Solution:
+def _mistake(fields: SequenceFields, context: Context, known: Known) -> Solution:
     needed = 3 if fields.step is not None else NEEDED[fields.rule] + 2
     if len(known) < needed:
         message = f"With fewer than {needed} known terms nobody can tell which is wrong."
@@ -118,9 +118,9 @@ def _mistake(fields: SequenceFields, scene: Scene, known: Known) -> Solution:
         rule = rule_through(others, fields.rule, fields.step)
         assert rule is not None, "a mistake is where the others follow a rule"
         right = right or rule
-        _value(rule, place, scene, "terms")
+        _value(rule, place, context, "terms")
         says = f"{written(known[place], 3)} should be {written(term, 3)}"
         data = {"place": place, "is": plain(known[place]), "should_be": plain(term)}
-        answers.append(Answer(says, f"{capital(rule.says())}. {step_from(rule, place, scene)}.", data))
+        answers.append(Answer(says, f"{capital(rule.says())}. {step_from(rule, place, context)}.", data))
     assert right is not None, "the terms follow a rule, or all but one do"
-    return told(fields, scene, right, answers)
+    return told(fields, context, right, answers)

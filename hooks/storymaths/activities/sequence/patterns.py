@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ..kind import Unsolvable
-from ..met import uses_met
+from ..met import demands_met
 from ..ordinals import ordinal
 from ..saying import capital, listed
 from ..tables_used import tables_of
@@ -21,13 +21,13 @@ _WORDS = ("pattern", "next", "first", "second", "last")
 Unit = tuple[str, ...]
 
 
-def pattern_solved(fields: SequenceFields, scene: Scene) -> Solution:
+def pattern_solved(fields: SequenceFields, context: Context) -> Solution:
     """The solution for a ``pattern``. Raises ``Unsolvable``."""
     for name in ("said", "step", "rule"):
         if name in fields.model_fields_set:
             message = f'"{name}" has no part in a pattern of things.'
             raise Unsolvable((name,), message, "leave it out, or write terms.", "activity-broken")
-    names = _names(fields, scene)
+    names = _names(fields, context)
     units = units_of(fields.pattern)
     if fields.mistake:
         answers, unit = _mistakes(fields, names, units)
@@ -36,13 +36,13 @@ def pattern_solved(fields: SequenceFields, scene: Scene) -> Solution:
             message = "Nothing repeats in the pattern: no unit is seen at least twice with every part shown once."
             raise Unsolvable(("pattern",), message, "show the unit at least twice, or ask for the mistake.")
         unit = units[0]
-        answers = _answers(fields, names, unit, scene)
-    return _solution(fields, scene, names, unit, answers, units)
+        answers = _answers(fields, names, unit, context)
+    return _solution(fields, context, names, unit, answers, units)
 
 
-def _names(fields: SequenceFields, scene: Scene) -> Mapping[str, str]:
+def _names(fields: SequenceFields, context: Context) -> Mapping[str, str]:
     """Each thing of the pattern and its name."""
-    known = {player.id: player.name for player in scene.players}
+    known = {character.id: character.name for character in context.characters}
     for at, thing in enumerate(fields.pattern):
         if known and thing != GAP and thing not in known:
             message = f'"{thing[:30]}" is not in the cast.'
@@ -53,14 +53,14 @@ def _names(fields: SequenceFields, scene: Scene) -> Mapping[str, str]:
     return {thing: known.get(thing, thing) for thing in fields.pattern if thing != GAP}
 
 
-def _answers(fields: SequenceFields, names: Mapping[str, str], unit: Unit, scene: Scene) -> list[Answer]:
+def _answers(fields: SequenceFields, names: Mapping[str, str], unit: Unit, context: Context) -> list[Answer]:
     named = [names[thing] for thing in unit]
     over = f"The unit is {listed(named)}."
     if fields.places:
         return [
             Answer(
                 f"The {ordinal(place)} is {names[at_place(unit, place)]}",
-                f"{over} {_counted(len(unit), place, scene)}.",
+                f"{over} {_counted(len(unit), place, context)}.",
                 {"place": place, "term": at_place(unit, place), "unit": list(unit)},
             )
             for place in fields.places
@@ -74,7 +74,7 @@ def _answers(fields: SequenceFields, names: Mapping[str, str], unit: Unit, scene
     return [Answer(capital(listed(named)), worked, {"unit": list(unit)})]
 
 
-def _counted(length: int, place: int, scene: Scene) -> str:
+def _counted(length: int, place: int, context: Context) -> str:
     """How many whole units come before a place, and how far into the next one it is."""
     units, over = divmod(place, length)
     nth = ordinal(place)
@@ -83,9 +83,9 @@ def _counted(length: int, place: int, scene: Scene) -> str:
     into = f"so the {nth} is the {ordinal(over)} of a unit" if over else f"so the {nth} is the last of a unit"
     if units == 0:
         return f"It is in the first unit, as the {nth}"
-    if scene.year.year == 0 or (scene.year.year == 1 and units > 6):
+    if context.year.year == 0 or (context.year.year == 1 and units > 6):
         return f"Count in units of {length}, {into}"
-    if scene.year.year == 1:
+    if context.year.year == 1:
         return f"{' + '.join([str(length)] * units + [str(over)] * bool(over))} = {place}, {into}"
     full = units * length
     rest = f"; {full:,} + {over} = {place:,}" if over else ""
@@ -108,7 +108,7 @@ def _mistakes(fields: SequenceFields, names: Mapping[str, str], units: Sequence[
 
 def _solution(
     fields: SequenceFields,
-    scene: Scene,
+    context: Context,
     names: Mapping[str, str],
     unit: Unit,
     answers: Sequence[Answer],
@@ -119,18 +119,18 @@ def _solution(
     goes_on = bool(fields.places) or not (fields.mistake or GAP in fields.pattern)
     task = Task(
         ask=fields.ask or _ask(fields),
-        players=tuple(player for player in scene.players if player.id in fields.pattern),
+        characters=tuple(character for character in context.characters if character.id in fields.pattern),
         lines=(f"{row}, …" if goes_on else row,),
         figures=(track(["" if thing == "___" else thing for thing in things]),),
     )
-    products = [(place // len(unit), len(unit)) for place in fields.places] if scene.year.year >= 2 else []
+    products = [(place // len(unit), len(unit)) for place in fields.places] if context.year.year >= 2 else []
     return Solution(
         task=task,
         answers=tuple(answers),
-        uses=uses_met(task, answers, _WORDS, tables_of(products, scene.year)),
+        demands=demands_met(task, answers, _WORDS, tables_of(products, context.year)),
         steps=1 + (1 if fields.places or fields.mistake else fields.pattern.count(GAP)),
         note=_note(fields, names, unit, answers, units),
-        slip=_slip(fields, names, unit),
+        likely_error=_slip(fields, names, unit),
     )
 
 
@@ -161,7 +161,7 @@ def _note(
     return note
 
 
-def _slip(fields: SequenceFields, names: Mapping[str, str], unit: Unit) -> Slip | None:
+def _slip(fields: SequenceFields, names: Mapping[str, str], unit: Unit) -> LikelyError | None:
     place, shown = (fields.places[-1] if fields.places else 0), len(fields.pattern)
     if place:
         anew = at_place(unit, place - shown) if place > shown else at_place(unit, place)
@@ -170,8 +170,8 @@ def _slip(fields: SequenceFields, names: Mapping[str, str], unit: Unit) -> Slip 
             ("Does not count the first.", at_place(unit, place + 1)),
         ):
             if wrong != at_place(unit, place):
-                return Slip(does, f"{capital(names[wrong])} at the {ordinal(place)}.")
+                return LikelyError(does, f"{capital(names[wrong])} at the {ordinal(place)}.")
     if not place and not fields.mistake and GAP not in fields.pattern and len(set(unit)) < len(unit):
         things = list(dict.fromkeys(unit))
-        return Slip("Names each thing once.", f"{capital(listed([names[thing] for thing in things]))}.")
+        return LikelyError("Names each thing once.", f"{capital(listed([names[thing] for thing in things]))}.")
     return None

@@ -7,8 +7,8 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from ...model.activity import Answer, Figure, Scene, Solution, Task
-from ..met import uses_met
+from ...model.activity import Answer, Context, Figure, Solution, Task
+from ..met import demands_met
 from ..ordinals import ordinal
 from ..saying import listed, written
 from ..tables_used import tables_of
@@ -23,7 +23,7 @@ _TALLEST, _MOST_TOWERS = 24, 8
 """Towers of squares are drawn up to this height and number."""
 
 
-def told(fields: SequenceFields, scene: Scene, rule: Rule, answers: Sequence[Answer]) -> Solution:
+def told(fields: SequenceFields, context: Context, rule: Rule, answers: Sequence[Answer]) -> Solution:
     """The solution of a row of numbers whose rule and answers are found."""
     shown = [written(term, 3) if isinstance(term, Fraction) else "___" for term in fields.terms]
     numbers = ", ".join(shown)
@@ -33,18 +33,18 @@ def told(fields: SequenceFields, scene: Scene, rule: Rule, answers: Sequence[Ans
         figures=_figures(fields, shown),
     )
     products: list[tuple[int | Fraction, int | Fraction]] = []
-    if isinstance(rule, Steps) and not rule.grows and scene.year.year >= 2:
+    if isinstance(rule, Steps) and not rule.grows and context.year.year >= 2:
         products = [(place - 1, abs(rule.step)) for place in fields.places if place > 2]
-    uses = uses_met(task, answers, _WORDS, tables_of(products, scene.year))
-    if not _is_counted(rule, scene.year.year):
-        uses = replace(uses, calculated=tuple(sorted({*uses.calculated, *uses.numbers})))
+    demands = demands_met(task, answers, _WORDS, tables_of(products, context.year))
+    if not _is_counted(rule, context.year.year):
+        demands = replace(demands, calculated=tuple(sorted({*demands.calculated, *demands.numbers})))
     return Solution(
         task=task,
         answers=tuple(answers),
-        uses=uses,
+        demands=demands,
         steps=1 + (max(1, shown.count("___")) if not (fields.places or fields.said or fields.mistake) else 1),
         note=_note(fields, rule, answers),
-        slip=slip_in(fields, rule, answers),
+        likely_error=slip_in(fields, rule, answers),
     )
 
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.year import YearLimits
 from ..saying import listed, written
 from .number_rules import Known, Rule, Steps, Times, mistakes_in, place_of, rule_through
@@ -16,7 +16,7 @@ from .repeating import at_place, units_of
 if TYPE_CHECKING:
     from . import SequenceFields
 
-Version = tuple["SequenceFields", Scene, str]
+Version = tuple["SequenceFields", Context, str]
 _STEPS: dict[int, tuple[int, ...]] = {
     0: (1, 2),
     1: (2, 5, 10, 1),
@@ -32,10 +32,10 @@ _PLACES = {0: (6, 8, 9, 10), 1: (8, 10, 12, 15, 18, 20), 2: (12, 20, 25, 31, 40,
 """Places worth asking about, by year; from Year 3 on those of Year 3."""
 
 
-def versions_of(fields: SequenceFields, scene: Scene, year: YearLimits) -> Iterator[Version]:
+def versions_of(fields: SequenceFields, context: Context, year: YearLimits) -> Iterator[Version]:
     """The same first for a younger year and last for an older one; between them, remade ones."""
-    there = replace(scene, year=year)
-    harder = year.year > scene.year.year
+    there = replace(context, year=year)
+    harder = year.year > context.year.year
     if not harder:
         yield fields, there, "The same sequence."
     yield from _patterns(fields, there) if fields.pattern else _numbers(fields, there)
@@ -43,7 +43,7 @@ def versions_of(fields: SequenceFields, scene: Scene, year: YearLimits) -> Itera
         yield fields, there, "The same sequence."
 
 
-def _patterns(fields: SequenceFields, there: Scene) -> Iterator[Version]:
+def _patterns(fields: SequenceFields, there: Context) -> Iterator[Version]:
     """Other places; the pattern stays."""
     count = len(fields.places)
     offered = _PLACES[min(3, there.year.year)]
@@ -55,7 +55,7 @@ def _patterns(fields: SequenceFields, there: Scene) -> Iterator[Version]:
         yield fields.model_copy(update={"places": places}), there, says
 
 
-def _numbers(fields: SequenceFields, there: Scene) -> Iterator[Version]:
+def _numbers(fields: SequenceFields, there: Context) -> Iterator[Version]:
     """Other steps and starts; gaps, places and the mistake stay where they are."""
     known = {place: term for place, term in enumerate(fields.terms, 1) if isinstance(term, Fraction)}
     right = dict(known)

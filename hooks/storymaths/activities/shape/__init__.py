@@ -7,7 +7,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.fields import Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind, Unsolvable
@@ -102,7 +102,7 @@ years: {1: {}, 3: {}}
 """,
     )
 
-    def solve(self, fields: ShapeFields, scene: Scene) -> Solution:
+    def solve(self, fields: ShapeFields, context: Context) -> Solution:
         """Every shape counted or sorted, every shape that fits, every claim judged, in the order given."""
         asked = [name for name in _ASKS if getattr(fields, name)]
         if len(asked) != 1:
@@ -111,30 +111,32 @@ years: {1: {}, 3: {}}
                 (asked[1] if len(asked) > 1 else "count",), message, f"give just one of {listed(_ASKS, 'or')}."
             )
         if fields.claims:
-            return claimed_solution(fields.claims, scene, fields.ask)
+            return claimed_solution(fields.claims, context, fields.ask)
         if fields.half:
-            return completed_solution(fields.half, fields.mirror, scene, fields.ask)
+            return completed_solution(fields.half, fields.mirror, context, fields.ask)
         if fields.make:
-            return composed_solution(fields.make, fields.pieces, fields.use, fields.drawn, scene, fields.ask)
-        shapes = shapes_of(fields.shapes, fields.fact, scene)
+            return composed_solution(fields.make, fields.pieces, fields.use, fields.drawn, context, fields.ask)
+        shapes = shapes_of(fields.shapes, fields.fact, context)
         if fields.count:
             return counted_solution(shapes, fields.count, fields.ask)
         if fields.by:
             return sorted_solution(shapes, fields.by, fields.diagram, fields.ask)
         return guessed_solution(shapes, fields.clues, fields.ask)
 
-    def versions(self, fields: ShapeFields, scene: Scene, year: YearLimits) -> Iterator[tuple[ShapeFields, Scene, str]]:
+    def versions(
+        self, fields: ShapeFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[ShapeFields, Context, str]]:
         """The same shapes: below Year 2 only what is counted there; of one to be made, more or less is drawn in."""
         fewer = tuple(prop for prop in fields.count if prop in _YEAR_1)
         if year.year < 2 and fewer and fewer != fields.count:
             yield (
                 fields.model_copy(update={"count": fewer}),
-                scene,
+                context,
                 f"Only {listed([SAID[prop] for prop in fewer])} are counted.",
             )
-        if fields.make and (drawn := drawn_for(fields.drawn, year.year - scene.year.year)) != fields.drawn:
-            yield fields.model_copy(update={"drawn": drawn}), scene, HELPS[drawn]
-        yield fields, scene, "The same shapes."
+        if fields.make and (drawn := drawn_for(fields.drawn, year.year - context.year.year)) != fields.drawn:
+            yield fields.model_copy(update={"drawn": drawn}), context, HELPS[drawn]
+        yield fields, context, "The same shapes."
 
 
 KIND = Shape()

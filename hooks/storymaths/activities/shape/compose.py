@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any, Literal
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ..kind import Unsolvable
-from ..met import uses_met
+from ..met import demands_met
 from ..saying import capital, counted, listed
 from .covering import TooMany, Way, every_way
 from .pieces import Piece, pieces_of
@@ -37,30 +37,30 @@ def drawn_for(drawn: Drawn, years_on: int) -> Drawn:
 
 
 def composed_solution(
-    make: Sequence[str], told: Mapping[str, int], use: Use, drawn: Drawn, scene: Scene, ask: str | None
+    make: Sequence[str], told: Mapping[str, int], use: Use, drawn: Drawn, context: Context, ask: str | None
 ) -> Solution:
     """Every different way. Raises ``Unsolvable``, also where there are too many ways to look for."""
-    shape = shape_of(make, scene.caps.cells, ("make",))
-    pieces = pieces_of(told, scene.caps.pieces)
+    shape = shape_of(make, context.caps.cells, ("make",))
+    pieces = pieces_of(told, context.caps.pieces)
     fits = sum(len(piece.shape) * piece.many for piece in pieces) - len(shape)
-    ways = _every_way(shape, pieces, use, scene) if fits == 0 or (fits > 0 and use == "some") else []
+    ways = _every_way(shape, pieces, use, context) if fits == 0 or (fits > 0 and use == "some") else []
     forms = [min(same, key=lambda way: sum(not laid.as_given for laid in way)) for same in ways]
-    answers = tuple(_answer(way, pieces, shape, scene) for way in forms)
+    answers = tuple(_answer(way, pieces, shape, context) for way in forms)
     guide = forms[0] if forms and drawn == "pieces" else ()
     task = Task(
         ask or _asked(shape, pieces, use, bool(guide)),
-        scene.players[:1],
+        context.characters[:1],
         figures=(_target(shape, guide, drawn), _handed_out(shape, pieces)),
     )
     done = (_ways_drawn(shape, forms),) if forms else ()
     steps = max(map(len, forms), default=len(pieces))
-    uses = uses_met(task, answers, _VOCABULARY)
-    return Solution(task, answers, uses, steps, _note(shape, pieces, fits, use, forms), _slip(ways), done)
+    demands = demands_met(task, answers, _VOCABULARY)
+    return Solution(task, answers, demands, steps, _note(shape, pieces, fits, use, forms), _slip(ways), done)
 
 
-def _every_way(shape: Shape, pieces: Sequence[Piece], use: Use, scene: Scene) -> list[list[Way]]:
+def _every_way(shape: Shape, pieces: Sequence[Piece], use: Use, context: Context) -> list[list[Way]]:
     try:
-        return every_way(shape, pieces, use == "all", scene.caps.answers, scene.caps.tries // _COSTS)
+        return every_way(shape, pieces, use == "all", context.caps.answers, context.caps.tries // _COSTS)
     except TooMany:
         message = "There are more ways, or more to try, than anybody could list."
         fix = "use a smaller shape, or fewer and larger pieces."
@@ -76,17 +76,17 @@ def _asked(shape: Shape, pieces: Sequence[Piece], use: Use, guided: bool) -> str
     return asked
 
 
-def _answer(way: Way, pieces: Sequence[Piece], shape: Shape, scene: Scene) -> Answer:
+def _answer(way: Way, pieces: Sequence[Piece], shape: Shape, context: Context) -> Answer:
     laid = [(pieces[piece.sort].name, places_of(piece.on, squares_down(shape))) for piece in way]
     says = capital("; ".join(f"{name} on {listed(places)}" for name, places in laid))
     data = {"pieces": [{"piece": name, "on": places} for name, places in laid]}
-    return Answer(says, _worked([len(piece.on) for piece in way], len(shape), scene), data)
+    return Answer(says, _worked([len(piece.on) for piece in way], len(shape), context), data)
 
 
-def _worked(sizes: Sequence[int], whole: int, scene: Scene) -> str:
+def _worked(sizes: Sequence[int], whole: int, context: Context) -> str:
     """The sizes of the pieces come to the size of the shape, where the year adds so far."""
     half = _HALF if any(size % SQUARE for size in sizes) else SQUARE
-    if not scene.year.year or whole // half > scene.year.largest_calculated or len(sizes) < 2:
+    if not context.year.year or whole // half > context.year.largest_calculated or len(sizes) < 2:
         return "Nothing is left bare, and no piece lies on another."
     total = f"{' + '.join(str(size // half) for size in sizes)} = {whole // half}"
     return f"Nothing is left bare: in {'half squares' if half < SQUARE else 'squares'}, {total}."
@@ -103,13 +103,13 @@ def _note(shape: Shape, pieces: Sequence[Piece], fits: int, use: Use, forms: Seq
     return f"{how}. Squares have a letter, from the left, and a number, from the bottom."
 
 
-def _slip(ways: Sequence[Sequence[Way]]) -> Slip | None:
+def _slip(ways: Sequence[Sequence[Way]]) -> LikelyError | None:
     """Pieces left lying as they were handed out."""
     unturned = sum(any(all(laid.as_given for laid in way) for way in same) for same in ways)
     if unturned == len(ways):
         return None
     gives = f"{unturned} of the {len(ways)} ways." if unturned else "no way at all."
-    return Slip("Never turns or flips a piece.", gives)
+    return LikelyError("Never turns or flips a piece.", gives)
 
 
 def _target(shape: Shape, guide: Way, drawn: Drawn) -> Figure:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from ...model.activity import Answer, Slip, Solution, Table, Task
+from ...model.activity import Answer, LikelyError, Solution, Table, Task
 from ..kind import Unsolvable
 from ..saying import capital, counted, listed
 from .set import SAID, Solid, count_of, parts_of_count, with_article
@@ -14,7 +14,7 @@ from .tasks import FLAT_COUNTS, SOLID_COUNTS, Shapes
 
 def counted_solution(shapes: Shapes, properties: Sequence[str], ask: str | None) -> Solution:
     """The properties of each shape, in the order given."""
-    year, known = shapes.scene.year.year, SOLID_COUNTS if shapes.solid else FLAT_COUNTS
+    year, known = shapes.context.year.year, SOLID_COUNTS if shapes.solid else FLAT_COUNTS
     for index, prop in enumerate(properties):
         if prop not in known:
             what = "Solids" if shapes.solid else "Flat shapes"
@@ -26,8 +26,8 @@ def counted_solution(shapes: Shapes, properties: Sequence[str], ask: str | None)
     note = "Count on a real shape, with a finger or a sticker on each."
     if set(SOLID_COUNTS) <= set(properties):
         note = "On every one of them, faces and vertices together are 2 more than the edges."
-    slip = count_slip(shapes, properties)
-    return shapes.solution(task, answers, properties, steps=len(properties), note=note, slip=slip)
+    likely_error = count_slip(shapes, properties)
+    return shapes.solution(task, answers, properties, steps=len(properties), note=note, likely_error=likely_error)
 
 
 def count_answer(shapes: Shapes, index: int, properties: Sequence[str], year: int) -> Answer:
@@ -61,18 +61,18 @@ def count_table(shapes: Shapes, properties: Sequence[str]) -> Table:
     )
 
 
-def count_slip(shapes: Shapes, properties: Sequence[str]) -> Slip | None:
+def count_slip(shapes: Shapes, properties: Sequence[str]) -> LikelyError | None:
     """Ends and bases forgotten among faces; slanting lines taken for lines of symmetry."""
     for shape in shapes.shapes:
         if isinstance(shape, Solid) and "faces" in properties and shape.faces:
             few, total = shape.faces[1], sum(shape.faces)
-            return Slip(
+            return LikelyError(
                 "Counts the faces round the side only.", f"{few} faces for the {shape.name} in place of {total}."
             )
         if shape.name in ("rectangle", "parallelogram") and "symmetry" in properties:
             wrong = {"rectangle": 4, "parallelogram": 2}[shape.name]
             right = count_of(shape, "symmetry")
-            return Slip(
+            return LikelyError(
                 "Takes lines from corner to corner for mirror lines.",
                 f"{wrong} for the {shape.name} in place of {right}.",
             )

@@ -4,20 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
-from ..met import uses_met
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
+from ..met import demands_met
 from .mirror import Edge, checked, joined, mirrored, shaded
 
 _WHERE = {"right": "on its right", "left": "on its left", "top": "above it", "bottom": "below it"}
 
 
-def completed_solution(half: Sequence[str], edge: Edge, scene: Scene, ask: str | None) -> Solution:
+def completed_solution(half: Sequence[str], edge: Edge, context: Context, ask: str | None) -> Solution:
     """The one figure that is symmetrical."""
-    rows = checked(half, scene.caps.cells)
+    rows = checked(half, context.caps.cells)
     whole = joined(rows, mirrored(rows, edge), edge)
     count = shaded(rows)
     why = f"Every square has its partner as far behind the line: {count} + {count} = {2 * count}."
-    if not scene.year.year:
+    if not context.year.year:
         why = "Every square has its partner as far behind the line."
     answer = Answer(
         f"The whole figure has {2 * count} shaded squares.", why, {"rows": list(whole), "squares": 2 * count}
@@ -25,20 +25,20 @@ def completed_solution(half: Sequence[str], edge: Edge, scene: Scene, ask: str |
     blank = tuple("." * len(row) for row in rows)
     figures = (_figure(joined(rows, blank, edge), edge, "Half of it is shaded, the rest is empty"),)
     asked = f"The mirror line is {_WHERE[edge]}. Shade the squares that make the whole figure symmetrical."
-    task = Task(ask or asked, scene.players[:1], figures=figures)
-    uses = uses_met(task, (answer,), ("symmetrical",))
+    task = Task(ask or asked, context.characters[:1], figures=figures)
+    demands = demands_met(task, (answer,), ("symmetrical",))
     note = "There is just one: each shaded square fixes one on the other side."
     done = (_figure(whole, edge, "It is symmetrical"),)
-    return Solution(task, (answer,), uses, count, note, _slip(rows, edge, whole), done)
+    return Solution(task, (answer,), demands, count, note, _slip(rows, edge, whole), done)
 
 
-def _slip(rows: tuple[str, ...], edge: Edge, whole: tuple[str, ...]) -> Slip | None:
+def _slip(rows: tuple[str, ...], edge: Edge, whole: tuple[str, ...]) -> LikelyError | None:
     """The half slid over in place of flipped."""
     slid = joined(rows, rows, edge)
     wrong = sum(one != two for row, other in zip(slid, whole, strict=True) for one, two in zip(row, other, strict=True))
     if not wrong:
         return None
-    return Slip(
+    return LikelyError(
         "Slides the half over in place of flipping it.", f"{wrong} squares that are not right, first row {slid[0]}."
     )
 

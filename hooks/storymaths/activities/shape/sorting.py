@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ...model.activity import Answer, Slip, Solution, Task
+from ...model.activity import Answer, LikelyError, Solution, Task
 from ..kind import Unsolvable
 from ..rule_language.worked import worked
 from ..saying import capital, listed
@@ -23,7 +23,7 @@ def sorted_solution(shapes: Shapes, by: Sequence[str | SortRule], diagram: Diagr
         raise Unsolvable(
             ("diagram",), f"There are {len(rules)} rules.", "give one rule for a hoop, two for the others."
         )
-    done = Sorted(into, rules, cards, shapes.scene.year.year)
+    done = Sorted(into, rules, cards, shapes.context.year.year)
     asked = f"Sort the shapes by {listed([f'“{rule.fits}”' for rule in rules])}. Is any place left empty?"
     return shapes.solution(
         Task(ask or asked, figures=(shapes.figure(), done.figure(filled=False))),
@@ -31,7 +31,7 @@ def sorted_solution(shapes: Shapes, by: Sequence[str | SortRule], diagram: Diagr
         _facts(rules),
         steps=len(rules),
         note=done.note(),
-        slip=done.slip(),
+        likely_error=done.likely_error(),
         figures=(done.figure(filled=True),),
     )
 
@@ -50,14 +50,14 @@ def guessed_solution(shapes: Shapes, clues: Sequence[str], ask: str | None) -> S
         _facts(rules),
         steps=len(rules),
         note=_left_after_each(rules, cards.cards),
-        slip=Slip("Looks at the first clue only.", f"{capital(stray)}, which does not fit the others.")
+        likely_error=LikelyError("Looks at the first clue only.", f"{capital(stray)}, which does not fit the others.")
         if stray
         else None,
     )
 
 
 def _why(card: Card, rules: Sequence[ReadRule], shapes: Shapes) -> str:
-    reasons = (worked(rule.tree, card.case, shapes.scene.year.year) for rule in rules)
+    reasons = (worked(rule.tree, card.case, shapes.context.year.year) for rule in rules)
     return f"{capital(', '.join(dict.fromkeys(filter(None, reasons))))}.".replace(";", ",")
 
 

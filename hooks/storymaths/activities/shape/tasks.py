@@ -7,11 +7,11 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from ...check.suggestion import did_you_mean
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
 from ...model.book import FactAbout
 from ...model.prose import Loc
 from ..kind import Unsolvable
-from ..met import uses_met
+from ..met import demands_met
 from ..rule_language.tree import Gives
 from ..sort.cards import Card, Cards
 from ..sort.labels import Labels
@@ -31,7 +31,7 @@ class Shapes:
 
     shapes: tuple[Flat | Solid, ...]
     titles: tuple[str, ...]
-    scene: Scene
+    context: Context
 
     @property
     def solid(self) -> bool:
@@ -64,7 +64,7 @@ class Shapes:
         about = {name: FactAbout(means=said, unit="" if name == "curved" else said) for name, said in SAID.items()}
         if self.solid:
             about["curved"] = FactAbout(means="has a curved surface")
-        return Labels(replace(self.scene, facts=about))
+        return Labels(replace(self.context, facts=about))
 
     def figure(self) -> Figure:
         """All of them, drawn with their names."""
@@ -79,23 +79,29 @@ class Shapes:
         *,
         steps: int,
         note: str,
-        slip: Slip | None,
+        likely_error: LikelyError | None,
         figures: tuple[Figure, ...] = (),
     ) -> Solution:
         """The whole solution; ``properties`` are those the pupil must know."""
-        uses = uses_met(task, answers, _VOCABULARY)
-        words = (*uses.words, *(WORDS[prop] for prop in properties if prop in WORDS))
+        demands = demands_met(task, answers, _VOCABULARY)
+        words = (*demands.words, *(WORDS[prop] for prop in properties if prop in WORDS))
         return Solution(
-            task, tuple(answers), replace(uses, words=tuple(dict.fromkeys(words))), steps, note, slip, figures
+            task,
+            tuple(answers),
+            replace(demands, words=tuple(dict.fromkeys(words))),
+            steps,
+            note,
+            likely_error,
+            figures,
         )
 
 
-def shapes_of(named: Sequence[str] | str | None, fact: str | None, scene: Scene) -> Shapes:
+def shapes_of(named: Sequence[str] | str | None, fact: str | None, context: Context) -> Shapes:
     """The shapes named, or a whole half of the set, or those in a fact of the cast. Raises ``Unsolvable``."""
-    if len(scene.players) > scene.caps.players:
-        raise Unsolvable(("cast",), "There are too many characters.", f"choose at most {scene.caps.players}.")
-    if named is None and fact and scene.players:
-        return _of_cast(fact, scene)
+    if len(context.characters) > context.caps.characters:
+        raise Unsolvable(("cast",), "There are too many characters.", f"choose at most {context.caps.characters}.")
+    if named is None and fact and context.characters:
+        return _of_cast(fact, context)
     if not named:
         raise Unsolvable(
             ("shapes",), "No shapes are named.", "name some, or write flat or solid, or a fact of the cast."
@@ -104,19 +110,21 @@ def shapes_of(named: Sequence[str] | str | None, fact: str | None, scene: Scene)
         names = list(FLATS if named == "flat" else SOLIDS)
     else:
         names = [_known(name, ("shapes", index)) for index, name in enumerate(named)]
-    return _of_one_sort(names, names, scene, ("shapes",))
+    return _of_one_sort(names, names, context, ("shapes",))
 
 
-def _of_cast(fact: str, scene: Scene) -> Shapes:
+def _of_cast(fact: str, context: Context) -> Shapes:
     names, titles = [], []
-    for player in scene.players:
-        value = player.facts.get(fact)
+    for character in context.characters:
+        value = character.facts.get(fact)
         if not isinstance(value, str):
             fix = "give the character that fact, with the name of a shape."
-            raise Unsolvable(("fact",), f'{player.name} has no shape as fact "{fact}".', fix, "activity-fact-missing")
+            raise Unsolvable(
+                ("fact",), f'{character.name} has no shape as fact "{fact}".', fix, "activity-fact-missing"
+            )
         names.append(_known(value, ("fact",)))
-        titles.append(f"{player.name}’s {names[-1]}")
-    return _of_one_sort(names, titles, scene, ("fact",))
+        titles.append(f"{character.name}’s {names[-1]}")
+    return _of_one_sort(names, titles, context, ("fact",))
 
 
 def _known(name: str, loc: Loc) -> str:
@@ -128,10 +136,10 @@ def _known(name: str, loc: Loc) -> str:
     return known
 
 
-def _of_one_sort(names: Sequence[str], titles: Sequence[str], scene: Scene, loc: Loc) -> Shapes:
+def _of_one_sort(names: Sequence[str], titles: Sequence[str], context: Context, loc: Loc) -> Shapes:
     shapes: tuple[Any, ...] = tuple(FLATS.get(name) or SOLIDS.get(name) for name in names)
     if len({type(shape) for shape in shapes}) > 1:
         raise Unsolvable(loc, "Flat shapes and solids are mixed.", "take one sort, since they have other properties.")
     if len(shapes) > _MOST or len(set(titles)) < len(titles):
         raise Unsolvable(loc, "There are too many shapes, or one is there twice.", f"name up to {_MOST}, each once.")
-    return Shapes(shapes, tuple(titles), scene)
+    return Shapes(shapes, tuple(titles), context)

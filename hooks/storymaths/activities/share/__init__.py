@@ -7,7 +7,7 @@ from typing import Annotated, ClassVar
 
 from pydantic import Field
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.fields import Id, Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind
@@ -77,13 +77,15 @@ answers: 4
     }
     fields = ShareFields
 
-    def solve(self, fields: ShareFields, scene: Scene) -> Solution:
+    def solve(self, fields: ShareFields, context: Context) -> Solution:
         """Every answer: groups rising, or in the order of the piles."""
-        return told(fields, scene, shares_in(fields, scene))
+        return told(fields, context, shares_in(fields, context))
 
-    def versions(self, fields: ShareFields, scene: Scene, year: YearLimits) -> Iterator[tuple[ShareFields, Scene, str]]:
+    def versions(
+        self, fields: ShareFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[ShareFields, Context, str]]:
         """Totals in the tables of the year, leaving as many over as before."""
-        yield from without_stale_words(fields, scene, versions_of(fields, scene, year))
+        yield from without_stale_words(fields, context, versions_of(fields, context, year))
 
 
 KIND = Share()

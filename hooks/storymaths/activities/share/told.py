@@ -6,8 +6,8 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from ...model.activity import Answer, Figure, Scene, Solution, Task
-from ..met import uses_met
+from ...model.activity import Answer, Context, Figure, Solution, Task
+from ..met import demands_met
 from ..saying import capital, counted, listed, owner, written
 from .found import Shared, Shares
 from .why import note_of, reckoned_in, slip_in, tables_in, worked
@@ -21,29 +21,31 @@ _WORDS = (
 _MOST_DRAWN, _MOST_DOTS, _MOST_ACROSS = 6, 60, 12
 
 
-def told(fields: ShareFields, scene: Scene, shares: Shares) -> Solution:
+def told(fields: ShareFields, context: Context, shares: Shares) -> Solution:
     """The solution. Signs are used from the year that has met them."""
     things = fields.things or (fields.fact or "").replace("_", " ")
-    year = scene.year.year
-    answers = tuple(_answer(one, shares, things, scene) for one in shares.found)
-    playing = scene.players if fields.fact is not None else shares.receivers
+    year = context.year.year
+    answers = tuple(_answer(one, shares, things, context) for one in shares.found)
+    playing = context.characters if fields.fact is not None else shares.receivers
     drawn = tuple(figure for one in shares.found if (figure := _array(one, shares)))
     shown = drawn if len(drawn) == len(shares.found) <= _MOST_DRAWN else ()
     task = Task(
         ask=fields.ask or _ask(fields, shares, things, year),
-        players=playing,
+        characters=playing,
         shows=tuple(written(pile) for pile, who in shares.piles if who),
         lines=_lines(shares) if year >= 2 else _sums(shares) if year == 1 else (),
         figures=shown if shares.mode == "total" else (),
     )
-    uses = uses_met(task, answers, _WORDS, tables_in(shares, scene))
+    demands = demands_met(task, answers, _WORDS, tables_in(shares, context))
     return Solution(
         task=task,
         answers=answers,
-        uses=replace(uses, calculated=tuple(sorted({*uses.calculated, *map(Fraction, reckoned_in(shares, year))}))),
+        demands=replace(
+            demands, calculated=tuple(sorted({*demands.calculated, *map(Fraction, reckoned_in(shares, year))}))
+        ),
         steps=1 + any(one.left for one in shares.found) + (shares.mode in ("ways", "piles")),
-        note=note_of(fields, shares, scene),
-        slip=slip_in(shares),
+        note=note_of(fields, shares, context),
+        likely_error=slip_in(shares),
         answer_figures=() if shares.mode == "total" else shown,
     )
 
@@ -55,8 +57,8 @@ def left_in_words(left: int, year: int) -> str:
     return f", and {written(left)} {'is' if left == 1 else 'are'} left{' over' if year else ''}"
 
 
-def _answer(one: Shared, shares: Shares, things: str, scene: Scene) -> Answer:
-    year = scene.year.year
+def _answer(one: Shared, shares: Shares, things: str, context: Context) -> Answer:
+    year = context.year.year
     data: dict[str, Any] = {"groups": one.groups, "each": one.each, "left": one.left}
     if shares.mode == "parts":
         gets = {p.id: part * one.each for p, part in zip(shares.receivers, shares.parts, strict=True)}
@@ -64,7 +66,7 @@ def _answer(one: Shared, shares: Shares, things: str, scene: Scene) -> Answer:
     elif shares.mode == "total":
         data["total"] = one.total
     elif shares.receivers:
-        data["gets"] = {player.id: one.each for player in shares.receivers}
+        data["gets"] = {character.id: one.each for character in shares.receivers}
     elif shares.mode == "piles":
         data = {"pile": one.total, **data} | ({"who": one.who.id} if one.who else {})
     says = _said(one, shares, things) + left_in_words(one.left, year)
@@ -73,7 +75,7 @@ def _answer(one: Shared, shares: Shares, things: str, scene: Scene) -> Answer:
 
 def _said(one: Shared, shares: Shares, things: str) -> str:
     each, groups = written(one.each), counted(one.groups, "groups")
-    names = [player.name for player in shares.receivers]
+    names = [character.name for character in shares.receivers]
     if shares.mode == "parts":
         gets = [f"{name} gets {written(part * one.each)}" for name, part in zip(names, shares.parts, strict=True)]
         return capital(listed(gets))
@@ -93,7 +95,7 @@ def _ask(fields: ShareFields, shares: Shares, things: str, year: int) -> str:
     over = " Are any left over?" if year else ""
     one = shares.found[0] if shares.found else Shared(0, 0, 0)
     total = counted(one.total, things)
-    names = listed([player.name for player in shares.receivers])
+    names = listed([character.name for character in shares.receivers])
     if shares.mode == "each":
         between = f"between {names}" if names else f"between {written(one.groups)}"
         return f"Share {total} {'equally' if year else 'fairly'} {between}. How many does each get?{over}"
@@ -126,7 +128,7 @@ def _are(count: int) -> str:
 
 
 def _ratio(shares: Shares) -> str:
-    names, parts = [player.name for player in shares.receivers], shares.parts
+    names, parts = [character.name for character in shares.receivers], shares.parts
     if len(parts) == 2 and min(parts) == 1 and max(parts) > 1:
         more, less = (names[0], names[1]) if parts[0] > 1 else (names[1], names[0])
         times = "twice" if max(parts) == 2 else f"{max(parts)} times"
@@ -177,7 +179,7 @@ def _array(one: Shared, shares: Shares) -> Figure | None:
         return None
     if not one.each:
         return None
-    labels = [player.name for player in shares.receivers]
+    labels = [character.name for character in shares.receivers]
     rest = f" and {one.left} more" if one.left else ""
     data = {"rows": one.groups, "columns": one.each, "left": one.left, "labels": labels}
     return Figure("array", data, f"Dots in {counted(one.groups, 'rows')} of {one.each}{rest}.")

@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import islice
 from typing import TYPE_CHECKING
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.year import YearLimits
 from ..kind import Unsolvable
 from ..revalue import revalued
@@ -17,7 +17,7 @@ from .found import Shared, Shares, shares_in
 if TYPE_CHECKING:
     from . import ShareFields
 
-Version = tuple["ShareFields", Scene, str]
+Version = tuple["ShareFields", Context, str]
 _SIZES: dict[int, tuple[int, ...]] = {
     0: (2,),
     1: (5, 2, 10),
@@ -41,14 +41,14 @@ _TOTALS: dict[int, tuple[int, ...]] = {
 }
 
 
-def versions_of(fields: ShareFields, scene: Scene, year: YearLimits) -> Iterator[Version]:
+def versions_of(fields: ShareFields, context: Context, year: YearLimits) -> Iterator[Version]:
     """The same first for a younger year and last for an older one; between them, remade ones."""
-    there = replace(scene, year=year)
-    harder = year.year > scene.year.year
+    there = replace(context, year=year)
+    harder = year.year > context.year.year
     if not harder:
         yield fields, there, "The same numbers."
     try:
-        shares = shares_in(fields, scene)
+        shares = shares_in(fields, context)
     except Unsolvable:
         return
     if fields.fact is not None:
@@ -63,12 +63,12 @@ def versions_of(fields: ShareFields, scene: Scene, year: YearLimits) -> Iterator
         yield fields, there, "The same numbers."
 
 
-def _with_new_cast(fields: ShareFields, there: Scene, wanted: int) -> Iterator[Version]:
+def _with_new_cast(fields: ShareFields, there: Context, wanted: int) -> Iterator[Version]:
     """The cast's numbers remade: as many answers as before and nobody with very few, first."""
     fact = fields.fact or ""
     ranked = []
     for changed, _ in islice(revalued(there, fact, there.year), 1000):
-        values = tuple(int(player.facts[fact]) for player in changed.players)
+        values = tuple(int(character.facts[fact]) for character in changed.characters)
         try:
             found = len(shares_in(fields, changed).found)
         except Unsolvable:
@@ -80,7 +80,7 @@ def _with_new_cast(fields: ShareFields, there: Scene, wanted: int) -> Iterator[V
         yield fields, changed, "The numbers of the cast are remade, in the same order."
 
 
-def _sharing(fields: ShareFields, there: Scene, shares: Shares) -> Iterator[Version]:
+def _sharing(fields: ShareFields, there: Context, shares: Shares) -> Iterator[Version]:
     """Groups and sizes of the year; where a cast shares, its number stays."""
     old = shares.found[0]
     for groups, each in dict.fromkeys(_sizes(old, shares, there.year.year)):
@@ -105,7 +105,7 @@ def _sizes(old: Shared, shares: Shares, year: int) -> Iterator[tuple[int, int]]:
         yield from ((count, size) if shares.mode in ("groups", "total") else (size, count) for count in times)
 
 
-def _ways(fields: ShareFields, there: Scene) -> Iterator[Version]:
+def _ways(fields: ShareFields, there: Context) -> Iterator[Version]:
     """Other totals with many ways; the number of groups within the same part of them."""
     if not isinstance(fields.total, int):
         return
@@ -117,7 +117,7 @@ def _ways(fields: ShareFields, there: Scene) -> Iterator[Version]:
         yield fields.model_copy(update=update), there, f"There are {written(shared + left)}."
 
 
-def _piles(fields: ShareFields, there: Scene, shares: Shares) -> Iterator[Version]:
+def _piles(fields: ShareFields, there: Context, shares: Shares) -> Iterator[Version]:
     """Piles in the same order that leave as much over as the old ones, in sizes of the year."""
     by = fields.among or fields.each or 1
     sizes = (2,) if by == 2 else (*_SIZES[there.year.year], by)

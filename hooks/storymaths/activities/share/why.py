@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from ...model.activity import Scene, Slip
+from ...model.activity import Context, LikelyError
 from ..saying import listed, written
 from ..tables_used import table_of
 from .found import Shared, Shares
@@ -18,11 +18,11 @@ _COUNTED_OUT = 20
 """Up to so many things can be dealt out or added up, without a table."""
 
 
-def tables_in(shares: Shares, scene: Scene) -> frozenset[int]:
+def tables_in(shares: Shares, context: Context) -> frozenset[int]:
     """The tables leaned on: none before Year 2, and none for what can be counted out."""
-    if scene.year.year < 2:
+    if context.year.year < 2:
         return frozenset()
-    leaned = [table_of(one.groups, one.each, scene.year) for one in shares.found if one.total > _COUNTED_OUT]
+    leaned = [table_of(one.groups, one.each, context.year) for one in shares.found if one.total > _COUNTED_OUT]
     return frozenset().union(*leaned)
 
 
@@ -73,7 +73,7 @@ def _added(one: Shared) -> str:
     return f"Count in steps of {written(one.each)} to {written(full)}{rest}"
 
 
-def note_of(fields: ShareFields, shares: Shares, scene: Scene) -> str:
+def note_of(fields: ShareFields, shares: Shares, context: Context) -> str:
     """How one knows that these are all, or why there is none."""
     if shares.mode == "total":
         return "Equal groups put together make one total, so there is one answer."
@@ -113,38 +113,44 @@ def _of_piles(fields: ShareFields, shares: Shares) -> str:
     return f"Of the others, {listed(told)}." if told else "All of them can be."
 
 
-def slip_in(shares: Shares) -> Slip | None:
+def slip_in(shares: Shares) -> LikelyError | None:
     """The likely slip, worked out; None where none would show."""
     if not shares.found:
         return None
     one = shares.found[0]
     if shares.mode == "total":
-        return Slip("Adds the two numbers.", f"{written(one.groups + one.each)}.") if one.total > 4 else None
+        return LikelyError("Adds the two numbers.", f"{written(one.groups + one.each)}.") if one.total > 4 else None
     if shares.mode == "each" and one.left and one.each:
-        return Slip(
+        return LikelyError(
             "Deals out what is left over as well.", f"{written(one.each + 1)} for some, {written(one.each)} for others."
         )
     if shares.mode == "groups" and one.left:
-        return Slip("Counts what is left over as a group.", f"{written(one.groups + 1)} groups.")
+        return LikelyError("Counts what is left over as a group.", f"{written(one.groups + 1)} groups.")
     if shares.mode in ("each", "groups"):
         by = one.groups if shares.mode == "each" else one.each
-        return Slip("Takes away once.", f"{written(one.total - by)}.") if one.total > by else None
+        return LikelyError("Takes away once.", f"{written(one.total - by)}.") if one.total > by else None
     if shares.mode == "parts":
         people = len(shares.parts)
-        return Slip("Shares equally.", f"{written(one.total // people)} each.") if len(set(shares.parts)) > 1 else None
+        return (
+            LikelyError("Shares equally.", f"{written(one.total // people)} each.")
+            if len(set(shares.parts)) > 1
+            else None
+        )
     if shares.mode == "ways":
         pairs = len({frozenset((way.groups, way.each)) for way in shares.found})
         if pairs < len(shares.found):
-            return Slip("Takes a way and its turned one for the same.", f"{pairs} instead of {len(shares.found)}.")
+            return LikelyError(
+                "Takes a way and its turned one for the same.", f"{pairs} instead of {len(shares.found)}."
+            )
         return None
     return _by_a_digit(shares)
 
 
-def _by_a_digit(shares: Shares) -> Slip | None:
+def _by_a_digit(shares: Shares) -> LikelyError | None:
     """Piles between two: an odd number with an even digit at its front is taken to be even."""
     if shares.found[0].groups != 2 or shares.found[0].left:
         return None
     for pile, _ in shares.piles:
         if pile % 2 and pile > 9 and int(str(pile)[0]) % 2 == 0:
-            return Slip("Goes by the first digit.", f"{written(pile)} as well.")
+            return LikelyError("Goes by the first digit.", f"{written(pile)} as well.")
     return None

@@ -7,7 +7,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from ...model.activity import Scene, Solution
+from ...model.activity import Context, Solution
 from ...model.fields import Id, Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind, Unsolvable
@@ -85,27 +85,29 @@ answers: 1
 years: {1: {}, 3: {}}
 """
 
-    def solve(self, fields: SortFields, scene: Scene) -> Solution:
+    def solve(self, fields: SortFields, context: Context) -> Solution:
         """The one sorting; every filling of the boxes; or every rule that fits, in the order stated there."""
-        cards = number_cards(fields.numbers) if fields.numbers else cast_cards(scene)
+        cards = number_cards(fields.numbers) if fields.numbers else cast_cards(context)
         if fields.inside:
-            return _guessed(fields, scene, cards)
-        rules = read_rules(fields.by, cards, Labels(scene))
+            return _guessed(fields, context, cards)
+        rules = read_rules(fields.by, cards, Labels(context))
         diagram = fields.diagram or ("hoop" if len(rules) == 1 else "venn")
         if not _HOW_MANY[diagram][0] <= len(rules) <= _HOW_MANY[diagram][1]:
             message = f"There are {len(rules)} rules to sort by."
             fix = f"give {_HOW_MANY[diagram][2]} in by, or say who is inside to have a rule guessed."
             raise Unsolvable(("by",), message, fix)
         if diagram == "boxes":
-            return _boxed(fields, scene, cards, rules)
-        return _placed(fields, scene, Sorted(diagram, rules, cards, scene.year.year))
+            return _boxed(fields, context, cards, rules)
+        return _placed(fields, context, Sorted(diagram, rules, cards, context.year.year))
 
-    def versions(self, fields: SortFields, scene: Scene, year: YearLimits) -> Iterator[tuple[SortFields, Scene, str]]:
+    def versions(
+        self, fields: SortFields, context: Context, year: YearLimits
+    ) -> Iterator[tuple[SortFields, Context, str]]:
         """The same cards in a diagram that suits the year; see ``sort_versions``."""
-        return sort_versions(fields, scene, year)
+        return sort_versions(fields, context, year)
 
 
-def _placed(fields: SortFields, scene: Scene, done: Sorted) -> Solution:
+def _placed(fields: SortFields, context: Context, done: Sorted) -> Solution:
     labels = [f"“{rule.fits}”" for rule in done.rules]
     things = "number" if done.cards.of_numbers else "one"
     ask = {
@@ -114,7 +116,7 @@ def _placed(fields: SortFields, scene: Scene, done: Sorted) -> Solution:
         "carroll": f"Put each {things} in its box, by {listed(labels)}. Is any box empty?",
     }[done.diagram]
     return sort_solution(
-        scene,
+        context,
         done.cards,
         fields.ask or ask,
         _facts(done.rules),
@@ -122,46 +124,46 @@ def _placed(fields: SortFields, scene: Scene, done: Sorted) -> Solution:
         (done.figure(filled=False),),
         steps=len(done.rules) + (len(done.rules) > 1),
         note=done.note(),
-        slip=done.slip(),
+        likely_error=done.likely_error(),
         answer_figures=(done.figure(filled=True),),
-        words=_words(done.diagram, done.rules, scene),
+        words=_words(done.diagram, done.rules, context),
         tables=_tables(done.rules),
     )
 
 
-def _boxed(fields: SortFields, scene: Scene, cards: Cards, rules: tuple[ReadRule, ...]) -> Solution:
-    found = every_filling(rules, cards, scene)
+def _boxed(fields: SortFields, context: Context, cards: Cards, rules: tuple[ReadRule, ...]) -> Solution:
+    found = every_filling(rules, cards, context)
     labels = listed([f"“{rule.fits}”" for rule in rules])
     return sort_solution(
-        scene,
+        context,
         cards,
         fields.ask or f"Put a different one in each box: {labels}.",
         _facts(rules),
-        [filling_answer(rules, filling, scene.year.year) for filling in found],
+        [filling_answer(rules, filling, context.year.year) for filling in found],
         (),
         steps=len(rules),
         note=boxes_note(rules, cards, len(found)),
-        slip=boxes_slip(rules, cards, found),
-        words=_words("boxes", rules, scene),
+        likely_error=boxes_slip(rules, cards, found),
+        words=_words("boxes", rules, context),
         tables=_tables(rules),
     )
 
 
-def _guessed(fields: SortFields, scene: Scene, cards: Cards) -> Solution:
-    guess = guess_of(fields.inside, fields.looking_at, cards, scene)
+def _guessed(fields: SortFields, context: Context, cards: Cards) -> Solution:
+    guess = guess_of(fields.inside, fields.looking_at, cards, context)
     found = guess.found()
     return sort_solution(
-        scene,
+        context,
         cards,
         fields.ask
         or "Some are inside the hoop and the rest are outside. What could the rule be? Find every rule that fits.",
         guess.facts,
-        [guess.answer(fact, rule, scene.year.year) for fact, rule in found],
+        [guess.answer(fact, rule, context.year.year) for fact, rule in found],
         (guess.figure(),),
         steps=2,
         note=guess.note(len(found)),
-        slip=guess.slip(),
-        words=tuple(word for _, rule in found for word in ("sort", *words_in(rule, scene.year.year))),
+        likely_error=guess.likely_error(),
+        words=tuple(word for _, rule in found for word in ("sort", *words_in(rule, context.year.year))),
         tables=frozenset[int]().union(*(tables_in(rule) for _, rule in found)),
     )
 
@@ -170,11 +172,11 @@ def _facts(rules: tuple[ReadRule, ...]) -> list[str]:
     return list(dict.fromkeys(fact for rule in rules for fact in rule.facts))
 
 
-def _words(diagram: str, rules: tuple[ReadRule, ...], scene: Scene) -> tuple[str, ...]:
+def _words(diagram: str, rules: tuple[ReadRule, ...], context: Context) -> tuple[str, ...]:
     return (
         *_WORDS.get(diagram, ()),
         "sort",
-        *(word for rule in rules for word in words_in(rule.tree, scene.year.year)),
+        *(word for rule in rules for word in words_in(rule.tree, context.year.year)),
     )
 
 

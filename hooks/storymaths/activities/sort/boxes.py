@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from ...model.activity import Answer, Scene, Slip
+from ...model.activity import Answer, Context, LikelyError
 from ..kind import Unsolvable
 from ..rule_language.worked import worked
 from ..saying import capital
@@ -12,7 +12,7 @@ from .cards import Card, Cards
 from .rules import ReadRule
 
 
-def every_filling(rules: Sequence[ReadRule], cards: Cards, scene: Scene) -> list[tuple[Card, ...]]:
+def every_filling(rules: Sequence[ReadRule], cards: Cards, context: Context) -> list[tuple[Card, ...]]:
     """Every filling, in the order of the cards, box after box.
 
     Raises ``Unsolvable`` when there are more than can be listed, or too many trials to be sure.
@@ -26,7 +26,7 @@ def every_filling(rules: Sequence[ReadRule], cards: Cards, scene: Scene) -> list
             return
         for card in cards.cards:
             tries += 1
-            if tries > min(scene.caps.tries, 200_000):
+            if tries > min(context.caps.tries, 200_000):
                 raise Unsolvable(
                     ("by",), "There are too many ways of filling these boxes to try them all.", "use fewer boxes."
                 )
@@ -36,8 +36,8 @@ def every_filling(rules: Sequence[ReadRule], cards: Cards, scene: Scene) -> list
     found = []
     for filling in fill(()):
         found.append(filling)
-        if len(found) > scene.caps.answers:
-            message = f"There are more than {scene.caps.answers} ways of filling these boxes."
+        if len(found) > context.caps.answers:
+            message = f"There are more than {context.caps.answers} ways of filling these boxes."
             raise Unsolvable(
                 ("by",), message, "make the rules stricter, or use fewer cards.", "activity-too-many-answers"
             )
@@ -69,12 +69,14 @@ def boxes_note(rules: Sequence[ReadRule], cards: Cards, found: int) -> str:
     return start if found else f"{start} Whatever goes there, another box is left without a card that fits."
 
 
-def boxes_slip(rules: Sequence[ReadRule], cards: Cards, found: Sequence[tuple[Card, ...]]) -> Slip | None:
+def boxes_slip(rules: Sequence[ReadRule], cards: Cards, found: Sequence[tuple[Card, ...]]) -> LikelyError | None:
     """A card that fits a box and is wanted in another."""
     for place, rule in enumerate(rules):
         wanted = {filling[place].id for filling in found}
         for card in cards.cards:
             if found and card.id in rule.who - wanted and any(card in filling for filling in found):
                 other = next(rules[filling.index(card)].fits for filling in found if card in filling)
-                return Slip(f"Puts {card.name} in “{rule.fits}”, where it fits.", f"Nothing is left for “{other}”.")
+                return LikelyError(
+                    f"Puts {card.name} in “{rule.fits}”, where it fits.", f"Nothing is left for “{other}”."
+                )
     return None

@@ -10,7 +10,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ..kind import Unsolvable
 from ..rule_language.functions import LARGEST, within
 from ..rule_language.tree import Gives
@@ -94,38 +94,42 @@ def number_cards(numbers: Sequence[str]) -> Cards:
     return Cards(tuple(cards), {"n": "number"}, {}, of="number")
 
 
-def cast_cards(scene: Scene) -> Cards:
+def cast_cards(context: Context) -> Cards:
     """A card for each character. Raises ``Unsolvable`` for an empty or too large cast, and for wild facts."""
-    if not scene.players:
+    if not context.characters:
         raise Unsolvable(("cast",), "There is nobody to sort.", "give a cast with facts, or numbers to sort.")
-    if len(scene.players) > scene.caps.players:
-        message = f"{len(scene.players)} characters are more than one activity can hold."
-        raise Unsolvable(("cast",), message, f"choose at most {scene.caps.players}.")
-    facts = list(dict.fromkeys(fact for player in scene.players for fact in player.facts))
+    if len(context.characters) > context.caps.characters:
+        message = f"{len(context.characters)} characters are more than one activity can hold."
+        raise Unsolvable(("cast",), message, f"choose at most {context.caps.characters}.")
+    facts = list(dict.fromkeys(fact for character in context.characters for fact in character.facts))
     gives: dict[str, Gives] = {}
     lacking: dict[str, str] = {}
     for fact in facts:
         kinds = {
-            _kind(player.facts[fact], player.name, fact, scene) for player in scene.players if fact in player.facts
+            _kind(character.facts[fact], character.name, fact, context)
+            for character in context.characters
+            if fact in character.facts
         }
-        without = [player.name for player in scene.players if fact not in player.facts]
+        without = [character.name for character in context.characters if fact not in character.facts]
         if without:
             lacking[fact] = f'{without[0]} has no fact "{fact}".'
         elif len(kinds) > 1:
             lacking[fact] = f'The fact "{fact}" is not the same kind of thing for everyone.'
         else:
             gives[fact] = kinds.pop()
-    return Cards(tuple(Card(player.id, player.name, player.facts) for player in scene.players), gives, lacking)
+    return Cards(
+        tuple(Card(character.id, character.name, character.facts) for character in context.characters), gives, lacking
+    )
 
 
-def _kind(value: Any, name: str, fact: str, scene: Scene) -> Gives:
+def _kind(value: Any, name: str, fact: str, context: Context) -> Gives:
     if isinstance(value, bool):
         return "truth"
     if isinstance(value, str):
         return "text"
-    if isinstance(value, int) and 0 <= value <= min(scene.caps.number, LARGEST):
+    if isinstance(value, int) and 0 <= value <= min(context.caps.number, LARGEST):
         return "number"
     message = f"The {fact} of {name} is {value!r:.30}."
     raise Unsolvable(
-        ("cast",), message, f"write a whole number from 0 to {scene.caps.number:,}, true, false, or words."
+        ("cast",), message, f"write a whole number from 0 to {context.caps.number:,}, true, false, or words."
     )

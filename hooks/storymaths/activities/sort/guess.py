@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from ...check.suggestion import did_you_mean
-from ...model.activity import Answer, Figure, Scene, Slip
+from ...model.activity import Answer, Context, Figure, LikelyError
 from ..kind import Unsolvable
 from ..rule_language.tree import Call, Comparison, Name, Not, Number, Rule, Words, decider
 from ..rule_language.worked import worked
@@ -76,7 +76,7 @@ class Guess:
             return f"Of {tried} rules about {facts}, none puts these inside and all others outside: two facts would be needed."
         return f"{tried} rules about one fact were tried ({facts}); the others all put somebody in the wrong place."
 
-    def slip(self) -> Slip | None:
+    def likely_error(self) -> LikelyError | None:
         """A rule that everyone inside fits, and somebody outside as well."""
         for fact in self.facts:
             for rule in self.forms(fact):
@@ -86,7 +86,7 @@ class Guess:
                 if self.inside < fits:
                     stray = next(card.name for card in self.cards.cards if card.id in fits - self.inside)
                     said = self.labels.fits(rule)
-                    return Slip(
+                    return LikelyError(
                         "Looks only at those inside.", f"“{capital(said)}”, but {stray} fits that and is outside."
                     )
         return None
@@ -98,7 +98,7 @@ class Guess:
         return Figure("sort-hoop", {"labels": ["?"], "otherwise": [""], "in": ins, "out": outs}, alt)
 
 
-def guess_of(inside: Sequence[str], looking_at: Sequence[str], cards: Cards, scene: Scene) -> Guess:
+def guess_of(inside: Sequence[str], looking_at: Sequence[str], cards: Cards, context: Context) -> Guess:
     """The sorting whose rule is to be found. Raises ``Unsolvable`` for people and facts that are not there."""
     ids = [card.id for card in cards.cards]
     if cards.of_numbers:
@@ -122,7 +122,7 @@ def guess_of(inside: Sequence[str], looking_at: Sequence[str], cards: Cards, sce
             ("cast",), "There is no fact that everyone has.", "give everyone the same facts.", "activity-fact-missing"
         )
     facts = tuple(looking_at) or tuple(cards.gives)
-    return Guess(cards, frozenset(inside), facts, scene.year.tables, Labels(scene))
+    return Guess(cards, frozenset(inside), facts, context.year.tables, Labels(context))
 
 
 def in_language(rule: Rule) -> str:

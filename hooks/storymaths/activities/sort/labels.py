@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.quantity import UNITS
 from ..rule_language.tree import Call, Comparison, Join, Name, Not, Number, Rule, Words, gives
 from ..rule_language.words import COMPARED_WORDS, NEGATED, amount, clause, property_words
@@ -21,9 +21,9 @@ _COUNTED = {"=": "{0} {1}", "≠": "not {0} {1}", "<": "fewer than {0} {1}", ">"
 
 @dataclass(frozen=True, slots=True)
 class Labels:
-    """How rules are said in a scene; ``n`` is a number card's own number."""
+    """How rules are said in a context; ``n`` is a number card's own number."""
 
-    scene: Scene
+    context: Context
 
     def fits(self, rule: Rule) -> str:
         """What fits the rule: ``swims``, ``more than 4 legs``, ``odd``."""
@@ -37,12 +37,12 @@ class Labels:
             case Comparison(sign=sign, left=Name(name=fact), right=Words(text=text)):
                 return f"{self._fact(fact)}: {'' if sign == '=' else 'not '}{text}"
             case Call(parts=(Name(name=fact), *_)) if gives(rule) == "truth":
-                said = property_words(rule, self.scene.year.year)
+                said = property_words(rule, self.context.year.year)
                 return said if fact == "n" else self._of_fact(fact, rule, said)
             case Join(word=word, left=left, right=right):
                 return f"{self.fits(left)} {word} {self.fits(right)}"
             case _:
-                return clause(rule, self.scene.year.year)
+                return clause(rule, self.context.year.year)
 
     def otherwise(self, rule: Rule) -> str:
         """What does not fit the rule."""
@@ -56,12 +56,12 @@ class Labels:
             case Call(parts=(Name(), *_)):
                 return f"not {self.fits(rule)}"
             case Call():
-                return clause(Not(rule), self.scene.year.year)
+                return clause(Not(rule), self.context.year.year)
             case _:
                 return f"not so: {self.fits(rule)}"
 
     def _means(self, fact: str) -> str:
-        about = self.scene.facts.get(fact)
+        about = self.context.facts.get(fact)
         return about.means if about else self._fact(fact)
 
     def _fact(self, fact: str) -> str:
@@ -69,7 +69,7 @@ class Labels:
 
     def _counted_in(self, fact: str) -> str:
         """The plural of what a fact counts; empty when it measures."""
-        about = self.scene.facts.get(fact)
+        about = self.context.facts.get(fact)
         if about and about.unit:
             return "" if about.unit in UNITS else about.unit
         return self._fact(fact) if fact.endswith("s") and not fact.endswith("ss") else ""
@@ -81,7 +81,7 @@ class Labels:
         things = self._counted_in(fact)
         if things:
             return _COUNTED[sign].format(said, things[:-1] if number.value == 1 and things.endswith("s") else things)
-        about = self.scene.facts.get(fact)
+        about = self.context.facts.get(fact)
         unit = f" {about.unit}" if about and about.unit else ""
         return f"{self._fact(fact)} {COMPARED_WORDS[sign].format(said + unit)}"
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from ...model.activity import Answer, Figure, Slip
+from ...model.activity import Answer, Figure, LikelyError
 from ..rule_language.tree import Comparison, Name, Number
 from ..rule_language.words import amount
 from ..rule_language.worked import worked
@@ -107,14 +107,14 @@ class Sorted:
             return f"Every {all_of} goes the same way, so this rule does not sort these."
         return f"Each of the {len(self.cards.cards)} {all_of}s was tried against each rule, and has just one place."
 
-    def slip(self) -> Slip | None:
+    def likely_error(self) -> LikelyError | None:
         """The likely slip, worked out: a card of both rings left in one; one of neither forced into a ring."""
         regions = self.regions()
         if self.diagram == "hoop":
             return self._edge_slip()
         if both := regions["both"]:
             names = self.region_names()
-            return Slip(
+            return LikelyError(
                 f"Looks at one rule only, and stops: {_names(both[:1])} fits both.",
                 f"{capital(_names(both[:1]))} {names['first']}, and the other rule is forgotten.",
             )
@@ -124,10 +124,10 @@ class Sorted:
                 if self.diagram == "venn"
                 else "Leaves out who fits neither."
             )
-            return Slip(does, f"No place for {_names(neither)}, {self.region_names()['neither']}.")
+            return LikelyError(does, f"No place for {_names(neither)}, {self.region_names()['neither']}.")
         return None
 
-    def _edge_slip(self) -> Slip | None:
+    def _edge_slip(self) -> LikelyError | None:
         """Somebody with exactly the number that must be passed, taken to pass it."""
         (rule,) = self.rules
         match rule.tree:
@@ -135,7 +135,7 @@ class Sorted:
                 at_edge = [card for card in self.cards.cards if card.case[fact] == edge]
                 if at_edge:
                     does = f"Counts {_names(at_edge)} in, at exactly {amount(rule.tree.right)}."
-                    return Slip(does, f"{len(rule.who) + len(at_edge)} in the hoop, where {len(rule.who)} fit.")
+                    return LikelyError(does, f"{len(rule.who) + len(at_edge)} in the hoop, where {len(rule.who)} fit.")
         return None
 
     def figure(self, filled: bool) -> Figure:

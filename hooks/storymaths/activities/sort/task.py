@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from ...model.activity import Answer, Figure, Scene, Slip, Solution, Table, Task
+from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Table, Task
 from ...model.quantity import UNITS
-from ..met import uses_met
+from ..met import demands_met
 from ..saying import capital, listed
 from .cards import Card, Cards
 
@@ -15,7 +15,7 @@ _MOST_LISTED = 20
 
 
 def sort_solution(
-    scene: Scene,
+    context: Context,
     cards: Cards,
     ask: str,
     facts: Sequence[str],
@@ -24,7 +24,7 @@ def sort_solution(
     *,
     steps: int,
     note: str,
-    slip: Slip | None,
+    likely_error: LikelyError | None,
     answer_figures: tuple[Figure, ...] = (),
     words: Sequence[str] = (),
     tables: frozenset[int] = frozenset(),
@@ -32,16 +32,16 @@ def sort_solution(
     """The whole solution, its uses read off its own words. ``facts`` are those a pupil must know."""
     task = Task(
         ask,
-        () if cards.of_numbers else scene.players,
+        () if cards.of_numbers else context.characters,
         _on_cards(cards, facts),
         (_numbers(cards.cards),) if cards.of_numbers else (),
-        None if cards.of_numbers else _known(scene, cards, facts),
+        None if cards.of_numbers else _known(context, cards, facts),
         figures,
     )
-    units = {scene.facts[fact].unit for fact in facts if fact in scene.facts} & set(UNITS)
-    met = uses_met(task, answers, (), tables)
-    uses = replace(met, words=tuple(dict.fromkeys(words)), units=met.units | units)
-    return Solution(task, tuple(answers), uses, steps, note, slip, answer_figures)
+    units = {context.facts[fact].unit for fact in facts if fact in context.facts} & set(UNITS)
+    met = demands_met(task, answers, (), tables)
+    demands = replace(met, words=tuple(dict.fromkeys(words)), units=met.units | units)
+    return Solution(task, tuple(answers), demands, steps, note, likely_error, answer_figures)
 
 
 def _on_cards(cards: Cards, facts: Sequence[str]) -> tuple[str, ...]:
@@ -60,9 +60,9 @@ def _numbers(cards: Sequence[Card]) -> str:
     return ", ".join(names)
 
 
-def _known(scene: Scene, cards: Cards, facts: Sequence[str]) -> Table:
+def _known(context: Context, cards: Cards, facts: Sequence[str]) -> Table:
     """What is known of everyone: the facts the sorting turns on."""
-    heads = [scene.facts[fact].means if fact in scene.facts else fact.replace("_", " ") for fact in facts]
+    heads = [context.facts[fact].means if fact in context.facts else fact.replace("_", " ") for fact in facts]
     rows = tuple((card.name, *(_cell(card.case[fact]) for fact in facts)) for card in cards.cards)
     caption = f"What we know: {listed(heads)}" if heads else "Who there is"
     return Table(caption, ("Who", *map(capital, heads)), rows)

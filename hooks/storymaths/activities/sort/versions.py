@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from ...model.activity import Scene
+from ...model.activity import Context
 from ...model.fields import RECEPTION
 from ...model.year import YearLimits
 
@@ -17,15 +17,15 @@ _FIRST_WITH_CARROLL = 2
 """The year that first meets Carroll diagrams in the word bank."""
 
 
-def sort_versions(fields: SortFields, scene: Scene, year: YearLimits) -> Iterator[tuple[SortFields, Scene, str]]:
+def sort_versions(fields: SortFields, context: Context, year: YearLimits) -> Iterator[tuple[SortFields, Context, str]]:
     """Candidates, best first; each then again with only the numbers the year can read."""
-    candidates = list(_guesses(fields, scene) if fields.inside else _diagrams(fields, scene.year.year, year.year))
+    candidates = list(_guesses(fields, context) if fields.inside else _diagrams(fields, context.year.year, year.year))
     for change, why in candidates:
-        yield fields.model_copy(update=change), scene, why
+        yield fields.model_copy(update=change), context, why
     within = tuple(number for number in fields.numbers or () if _reads(number, year))
     if within and within != fields.numbers:
         for change, _ in candidates:
-            yield fields.model_copy(update={**change, "numbers": within}), scene, "Only numbers the year knows."
+            yield fields.model_copy(update={**change, "numbers": within}), context, "Only numbers the year knows."
 
 
 def _diagrams(fields: SortFields, own: int, year: int) -> Iterator[tuple[Mapping[str, Any], str]]:
@@ -48,11 +48,13 @@ def _diagrams(fields: SortFields, own: int, year: int) -> Iterator[tuple[Mapping
         yield from one_rule
 
 
-def _guesses(fields: SortFields, scene: Scene) -> Iterator[tuple[Mapping[str, Any], str]]:
+def _guesses(fields: SortFields, context: Context) -> Iterator[tuple[Mapping[str, Any], str]]:
     yield {}, "The same sorting."
-    facts = dict.fromkeys(fact for player in scene.players for fact in player.facts)
+    facts = dict.fromkeys(fact for character in context.characters for fact in character.facts)
     plain = tuple(
-        fact for fact in facts if all(isinstance(player.facts.get(fact), (bool, str)) for player in scene.players)
+        fact
+        for fact in facts
+        if all(isinstance(character.facts.get(fact), (bool, str)) for character in context.characters)
     )
     if plain:
         yield {"looking_at": plain}, "Only facts without numbers are looked at."

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from ...activities.work_out import WorkedOut
 from .board import Board, Place, Placing, keyed
-from .pieces import cast, ids_by_name, players_of
+from .pieces import cast, characters_of, ids_by_name
 
 _PLACES = (Place("left", "the left basket"), Place("right", "the right basket"))
 
@@ -16,11 +16,11 @@ def boards(worked: WorkedOut) -> Iterable[Board]:
     """One beam with two baskets. Either way round is the same answer."""
     assert worked.solution is not None
     assert worked.fields is not None
-    players, ids = players_of(worked), ids_by_name(players_of(worked))
+    characters, ids = characters_of(worked), ids_by_name(characters_of(worked))
     fact = worked.fields.fact or "mass"
     pieces = tuple(
-        replace(piece, worth=int(player.facts[fact]))
-        for piece, player in zip(cast(players, worked.solution.task.shows), players, strict=True)
+        replace(piece, worth=int(character.facts[fact]))
+        for piece, character in zip(cast(characters, worked.solution.task.shows), characters, strict=True)
     )
     ways = []
     for answer in worked.solution.answers:

@@ -8,7 +8,7 @@ from typing import Any
 
 from ...activities.work_out import WorkedOut
 from .board import Board, Place, keyed
-from .pieces import card, card_id, cast, players_of
+from .pieces import card, card_id, cast, characters_of
 
 _MOST_CARDS = 21
 
@@ -34,7 +34,7 @@ def _whole(worked: WorkedOut, whole: int, found: Sequence[Mapping[str, Any]]) ->
         ways.append([{place.id: [one] for place, one in zip(places, order, strict=True)} for order in orders])
     if who:
         assert worked.solution is not None
-        pieces = cast(players_of(worked), worked.solution.task.shows)
+        pieces = cast(characters_of(worked), worked.solution.task.shows)
     else:
         used = {int(one) for row in parts for one in row}
         some = range(whole + 1) if whole < _MOST_CARDS else sorted(used)

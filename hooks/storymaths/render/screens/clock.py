@@ -10,7 +10,7 @@ from ...activities.work_out import WorkedOut
 from ...model.activity import Answer
 from .board import Board, Piece, Place, keyed
 from .order import in_a_row
-from .pieces import card, card_id, matched, one_card, players_of
+from .pieces import card, card_id, characters_of, matched, one_card
 
 _HANDS = (Piece("hour-hand", "the hour hand", sort="hour"), Piece("minute-hand", "the minute hand", sort="minute"))
 _NEAR = (-60, -30, -15, -5, 5, 15, 30, 60)
@@ -82,7 +82,7 @@ def _together(event: str, groups: Sequence[Sequence[str]]) -> list[str]:
 
 
 def _line(worked: WorkedOut, answer: Answer) -> str:
-    names = {player.id: player.name for player in players_of(worked)}
+    names = {character.id: character.name for character in characters_of(worked)}
     return names.get(answer.data.get("player", ""), f"Clock {answer.data['clock']}")
 
 
@@ -99,8 +99,8 @@ def _minutes_of(time: str) -> int:
 
 def _spans(worked: WorkedOut, answers: Sequence[Answer]) -> list[str]:
     assert worked.solution is not None
-    shows = dict(zip((player.id for player in players_of(worked)), worked.solution.task.shows, strict=False))
-    names = {player.id: f"{player.name}: {shows.get(player.id, '')}" for player in players_of(worked)}
+    shows = dict(zip((character.id for character in characters_of(worked)), worked.solution.task.shows, strict=False))
+    names = {character.id: f"{character.name}: {shows.get(character.id, '')}" for character in characters_of(worked)}
     told = worked.solution.task.lines
     if len(told) == len(answers):
         return list(told)

@@ -10,7 +10,7 @@ from ...activities.money.coins import coin_name
 from ...activities.work_out import WorkedOut
 from ...model.activity import Answer
 from .board import Board, Piece, Place, keyed
-from .pieces import card, cast, one_card, players_of, with_nearby
+from .pieces import card, cast, characters_of, one_card, with_nearby
 
 _PENCE = ("change", "total", "difference", "price", "share")
 _NEARBY = (1, -1, 2, 5, 10, -5, -10)
@@ -44,34 +44,34 @@ def _coins(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
 def _bought(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
     assert worked.solution is not None
     again = bool(getattr(worked.fields, "repeats", False))
-    players = players_of(worked)
+    characters = characters_of(worked)
     prices = getattr(worked.fields, "prices", None)
     if prices:
-        assert worked.scene is not None
-        year = worked.scene.year
+        assert worked.context is not None
+        year = worked.context.year
         pieces = tuple(
             Piece(f"thing-{n}", name, shows=brief(price, year), copies=None if again else 1)
             for n, (name, price) in enumerate(prices.items(), 1)
         )
         ids = {name: piece.id for name, piece in zip(prices, pieces, strict=True)}
     else:
-        pieces = cast(players, worked.solution.task.shows, None if again else 1)
-        ids = {player.id: player.id for player in players}
+        pieces = cast(characters, worked.solution.task.shows, None if again else 1)
+        ids = {character.id: character.id for character in characters}
     place = Place("paid-for", "paid for")
     ways = [[{"paid-for": [ids[thing] for thing in answer.data["things"]]}] for answer in answers]
     return Board("rings", "", pieces, (place,), keyed((place,), ways))
 
 
 def _amounts(worked: WorkedOut, answers: Sequence[Answer]) -> Iterable[Board]:
-    assert worked.scene is not None
+    assert worked.context is not None
     for answer in answers:
         says = answer.data.get("player", "")
         for name in _PENCE:
             if name in answer.data:
                 right = answer.data[name]
                 near = [right + step for step in _NEARBY if right + step > 0]
-                cards = [card(brief(pence, worked.scene.year)) for pence in sorted({right, *near})]
-                yield one_card(str(says), brief(right, worked.scene.year), cards)
+                cards = [card(brief(pence, worked.context.year)) for pence in sorted({right, *near})]
+                yield one_card(str(says), brief(right, worked.context.year), cards)
         for name in ("count", "weeks"):
             if name in answer.data:
                 yield one_card(str(says), answer.data[name], with_nearby([answer.data[name]]))

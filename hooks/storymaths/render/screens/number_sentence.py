@@ -10,7 +10,7 @@ from ...activities.work_out import WorkedOut
 from ...model.activity import Answer
 from ...parse.number_sentence import find_number_sentences, is_true
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, cast, players_of, with_nearby
+from .pieces import card, card_id, cast, characters_of, with_nearby
 
 _GAP = "___"
 _SIGNS = ("+", "−", "×", "÷", "=", "≠", "<", ">")
@@ -47,7 +47,7 @@ def _filled(worked: WorkedOut, line: int, answers: Sequence[Answer]) -> Board:
 def _cast(worked: WorkedOut) -> tuple[Piece, ...]:
     assert worked.solution is not None
     once = bool(getattr(worked.fields, "each_once", False))
-    return cast(players_of(worked), worked.solution.task.shows, 1 if once else None)
+    return cast(characters_of(worked), worked.solution.task.shows, 1 if once else None)
 
 
 def _cards(gaps: Sequence[Any]) -> tuple[Piece, ...]:

@@ -7,15 +7,15 @@ from collections.abc import Iterable, Sequence
 from ...activities.ordinals import ordinal
 from ...activities.work_out import WorkedOut
 from .board import Board, Piece, Place, keyed
-from .pieces import cast, ids_by_name, players_of
+from .pieces import cast, characters_of, ids_by_name
 
 
 def boards(worked: WorkedOut) -> Iterable[Board]:
     """One row."""
     assert worked.solution is not None
-    players, ids = players_of(worked), ids_by_name(players_of(worked))
+    characters, ids = characters_of(worked), ids_by_name(characters_of(worked))
     found = [[[ids[name] for name in equal] for equal in answer.data["order"]] for answer in worked.solution.answers]
-    yield in_a_row(cast(players, worked.solution.task.shows), found)
+    yield in_a_row(cast(characters, worked.solution.task.shows), found)
 
 
 def in_a_row(pieces: Sequence[Piece], found: Sequence[Sequence[Sequence[str]]]) -> Board:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from ...activities.work_out import WorkedOut
-from ...model.activity import Player
+from ...model.activity import CastMember
 from ...model.address import slug
 from .board import ENDLESS, Board, Piece, Place, keyed
 
@@ -13,23 +13,23 @@ _NEARBY = (1, -1, 10, -10, 2)
 _MOST_CARDS = 12
 
 
-def players_of(worked: WorkedOut) -> tuple[Player, ...]:
+def characters_of(worked: WorkedOut) -> tuple[CastMember, ...]:
     """The cast an activity is played with."""
-    assert worked.scene is not None
-    return worked.scene.players
+    assert worked.context is not None
+    return worked.context.characters
 
 
-def cast(players: Iterable[Player], shows: Sequence[str] = (), copies: int | None = 1) -> tuple[Piece, ...]:
+def cast(characters: Iterable[CastMember], shows: Sequence[str] = (), copies: int | None = 1) -> tuple[Piece, ...]:
     """A piece for each of the cast."""
     return tuple(
-        Piece(player.id, player.name, player.picture, shows[n] if n < len(shows) else "", copies)
-        for n, player in enumerate(players)
+        Piece(character.id, character.name, character.picture, shows[n] if n < len(shows) else "", copies)
+        for n, character in enumerate(characters)
     )
 
 
-def ids_by_name(players: Iterable[Player]) -> dict[str, str]:
+def ids_by_name(characters: Iterable[CastMember]) -> dict[str, str]:
     """The cast's ids by their names: answers speak of them by name."""
-    return {player.name: player.id for player in players}
+    return {character.name: character.id for character in characters}
 
 
 def card(words: str | int, copies: int | None = 1, sort: str = "") -> Piece:

@@ -7,9 +7,9 @@ from typing import Any
 
 from ...activities.ordinals import ordinal
 from ...activities.work_out import WorkedOut
-from ...model.activity import Answer, Player
+from ...model.activity import Answer, CastMember
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, cast, matched, players_of, with_nearby
+from .pieces import card, card_id, cast, characters_of, matched, with_nearby
 
 
 def boards(worked: WorkedOut) -> Iterable[Board]:
@@ -43,29 +43,29 @@ def _gaps(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
 
 
 def _between(worked: WorkedOut, shown: Sequence[Any]) -> tuple[str, ...]:
-    names = {player.id: player.name for player in players_of(worked)}
+    names = {character.id: character.name for character in characters_of(worked)}
     text = ", ".join("___" if term == "___" else names.get(str(term), str(term)) for term in shown)
     return tuple(text.split("___"))
 
 
 def _ids(worked: WorkedOut, terms: Iterable[Any]) -> list[list[str]]:
-    known = _ids_of(players_of(worked))
+    known = _ids_of(characters_of(worked))
     return [[known.get(str(term), card_id(term))] for term in terms]
 
 
-def _ids_of(players: Iterable[Player]) -> dict[str, str]:
+def _ids_of(characters: Iterable[CastMember]) -> dict[str, str]:
     known: dict[str, str] = {}
-    for player in players:
-        known[player.name] = known[player.id] = player.id
+    for character in characters:
+        known[character.name] = known[character.id] = character.id
     return known
 
 
 def _members(worked: WorkedOut, terms: Sequence[Any]) -> tuple[Piece, ...]:
-    known = _ids_of(players_of(worked))
+    known = _ids_of(characters_of(worked))
     wanted = {known[str(term)] for term in terms if str(term) in known}
-    players = [player for player in players_of(worked) if player.id in wanted]
+    characters = [character for character in characters_of(worked) if character.id in wanted]
     words = dict.fromkeys(str(term) for term in terms if str(term) not in known and term != "___")
-    return (*cast(players, copies=None), *(card(word, None) for word in words))
+    return (*cast(characters, copies=None), *(card(word, None) for word in words))
 
 
 def _unit(worked: WorkedOut, answers: Sequence[Answer]) -> Board:

@@ -8,7 +8,7 @@ from typing import Any
 from ...activities.work_out import WorkedOut
 from ...model.activity import Answer
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, one_card, players_of, with_nearby
+from .pieces import card, card_id, characters_of, one_card, with_nearby
 
 _MOST_COUNTERS, _MOST_GROUPS = 30, 12
 
@@ -36,8 +36,10 @@ def boards(worked: WorkedOut) -> Iterable[Board]:
 
 
 def _dealt(worked: WorkedOut, gets: Mapping[str, int], left: int) -> Board:
-    players = {player.id: player for player in players_of(worked)}
-    places = tuple(Place(slot.replace(" ", "-"), players[slot].name if slot in players else slot) for slot in gets)
+    characters = {character.id: character for character in characters_of(worked)}
+    places = tuple(
+        Place(slot.replace(" ", "-"), characters[slot].name if slot in characters else slot) for slot in gets
+    )
     total = sum(gets.values()) + left
     if total > _MOST_COUNTERS:
         return _numbers_for(places, gets)
@@ -66,10 +68,10 @@ def _every_way(total: int, answers: Sequence[Answer]) -> Board:
 def _which_piles(worked: WorkedOut, answers: Sequence[Answer]) -> Board:
     piles = [str(pile) for pile in getattr(worked.fields, "piles", ())]
     who: dict[str, Any] = {str(one.data["pile"]): one.data.get("who") for one in answers}
-    names = {player.id: player for player in players_of(worked)}
+    names = {character.id: character for character in characters_of(worked)}
     if not piles:
         ids = [one for one in who.values() if one]
-        pieces = tuple(Piece(player.id, player.name, player.picture) for player in names.values())
+        pieces = tuple(Piece(character.id, character.name, character.picture) for character in names.values())
     else:
         ids = [card_id(pile) for pile in who]
         pieces = tuple(card(pile) for pile in piles)

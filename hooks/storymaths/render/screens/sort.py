@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from ...activities.work_out import WorkedOut
 from .board import Board, Look, Piece, Place, keyed
-from .pieces import card, card_id, cast, players_of
+from .pieces import card, card_id, cast, characters_of
 
 
 def boards(worked: WorkedOut) -> Iterable[Board]:
@@ -29,7 +29,7 @@ def _pieces(worked: WorkedOut) -> tuple[Piece, ...]:
     numbers = getattr(worked.fields, "numbers", None)
     if numbers:
         return tuple(card(number) for number in numbers)
-    return cast(players_of(worked), worked.solution.task.shows)
+    return cast(characters_of(worked), worked.solution.task.shows)
 
 
 def _names(figure: Mapping[str, Sequence[str]]) -> dict[str, str]:

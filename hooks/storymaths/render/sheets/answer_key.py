@@ -10,22 +10,22 @@ from ...model.activity import Solution
 from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Session
-from .desk import Desk, SheetActivity
 from .paper import for_adult
 from .sheet import Part, SheetData
+from .sheet_context import SheetActivity, SheetContext
 from .words import blocks, runs
 
 _HEADING = re.compile(r"^##[ ]+", re.MULTILINE)
 _FOR_ADULT = re.compile(r"^\*\*For the (?:adult|grown-up)\b", re.MULTILINE | re.IGNORECASE)
 
 
-def answer_key(desk: Desk, page: Document[Session], activities: Sequence[SheetActivity]) -> SheetData:
+def answer_key(sheets: SheetContext, page: Document[Session], activities: Sequence[SheetActivity]) -> SheetData:
     """Answers of the activities, then what the session tells the adult, then the exit question."""
     session = page.fields
     data = {
         "heading": f"Answers: {session.title}",
         "activities": [_activity(activity) for activity in activities],
-        "told": blocks("\n\n".join(_for_the_adult(desk.body(page)))),
+        "told": blocks("\n\n".join(_for_the_adult(sheets.body(page)))),
         "exit": {"ask": runs(session.exit_question.ask), "answer": runs(session.exit_question.answer)},
     }
     return SheetData(
@@ -46,7 +46,7 @@ def _activity(activity: SheetActivity) -> dict[str, Any]:
 
 def _version(solution: Solution, year: str) -> dict[str, Any]:
     task = solution.task
-    shown = [f"{player.name} {number}" for player, number in zip(task.players, task.shows, strict=False)]
+    shown = [f"{character.name} {number}" for character, number in zip(task.characters, task.shows, strict=False)]
     return {
         "year": year,
         "ask": runs(task.ask),
@@ -56,7 +56,7 @@ def _version(solution: Solution, year: str) -> dict[str, Any]:
             for answer in solution.answers
         ],
         "note": runs(solution.note),
-        "slip": [runs(solution.slip.does), runs(solution.slip.gives)] if solution.slip else [],
+        "slip": [runs(solution.likely_error.does), runs(solution.likely_error.gives)] if solution.likely_error else [],
     }
 
 

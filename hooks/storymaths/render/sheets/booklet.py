@@ -9,9 +9,9 @@ from typing import Any
 from ...model.address import source_of
 from ...model.book import Book, Story
 from ...model.document import Document
-from .desk import Album, Desk
 from .paper import PaperUse
 from .sheet import Part, SheetData
+from .sheet_context import SheetContext, SheetPictures
 from .words import Block, blocks, runs
 
 _MAY_BE_PRINTED = frozenset({"own", "public-domain"})
@@ -19,12 +19,12 @@ _HOW = "Print on both sides, turned on the short edge; then fold once and staple
 Leaf = dict[str, Any]
 
 
-def story_booklet(desk: Desk, book: Document[Book], story: Document[Story]) -> SheetData | None:
+def story_booklet(sheets: SheetContext, book: Document[Book], story: Document[Story]) -> SheetData | None:
     """The booklet; none where the rights do not allow it."""
     if book.fields.rights not in _MAY_BE_PRINTED:
         return None
-    album = Album(desk.drawings)
-    leaves = [_cover(book, album), *_pages(story, album)]
+    pictures = SheetPictures(sheets.drawings)
+    leaves = [_cover(book, pictures), *_pages(story, pictures)]
     leaves += [{} for _ in range(-(len(leaves) + 1) % 4)]
     leaves.append({"back": runs(book.fields.rights_note or ""), "title": book.fields.title})
     return SheetData(
@@ -33,7 +33,7 @@ def story_booklet(desk: Desk, book: Document[Book], story: Document[Story]) -> S
         f"The whole story in {len(leaves)} small pages, two to a side, to print and fold.",
         (Part("booklet", {"heading": book.fields.title, "sides": imposed(leaves)}),),
         PaperUse(each="for one booklet", sides=2, note=_HOW),
-        album.kept,
+        pictures.kept,
     )
 
 
@@ -47,17 +47,17 @@ def imposed(leaves: Sequence[Leaf]) -> list[list[Leaf]]:
     return sides
 
 
-def _cover(book: Document[Book], album: Album) -> Leaf:
+def _cover(book: Document[Book], pictures: SheetPictures) -> Leaf:
     fields = book.fields
     return {
         "cover": fields.title,
         "by": [f"Story: {fields.story_by}", f"Pictures: {fields.pictures_by}"],
-        "picture": album.add(f"{source_of(book.folder)}/{fields.cover.picture}"),
+        "picture": pictures.add(f"{source_of(book.folder)}/{fields.cover.picture}"),
         "alt": fields.cover.alt,
     }
 
 
-def _pages(story: Document[Story], album: Album) -> list[Leaf]:
+def _pages(story: Document[Story], pictures: SheetPictures) -> list[Leaf]:
     """The pages of the story: a heading ``Page n`` begins each."""
     folder = dirname(source_of(story.path))
     leaves: list[Leaf] = []
@@ -65,7 +65,7 @@ def _pages(story: Document[Story], album: Album) -> list[Leaf]:
         if "h" in block:
             leaves.append({"number": len(leaves) + 1, "words": [], "picture": "", "alt": ""})
         elif leaves and "picture" in block:
-            picture = album.add(normpath(f"{folder}/{block['picture']}"))
+            picture = pictures.add(normpath(f"{folder}/{block['picture']}"))
             leaves[-1] |= {"picture": picture, "alt": block["alt"]}
         elif leaves:
             leaves[-1]["words"].append(_paragraph(block))

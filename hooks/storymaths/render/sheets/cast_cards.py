@@ -6,45 +6,47 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from ...model.activity import Player
+from ...model.activity import CastMember
 from ...model.address import source_of
 from ...model.book import Book
 from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Needed, Session
 from .card_sizes import SIZE_FOR, SIZES, cards_part, sets_on_a_page
-from .desk import Album, Desk, SheetActivity
 from .paper import for_adult, in_sets
 from .sheet import SheetData
+from .sheet_context import SheetActivity, SheetContext, SheetPictures
 
 _ASKS_FOR_NUMBER = re.compile(r"\bnumbers?\b", re.IGNORECASE)
 _FIGURES = re.compile(r"\d[\d.,/]*")
-Cast = tuple[tuple[Player, ...], tuple[str, ...]]
+Cast = tuple[tuple[CastMember, ...], tuple[str, ...]]
 """Who is on the cards, and what each card carries."""
 
 
-def session_cards(desk: Desk, page: Document[Session], activities: Sequence[SheetActivity]) -> SheetData | None:
+def session_cards(
+    sheets: SheetContext, page: Document[Session], activities: Sequence[SheetActivity]
+) -> SheetData | None:
     """The cast cards a session gets out of the cupboard; none if it needs none."""
     session = page.fields
     needed = next((one for one in session.materials if one.item == "cast-card"), None)
     if needed is None:
         return None
-    book = desk.collection.books[session.book]
+    book = sheets.collection.books[session.book]
     casts = _casts(activities, book, needed)
-    album, size = Album(desk.drawings), SIZE_FOR[needed.per]
-    largest = max(len(players) for players, _ in casts.values())
-    use = in_sets(needed, largest, "card", desk.children, session.group_size)
+    pictures, size = SheetPictures(sheets.drawings), SIZE_FOR[needed.per]
+    largest = max(len(characters) for characters, _ in casts.values())
+    use = in_sets(needed, largest, "card", sheets.children, session.group_size)
     copies = sets_on_a_page(size, largest, use.sets)
     return SheetData(
         "cast-cards",
         f"Cast cards: {session.title}",
         f"Cards of the cast for an adult to cut out, {size} each.",
         tuple(
-            cards_part(f"Cast cards{label}", size, album.players(players, shows), copies)
-            for label, (players, shows) in casts.items()
+            cards_part(f"Cast cards{label}", size, pictures.characters(characters, shows), copies)
+            for label, (characters, shows) in casts.items()
         ),
         replace(use, on_a_page=copies, versions=len(casts)),
-        album.kept,
+        pictures.kept,
     )
 
 
@@ -56,9 +58,9 @@ def _casts(activities: Sequence[SheetActivity], book: Document[Book], needed: Ne
     for activity in activities:
         for year in sorted(activity.by_year, key=lambda year: (year != activity.year, year)):
             task = activity.by_year[year].task
-            if not (task.shows and any(player.picture for player in task.players)):
+            if not (task.shows and any(character.picture for character in task.characters)):
                 continue
-            cast: Cast = (task.players, task.shows)
+            cast: Cast = (task.characters, task.shows)
             if year == activity.year:
                 cast = _with_the_others(cast, book, activity.fact, needed.count)
             if not any(_carried(cast) <= known for known in seen):
@@ -70,33 +72,33 @@ def _casts(activities: Sequence[SheetActivity], book: Document[Book], needed: Ne
 
 def _carried(cast: Cast) -> frozenset[tuple[str, str]]:
     """Who carries which number, whatever is counted."""
-    players, shows = cast
-    numbers = [_FIGURES.findall(shown) for shown in shows] or [[]] * len(players)
-    return frozenset((player.id, " ".join(found)) for player, found in zip(players, numbers, strict=False))
+    characters, shows = cast
+    numbers = [_FIGURES.findall(shown) for shown in shows] or [[]] * len(characters)
+    return frozenset((character.id, " ".join(found)) for character, found in zip(characters, numbers, strict=False))
 
 
 def _with_the_others(cast: Cast, book: Document[Book], fact: str, wanted: int) -> Cast:
-    """The rest of the book's cast as well, where the session asks for more cards than the activity has players."""
-    players, shows = cast
-    if len(players) >= wanted:
+    """The rest of the book's cast as well, where the session asks for more cards than the activity has characters."""
+    characters, shows = cast
+    if len(characters) >= wanted:
         return cast
-    known = {player.id for player in players}
-    others = tuple(player for player in players_of(book) if player.id not in known)
-    return (*players, *others), (*shows, *(numbers_shown(book.fields, others, fact) or ("",) * len(others)))
+    known = {character.id for character in characters}
+    others = tuple(character for character in characters_of(book) if character.id not in known)
+    return (*characters, *others), (*shows, *(numbers_shown(book.fields, others, fact) or ("",) * len(others)))
 
 
 def _cast_by_note(book: Document[Book], needed: Needed) -> Cast:
     """The whole cast, with a number if the author's note asks for one: by the name of the fact, or as a number."""
-    players, note = players_of(book), needed.note or ""
+    characters, note = characters_of(book), needed.note or ""
     facts = counting_facts(book.fields)
     asked = next((fact for fact in facts if fact in note), facts[0] if facts and _ASKS_FOR_NUMBER.search(note) else "")
-    return players, numbers_shown(book.fields, players, asked)
+    return characters, numbers_shown(book.fields, characters, asked)
 
 
-def book_cards(desk: Desk, book: Document[Book], fact: str = "") -> SheetData:
+def book_cards(sheets: SheetContext, book: Document[Book], fact: str = "") -> SheetData:
     """The whole cast in every size: names only, or with a number for a fact."""
-    album, players = Album(desk.drawings), players_of(book)
-    cards = album.players(players, numbers_shown(book.fields, players, fact))
+    pictures, characters = SheetPictures(sheets.drawings), characters_of(book)
+    cards = pictures.characters(characters, numbers_shown(book.fields, characters, fact))
     about = fact.replace("_", " ").replace("-", " ")
     heading = f"Cast cards with {about}" if fact else "Cast cards"
     return SheetData(
@@ -105,23 +107,27 @@ def book_cards(desk: Desk, book: Document[Book], fact: str = "") -> SheetData:
         f"The whole cast for an adult to cut out, in three sizes: {', '.join(map(str, SIZES))}.",
         tuple(cards_part(heading, size, cards) for size in SIZES),
         for_adult("Print the pages of the size you want."),
-        album.kept,
+        pictures.kept,
     )
 
 
-def players_of(book: Document[Book]) -> tuple[Player, ...]:
+def characters_of(book: Document[Book]) -> tuple[CastMember, ...]:
     """The whole cast of a book."""
     folder = source_of(book.folder)
     return tuple(
-        Player(one.id, one.name, one.plural or one.name, one.facts, f"{folder}/{one.picture}", one.alt)
+        CastMember(one.id, one.name, one.plural or one.name, one.facts, f"{folder}/{one.picture}", one.alt)
         for one in book.fields.cast
     )
 
 
-def numbers_shown(book: Book, players: Sequence[Player], fact: str) -> tuple[str, ...]:
+def numbers_shown(book: Book, characters: Sequence[CastMember], fact: str) -> tuple[str, ...]:
     """What each card carries for a fact, such as ``6 bricks``; nothing without a fact."""
     about = book.facts.get(fact)
-    return tuple(_amount(player.facts.get(fact), about.unit if about else "") for player in players) if fact else ()
+    return (
+        tuple(_amount(character.facts.get(fact), about.unit if about else "") for character in characters)
+        if fact
+        else ()
+    )
 
 
 def counting_facts(book: Book) -> list[str]:

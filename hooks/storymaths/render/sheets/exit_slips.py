@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from ...model.document import Document
 from ...model.session import Session
-from .desk import Desk
 from .paper import PaperUse
 from .sheet import Part, SheetData
+from .sheet_context import SheetContext
 from .words import runs
 
 ON_A_PAGE = 4
 WIDE_MM, HIGH_MM = 180, 65
 
 
-def exit_slips(desk: Desk, page: Document[Session]) -> SheetData:
+def exit_slips(sheets: SheetContext, page: Document[Session]) -> SheetData:
     """Four slips to a page."""
     session = page.fields
     data = {
@@ -23,7 +23,7 @@ def exit_slips(desk: Desk, page: Document[Session]) -> SheetData:
         "copies": ON_A_PAGE,
         "line": 12 if session.year <= 1 else 9,
     }
-    use = PaperUse(desk.children, desk.children, "slip", "one to a child", ON_A_PAGE)
+    use = PaperUse(sheets.children, sheets.children, "slip", "one to a child", ON_A_PAGE)
     return SheetData(
         "exit-question",
         f"A question to end on: {session.title}",

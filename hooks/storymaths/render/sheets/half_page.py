@@ -8,9 +8,9 @@ from typing import Any
 
 from ...model.document import Document
 from ...model.home import Home
-from .desk import Desk, SheetActivity
 from .paper import PaperUse
 from .sheet import Part, SheetData
+from .sheet_context import SheetActivity, SheetContext
 from .words import blocks, letters_in, plain, runs
 
 ON_A_PAGE = 2
@@ -19,23 +19,23 @@ _SIZE_BY_LETTERS = 395
 """As for a plan: of 6 half pages, 396 to 405."""
 
 
-def half_page(desk: Desk, page: Document[Home]) -> SheetData:
+def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
     """Everything a grown-up needs at the table, in plain words."""
     home = page.fields
-    book = desk.collection.books[home.book].fields
+    book = sheets.collection.books[home.book].fields
     data = {
         "heading": home.title,
         "kicker": plain(f"At home with {book.title} · {home.minutes} minutes · {home.pages}"),
         "say_first": runs(home.say_first),
-        "things": list(_things(desk, home)),
-        "told": blocks(desk.body(page)),
+        "things": list(_things(sheets, home)),
+        "told": blocks(sheets.body(page)),
         "ask": [{"ask": runs(one.ask), "hear": runs(one.hear)} for one in home.ask],
         "if_hard": runs(home.if_hard),
         "if_easy": runs(home.if_easy),
         "stop_when": runs(home.stop_when),
         "what_for": runs(home.what_it_is_for),
         "care": [runs(note.note) for note in home.cautions],
-        "puzzles": [_puzzle(activity) for activity in desk.activities(page)],
+        "puzzles": [_puzzle(activity) for activity in sheets.activities(page)],
         "copies": ON_A_PAGE,
     }
     return SheetData(
@@ -43,7 +43,7 @@ def half_page(desk: Desk, page: Document[Home]) -> SheetData:
         f"At home: {home.title}",
         "The activity on half a page, to cut in two and send home.",
         (Part("half_page", {**data, "about": _SIZE_BY_LETTERS / math.sqrt(letters_in(data))}),),
-        PaperUse(desk.children, desk.children, "half page", "one to a family", ON_A_PAGE),
+        PaperUse(sheets.children, sheets.children, "half page", "one to a family", ON_A_PAGE),
         {},
     )
 
@@ -61,9 +61,9 @@ def _puzzle(activity: SheetActivity) -> dict[str, Any]:
     }
 
 
-def _things(desk: Desk, home: Home) -> Iterator[dict[str, Any]]:
+def _things(sheets: SheetContext, home: Home) -> Iterator[dict[str, Any]]:
     for thing in home.things:
-        material = desk.collection.reference.materials.get(thing.item)
+        material = sheets.collection.reference.materials.get(thing.item)
         if material:
             name = material.name if thing.count == 1 else material.plural
             yield {"thing": f"{thing.count} {name}", "note": runs(thing.note or "")}

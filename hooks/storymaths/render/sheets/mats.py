@@ -8,10 +8,10 @@ from typing import Any
 
 from ...model.document import Document
 from ...model.session import Needed, Session
-from .desk import Desk, SheetActivity
 from .mat_kinds import FROM_FIGURE, FROM_MATERIAL, Mat
 from .paper import in_sets
 from .sheet import Part, SheetData
+from .sheet_context import SheetActivity, SheetContext
 
 _USUALLY = Needed(item="recording-sheet", per="pair")
 """For a mat an activity is done on where the materials name none: one to a pair."""
@@ -25,7 +25,7 @@ class _Wanted:
     needed: Needed
 
 
-def session_mats(desk: Desk, page: Document[Session], activities: Sequence[SheetActivity]) -> list[SheetData]:
+def session_mats(sheets: SheetContext, page: Document[Session], activities: Sequence[SheetActivity]) -> list[SheetData]:
     """A sheet for each mat, in the order of the materials and then of the activities."""
     session = page.fields
     wanted: dict[str, _Wanted] = {}
@@ -39,7 +39,7 @@ def session_mats(desk: Desk, page: Document[Session], activities: Sequence[Sheet
     for mat in _of_activities(activities):
         known = wanted.get(mat.name)
         wanted[mat.name] = _Wanted(mat, known.needed if known else _USUALLY)
-    return [_sheet(desk, session, one) for one in wanted.values()]
+    return [_sheet(sheets, session, one) for one in wanted.values()]
 
 
 def _of_activities(activities: Sequence[SheetActivity]) -> list[Mat]:
@@ -53,8 +53,8 @@ def _of_activities(activities: Sequence[SheetActivity]) -> list[Mat]:
     return list(mats.values())
 
 
-def _sheet(desk: Desk, session: Session, wanted: _Wanted) -> SheetData:
+def _sheet(sheets: SheetContext, session: Session, wanted: _Wanted) -> SheetData:
     mat = wanted.mat
     data: Mapping[str, Any] = {"heading": mat.heading, "mat": mat.name, "alt": mat.alt, **mat.data}
-    strips = in_sets(wanted.needed, mat.on_a_page, mat.noun, desk.children, session.group_size)
+    strips = in_sets(wanted.needed, mat.on_a_page, mat.noun, sheets.children, session.group_size)
     return SheetData(mat.name, f"{mat.heading}: {session.title}", f"{mat.says}", (Part("mats", data),), strips, {})

@@ -12,9 +12,9 @@ from ...model.fields import year_name
 from ...model.session import Needed, Session
 from .card_faces import SIGNS, Card, number_card, sign_card, worth
 from .card_sizes import SIZE_FOR, cards_part, sets_on_a_page
-from .desk import Desk, SheetActivity
 from .paper import in_sets
 from .sheet import SheetData
+from .sheet_context import SheetActivity, SheetContext
 
 _MOVED = frozenset({"balance", "bonds", "compare", "fraction", "number-sentence", "share", "sort"})
 """Kinds whose numbers are moved about, and not read off a picture or said."""
@@ -23,7 +23,9 @@ _STRETCH = re.compile(r"\b(\d{1,3}) to (\d{1,3})\b")
 _NUMBER = re.compile(r"(?<![\w/.,:])−?\d[\d,]*(?:\.\d+|/\d+)?(?![\w/:])")
 
 
-def number_cards(desk: Desk, page: Document[Session], activities: Sequence[SheetActivity]) -> SheetData | None:
+def number_cards(
+    sheets: SheetContext, page: Document[Session], activities: Sequence[SheetActivity]
+) -> SheetData | None:
     """The cards for a session's activities, or those its materials ask for; none where there is no use for any."""
     session = page.fields
     materials = {one.item: one for one in session.materials if one.item in ("number-card", "sign-card")}
@@ -32,7 +34,7 @@ def number_cards(desk: Desk, page: Document[Session], activities: Sequence[Sheet
         return None
     needed = next(iter(materials.values()), Needed(item="number-card", per="pair"))
     size, largest = SIZE_FOR[needed.per], max(map(len, sets.values()))
-    use = in_sets(needed.model_copy(update={"count": largest}), largest, "card", desk.children, session.group_size)
+    use = in_sets(needed.model_copy(update={"count": largest}), largest, "card", sheets.children, session.group_size)
     copies = sets_on_a_page(size, largest, use.sets)
     kinds = {"sign" in card for cards in sets.values() for card in cards}
     name = "Number and sign cards" if len(kinds) == 2 else "Sign cards" if True in kinds else "Number cards"
@@ -51,7 +53,7 @@ def _moves_numbers(activity: SheetActivity) -> bool:
     task = activity.own.task
     if activity.kind == "sequence":
         return any("___" in line for line in task.lines)
-    return activity.kind in _MOVED and not (activity.kind == "sort" and task.players)
+    return activity.kind in _MOVED and not (activity.kind == "sort" and task.characters)
 
 
 def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[SheetActivity]) -> dict[str, list[Card]]:

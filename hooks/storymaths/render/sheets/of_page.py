@@ -9,7 +9,6 @@ from ...model.session import Session
 from .answer_key import answer_key
 from .booklet import story_booklet
 from .cast_cards import book_cards, counting_facts, session_cards
-from .desk import Desk
 from .exit_slips import exit_slips
 from .half_page import half_page
 from .mats import session_mats
@@ -17,31 +16,32 @@ from .number_cards import number_cards
 from .one_page_plan import one_page_plan
 from .recording import recording_sheet
 from .sheet import SheetData
+from .sheet_context import SheetContext
 
 
-def session_sheets(desk: Desk, page: Document[Session]) -> list[SheetData]:
+def session_sheets(sheets: SheetContext, page: Document[Session]) -> list[SheetData]:
     """What a session is taught with."""
-    activities = desk.activities(page)
-    sheets = [
-        one_page_plan(desk, page),
-        session_cards(desk, page, activities),
-        number_cards(desk, page, activities),
-        *session_mats(desk, page, activities),
-        recording_sheet(desk, page, activities),
-        exit_slips(desk, page),
-        answer_key(desk, page, activities),
+    activities = sheets.activities(page)
+    made = [
+        one_page_plan(sheets, page),
+        session_cards(sheets, page, activities),
+        number_cards(sheets, page, activities),
+        *session_mats(sheets, page, activities),
+        recording_sheet(sheets, page, activities),
+        exit_slips(sheets, page),
+        answer_key(sheets, page, activities),
     ]
-    return [sheet for sheet in sheets if sheet]
+    return [sheet for sheet in made if sheet]
 
 
-def home_sheets(desk: Desk, page: Document[Home]) -> list[SheetData]:
+def home_sheets(sheets: SheetContext, page: Document[Home]) -> list[SheetData]:
     """What is sent home."""
-    return [half_page(desk, page)]
+    return [half_page(sheets, page)]
 
 
-def book_sheets(desk: Desk, book: Document[Book], name: str) -> list[SheetData]:
+def book_sheets(sheets: SheetContext, book: Document[Book], name: str) -> list[SheetData]:
     """What belongs to the whole book: the story if its rights allow, and the cast in every size."""
-    story = desk.collection.stories.get(name)
-    booklet = story_booklet(desk, book, story) if story else None
+    story = sheets.collection.stories.get(name)
+    booklet = story_booklet(sheets, book, story) if story else None
     facts = counting_facts(book.fields)
-    return [*([booklet] if booklet else []), *(book_cards(desk, book, fact) for fact in ("", *facts))]
+    return [*([booklet] if booklet else []), *(book_cards(sheets, book, fact) for fact in ("", *facts))]

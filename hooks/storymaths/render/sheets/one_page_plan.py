@@ -9,9 +9,9 @@ from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Session
 from ..objectives import shown
-from .desk import Desk
 from .paper import for_adult, to_whom
 from .sheet import Part, SheetData
+from .sheet_context import SheetContext
 from .words import letters_in, plain, runs
 
 _SIZE_BY_LETTERS = 545
@@ -19,10 +19,10 @@ _SIZE_BY_LETTERS = 545
 a good guess saves it a second look. Of 12 plans: 546 to 576."""
 
 
-def one_page_plan(desk: Desk, page: Document[Session]) -> SheetData:
+def one_page_plan(sheets: SheetContext, page: Document[Session]) -> SheetData:
     """What to get ready, what to say and ask, and what to look for; the template leaves out least what matters most."""
-    session, book = page.fields, desk.collection.books[page.fields.book].fields
-    run = desk.collection.sessions_of(session.book)
+    session, book = page.fields, sheets.collection.books[page.fields.book].fields
+    run = sheets.collection.sessions_of(session.book)
     reads = "; then ".join(str(reading.pages) for reading in session.reads)
     data = {
         "heading": session.title,
@@ -32,10 +32,10 @@ def one_page_plan(desk: Desk, page: Document[Session]) -> SheetData:
         ),
         "summary": runs(session.summary),
         "steps": [{"name": runs(step.name), "minutes": step.minutes} for step in session.steps],
-        "teaches": [f"{one.objective.code}: {one.objective.says}" for one in shown(session.objectives, desk.collection.reference)],
-        "ready": _ready(desk, session),
+        "teaches": [f"{one.objective.code}: {one.objective.says}" for one in shown(session.objectives, sheets.collection.reference)],
+        "ready": _ready(sheets, session),
         "care": [
-            {"name": desk.collection.reference.cautions[note.risk].name, "note": runs(note.note)}
+            {"name": sheets.collection.reference.cautions[note.risk].name, "note": runs(note.note)}
             for note in session.cautions
         ],
         "words": {"new": list(session.words.new), "again": list(session.words.again), "signs": list(session.symbols.new)},
@@ -62,17 +62,17 @@ def one_page_plan(desk: Desk, page: Document[Session]) -> SheetData:
     )
 
 
-def _ready(desk: Desk, session: Session) -> list[dict[str, Any]]:
+def _ready(sheets: SheetContext, session: Session) -> list[dict[str, Any]]:
     """Each thing, how many there are to each, and how many that makes for the class."""
     rows = []
     for needed in session.materials:
-        material = desk.collection.reference.materials.get(needed.item)
+        material = sheets.collection.reference.materials.get(needed.item)
         if material:
             rows.append(
                 {
                     "thing": material.name if needed.count == 1 else material.plural,
                     "each": f"{needed.count} {to_whom(needed, session.group_size)}",
-                    "all": needed.for_class(desk.children, session.group_size),
+                    "all": needed.for_class(sheets.children, session.group_size),
                 }
             )
     return rows

@@ -7,7 +7,7 @@ from functools import lru_cache
 from ...parse.drawing import faults_in_drawing
 
 LARGEST = 400_000
-"""Characters of a drawing. A whole scene takes some ten thousand."""
+"""Characters of a drawing. A whole context takes some ten thousand."""
 _STYLE = """
 .fig-line,.fig-soft,.fig-fill{stroke:#2b2a33;stroke-width:2.5;fill:none}.fig-soft{fill:#fff}.fig-fill{fill:#ccc}
 .fig-mark{stroke:#2b2a33;stroke-width:3;fill:none}circle.fig-mark{fill:#2b2a33}

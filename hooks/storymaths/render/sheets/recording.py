@@ -10,10 +10,10 @@ from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Needed, Session
 from .card_faces import SIGNS
-from .desk import Album, Desk, SheetActivity
 from .paper import PaperUse, in_sets
 from .recording_tasks import shown_task
 from .sheet import Part, SheetData
+from .sheet_context import SheetActivity, SheetContext, SheetPictures
 from .words import runs
 
 _LINE_MM = {0: 16, 1: 15, 2: 13}
@@ -21,29 +21,31 @@ _OLDER_LINE_MM = 11
 _TABLE = re.compile(r"\btable: ([^.]+)")
 
 
-def recording_sheet(desk: Desk, page: Document[Session], activities: Sequence[SheetActivity]) -> SheetData | None:
+def recording_sheet(
+    sheets: SheetContext, page: Document[Session], activities: Sequence[SheetActivity]
+) -> SheetData | None:
     """A page for each version that differs, the session's own among them; none where nothing is recorded on paper."""
     session = page.fields
     needed = next((one for one in session.materials if one.item == "recording-sheet"), None)
     if needed is None and not activities:
         return None
     needed = needed or Needed(item="recording-sheet", per="child")
-    album = Album(desk.drawings)
-    pages = _pages(session, activities, album, _table_asked(needed.note or ""))
+    pictures = SheetPictures(sheets.drawings)
+    pages = _pages(session, activities, pictures, _table_asked(needed.note or ""))
     levels = {year: level for level, year in enumerate(sorted(pages), 1)} if len(pages) > 1 else {}
     parts = tuple(
         Part("recording", {**pages[year], "level": levels.get(year, 0), "levels": len(levels)})
         for year in sorted(pages, key=lambda year: (year != session.year, year))
     )
     names = ", ".join(f"{_dots(level)} for {_for_whom(year, session.year)}" for year, level in levels.items())
-    use = in_sets(needed, 1, "recording sheet", desk.children, session.group_size)
+    use = in_sets(needed, 1, "recording sheet", sheets.children, session.group_size)
     return SheetData(
         "recording-sheet",
         f"Recording sheet: {session.title}",
         "Room to draw and write the task." + (f" Its versions are marked with dots: {names}." if names else ""),
         parts,
         PaperUse(use.children, use.sets, "", use.each, versions=len(pages)),
-        album.kept,
+        pictures.kept,
     )
 
 
@@ -57,13 +59,13 @@ def _for_whom(year: int, own: int) -> str:
 
 
 def _pages(
-    session: Session, activities: Sequence[SheetActivity], album: Album, asked: list[str]
+    session: Session, activities: Sequence[SheetActivity], pictures: SheetPictures, asked: list[str]
 ) -> dict[int, dict[str, Any]]:
     """What stands on the page of each year; a year whose page would be the same as the session's own is left out."""
     years = dict.fromkeys((session.year, *sorted({year for one in activities for year in one.by_year})))
     pages: dict[int, dict[str, Any]] = {}
     for year in years:
-        tasks = _once([shown_task(activity.title, activity.for_year(year), album) for activity in activities])
+        tasks = _once([shown_task(activity.title, activity.for_year(year), pictures) for activity in activities])
         shown = {"heading": session.title, "line": _LINE_MM.get(year, _OLDER_LINE_MM), "tasks": tasks}
         shown |= {"stems": [runs(stem) for stem in session.stem_sentences], "signs": _signs(session), "table": asked}
         if all(shown["tasks"] != page["tasks"] for page in pages.values()):

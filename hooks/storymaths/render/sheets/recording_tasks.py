@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from ...model.activity import Solution, Task
-from .desk import Album
+from .sheet_context import SheetPictures
 from .words import Runs, runs
 
 _MOST_LINES = 14
@@ -15,15 +15,15 @@ _SPARE_LINES = 2
 _GAP = "___"
 
 
-def shown_task(title: str, solution: Solution, album: Album) -> dict[str, Any]:
+def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[str, Any]:
     """The task without its answers."""
     task = solution.task
     given, lines = _given_and_lines(task.lines, len(solution.answers), task.table is not None)
     return {
         "title": runs(title),
         "ask": runs(task.ask),
-        "players": album.players(task.players, task.shows) if task.shows else [],
-        "figures": list(album.figures(task.figures)),
+        "players": pictures.characters(task.characters, task.shows) if task.shows else [],
+        "figures": list(pictures.figures(task.figures)),
         "given": [runs(line) for line in given],
         "table": _table(task),
         "lines": lines,

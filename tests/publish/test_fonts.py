@@ -7,7 +7,7 @@ import io
 import pytest
 from fontTools.ttLib import TTFont
 from project import ROOT
-from storymaths.publish.letterforms import letterforms
+from storymaths.publish.fonts import letterforms
 
 KEPT = ROOT / ".cache" / "letterforms"
 

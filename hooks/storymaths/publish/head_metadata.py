@@ -9,7 +9,7 @@ from .linked_data.of_page import PageDescriber
 from .open_data import feed
 
 
-class Heads:
+class HeadMetadata:
     """The heads of one site's pages, each as it is asked for. The site must be without problems."""
 
     def __init__(self, site: Site) -> None:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from hashlib import sha256
 
 from ...activities.on_pages import activities_of
-from ...model.activity import Figure, Player, Solution
+from ...model.activity import CastMember, Figure, Solution
 from ...model.collection import Collection
 from ...model.document import Document, Fields
 from ..figures.table import FIGURES
@@ -42,7 +42,7 @@ class SheetActivity:
 
 
 @dataclass(frozen=True, slots=True)
-class Desk:
+class SheetContext:
     """Where sheets are made."""
 
     collection: Collection
@@ -75,7 +75,7 @@ class Desk:
 
 
 @dataclass(slots=True)
-class Album:
+class SheetPictures:
     """The pictures of one sheet, gathered while it is made; each is kept once."""
 
     drawings: Drawings
@@ -102,14 +102,14 @@ class Album:
         for figure in figures:
             yield {"picture": self.add_figure(figure), "alt": figure.alt}
 
-    def players(self, players: tuple[Player, ...], shows: tuple[str, ...]) -> list[dict[str, str]]:
+    def characters(self, characters: tuple[CastMember, ...], shows: tuple[str, ...]) -> list[dict[str, str]]:
         """Characters as parts hold them: name, drawing, and the number each shows."""
         return [
             {
-                "name": " ".join(map(breakable, player.name.split(" "))),
-                "picture": self.add(player.picture),
-                "alt": player.alt,
+                "name": " ".join(map(breakable, character.name.split(" "))),
+                "picture": self.add(character.picture),
+                "alt": character.alt,
                 "number": shows[place].replace(" ", "\u00a0") if place < len(shows) else "",
             }
-            for place, player in enumerate(players)
+            for place, character in enumerate(characters)
         ]

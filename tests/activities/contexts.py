@@ -7,7 +7,7 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from storymaths.model.activity import Player, Scene
+from storymaths.model.activity import CastMember, Context
 from storymaths.model.book import FactAbout
 from storymaths.model.reference import Reference
 from storymaths.parse.reference import read_reference
@@ -21,20 +21,20 @@ def the_reference() -> Reference:
     return read_reference(ROOT)
 
 
-def a_scene(
-    players: Mapping[str, Mapping[str, Any]] | None = None,
+def a_context(
+    characters: Mapping[str, Mapping[str, Any]] | None = None,
     year: int = 2,
     facts: Mapping[str, FactAbout] | None = None,
     **masses: Any,
-) -> Scene:
-    """A scene with these players and facts; ``otter=6`` stands for a player ``otter`` of mass 6."""
-    cast: dict[str, Mapping[str, Any]] = dict(players or {})
+) -> Context:
+    """A context with these characters and facts; ``otter=6`` stands for a character ``otter`` of mass 6."""
+    cast: dict[str, Mapping[str, Any]] = dict(characters or {})
     cast.update({name: {"mass": mass} for name, mass in masses.items()})
     about = {"mass": FactAbout(means="mass", unit="")} if facts is None else dict(facts)
     reference = the_reference()
-    return Scene(
-        players=tuple(
-            Player(id=id_, name=id_.replace("-", " "), plural=f"{id_}s", facts=dict(values))
+    return Context(
+        characters=tuple(
+            CastMember(id=id_, name=id_.replace("-", " "), plural=f"{id_}s", facts=dict(values))
             for id_, values in cast.items()
         ),
         facts=about,

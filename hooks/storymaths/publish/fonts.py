@@ -40,7 +40,7 @@ def _cut_once(face: _Face, kept: Path) -> bytes:
     mark = hashlib.sha256(f"{_EDITION} {face.name} ".encode() + whole.read_bytes()).hexdigest()[:20]
     held = kept / f"{mark}.woff2"
     if not held.is_file():
-        from .letter_cutting import cut  # noqa: PLC0415 - half a second to load, and hardly ever needed
+        from .font_subsetting import cut  # noqa: PLC0415 - half a second to load, and hardly ever needed
 
         made = cut(whole, face.name)
         kept.mkdir(parents=True, exist_ok=True)

@@ -1,4 +1,4 @@
-"""The scene an activity is played in: its cast from the book or from its own lines, their facts, the year."""
+"""The context an activity is played in: its cast from the book or from its own lines, their facts, the year."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import posixpath
 from collections.abc import Iterator, Mapping, Sequence
 
 from ..check.suggestion import did_you_mean
-from ..model.activity import Player, Scene
+from ..model.activity import CastMember, Context
 from ..model.book import Book, Character, FactAbout, FactValue
 from ..model.document import Loc
 from ..model.reference import ActivityCaps
@@ -18,39 +18,39 @@ _NAMING = ("name", "plural")
 """Words an inline character may carry beside its facts."""
 
 
-def build_scene(
+def build_context(
     fields: ActivityFields, book: Book | None, folder: str, year: YearLimits, caps: ActivityCaps
-) -> Scene | list[Unsolvable]:
-    """The scene, or everything that is wrong with the cast.
+) -> Context | list[Unsolvable]:
+    """The context, or everything that is wrong with the cast.
 
     ``folder`` is where the book's record stands inside ``content/``; its drawings are named from there.
     """
     wrong: list[Unsolvable] = []
     if isinstance(fields.cast, Mapping):
-        players = tuple(_inline(id_, facts) for id_, facts in fields.cast.items())
+        characters = tuple(_inline(id_, facts) for id_, facts in fields.cast.items())
     else:
-        players = tuple(_from_book(fields.cast, book, folder, wrong))
-    if len(players) > caps.players:
-        message = f"{len(players)} characters are too many for one activity."
-        wrong.append(Unsolvable(("cast",), message, f"choose at most {caps.players}."))
+        characters = tuple(_from_book(fields.cast, book, folder, wrong))
+    if len(characters) > caps.characters:
+        message = f"{len(characters)} characters are too many for one activity."
+        wrong.append(Unsolvable(("cast",), message, f"choose at most {caps.characters}."))
     inline = isinstance(fields.cast, Mapping)
-    wrong += _faults_in_facts(fields, players, caps, inline)
+    wrong += _faults_in_facts(fields, characters, caps, inline)
     about = dict(book.facts) if book else {}
-    for player in players:
-        for fact in player.facts:
+    for character in characters:
+        for fact in character.facts:
             about.setdefault(fact, FactAbout(means=fact.replace("_", " ").replace("-", " ")))
-    return wrong or Scene(players, about, year, caps)
+    return wrong or Context(characters, about, year, caps)
 
 
-def _inline(id_: str, facts: Mapping[str, FactValue]) -> Player:
+def _inline(id_: str, facts: Mapping[str, FactValue]) -> CastMember:
     name = str(facts.get("name", id_.replace("-", " ")))
     plural = str(facts.get("plural", name if name.endswith("s") else f"{name}s"))
-    return Player(id_, name, plural, {key: value for key, value in facts.items() if key not in _NAMING})
+    return CastMember(id_, name, plural, {key: value for key, value in facts.items() if key not in _NAMING})
 
 
 def _from_book(
     wanted: Sequence[str] | str | None, book: Book | None, folder: str, wrong: list[Unsolvable]
-) -> Iterator[Player]:
+) -> Iterator[CastMember]:
     """The characters named, noting in ``wrong`` those the book does not have."""
     if wanted is None:
         return
@@ -64,15 +64,15 @@ def _from_book(
         if id_ in ids[:index]:
             wrong.append(Unsolvable(("cast", index), f'"{id_}" is in the cast twice.', "name each character once."))
         elif id_ in known:
-            yield _player(known[id_], folder)
+            yield _character(known[id_], folder)
         else:
             message = f'"{id_}" is not in the cast of {book.title}.{did_you_mean(id_, known)}'
             fix = f"use one of {', '.join(known)}."
             wrong.append(Unsolvable(("cast", index), message, fix, "activity-fact-missing"))
 
 
-def _player(character: Character, folder: str) -> Player:
-    return Player(
+def _character(character: Character, folder: str) -> CastMember:
+    return CastMember(
         id=character.id,
         name=character.name,
         plural=character.plural or f"{character.name}s",
@@ -83,27 +83,27 @@ def _player(character: Character, folder: str) -> Player:
 
 
 def _faults_in_facts(
-    fields: ActivityFields, players: Sequence[Player], caps: ActivityCaps, inline: bool
+    fields: ActivityFields, characters: Sequence[CastMember], caps: ActivityCaps, inline: bool
 ) -> Iterator[Unsolvable]:
-    for player in players:
-        for name, value in player.facts.items():
+    for character in characters:
+        for name, value in character.facts.items():
             if isinstance(value, int) and abs(value) > caps.number:
-                loc: Loc = ("cast", player.id, name) if inline else ("cast",)
-                message = f"The {name} of {player.name} is larger than any number primary schools meet."
+                loc: Loc = ("cast", character.id, name) if inline else ("cast",)
+                message = f"The {name} of {character.name} is larger than any number primary schools meet."
                 yield Unsolvable(loc, message, f"write a number of at most {caps.number:,}.")
-    lacking = [player for player in players if fields.fact and fields.fact not in player.facts]
+    lacking = [character for character in characters if fields.fact and fields.fact not in character.facts]
     if fields.fact is None or not lacking:
         return
     fact = fields.fact
-    known = {name for player in players for name in player.facts}
+    known = {name for character in characters for name in character.facts}
     # A kind may have a fact of its own accord; the cast is then what must change.
     here: Loc = ("fact",) if "fact" in fields.model_fields_set else ("cast",)
-    if len(lacking) == len(players):
+    if len(lacking) == len(characters):
         message = f'Nobody in the cast has a fact "{fact}".{did_you_mean(fact, known)}'
         fix = f"use one of {', '.join(sorted(known))}, or give them that fact." if known else "give them that fact."
         yield Unsolvable(here, message, fix, "activity-fact-missing")
         return
-    for player in lacking:
-        message = f'{player.name} has no fact "{fact}".'
+    for character in lacking:
+        message = f'{character.name} has no fact "{fact}".'
         fix = "give the character that fact, or leave it out of the cast."
-        yield Unsolvable(("cast", player.id) if inline else here, message, fix, "activity-fact-missing")
+        yield Unsolvable(("cast", character.id) if inline else here, message, fix, "activity-fact-missing")
