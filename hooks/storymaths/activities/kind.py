@@ -10,6 +10,7 @@ from typing import Annotated, Any, ClassVar, Generic, Literal
 from pydantic import BeforeValidator, Field
 from typing_extensions import TypeVar
 
+from ..expression.number import read_number
 from ..model.activity import Context, Solution
 from ..model.book import FactValue
 from ..model.document import Loc
@@ -34,16 +35,16 @@ def _exact(value: Any) -> Any:
         return value
     if isinstance(value, bool) or not isinstance(value, (int, float, str)):
         raise ValueError("should be a number such as 7, 2.5 or 3/4")
-    text = str(value).strip().replace(",", "").replace("−", "-")
-    if len(text) > 24 or "e" in text.lower() or "n" in text.lower():
-        raise ValueError("should be a number such as 7, 2.5 or 3/4, within ten million")
+    text = str(value).strip()
     try:
-        number = Fraction(text)
-    except (ValueError, ZeroDivisionError):
-        raise ValueError("should be a number such as 7, 2.5 or 3/4") from None
-    if abs(number) > 10_000_000:
+        number = read_number(text) if len(text) <= 24 else None
+    except ZeroDivisionError:
+        number = None
+    if number is None or text.endswith("%"):
+        raise ValueError("should be a number such as 7, 2.5 or 3/4")
+    if abs(number.value) > 10_000_000:
         raise ValueError("should be within ten million, the largest number primary schools meet")
-    return number
+    return number.value
 
 
 Exact = Annotated[Fraction, BeforeValidator(_exact)]

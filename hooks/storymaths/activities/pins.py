@@ -62,7 +62,7 @@ def pinned(
     facts = _facts(pins.get(FACTS, {}), fields, context, loc)
     characters = tuple(replace(p, facts={**p.facts, **facts[p.id]}) if p.id in facts else p for p in context.characters)
     changed = _with_fields(kind, fields, own, raw, loc)
-    held = frozenset(_names_by_key(type(changed))[key] for key in own) - {"answers", "wished"}
+    held = frozenset(name for key, name in _names_by_key(type(changed)).items() if key in own) - {"answers", "wished"}
     return Pinned(changed, replace(context, characters=characters), limits, held, facts)
 
 
@@ -123,11 +123,16 @@ def _check_known(id_: str, known: list[str], loc: Loc) -> None:
 def _with_fields(
     kind: Kind[Any], fields: ActivityFields, own: Mapping[str, Any], raw: Mapping[str, Any] | None, loc: Loc
 ) -> ActivityFields:
-    """The fields with those pinned put in; a number of answers that is pinned is the number wished for."""
+    """The fields with those pinned put in; a number of answers that is pinned is the number wished for.
+
+    A field pinned to nothing is left out, so that a version may be another task of the kind.
+    """
     stated = _as_stated(fields) if raw is None else raw
-    schema = kind.schema_for({**stated, **own})
-    names = _names_by_key(schema)
-    allowed = [key for key in (*names, LARGEST, FACTS) if key not in _SETTLED]
+    wanted = {key: value for key, value in {**stated, **own}.items() if value is not None or key not in own}
+    schema = kind.schema_for(wanted)
+    left_out = {key for key in own if key not in wanted}
+    known = {key for task in kind.tasks for key in _names_by_key(task)} if left_out else _names_by_key(schema)
+    allowed = [key for key in (*known, LARGEST, FACTS) if key not in _SETTLED]
     for key in own:
         if key not in allowed:
             message = f'"{key}" cannot be pinned.{did_you_mean(str(key), allowed)}'
@@ -135,7 +140,7 @@ def _with_fields(
     changed = fields
     if own:
         try:
-            changed = schema.model_validate({**stated, **own})
+            changed = schema.model_validate(wanted)
         except ValidationError as error:
             detail = error.errors(include_url=False)[0]
             key = str(detail["loc"][0]) if detail["loc"] else "what is pinned"

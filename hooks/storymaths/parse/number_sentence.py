@@ -1,44 +1,29 @@
-"""Number sentences in running text: found, read by a grammar, and worked out exactly.
-
-The grammar, loosest first::
-
-    sentence  = sum  relation sum  (relation sum)…        relation:  =  ≠  <  >
-    sum       = product  (+ or −  product)…
-    product   = value  (× or ÷ or "of"  value)…
-    value     = number [unit] | £ number | ( sum ) | − value
-    number    = 12 | 1,200 | 2.5 | 3/4 | ½ | 1 1/2 | 1½
-"""
+"""Number sentences in running text: found among the words, and worked out exactly."""
 
 from __future__ import annotations
 
-import operator
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 
+from ..expression.grammar import Reader, Unreadable
+from ..expression.number import exact
+from ..expression.signs import LEVELS, PROSE
+from ..expression.tokens import Token, read_tokens
+from ..expression.tree import Number, Operation, holds_between, quantity_of
 from ..model.prose import VULGAR
-from ..model.quantity import UNITS, Quantity, UnlikeQuantities
+from ..model.quantity import Quantity, UnlikeQuantities
 
 _V = "".join(VULGAR)
-_UNIT = "|".join(sorted((re.escape(unit) for unit in UNITS if unit != "£"), key=len, reverse=True))
-_WHOLE = r"\d{1,3}(?:,\d{3})+(?!\d)|\d+"
-_NUMBER = rf"(?:{_WHOLE})[ ]?[{_V}]|(?:{_WHOLE})[ ]\d+/\d+|\d+/\d+|(?:{_WHOLE})(?:\.\d+)?|[{_V}]"
-_VALUE = rf"£?(?:{_NUMBER})(?:[ ]?(?:{_UNIT})\b)?"
-_OPEN, _CLOSE = r"(?:\([ ]*)*", r"(?:[ ]*\))*"
-_SIGNED = rf"{_OPEN}(?:−[ ]?)?{_OPEN}{_VALUE}{_CLOSE}"
-_SUM = rf"{_SIGNED}(?:[ ]*(?:[+−×÷]|\bof\b)[ ]*{_SIGNED})*"
-_SENTENCE = re.compile(rf"(?<![\w.,/]){_SUM}(?:[ ]*[=≠<>][ ]*{_SUM})+")
-_TOKEN = re.compile(rf"[ ]*(?:(£?)({_NUMBER})(?:[ ]?({_UNIT})\b)?|(of\b|[()+−×÷=≠<>]))")
-_WITH_LEFT = re.compile(r"[ ]*,?[ ]*(?:r|remainder|with|and)[ ]+(\d+)(?:[ ]+left(?:[ ]over)?)?\b")
-_PLAIN = re.compile(r"([0-9]+) ([+−×]) ([0-9]+) = ([0-9]+)")
-_WORK = {"+": operator.add, "−": operator.sub, "×": operator.mul}
-_RELATION = re.compile(r"[=≠<>]")
+_BEFORE_NUMBER = re.compile(rf"[=≠<>](?=[ (£−]*[\d{_V}])")
+_BEGINS = re.compile(rf"[\d{_V}(£−+×÷=≠<>_□?]")
+"""Words before any of these are no part of a sum."""
 _WRONG_MARK = re.compile(r"\[([^\]\n]+)\]\{wrong\}")
-# A word with an operator beyond it is part of the sum: "the crab + 1 = 4" says nothing we can work out.
-_WORD_BEFORE = re.compile(r"(?:[+−×÷=≠<>][ ]*[A-Za-z][\w’' -]*|_[ ]*[+−×÷=≠<>]?[ ]*|[+−×÷=≠<>]|[□?]) *$")
-_WORD_AFTER = re.compile(r" *(?:[A-Za-z][A-Za-z’' -]*[+−×÷=≠<>]|[_?][ _]|□|[+−×÷=≠<>])")
+_LEFT_OVER = frozenset(("r", "remainder", "with", "and"))
+_OPERATIONS = frozenset(sign for level in LEVELS for sign in level)
+_IN_NAMES = frozenset(("of", "-"))
+_GAPS = frozenset(("gap", "sign-gap", "digits"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,26 +45,122 @@ def find_number_sentences(text: str) -> tuple[NumberSentence, ...]:
 def _found(text: str) -> Iterator[NumberSentence]:
     marked = [(mark.start(1), mark.end(1)) for mark in _WRONG_MARK.finditer(text)] if "{wrong}" in text else []
     for low, high in _lines_with_relations(text):
-        for match in _SENTENCE.finditer(text, low, high):
-            start, end = match.span()
-            inside = next(((a, b) for a, b in marked if a <= start < b), None)
-            first, last = inside or (low, high)
-            if _WORD_BEFORE.search(text, max(first, start - 60), start) or _WORD_AFTER.match(text, end, last):
+        tokens = tuple(read_tokens(text, PROSE, start=low, end=high))
+        for first, last in _runs(text, tokens):
+            start, end = tokens[first].start, tokens[last].end
+            inside = next(((a, b) for a, b in marked if a <= start < b), (low, high))
+            if _begun_before(tokens, first, inside[0]) or _goes_on(tokens, last, inside[1]):
                 continue
-            remainder = _WITH_LEFT.match(text, end, last) if "÷" in match.group() else None
-            left_over = int(remainder.group(1)) if remainder else None
-            yield NumberSentence(match.group().strip(), start, inside is not None, left_over)
+            divides = any(token.text == "÷" for token in tokens[first : last + 1])
+            left_over = _left_over(tokens, last, inside[1]) if divides else None
+            yield NumberSentence(text[start:end], start, inside != (low, high), left_over)
 
 
 def _lines_with_relations(text: str) -> Iterator[tuple[int, int]]:
-    """Where the lines that hold = ≠ < or > start and end: looking only there is several times faster."""
+    """Where lines in which a number may follow = ≠ < or > start and end: looking only there is several times faster."""
     end = -1
-    for sign in _RELATION.finditer(text):
+    for sign in _BEFORE_NUMBER.finditer(text):
         if sign.start() >= end:
             start = text.rfind("\n", 0, sign.start()) + 1
             end = text.find("\n", sign.start())
             end = len(text) if end < 0 else end
-            yield start, end
+            begins = _BEGINS.search(text, start, end)
+            yield begins.start() if begins else start, end
+
+
+def _runs(text: str, tokens: Sequence[Token]) -> Iterator[tuple[int, int]]:
+    """The longest stretches of tokens in which numbers and signs take turns, a relation among them: first and last."""
+    at = 0
+    while at < len(tokens):
+        last = _run_from(tokens, at) if _may_begin(text, tokens[at]) else None
+        if last is None:
+            at += 1
+        else:
+            yield at, last
+            at = last + 1
+
+
+def _may_begin(text: str, token: Token) -> bool:
+    if token.kind not in ("number", "broken") and token.text not in ("(", "−"):
+        return False
+    before = text[token.start - 1] if token.start else " "
+    return not (before.isalnum() or before in "_.,/")
+
+
+def _run_from(tokens: Sequence[Token], first: int) -> int | None:
+    """The last token of the run that begins here; None where no relation is in it."""
+    at, last, related = first, None, False
+    while True:
+        after = _past_value(tokens, at)
+        if after is None:
+            return last
+        if related:
+            last = after - 1
+        if after == len(tokens) or not _joins(tokens[after]):
+            return last
+        related = related or tokens[after].kind == "relation"
+        at = after + 1
+
+
+def _joins(token: Token) -> bool:
+    return token.kind == "relation" or (token.kind == "sign" and token.text in _OPERATIONS)
+
+
+def _past_value(tokens: Sequence[Token], at: int) -> int | None:
+    """Where a value with its brackets ends; None where none stands."""
+    minus = False
+    while at < len(tokens) and (tokens[at].text == "(" or (tokens[at].text == "−" and not minus)):
+        minus = minus or tokens[at].text == "−"
+        at += 1
+    if at == len(tokens) or tokens[at].kind not in ("number", "broken"):
+        return None
+    at += 1
+    while at < len(tokens) and tokens[at].text == ")":
+        at += 1
+    return at
+
+
+def _begun_before(tokens: Sequence[Token], first: int, low: int) -> bool:
+    """Whether what stands before belongs to the sum: "the crab + 1 = 4" says nothing we can work out."""
+    before = [token for token in tokens[:first] if token.start >= low]
+    if not before:
+        return False
+    if before[-1].kind in _GAPS or _is_sign(before[-1]):
+        return True
+    while before and (before[-1].kind in ("word", "number") or before[-1].text in _IN_NAMES):
+        word = before.pop()
+        if word.kind == "word" and before and _is_sign(before[-1]):
+            return True
+    return False
+
+
+def _goes_on(tokens: Sequence[Token], last: int, high: int) -> bool:
+    """Whether what stands after belongs to the sum."""
+    after = [token for token in tokens[last + 1 :] if token.end <= high]
+    if not after:
+        return False
+    if after[0].kind in _GAPS:
+        # A question mark that ends the line, or a quotation, is no gap.
+        ends = after[0].end - after[0].start == 1 and (len(after) == 1 or after[1].start == after[0].end)
+        return not ends
+    if after[0].kind == "word":
+        while after and (after[0].kind == "word" or after[0].text in _IN_NAMES):
+            after.pop(0)
+    return bool(after) and _is_sign(after[0])
+
+
+def _is_sign(token: Token) -> bool:
+    return _joins(token) and token.text != "of"
+
+
+def _left_over(tokens: Sequence[Token], last: int, high: int) -> int | None:
+    """The remainder told after a division: ``r 1``, ``remainder 1``, ``, with 1 left over``."""
+    after = [token for token in tokens[last + 1 :] if token.end <= high]
+    if after and after[0].text == ",":
+        after.pop(0)
+    if len(after) < 2 or after[0].text not in _LEFT_OVER or not after[1].text.isdecimal():
+        return None
+    return int(after[1].text)
 
 
 def marked_mistakes(text: str) -> Iterator[tuple[str, int]]:
@@ -96,119 +177,33 @@ def is_true(sentence: NumberSentence) -> bool | None:
 
 @lru_cache(maxsize=4096)  # lessons say the same sentence again and again
 def _worked_out(text: str, left_over: int | None) -> bool | None:
-    plain = _PLAIN.fullmatch(text)
-    if plain and left_over is None:  # most sentences are; a fifth of the work
-        first, sign, second, whole = plain.groups()
-        return bool(_WORK[sign](int(first), int(second)) == int(whole))
     try:
-        sides, relations = _Reader(text).sentence()
+        sides, relations = Reader(tuple(read_tokens(text, PROSE))).sentence()
         if left_over is not None:
-            return _true_with_left_over(text, left_over)
-        return all(_holds(sides[i].compare(sides[i + 1]), relation) for i, relation in enumerate(relations))
-    except (UnlikeQuantities, ZeroDivisionError, _NotASentence):
+            match sides[-2:], relations[-1]:
+                case (
+                    Operation("÷", Number(value=int() as shared), Number(value=int() as among)),
+                    Number(value=int() as each),
+                ), "=":
+                    return divmod(shared, among) == (each, left_over)
+            return None
+        worth = [quantity_of(side) for side in sides]
+        return all(holds_between(worth[i], relation, worth[i + 1]) for i, relation in enumerate(relations))
+    except (UnlikeQuantities, ZeroDivisionError, Unreadable, ValueError):
         return None
 
 
 def value_of(text: str) -> Quantity:
     """The worth of one side, such as ``3 × (2 + 4)``. Raises ``ValueError`` if it is not one."""
-    reader = _Reader(text)
+    reader = Reader(tuple(read_tokens(text, PROSE)))
     try:
-        value = reader.sum()
+        side = reader.sum()
         reader.end()
-    except _NotASentence:
+    except Unreadable as error:
+        if error.amiss == "broken":
+            raise ZeroDivisionError(text) from None
         raise ValueError(f"{text} is not a sum") from None
-    return value
+    return quantity_of(side)
 
 
-def _holds(order: int, relation: str) -> bool:
-    return {"=": order == 0, "≠": order != 0, "<": order < 0, ">": order > 0}[relation]
-
-
-_DIVISION = re.compile(rf"({_WHOLE})[ ]*÷[ ]*({_WHOLE})[ ]*=[ ]*({_WHOLE})$")
-
-
-def _true_with_left_over(text: str, left_over: int) -> bool | None:
-    match = _DIVISION.search(text)
-    if match is None:
-        return None
-    shared, among, each = (int(part.replace(",", "")) for part in match.groups())
-    return divmod(shared, among) == (each, left_over)
-
-
-class _NotASentence(ValueError):
-    """The text does not follow the grammar."""
-
-
-class _Reader:
-    """A reader of one sentence by recursive descent, a token ahead."""
-
-    def __init__(self, text: str) -> None:
-        self._text, self._at = text, 0
-        # Pound sign, number, unit, sign: all but one or two empty.
-        self._tokens: list[tuple[str, str, str, str]] = _TOKEN.findall(text)
-        self._tokens.append(("", "", "", ""))
-
-    def _take(self, *signs: str) -> str | None:
-        sign = self._tokens[self._at][3]
-        if sign not in signs:
-            return None
-        self._at += 1
-        return sign
-
-    def sentence(self) -> tuple[list[Quantity], list[str]]:
-        sides, relations = [self.sum()], []
-        while relation := self._take("=", "≠", "<", ">"):
-            relations.append(relation)
-            sides.append(self.sum())
-        self.end()
-        return sides, relations
-
-    def end(self) -> None:
-        """Raises ``_NotASentence`` unless all has been read, and nothing stands between the tokens."""
-        if self._at < len(self._tokens) - 1 or _TOKEN.sub("", self._text).strip():
-            raise _NotASentence(self._text)
-
-    def sum(self) -> Quantity:
-        total = self._product()
-        while sign := self._take("+", "−"):
-            total = total + self._product() if sign == "+" else total - self._product()
-        return total
-
-    def _product(self) -> Quantity:
-        total = self._value()
-        while sign := self._take("×", "÷", "of"):
-            total = total / self._value() if sign == "÷" else total * self._value()
-        return total
-
-    def _value(self) -> Quantity:
-        if self._take("−"):
-            return Quantity(-1) * self._value()
-        if self._take("("):
-            inner = self.sum()
-            if not self._take(")"):
-                raise _NotASentence(self._text)
-            return inner
-        pound, number, unit, _ = self._tokens[self._at]
-        if not number:
-            raise _NotASentence(self._text)
-        self._at += 1
-        return Quantity.of(exact(number), pound or unit)
-
-
-def exact(number: str) -> Fraction | int:
-    """A written number as an exact fraction: ``1,200``, ``2.5``, ``3/4``, ``1 1/2``, ``1½``.
-
-    Nought under the line raises ``ZeroDivisionError``.
-    """
-    if number.isdecimal():  # nearly all are, and a whole number needs no fraction
-        return int(number)
-    total = Fraction(0)
-    for part in re.findall(rf"\d+/\d+|[{_V}]|[\d,]+(?:\.\d+)?", number):
-        if part in VULGAR:
-            total += VULGAR[part]
-        elif "/" in part:
-            above, below = part.split("/")
-            total += Fraction(int(above), int(below))
-        else:
-            total += Fraction(part.replace(",", ""))
-    return total
+__all__ = ["VULGAR", "NumberSentence", "exact", "find_number_sentences", "is_true", "marked_mistakes", "value_of"]

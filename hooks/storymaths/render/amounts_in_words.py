@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import re
-
+from ..expression.say import number_word, part_names
+from ..expression.signs import PROSE
+from ..expression.tokens import read_tokens
 from ..model.prose import VULGAR
-from ..model.quantity import UNITS
 
 VULGARS = "".join(VULGAR)
 SIGNS = {
@@ -16,25 +16,6 @@ _UNIT_NAMES = {
     "mm": "millimetre", "cm": "centimetre", "m": "metre", "km": "kilometre", "g": "gram", "kg": "kilogram",
     "ml": "millilitre", "l": "litre", "°C": "degree Celsius", "£": "pound",
 }  # fmt: skip
-_ABOVE = (
-    "no one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
-    "eighteen nineteen twenty"
-).split()
-_BELOW = dict(
-    enumerate(
-        "half third quarter fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth "
-        "sixteenth seventeenth eighteenth nineteenth twentieth".split(),
-        start=2,
-    )
-) | {24: "twenty-fourth", 25: "twenty-fifth", 30: "thirtieth", 36: "thirty-sixth", 40: "fortieth", 48: "forty-eighth"}
-_BELOW |= {50: "fiftieth", 60: "sixtieth", 100: "hundredth", 1000: "thousandth"}
-
-_WHOLE = r"\d{1,3}(?:,\d{3})+(?!\d)|\d+"
-_UNIT = "|".join(sorted(map(re.escape, UNITS.keys() - {"£"}), key=len, reverse=True))
-_NUMBER = rf"(?:{_WHOLE})[ ]?[{VULGARS}]|(?:{_WHOLE})[ ]\d+/\d+|\d+/\d+|[{VULGARS}]|(?:{_WHOLE})(?:\.\d+)?"
-AMOUNT = rf"£?(?:{_NUMBER})(?:[ ]?(?:{_UNIT})(?!\w))?"
-"""The pattern of a number with or without a unit, as the collection writes it."""
-_TOKEN = re.compile(rf"(£?)({_NUMBER})(?:[ ]?({_UNIT})(?!\w))?|(_{{3,}})|(of|[()+−×÷=≠<>])|r[ ](\d+)")
 
 
 def in_words(maths: str) -> str:
@@ -43,17 +24,20 @@ def in_words(maths: str) -> str:
         return SIGNS[maths]
     words: list[str] = []
     operand_before = False
-    for token in _TOKEN.finditer(maths):
-        pound, number, unit, gap, sign, left_over = token.groups()
-        if sign:
-            words.append("minus" if sign == "−" and not operand_before else SIGNS[sign])
-        else:
-            words.append("blank" if gap else f"remainder {left_over}" if left_over else _amount(number, pound or unit))
-        operand_before = sign is None or sign == ")"
+    for token in read_tokens(maths, PROSE):
+        if token.text in SIGNS:
+            words.append("minus" if token.text == "−" and not operand_before else SIGNS[token.text])
+        elif token.text == "r":
+            words.append("remainder")
+        elif token.number:
+            words.append(_amount(token.number, token.unit))
+        elif token.kind in ("gap", "sign-gap"):
+            words.append("blank")
+        operand_before = token.text not in SIGNS or token.text == ")"
     return " ".join(words)
 
 
-def _amount(number: str, unit: str | None) -> str:
+def _amount(number: str, unit: str) -> str:
     if unit == "£" and "." in number:
         pounds, pence = number.split(".")
         return f"{_many(pounds, 'pound')} {_many(str(int(pence.ljust(2, '0'))), 'penny')}"
@@ -61,7 +45,7 @@ def _amount(number: str, unit: str | None) -> str:
         return _many(number, "penny" if unit == "p" else _name(unit)) if unit else number
     whole, above, below = _parts(number)
     words = _fraction(above, below)
-    if unit is None:
+    if not unit:
         return f"{whole} and {words}" if whole else words
     name = _name(unit)
     return f"{whole} and {words} {name}s" if whole else f"{words} of a{'n' if name == 'hour' else ''} {name}"
@@ -79,11 +63,10 @@ def _many(number: str, name: str) -> str:
 
 
 def _fraction(above: int, below: int) -> str:
-    top = _ABOVE[above] if above < len(_ABOVE) else str(above)
-    bottom = _BELOW.get(below)
-    if bottom is None:
-        return f"{top} over {below}"
-    return f"{top} {bottom if above == 1 else 'halves' if below == 2 else bottom + 's'}"
+    parts = part_names(below)
+    if parts is None:
+        return f"{number_word(above, 20)} over {below}"
+    return f"{number_word(above, 20)} {parts[above != 1]}"
 
 
 def _parts(number: str) -> tuple[str, int, int]:

@@ -9,7 +9,8 @@ from __future__ import annotations
 import re
 from html import escape, unescape
 
-from .amounts_in_words import AMOUNT, VULGARS, in_words
+from ..expression.signs import AMOUNT
+from .amounts_in_words import VULGARS, in_words
 
 GAP_HTML = '<span class="gap" role="img" aria-label="blank"></span>'
 """A gap to fill, by itself."""

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import product
 from math import prod
 from typing import Any
 
+from ...expression.number import read_stretch
 from ...model.prose import Loc
 from ..kind import Unsolvable
 from ..rule_language.tree import Case, NoValue, Rule, TooLarge, decider
@@ -16,7 +16,6 @@ from ..saying import listed
 
 MOST_CASES = 20_000
 """More cases than this take longer than a build should."""
-_RANGE = re.compile(r"\s*([−-]?\d{1,8})\s*(?:to|–|\.\.)\s*([−-]?\d{1,8})\s*")
 
 
 @dataclass(slots=True)
@@ -43,10 +42,10 @@ class Tried:
 def numbers_of(over: str | Sequence[int], loc: Loc, largest: int) -> Sequence[int]:
     """The numbers a letter stands for: ``1 to 20``, or a list. Raises ``Unsolvable``."""
     if isinstance(over, str):
-        match = _RANGE.fullmatch(over)
-        if match is None:
+        stretch = read_stretch(over)
+        if stretch is None:
             raise Unsolvable(loc, f'"{over[:40]}" is not a stretch of whole numbers.', "write it like: 1 to 20")
-        first, last = (int(end.replace("−", "-")) for end in match.groups())
+        first, last = stretch
         numbers: Sequence[int] = range(first, last + 1)
     else:
         numbers = tuple(dict.fromkeys(over))

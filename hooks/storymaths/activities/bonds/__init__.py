@@ -3,46 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from typing import Annotated, ClassVar, Literal
-
-from pydantic import Field
+from typing import Any, ClassVar
 
 from ...model.activity import Context, Solution
-from ...model.fields import Id, Text
 from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind
 from ..own_words import without_stale_words
-from .found import bonds_in
-from .told import told
+from .solve import solve
+from .tasks import Bond, BondsTask, CastTask, MissingTask, SplitTask, WholeTask
 from .versions import versions_of
 
-Number = Annotated[int, Field(ge=0, le=10_000_000, strict=True)]
 
-
-class BondsFields(ActivityFields):
-    """With a ``fact``, the parts are the numbers of characters; with a cast alone, the characters hold the parts."""
-
-    whole: Number | Id | None = None
-    """The whole; a character's id stands for its fact. Left out when the parts are known and the whole is asked for."""
-    parts: Annotated[int, Field(ge=2, le=5, strict=True)] = 2
-    """How many parts; with a cast that holds them, as many as it has characters."""
-    known: tuple[Number, ...] = ()
-    """Parts that are given; a cast holds them in its order, the first character the first part."""
-    smallest: Number = 0
-    """The least a part may be."""
-    largest: Number | None = None
-    """The most a part may be; if not stated, the whole."""
-    step: Annotated[int, Field(ge=1, le=1_000_000, strict=True)] = 1
-    """Parts are multiples of this: 10 for tens."""
-    different: bool = False
-    """Whether no two parts may be the same."""
-    order: Literal["same", "counts"] = "same"
-    """Whether 3 and 4 is another way than 4 and 3. Where characters hold the parts, it always counts."""
-    things: Text | None = None
-    """What is split, such as shells, in words."""
-
-
-class Bonds(Kind[BondsFields]):
+class Bonds(Kind[BondsTask, Bond]):
     """Steps: one for each part but the last, one more when every way is to be found."""
 
     name = "bonds"
@@ -75,15 +47,23 @@ answers: 3
         "2AS-3": "tens that make a hundred",
         "2NPV-1": "splits a two-digit number in more than one way",
     }
-    tasks = (BondsFields,)
+    tasks = (SplitTask, MissingTask, WholeTask, CastTask)
 
-    def solve(self, fields: BondsFields, context: Context) -> Solution:
+    def schema_for(self, raw: Mapping[str, Any]) -> type[ActivityFields]:
+        """Characters with a fact bring their own numbers; else the task is told by whether whole and parts are known."""
+        if raw.get("fact") is not None:
+            return CastTask
+        if "known" in raw:
+            return MissingTask if "whole" in raw else WholeTask
+        return SplitTask
+
+    def solve(self, fields: BondsTask, context: Context) -> Solution[Bond]:
         """Every way, the first part rising from its smallest, then the second."""
-        return told(fields, context, bonds_in(fields, context))
+        return solve(fields, context)
 
     def versions(
-        self, fields: BondsFields, context: Context, year: YearLimits
-    ) -> Iterator[tuple[BondsFields, Context, str]]:
+        self, fields: BondsTask, context: Context, year: YearLimits
+    ) -> Iterator[tuple[BondsTask, Context, str]]:
         """Wholes that suit the year, in its ones, tens or hundreds; with a fact, the cast's numbers remade."""
         yield from without_stale_words(fields, context, versions_of(fields, context, year))
 

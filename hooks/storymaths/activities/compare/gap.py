@@ -7,9 +7,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor
 
+from ...expression.signs import COMPARE
+from ...expression.tree import Number, units_in
 from ...model.quantity import UNITS
 from ..kind import Unsolvable
-from .statement import GAP, Statement, units_in
+from .statement import GAP, Statement
 
 _TRIED = range(1, 12)
 _FLIPPED = {"=": "=", "≠": "≠", "<": ">", ">": "<"}
@@ -91,13 +93,13 @@ def _curve(statement: Statement, side: int) -> tuple[str, Curve]:
     """The unit that fits the gap and how the side depends on it."""
     others = [statement.value(i).kind for i in range(len(statement.sides)) if i != side]
     # A gap without a unit takes that of its own side, else that of another.
-    stated = units_in(" ".join((statement.sides[side], *statement.sides)))
+    stated = units_in(statement.trees[side], *statement.trees)
     units = ["", *(unit for unit in stated if UNITS[unit][0] in others)]
     for unit in units:
         points: list[tuple[int, Fraction]] = []
         for x in _TRIED:
             try:
-                worth = statement.value(side, f"£{x}" if unit == "£" else f"{x} {unit}".strip())
+                worth = statement.value(side, Number(x * (UNITS[unit][1] if unit else 1), str(x), unit))
             except (ValueError, ArithmeticError):
                 continue
             if worth.kind in others:
@@ -129,7 +131,7 @@ def _false_elsewhere(statement: Statement, side: int) -> bool:
 
 def holds(order: int, sign: str) -> bool:
     """Whether a sign is right for sides that compare as −1, 0 or 1."""
-    return {"=": order == 0, "≠": order != 0, "<": order < 0, ">": order > 0}[sign]
+    return COMPARE[sign](order, 0)
 
 
 def _holds(curve: Curve, x: Fraction, bounds: list[tuple[str, Fraction]]) -> bool:

@@ -2,17 +2,14 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
-from dataclasses import dataclass
-from fractions import Fraction
 from typing import Annotated, Any
 
 from pydantic import PlainValidator
 
+from ...expression.number import WrittenNumber, read_number
 from ...model.prose import VULGAR
 from ...model.year import YearLimits
-from ...parse.number_sentence import exact
 
 DENOMINATORS: Mapping[int, tuple[int, ...]] = {
     0: (),
@@ -24,26 +21,7 @@ DENOMINATORS: Mapping[int, tuple[int, ...]] = {
     6: (2, 4, 3, 5, 10, 8, 6, 7, 9, 12, 11, 100, 1000),
 }
 """Denominators met by the end of each year, the easiest first: ``denominators_new`` of site_data/years.yaml, added up."""
-
-_WRITTEN = re.compile(r"(?:\d{1,7} )?\d{1,4}/\d{1,4}|\d{1,7}(?:\.\d{1,4})?%?")
-
-
-@dataclass(frozen=True, slots=True)
-class WrittenNumber:
-    """A number and the way it was written: ``2/4`` is a half, and is not written ``1/2``."""
-
-    text: str
-    value: Fraction
-
-    @classmethod
-    def over(cls, part: int, parts: int) -> WrittenNumber:
-        """So many of so many equal parts, not made simpler."""
-        return cls(f"{part}/{parts}", Fraction(part, parts))
-
-    @property
-    def under(self) -> int:
-        """The number under the line, as written; 1 when there is none."""
-        return int(self.text.rpartition("/")[2]) if "/" in self.text else 1
+_LARGEST, _MOST_PARTS, _MOST_PLACES = 10_000_000, 10_000, 4
 
 
 def _written(value: Any) -> WrittenNumber:
@@ -54,14 +32,19 @@ def _written(value: Any) -> WrittenNumber:
         raise problem
     text = str(value).strip().replace(",", "")
     for sign, fraction in VULGAR.items():
-        text = re.sub(rf"[ ]?{sign}", f" {fraction.numerator}/{fraction.denominator}", text).strip()
-    if not _WRITTEN.fullmatch(text):
-        raise problem
+        text = text.replace(f" {sign}", sign).replace(sign, f" {fraction.numerator}/{fraction.denominator}").strip()
     try:
-        number = Fraction(exact(text.rstrip("%"))) / (100 if text.endswith("%") else 1)
+        number = read_number(text)
     except ZeroDivisionError:
         raise ValueError("has nought under the line; nothing can be shared into no parts") from None
-    return WrittenNumber(text, number)
+    if (
+        number is None
+        or not 0 <= number.value < _LARGEST
+        or number.under >= _MOST_PARTS
+        or number.places > _MOST_PLACES
+    ):
+        raise problem
+    return number
 
 
 Written = Annotated[WrittenNumber, PlainValidator(_written)]
@@ -77,3 +60,6 @@ def tables_leaned(parts: int, year: YearLimits) -> frozenset[int]:
     if year.year < 3 or parts > 12:
         return frozenset()
     return frozenset({2 if parts in (2, 4, 8) else parts})
+
+
+__all__ = ["DENOMINATORS", "Written", "WrittenNumber", "tables_leaned"]

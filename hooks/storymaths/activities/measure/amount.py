@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
@@ -10,10 +9,9 @@ from typing import Annotated, Any
 
 from pydantic import PlainValidator
 
-from ...model.prose import VULGAR
+from ...expression.number import read_amount
 from ...model.quantity import UNITS
 from ...model.year import YearLimits
-from ...parse.number_sentence import exact
 from ..saying import ending_places, written
 
 DAY, WEEK = Fraction(24 * 60 * 60), Fraction(7 * 24 * 60 * 60)
@@ -36,13 +34,7 @@ MORE: Mapping[str, tuple[str, str]] = {
     "time": ("longer", "shorter"),
 }
 """How more and less are said of each kind of measure."""
-MOST, _LONGEST_TEXT = 10_000_000, 32
-_V = "".join(VULGAR)
-_WRITTEN = re.compile(
-    rf"(?:(?P<count>\d{{1,4}}) ?[×x] ?)?(?P<pounds>£)?(?P<minus>[−-])?"
-    rf"(?P<number>(?:\d[\d,]* )?\d{{1,6}}/\d{{1,6}}|\d[\d,]*(?:\.\d{{1,4}})? ?[{_V}]?|[{_V}])"
-    r" ?(?P<unit>[a-zA-Z°][a-zA-Z °³²-]{0,16})?"
-)
+MOST, _LONGEST_TEXT, _MOST_PLACES = 10_000_000, 32, 4
 
 
 class UnlikeUnits(ValueError):
@@ -89,19 +81,18 @@ def _amount(value: Any) -> Amount:
     problem = ValueError('should be an amount such as 12, "2.5 kg", "1 1/4 litres" or "3 × 20 cm"')
     if isinstance(value, bool) or not isinstance(value, (int, float, str)) or len(str(value)) > _LONGEST_TEXT:
         raise problem
-    match = _WRITTEN.fullmatch(str(value).strip())
-    if match is None:
-        raise problem
+    text = str(value).strip()
     try:
-        number = Fraction(exact(match["number"]))
+        written_so = read_amount(text)
     except ZeroDivisionError:
         raise ValueError("has nought under the line; nothing can be shared into no parts") from None
-    count = int(match["count"] or 1)
-    total = number * count * (-1 if match["minus"] else 1)
+    if written_so is None or written_so.number.places > _MOST_PLACES:
+        raise problem
+    count, total = written_so.count, written_so.number.value * written_so.count
     if abs(total) > MOST or count < 1:
         raise ValueError("should be within ten million, the largest number primary schools meet")
-    text = str(value).strip().replace("-", "−").replace("x", "×") if count > 1 else str(value).strip().replace("-", "−")
-    return Amount(total, match["pounds"] or (match["unit"] or "").strip(), count, text)
+    text = text.replace("-", "−")
+    return Amount(total, written_so.unit, count, text.replace("x", "×") if count > 1 else text)
 
 
 Measure = Annotated[Amount, PlainValidator(_amount)]

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
@@ -10,6 +9,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field
 
+from ...expression.number import read_amount
 from ...model.activity import Context, Shown
 from ...model.demands import Amount, Demands
 from ...model.money import PARTS, Currency
@@ -17,18 +17,25 @@ from ..saying import counted
 
 MOST_PENCE = 10_000_000
 _HUNDREDTHS = 2
-_WRITTEN = re.compile(r"£(\d{1,6})(?:\.(\d\d))?|(\d{1,8})p?")
+_MOST_DIGITS = 9
+_WAYS = frozenset((("£", 0), ("£", 2), ("p", 0), ("", 0)))
+"""A unit, and how many decimal places may be written with it."""
 
 
 def _pence(value: Any) -> Any:
     problem = ValueError('should be an amount of money such as 45p, "£2" or "£1.50"')
     if isinstance(value, bool) or not isinstance(value, (int, str)):
         raise problem
-    match = _WRITTEN.fullmatch(str(value).strip().replace(",", "").replace(" ", ""))
-    if match is None:
+    try:
+        amount = read_amount(str(value).replace(",", "").replace(" ", ""))
+    except ZeroDivisionError:
+        raise problem from None
+    if amount is None or amount.count > 1 or not amount.number.text.replace(".", "").isdecimal():
         raise problem
-    pounds, part, pence = match.groups()
-    return int(pence) if pence else int(pounds) * PARTS + int(part or 0)
+    number = amount.number
+    if len(number.text) > _MOST_DIGITS or (amount.unit, number.places) not in _WAYS:
+        raise problem
+    return int(number.value * (PARTS if amount.unit == "£" else 1))
 
 
 Pence = Annotated[int, BeforeValidator(_pence), Field(ge=0, le=MOST_PENCE)]

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import BeforeValidator, Field, PlainValidator
 
+from ...expression.number import read_stretch
 from ...model.activity import Context, Solution
 from ...model.fields import Text
 from ...model.year import YearLimits
@@ -18,17 +18,13 @@ from .fact_family import family_solution, family_versions
 from .sentence_solution import solution_of
 from .sentence_versions import remade
 
-_RANGE = re.compile(r"([−-]?\d{1,8}) ?(?:-|–|to) ?([−-]?\d{1,8})")
-
 
 def _gaps(value: Any) -> Any:
     if value == "cast" or isinstance(value, range):
         return value
-    match = _RANGE.fullmatch(value.strip()) if isinstance(value, str) else None
-    if match:
-        first, last = (int(end.replace("−", "-")) for end in match.groups())
-        if first <= last:
-            return range(first, last + 1)
+    stretch = read_stretch(value) if isinstance(value, str) else None
+    if stretch and stretch[0] <= stretch[1]:
+        return range(stretch[0], stretch[1] + 1)
     if isinstance(value, (list, tuple)) and value and all(type(number) is int for number in value):
         return tuple(sorted(set(value)))
     raise ValueError('should be a range such as 0-20, a list such as [2, 5, 10], or "cast"')

@@ -7,11 +7,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
+from ...expression.gapped import GappedSentence
+from ...expression.number import Rational
+from ...expression.tree import Node, Operation, join, operations_in, worth_of
 from ...model.activity import CastMember
 from ..saying import written
 from .gap_filling import Plan, plan_for
-from .gapped_sentence import GappedSentence, Joined, Node, join, worth_of
-from .gapped_tokens import Rational
 
 _INVERSE = {
     ("+", True): "−",
@@ -82,7 +83,7 @@ def reasoning(filled: Filled) -> str:
 
 def worked_out(node: Node, filled: Filled) -> Iterator[str]:
     """The operations of a part, one true number sentence each, in the order they are done."""
-    if isinstance(node, Joined) and node.sign != "&":
+    if isinstance(node, Operation) and node.sign != "&":
         yield from worked_out(node.left, filled)
         yield from worked_out(node.right, filled)
         left, right = worth_of(node.left, filled.numbers), worth_of(node.right, filled.numbers)
@@ -147,13 +148,6 @@ def _undone(filled: Filled, plan: Plan) -> Iterator[str]:
         target = join(left, sign, right)
 
 
-def operations_in(node: Node) -> int:
-    """How many operations stand in a part; digits put together are none."""
-    if not isinstance(node, Joined):
-        return 0
-    return operations_in(node.left) + operations_in(node.right) + (node.sign != "&")
-
-
 def steps_of(filled: Filled) -> int:
     """Operations, one for each gap after the first, one more if a gap is not alone on its side."""
     sentence = filled.sentence
@@ -164,7 +158,7 @@ def steps_of(filled: Filled) -> int:
 
 def products_in(node: Node, numbers: Sequence[Rational]) -> Iterator[tuple[Rational, Rational]]:
     """The pairs that are multiplied, or that a division undoes."""
-    if isinstance(node, Joined):
+    if isinstance(node, Operation):
         yield from products_in(node.left, numbers)
         yield from products_in(node.right, numbers)
         left, right = worth_of(node.left, numbers), worth_of(node.right, numbers)

@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from itertools import product
 from math import prod
 
-from .gapped_sentence import GappedSentence, Joined, Node, gaps_in, holds, join, worth_of
-from .gapped_tokens import Rational
+from ...expression.gapped import GappedSentence
+from ...expression.number import Rational
+from ...expression.tree import Gap, Node, Operation, gaps_in, holds, join, worth_of
 
 Allowed = Sequence[Rational]
 _NO_LAST: Sequence[Rational | None] = (None,)
@@ -46,7 +47,7 @@ class Plan:
 def way_to(node: Node, gap: int) -> tuple[Undoing, ...]:
     """The operations around a gap, outermost first."""
     way: list[Undoing] = []
-    while isinstance(node, Joined):
+    while isinstance(node, Operation):
         is_left = gap in gaps_in(node.left)
         way.append(Undoing(node.sign, node.right if is_left else node.left, is_left))
         node = node.left if is_left else node.right
@@ -82,9 +83,9 @@ def plan_for(sentence: GappedSentence, domains: Sequence[Allowed | None]) -> Pla
 
 
 def _worth(node: Node, gap: int) -> Rational:
-    while isinstance(node, Joined):
+    while isinstance(node, Operation):
         node = node.left if gap in gaps_in(node.left) else node.right
-    return 1 if not hasattr(node, "worth") else node.worth
+    return node.worth if isinstance(node, Gap) else 1
 
 
 def domains_of(sentence: GappedSentence, allowed: Allowed | None) -> list[Allowed | None]:

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from ...expression.number import Rational
+from ...expression.tree import Gap, Node, Number, Operation
 from ...model.activity import Figure
 from ...model.figures.amounts import BarPart, SumBars
 from ..saying import listed, written
 from .filled_sentence import Filled
-from .gapped_sentence import Gap, Joined, Known, Node
-from .gapped_tokens import Rational
 
 _MOST_PARTS, _MOST_LETTERS = 5, 24
 _Part = tuple[bool, Rational, bool]
@@ -41,10 +41,10 @@ def _label(part: _Part) -> str:
 
 def _parts(node: Node, one: Filled, added: bool) -> Iterator[_Part]:
     """The parts of a sum; one that is not a plain sum comes as nought, which no bar can show."""
-    if isinstance(node, Joined) and node.sign in "+−":
+    if isinstance(node, Operation) and node.sign in "+−":
         yield from _parts(node.left, one, added)
         yield from _parts(node.right, one, added if node.sign == "+" else not added)
-    elif isinstance(node, Known):
+    elif isinstance(node, Number):
         yield added, node.value, False
     elif isinstance(node, Gap):
         yield added, one.numbers[node.at], True

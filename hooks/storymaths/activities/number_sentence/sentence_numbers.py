@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from ...expression.number import Rational
+from ...expression.tree import Node, Number, Operation, join, worth_of
 from ...model.year import YearLimits
-from .gapped_sentence import Gap, Joined, Known, Node, join, worth_of
-from .gapped_tokens import Rational
 
 if TYPE_CHECKING:
     from .sentence_versions import Slots
@@ -78,7 +79,7 @@ def _score(line: Slots, new: dict[int, Rational], year: YearLimits) -> int | Non
 
 def _practised(node: Node, gaps: Sequence[Rational], known: dict[int, Rational], year: YearLimits) -> int | None:
     """One for each sum across ten, two for each product in a table of the year; None past its reach."""
-    if not isinstance(node, Joined):
+    if not isinstance(node, Operation):
         return 0
     left, right = _practised(node.left, gaps, known, year), _practised(node.right, gaps, known, year)
     a, b = _worth(node.left, gaps, known), _worth(node.right, gaps, known)
@@ -102,6 +103,6 @@ def _worth(node: Node, gaps: Sequence[Rational], known: dict[int, Rational]) -> 
 
 
 def _with(node: Node, known: dict[int, Rational]) -> Node:
-    if isinstance(node, Joined):
-        return Joined(node.sign, _with(node.left, known), _with(node.right, known))
-    return node if isinstance(node, Gap) else Known(known.get(node.token, node.value), node.token)
+    if isinstance(node, Operation):
+        return Operation(node.sign, _with(node.left, known), _with(node.right, known))
+    return replace(node, value=known.get(node.token, node.value)) if isinstance(node, Number) else node

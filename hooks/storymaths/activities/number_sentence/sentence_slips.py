@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from ...expression.number import Rational
+from ...expression.tree import Gap, Node, Operation, join, worth_of
 from ...model.activity import LikelyError
 from ..saying import written
 from .filled_sentence import Filled
 from .gap_filling import Plan
-from .gapped_sentence import Joined, Node, join, worth_of
-from .gapped_tokens import Rational
 
 _ACTS = {
     ("+", True): ("Adds the numbers that are there.", "+"),
@@ -41,7 +41,7 @@ def _slipped(filled: Filled, plan: Plan) -> tuple[str, Rational | None] | None:
     target = worth_of(known, filled.numbers)
     if not plan.way:
         return _in_working_out(known, any(token.text == "(" for token in filled.sentence.tokens))
-    if plan.known_side == 0 and isinstance(known, Joined) and _starts_with_gap(sides[1], plan.gap):
+    if plan.known_side == 0 and isinstance(known, Operation) and _starts_with_gap(sides[1], plan.gap):
         return "Takes = to mean that the answer comes next, and writes what stands before it.", target
     step = plan.way[-1]
     other = worth_of(step.other, filled.numbers)
@@ -56,20 +56,22 @@ def _in_order(one: Rational, other: Rational, sign: str) -> tuple[Rational, str,
 
 
 def _starts_with_gap(node: Node, gap: int) -> bool:
-    while isinstance(node, Joined):
+    while isinstance(node, Operation):
         node = node.left
-    return getattr(node, "at", None) == gap
+    return isinstance(node, Gap) and node.at == gap
 
 
 def _in_working_out(known: Node, brackets: bool) -> tuple[str, Rational | None] | None:
     """Slips of working out: from left to right whatever the signs, or at the ten."""
-    if not isinstance(known, Joined):
+    if not isinstance(known, Operation):
         return None
-    right_first = not brackets and isinstance(known.right, Joined) and known.right.sign in "×÷" and known.sign in "+−"
+    right_first = (
+        not brackets and isinstance(known.right, Operation) and known.right.sign in "×÷" and known.sign in "+−"
+    )
     left, right = worth_of(known.left, ()), worth_of(known.right, ())
     if left is None or right is None:
         return None
-    if right_first and isinstance(known.right, Joined):
+    if right_first and isinstance(known.right, Operation):
         first, second = worth_of(known.right.left, ()), worth_of(known.right.right, ())
         so_far = None if first is None else join(left, known.sign, first)
         if so_far is not None and second is not None:

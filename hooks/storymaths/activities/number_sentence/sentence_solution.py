@@ -6,6 +6,9 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from ...expression.gapped import GappedSentence, sentences_of, written_out
+from ...expression.tokens import Token
+from ...expression.tree import holds, worth_of
 from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ..fraction.number import tables_leaned
 from ..met import as_task, demands_met
@@ -13,8 +16,6 @@ from ..saying import capital, listed, written
 from ..tables_used import tables_of
 from .filled_sentence import Filled, products_in, reasoning, steps_of, worked_out
 from .gap_filling import is_filled_truly
-from .gapped_sentence import GappedSentence, holds, sentences_of, worth_of, written_out
-from .gapped_tokens import Token
 from .sentence_bars import bars_of
 from .sentence_slips import slip_in
 from .sentence_solving import every_filling, lines_of, signs_for
@@ -117,7 +118,7 @@ def _task(
 
 
 def _ask(fields: NumberSentenceFields, lines: Sequence[tuple[Token, ...]], has_gap: Sequence[bool]) -> str:
-    kinds = [token.kind for tokens in lines for token in tokens]
+    kinds: list[str] = [token.kind for tokens in lines for token in tokens]
     asked = []
     for kind, thing in (("gap", "number"), ("digits", "digit"), ("sign-gap", "sign")):
         count = kinds.count(kind)

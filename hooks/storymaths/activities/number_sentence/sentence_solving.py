@@ -7,13 +7,14 @@ from fractions import Fraction
 from itertools import product
 from typing import TYPE_CHECKING, NoReturn
 
+from ...expression.gapped import GappedSentence, NotASentence, read_gapped, sentences_of
+from ...expression.number import Rational
+from ...expression.tokens import Token
 from ...model.activity import CastMember, Context
 from ...parse.number_sentence import NumberSentence, is_true
 from ..kind import Unsolvable, whole_fact
 from .filled_sentence import Filled
 from .gap_filling import MOST_TRIED, Allowed, NeedsRange, TooManyCases, fillings
-from .gapped_sentence import GappedSentence, sentences_of
-from .gapped_tokens import NotASentence, Rational, Token, read_tokens
 
 if TYPE_CHECKING:
     from . import NumberSentenceFields
@@ -44,7 +45,7 @@ def lines_of(fields: NumberSentenceFields, context: Context) -> list[tuple[Token
     names, lines = names_of(fields, context), []
     for at, text in enumerate(fields.sentences):
         try:
-            lines.append(read_tokens(text, names))
+            lines.append(read_gapped(text, names))
             list(sentences_of(lines[-1], signs_for(fields, lines[-1], context)))
         except NotASentence as error:
             _unreadable(at, text, str(error))

@@ -9,6 +9,9 @@ from functools import cached_property
 from itertools import islice, pairwise
 from typing import TYPE_CHECKING
 
+from ...expression.gapped import sentences_of, written_out
+from ...expression.number import Rational
+from ...expression.tokens import Token
 from ...model.activity import Context
 from ...model.year import YearLimits
 from ..kind import Unsolvable
@@ -16,8 +19,6 @@ from ..revalue import revalued
 from ..saying import written
 from .filled_sentence import Filled
 from .gap_filling import NeedsRange, fillings, is_filled_truly
-from .gapped_sentence import sentences_of, written_out
-from .gapped_tokens import Rational, Token
 from .sentence_numbers import best_numbers
 from .sentence_solving import every_filling
 
@@ -90,7 +91,7 @@ class Slots:
     def text(self, new: Mapping[int, Rational]) -> str:
         """The sentence as asked, with the new numbers where known ones stand."""
         asked = [
-            replace(token, text=written(new[at], 3)) if token.kind == "number" else token
+            token._replace(text=written(new[at], 3)) if token.kind == "number" else token
             for at, token in enumerate(self.one.sentence.asked)
         ]
         return written_out(asked, names=True)

@@ -1,4 +1,4 @@
-"""Reads a rule such as ``odd(a) and a + b > 6`` by a grammar of its own.
+"""Reads a rule such as ``odd(a) and a + b > 6``: the grammar of arithmetic, with names, properties and truths.
 
 Loosest first::
 
@@ -6,30 +6,27 @@ Loosest first::
     each       = one  (and  one)…
     one        = not one  |  comparison
     comparison = sum  (relation  sum)…          relation:  =  ≠  <  >  ≤  ≥   (also != <= >=)
-    sum        = product  (+ or −  product)…
-    product    = value  (× or ÷  value)…        (also * /)
-    value      = number | 2/3 | letter or fact | property(sum, …) | "words" | ( rule ) | − value
+    value      = number | letter or fact | property(sum, …) | "words" | ( rule ) | − value
 """
 
 from __future__ import annotations
 
-import re
-from collections.abc import Mapping
-from fractions import Fraction
+from collections.abc import Callable, Mapping
 
 from ...check.suggestion import did_you_mean
+from ...expression.grammar import Amiss, Reader
+from ...expression.signs import COMPARE, RULES
+from ...expression.tokens import Token, read_tokens
 from .functions import FUNCTIONS, LARGEST
-from .tree import Call, Comparison, Gives, Join, Name, Not, Number, Operation, Rule, Words, gives
+from .tree import Call, Comparison, Gives, Join, Name, Not, Number, Rule, Words, gives
 
 LONGEST, DEEPEST = 200, 12
-_TOKEN = re.compile(
-    r"\s*(?:(?P<number>\d+/\d+|\d+(?:\.\d+)?)|(?P<name>[^\W\d]\w*)|(?P<text>\"[^\"]*\"|“[^”]*”|'[^']*')"
-    r"|(?P<sign>!=|<=|>=|[=≠<>≤≥+−*×/÷(),-]))"
-)
-_SAME_SIGN = {"!=": "≠", "<=": "≤", ">=": "≥", "-": "−", "*": "×", "/": "÷"}
-_RELATIONS = frozenset("=≠<>≤≥")
-_JOINING = frozenset(("and", "or", "not"))
 _SHOWN: Mapping[Gives, str] = {"number": "a number", "truth": "true or false", "text": "words"}
+_AMISS: Mapping[Amiss, str] = {
+    "no-value": "a number or a name is missing",
+    "left-over": "something is out of place",
+    "bracket": 'a ")" is missing',
+}
 
 
 class RuleFault(ValueError):
@@ -45,8 +42,8 @@ def read_rule(text: str, names: Mapping[str, Gives]) -> Rule:
     """The tree of a rule that is true or false, over these names. Raises ``RuleFault``."""
     if len(text) > LONGEST:
         raise RuleFault(f"The rule is {len(text)} letters long.", f"say it in {LONGEST} or fewer.")
-    reader = _Reader(text, names)
-    rule = reader.rule()
+    reader = _RuleReader(text, names)
+    rule = reader.inside()
     reader.end()
     return _truth(rule, text)
 
@@ -60,55 +57,38 @@ def _truth(rule: Rule, text: str) -> Rule:
     return rule
 
 
-class _Reader:
+class _RuleReader(Reader):
     """A reader of one rule, a token ahead."""
 
+    deepest = most_signs = DEEPEST
+
     def __init__(self, text: str, names: Mapping[str, Gives]) -> None:
-        self._text, self._names, self._at, self._deep = text, names, 0, 0
+        super().__init__(tuple(read_tokens(text, RULES)))
+        self._text, self._names = text, names
 
-    def _peek(self) -> tuple[str, str]:
-        token = _TOKEN.match(self._text, self._at)
-        if token is None:
-            return "", ""
-        kind = token.lastgroup or ""
-        return kind, _SAME_SIGN.get(token[kind], token[kind]) if kind == "sign" else token[kind]
-
-    def _take(self, *wanted: str) -> str | None:
-        kind, shown = self._peek()
-        if shown in wanted and kind in ("sign", "name"):
-            token = _TOKEN.match(self._text, self._at)
-            assert token is not None
-            self._at = token.end()
-            return shown
-        return None
-
-    def _need(self, sign: str) -> None:
-        if not self._take(sign):
-            raise self._fault(f'a "{sign}" is missing')
+    def amiss(self, what: Amiss) -> RuleFault:
+        if what == "deep":
+            return RuleFault("The rule has too many brackets, or too many signs in a row.", "say it more simply.")
+        if what == "broken" and self.next:
+            return RuleFault(f"{self.next.number} is divided by nought.", "write another number under the line.")
+        return self._fault(_AMISS[what])
 
     def _fault(self, what: str) -> RuleFault:
-        rest = self._text[self._at :].strip()
+        rest = self._text[self.next.start :].strip() if self.next else ""
         where = f'before "{rest[:20]}"' if rest else "at the end"
         return RuleFault(
             f'The rule "{self._text.strip()[:60]}" cannot be read: {what} {where}.',
             "write it like: odd(a) and a + b > 6",
         )
 
-    def end(self) -> None:
-        """Raises where something is left over."""
-        if self._text[self._at :].strip():
-            raise self._fault("something is out of place")
+    def inside(self) -> Rule:
+        """A whole rule, alone or in brackets."""
+        return self._joined("or", lambda: self._joined("and", self._one))
 
-    def rule(self) -> Rule:
-        left = self._each()
-        while self._take("or"):
-            left = Join("or", self._so(left), self._so(self._each()))
-        return left
-
-    def _each(self) -> Rule:
-        left = self._one()
-        while self._take("and"):
-            left = Join("and", self._so(left), self._so(self._one()))
+    def _joined(self, word: str, part: Callable[[], Rule]) -> Rule:
+        left = part()
+        while self.take(word):
+            left = Join(word, self._so(left), self._so(part()))
         return left
 
     def _so(self, part: Rule) -> Rule:
@@ -116,23 +96,15 @@ class _Reader:
             raise self._fault('"and", "or" and "not" join what is true or false; there is something else')
         return part
 
-    def _deeper(self) -> None:
-        self._deep += 1
-        if self._deep > DEEPEST:
-            raise RuleFault("The rule has too many brackets, or too many signs in a row.", "say it more simply.")
-
     def _one(self) -> Rule:
-        if self._take("not"):
-            self._deeper()
+        if self.take("not"):
+            self.deeper()
             inner = Not(self._so(self._one()))
-            self._deep -= 1
+            self.shallower()
             return inner
-        return self._comparison()
-
-    def _comparison(self) -> Rule:
-        left, found = self._sum(), None
-        while sign := self._take(*_RELATIONS):
-            right = self._words_for(left) or self._sum()
+        left, found = self.sum(), None
+        while sign := self.take(*COMPARE):
+            right = self._words_for(left) or self.sum()
             link = self._compared(sign, left, right)
             found, left = (Join("and", found, link) if found else link), right
         return found or left
@@ -145,46 +117,28 @@ class _Reader:
 
     def _words_for(self, left: Rule) -> Rule | None:
         """A bare word after a fact whose values are words: ``home = harbour``."""
-        kind, shown = self._peek()
-        if gives(left) != "text" or kind != "name" or shown in self._names:
+        token = self.next
+        if gives(left) != "text" or token is None or token.kind != "word" or token.text in self._names:
             return None
-        self._take(shown)
-        return Words(shown)
+        self.at += 1
+        return Words(token.text)
 
-    def _sum(self) -> Rule:
-        left = self._product()
-        while sign := self._take("+", "−"):
-            left = Operation(sign, self._amount(left), self._amount(self._product()))
-        return left
-
-    def _product(self) -> Rule:
-        left = self._value()
-        while sign := self._take("×", "÷"):
-            left = Operation(sign, self._amount(left), self._amount(self._value()))
-        return left
-
-    def _amount(self, part: Rule) -> Rule:
+    def number(self, part: Rule) -> Rule:
+        """A part that must be a number. Raises ``RuleFault``."""
         if gives(part) != "number":
             raise self._fault("a number is needed")
         return part
 
-    def _value(self) -> Rule:
-        kind, shown = self._peek()
-        if kind == "sign" and shown in ("−", "("):
-            self._take(shown)
-            self._deeper()
-            inner = _less_than_nought(self._amount(self._value())) if shown == "−" else self.rule()
-            if shown == "(":
-                self._need(")")
-            self._deep -= 1
-            return inner
-        token = _TOKEN.match(self._text, self._at)
-        if token is None or kind == "sign" or shown in _JOINING:
-            raise self._fault("a number or a name is missing")
-        self._at = token.end()
-        if kind == "number":
-            return _number(shown)
-        return Words(shown[1:-1]) if kind == "text" else self._named(shown)
+    def leaf(self, token: Token) -> Rule:
+        """A number, words in quotation marks, or what a name stands for."""
+        if token.kind == "quoted":
+            return Words(token.text)
+        if token.kind == "word":
+            return self._named(token.text)
+        node = super().leaf(token)
+        if isinstance(node, Number) and node.value > LARGEST:
+            raise RuleFault(f"The number {token.text[:20]} is past ten million.", "write a smaller one.")
+        return node
 
     def _named(self, name: str) -> Rule:
         if name in FUNCTIONS and name not in self._names:
@@ -196,31 +150,17 @@ class _Reader:
         return Name(name, self._names[name])
 
     def _call(self, name: str) -> Rule:
-        self._deeper()
-        self._need("(")
-        parts = [self._amount(self._sum())]
-        while self._take(","):
-            parts.append(self._amount(self._sum()))
-        self._need(")")
-        self._deep -= 1
+        self.deeper()
+        if not self.take("("):
+            raise self._fault('a "(" is missing')
+        parts = [self.number(self.sum())]
+        while self.take(","):
+            parts.append(self.number(self.sum()))
+        if not self.take(")"):
+            raise self.amiss("bracket")
+        self.shallower()
         takes = FUNCTIONS[name].takes
         if len(parts) != takes:
             form = f"{name}(a)" if takes == 1 else f"{name}(a, 5)"
             raise RuleFault(f'"{name}" is given {len(parts)} numbers and takes {takes}.', f"write {form}.")
-        return Call(name, tuple(parts))
-
-
-def _less_than_nought(part: Rule) -> Rule:
-    if isinstance(part, Number):
-        return Number(-part.value, f"−{part.shown}")
-    return Operation("−", Number(0, "0"), part)
-
-
-def _number(shown: str) -> Number:
-    try:
-        value = Fraction(shown)
-    except ZeroDivisionError:
-        raise RuleFault(f"{shown} is divided by nought.", "write another number under the line.") from None
-    if value > LARGEST:
-        raise RuleFault(f"The number {shown[:20]} is past ten million.", "write a smaller one.")
-    return Number(value.numerator if value.denominator == 1 else value, shown)
+        return Call(name, tuple(parts), FUNCTIONS[name].gives)

@@ -1,117 +1,36 @@
-"""Rules about numbers and facts, as trees: their parts, and what they come to in one case.
-
-A rule such as ``odd(a) and a + b > 6`` is read by ``rule_reader`` into these parts. Nothing is ever
-handed to Python to run: a tree is turned into small functions of this file, and only they are called.
-"""
+"""What a rule comes to in one case. Nothing is ever handed to Python to run: its tree becomes small functions."""
 
 from __future__ import annotations
 
 import operator
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from fractions import Fraction
-from typing import Any, Literal, TypeAlias
+from typing import Any, TypeAlias
 
+from ...expression.signs import COMPARE, OPERATE
+from ...expression.tree import (
+    Call,
+    Comparison,
+    Gap,
+    Gives,
+    Join,
+    Name,
+    Node,
+    Not,
+    Number,
+    Operation,
+    Words,
+    gives,
+)
 from .functions import FUNCTIONS, TooLarge, within
 
-Gives: TypeAlias = Literal["number", "truth", "text"]
+Rule: TypeAlias = Node
 Case: TypeAlias = Mapping[str, Any]
 """A value for each name: whole numbers and fractions, truth values, words."""
 
 
 class NoValue(ArithmeticError):
     """A rule has no value in some case: a division by nought."""
-
-
-@dataclass(frozen=True, slots=True)
-class Number:
-    """A number, and how its author wrote it."""
-
-    value: int | Fraction
-    shown: str
-
-
-@dataclass(frozen=True, slots=True)
-class Name:
-    """A letter or a fact, and what kind of value it stands for."""
-
-    name: str
-    gives: Gives
-
-
-@dataclass(frozen=True, slots=True)
-class Words:
-    """Words a fact is compared with."""
-
-    text: str
-
-
-@dataclass(frozen=True, slots=True)
-class Operation:
-    """Two numbers joined by + − × or ÷."""
-
-    sign: str
-    left: Rule
-    right: Rule
-
-
-@dataclass(frozen=True, slots=True)
-class Comparison:
-    """Two values compared by = ≠ < > ≤ or ≥."""
-
-    sign: str
-    left: Rule
-    right: Rule
-
-
-@dataclass(frozen=True, slots=True)
-class Call:
-    """A named property or amount: ``odd(a)``, ``multiple(a, 5)``."""
-
-    name: str
-    parts: tuple[Rule, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Not:
-    """What is so when ``inner`` is not."""
-
-    inner: Rule
-
-
-@dataclass(frozen=True, slots=True)
-class Join:
-    """Two truths joined by ``and`` or ``or``."""
-
-    word: str
-    left: Rule
-    right: Rule
-
-
-Rule: TypeAlias = Number | Name | Words | Operation | Comparison | Call | Not | Join
-COMPARE: Mapping[str, Callable[[Any, Any], bool]] = {
-    "=": operator.eq,
-    "≠": operator.ne,
-    "<": operator.lt,
-    ">": operator.gt,
-    "≤": operator.le,
-    "≥": operator.ge,
-}
-
-
-def gives(rule: Rule) -> Gives:
-    """What kind of value a rule comes to."""
-    match rule:
-        case Name():
-            return rule.gives
-        case Words():
-            return "text"
-        case Number() | Operation():
-            return "number"
-        case Call():
-            return FUNCTIONS[rule.name].gives
-        case _:
-            return "truth"
 
 
 def decider(rule: Rule) -> Callable[[Case], Any]:
@@ -135,9 +54,11 @@ def decider(rule: Rule) -> Callable[[Case], Any]:
                 return lambda case: one(case) and other(case)
             return lambda case: one(case) or other(case)
         case Operation(sign=sign, left=left, right=right):
-            return _of_parts(_ARITHMETIC[sign], [decider(left), decider(right)])
+            return _of_parts(_operate(sign), [decider(left), decider(right)])
         case Comparison(sign=sign, left=left, right=right):
             return _of_parts(COMPARE[sign], [decider(left), decider(right)])
+        case Gap():
+            raise ValueError("a rule has no gaps")
 
 
 def _of_parts(make: Callable[..., Any], parts: list[Callable[[Case], Any]]) -> Callable[[Case], Any]:
@@ -148,18 +69,17 @@ def _of_parts(make: Callable[..., Any], parts: list[Callable[[Case], Any]]) -> C
     return lambda case: make(one(case), other(case))
 
 
+def _operate(sign: str) -> Callable[[Any, Any], Any]:
+    if sign == "÷":
+        return _divided
+    work = OPERATE[sign]
+    return lambda left, right: within(work(left, right))
+
+
 def _divided(left: Any, right: Any) -> int | Fraction:
     if right == 0:
         raise NoValue
     return within(Fraction(left) / right)
-
-
-_ARITHMETIC: Mapping[str, Callable[[Any, Any], Any]] = {
-    "+": lambda left, right: within(left + right),
-    "−": lambda left, right: within(left - right),
-    "×": lambda left, right: within(left * right),
-    "÷": _divided,
-}
 
 
 __all__ = [

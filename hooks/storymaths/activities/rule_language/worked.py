@@ -71,7 +71,7 @@ def _property(call: Call, case: Case, year: int) -> list[str]:
 
 
 def _on_values(call: Call, values: list[Any]) -> Call:
-    return Call(call.name, tuple(Number(value, number_text(value)) for value in values))
+    return Call(call.name, tuple(Number(value, number_text(value)) for value in values), call.gives)
 
 
 def _reason(name: str, values: list[Any], holds: bool, year: int) -> str:

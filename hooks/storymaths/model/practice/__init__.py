@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .bonds import BondsPractice
 from .clock import ClockPractice
 from .money import MoneyPractice
 from .position import PositionPractice
@@ -12,6 +13,7 @@ from .share import SharePractice
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    bonds: BondsPractice
     clock: ClockPractice
     money: MoneyPractice
     position: PositionPractice

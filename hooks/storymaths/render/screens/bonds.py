@@ -2,42 +2,35 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable
 from itertools import permutations
-from typing import Any
 
-from ...activities.worked import AnyWorked
+from ...activities.bonds.tasks import Bond, BondsTask, MissingTask, SplitTask
+from ...activities.worked import Worked
 from .board import Board, Place, keyed
-from .pieces import card, card_id, cast, characters_of
+from .pieces import card, card_id, cast
 
 _MOST_CARDS = 21
 
 
-def boards(worked: AnyWorked) -> Iterable[Board]:
-    """One board with a place for each part, or one for each whole where there are several."""
-    assert worked.solution is not None
-    answers = worked.solution.answers
-    for whole in dict.fromkeys(answer.data["whole"] for answer in answers):
-        mine = [answer.data for answer in answers if answer.data["whole"] == whole]
-        yield _whole(worked, whole, mine)
-
-
-def _whole(worked: AnyWorked, whole: int, found: Sequence[Mapping[str, Any]]) -> Board:
-    who = "who" in found[0]
-    parts = [[str(one) for one in data["who" if who else "parts"]] for data in found]
-    places = tuple(Place(f"part-{n}", f"part {n}", 1) for n in range(1, len(parts[0]) + 1))
-    turned = getattr(worked.fields, "order", "same") == "same"
+def boards(worked: Worked[BondsTask, Bond]) -> Iterable[Board]:
+    """One board with a place for each part."""
+    bonds = [answer.value for answer in worked.solution.answers]
+    if not bonds:
+        return
+    task, whole = worked.fields, bonds[0].whole
+    places = tuple(Place(f"part-{n}", f"part {n}", 1) for n in range(1, len(bonds[0].parts) + 1))
+    turned = not isinstance(task, (SplitTask, MissingTask)) or task.order == "same"
     ways = []
-    for row in parts:
-        ids = row if who else [card_id(one) for one in row]
-        orders = dict.fromkeys(permutations(ids)) if turned else [tuple(ids)]
+    for bond in bonds:
+        ids = bond.who or tuple(card_id(part) for part in bond.parts)
+        orders = dict.fromkeys(permutations(ids)) if turned else [ids]
         ways.append([{place.id: [one] for place, one in zip(places, order, strict=True)} for order in orders])
-    if who:
-        assert worked.solution is not None
-        pieces = cast(characters_of(worked), worked.solution.task.shows)
+    if bonds[0].who:
+        pieces = cast(worked.solution.task.characters, worked.solution.task.shows)
     else:
-        used = {int(one) for row in parts for one in row}
-        some = range(whole + 1) if whole < _MOST_CARDS else sorted(used)
+        used = {part for bond in bonds for part in bond.parts}
+        some = range(whole + 1) if whole < _MOST_CARDS else ()
         pieces = tuple(card(number, None) for number in sorted({*some, *used}))
     between = (f"{whole} = ", *[" + "] * (len(places) - 1), "")
-    return Board("sentence", "", pieces, places, keyed(places, ways), between=between)
+    yield Board("sentence", "", pieces, places, keyed(places, ways), between=between)
