@@ -6,6 +6,7 @@ from ..fields import Strict
 from .balance import BalancePractice
 from .bonds import BondsPractice
 from .clock import ClockPractice
+from .measure import MeasurePractice
 from .money import MoneyPractice
 from .position import PositionPractice
 from .sequence import SequencePractice
@@ -18,6 +19,7 @@ class Practice(Strict):
     balance: BalancePractice
     bonds: BondsPractice
     clock: ClockPractice
+    measure: MeasurePractice
     money: MoneyPractice
     position: PositionPractice
     sequence: SequencePractice
