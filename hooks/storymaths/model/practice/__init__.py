@@ -6,6 +6,7 @@ from ..fields import Strict
 from .balance import BalancePractice
 from .bonds import BondsPractice
 from .clock import ClockPractice
+from .compare import ComparePractice
 from .measure import MeasurePractice
 from .money import MoneyPractice
 from .position import PositionPractice
@@ -19,6 +20,7 @@ class Practice(Strict):
     balance: BalancePractice
     bonds: BondsPractice
     clock: ClockPractice
+    compare: ComparePractice
     measure: MeasurePractice
     money: MoneyPractice
     position: PositionPractice
