@@ -6,8 +6,10 @@ from ..fields import Strict
 from .bonds import BondsPractice
 from .money import MoneyPractice
 from .position import PositionPractice
+from .rules import RulesPractice
 from .sequence import SequencePractice
 from .share import SharePractice
+from .sort import SortPractice
 
 
 class Practice(Strict):
@@ -16,5 +18,7 @@ class Practice(Strict):
     bonds: BondsPractice
     money: MoneyPractice
     position: PositionPractice
+    rules: RulesPractice
     sequence: SequencePractice
     share: SharePractice
+    sort: SortPractice
