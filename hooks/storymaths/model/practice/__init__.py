@@ -10,8 +10,10 @@ from .compare import ComparePractice
 from .measure import MeasurePractice
 from .money import MoneyPractice
 from .position import PositionPractice
+from .rules import RulesPractice
 from .sequence import SequencePractice
 from .share import SharePractice
+from .sort import SortPractice
 
 
 class Practice(Strict):
@@ -24,5 +26,7 @@ class Practice(Strict):
     measure: MeasurePractice
     money: MoneyPractice
     position: PositionPractice
+    rules: RulesPractice
     sequence: SequencePractice
     share: SharePractice
+    sort: SortPractice
