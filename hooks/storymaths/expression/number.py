@@ -47,6 +47,10 @@ class WrittenNumber:
         """How many decimal places it was written with."""
         return len(self.text.rstrip("%").partition(".")[2])
 
+    def as_plain(self) -> str:
+        """As plain data: the way it is written."""
+        return self.text
+
 
 @dataclass(frozen=True, slots=True)
 class WrittenAmount:

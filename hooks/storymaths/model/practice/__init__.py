@@ -7,6 +7,7 @@ from .balance import BalancePractice
 from .bonds import BondsPractice
 from .clock import ClockPractice
 from .compare import ComparePractice
+from .fraction import FractionPractice
 from .measure import MeasurePractice
 from .money import MoneyPractice
 from .position import PositionPractice
@@ -23,6 +24,7 @@ class Practice(Strict):
     bonds: BondsPractice
     clock: ClockPractice
     compare: ComparePractice
+    fraction: FractionPractice
     measure: MeasurePractice
     money: MoneyPractice
     position: PositionPractice
