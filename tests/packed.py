@@ -1,20 +1,20 @@
-"""The school pack of the demonstration for tests: made once, as a publisher makes it; and unpacked, as a school does."""
+"""The school pack of the frozen collection: made once a run, as a publisher makes it; and unpacked, as a school does."""
 
 from __future__ import annotations
 
 import os
 import subprocess
 import sys
-import tempfile
 import zipfile
 from functools import lru_cache
 from pathlib import Path
 
-from project import ROOT, collection
+from built import kept
+from project import PROJECT, ROOT, collection
+from run_folder import made_once
 
-SERIES = "a-term-on-cockle-row"
+SERIES = "a-term-on-plover-quay"
 VERSION = collection().series[SERIES].fields.version
-_KEPT = tempfile.TemporaryDirectory(prefix="packs-")
 
 
 def pack(folder: Path, out: Path, *more: str, seed: str = "0") -> subprocess.CompletedProcess[str]:
@@ -27,16 +27,24 @@ def pack(folder: Path, out: Path, *more: str, seed: str = "0") -> subprocess.Com
 @lru_cache(maxsize=1)
 def made() -> tuple[Path, str]:
     """The pack, and what was said when it was made."""
-    file = Path(_KEPT.name) / "pack.zip"
-    done = pack(ROOT, file)
-    assert done.returncode == 0, done.stdout + done.stderr
-    return file, done.stdout
+    folder = made_once("pack", _make)
+    return folder / "pack.zip", (folder / "said.txt").read_text(encoding="utf-8")
 
 
 @lru_cache(maxsize=1)
 def unpacked() -> Path:
     """The folder a school has after unpacking it."""
-    folder = Path(_KEPT.name) / "unpacked"
+    return made_once("unpacked", _unpack)
+
+
+def _make(folder: Path) -> None:
+    kept()
+    folder.mkdir()
+    done = pack(PROJECT, folder / "pack.zip")
+    assert done.returncode == 0, done.stdout + done.stderr
+    (folder / "said.txt").write_text(done.stdout, encoding="utf-8")
+
+
+def _unpack(folder: Path) -> None:
     with zipfile.ZipFile(made()[0]) as zipped:
         zipped.extractall(folder)
-    return folder

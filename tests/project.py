@@ -1,4 +1,8 @@
-"""This project's own content and data for tests, read once; and copies of it to plant faults in."""
+"""The frozen collection that the tests read, as a project of its own; and copies of it to plant faults in.
+
+It stands in ``tests/collections/``: content, who publishes it, and the site around it. All else is the program's own.
+What is said of the demonstration in ``content/`` is tested in ``tests/demonstration/``, and nowhere else.
+"""
 
 from __future__ import annotations
 
@@ -6,6 +10,7 @@ import shutil
 from functools import lru_cache
 from pathlib import Path
 
+from run_folder import made_once
 from storymaths.check.rules import check_all
 from storymaths.model.collection import Collection
 from storymaths.model.document import Document
@@ -16,23 +21,41 @@ from storymaths.parse.drawing import faults_in_picture
 from storymaths.parse.reference import read_reference
 
 ROOT = Path(__file__).parent.parent
+"""Of this repository."""
+FROZEN = ROOT / "tests" / "collections" / "plover-quay"
+"""What is the frozen collection's own."""
+
+
+def copy_of_project(folder: Path) -> Path:
+    """The frozen collection as a project that can be checked, built and changed, in a folder that may not be there yet."""
+    shutil.copytree(FROZEN / "content", folder / "content")
+    shutil.copytree(ROOT / "site_data", folder / "site_data")
+    shutil.copytree(FROZEN / "site_data", folder / "site_data", dirs_exist_ok=True)
+    (folder / "hooks").symlink_to(ROOT / "hooks")  # what Python has compiled there is used again
+    for name in ("mkdocs.yml", "pyproject.toml", "LICENSE"):
+        shutil.copy(ROOT / name, folder)
+    return folder
+
+
+PROJECT = made_once("project", copy_of_project)
+"""The frozen collection as a project, for reading and building; whoever changes something takes a copy."""
 
 
 @lru_cache(maxsize=1)
 def reference() -> Reference:
-    """The project's reference data."""
-    return read_reference(ROOT)
+    """The program's reference data."""
+    return read_reference(PROJECT)
 
 
 @lru_cache(maxsize=1)
 def collection() -> Collection:
-    """The project's content."""
-    return read_collection(ROOT, reference())
+    """The frozen collection."""
+    return read_collection(PROJECT, reference())
 
 
 def text_of(path: str) -> str:
     """A content file as it is, by its path from ``content/``."""
-    return (ROOT / "content" / path).read_text(encoding="utf-8")
+    return (PROJECT / "content" / path).read_text(encoding="utf-8")
 
 
 def problems_with(changed: dict[str, str], removed: tuple[str, ...] = ()) -> list[Problem]:
@@ -54,12 +77,3 @@ def problems_with(changed: dict[str, str], removed: tuple[str, ...] = ()) -> lis
     files = (whole.files - {f"content/{path}" for path in removed}) | {f"content/{path}" for path in changed}
     pages.sort(key=lambda page: page.path)
     return check_all(Collection(tuple(pages), tuple(unread), files, whole.reference, tuple(faults)))
-
-
-def copy_of_project(folder: Path) -> Path:
-    """A copy of what a build reads, in an empty folder."""
-    for name in ("content", "site_data", "hooks"):
-        shutil.copytree(ROOT / name, folder / name, ignore=shutil.ignore_patterns("__pycache__"))
-    for name in ("mkdocs.yml", "pyproject.toml"):
-        shutil.copy(ROOT / name, folder / name)
-    return folder

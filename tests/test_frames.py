@@ -2,22 +2,16 @@
 
 from __future__ import annotations
 
-import subprocess
-import sys
 from pathlib import Path
 
 import pytest
-from project import ROOT, copy_of_project
+from built import built_site, copy_that_was_built, mkdocs_build
+from project import PROJECT, copy_of_project
 from storymaths.build import Build
 from storymaths.pipeline import ProblemsFound, build_site, start_build
 from storymaths.release.staging import Staging
 
 SITE = "site_data/site.yaml"
-
-
-def mkdocs_build(project: Path) -> subprocess.CompletedProcess[str]:
-    command = [sys.executable, "-m", "mkdocs", "build"]
-    return subprocess.run(command, cwd=project, capture_output=True, text=True, check=False)
 
 
 def change(file: Path, old: str, new: str) -> None:
@@ -38,11 +32,12 @@ def project(tmp_path: Path) -> Path:
     return folder
 
 
-def test_both_frames_give_the_same_files_byte_for_byte(project: Path, tmp_path: Path) -> None:
-    done = mkdocs_build(project)
+def test_both_frames_give_the_same_files_byte_for_byte(tmp_path: Path) -> None:
+    """In another folder, in another process, with names hashed otherwise."""
+    copy = copy_that_was_built(tmp_path / "elsewhere")
+    done = mkdocs_build(copy, PYTHONHASHSEED="77")
     assert done.returncode == 0, done.stdout + done.stderr
-    build_site(project, tmp_path / "by the core")
-    by_mkdocs, by_the_core = files_in(project / "site"), files_in(tmp_path / "by the core")
+    by_mkdocs, by_the_core = files_in(copy / "site"), files_in(built_site())
     assert by_mkdocs.keys() == by_the_core.keys()
     assert [name for name, content in by_mkdocs.items() if by_the_core[name] != content] == []
     assert len(by_mkdocs) > 100
@@ -73,22 +68,22 @@ def test_a_build_that_fails_on_the_way_leaves_the_last_site(project: Path) -> No
 
 
 def test_the_name_of_the_site_and_where_it_stands_are_in_its_settings(project: Path) -> None:
-    change(project / SITE, "name: Cockle Row", "name: Kelp & Co")
-    change(project / SITE, "https://cocklerow.example/", "https://cocklerow.example/maths")
+    change(project / SITE, "name: Plover Quay", "name: Kelp & Co")
+    change(project / SITE, "https://ploverquay.example/", "https://ploverquay.example/maths")
     build = start_build(project)
     assert " · Kelp &amp; Co</title>" in build.page("find.md")
     assert 'href="/maths/look/site.css"' in str(build.files()["404.html"])
-    assert "<loc>https://cocklerow.example/maths/</loc>" in str(build.files()["sitemap.xml"])
+    assert "<loc>https://ploverquay.example/maths/</loc>" in str(build.files()["sitemap.xml"])
 
 
 def test_what_one_build_solved_the_next_does_not_solve_again(monkeypatch: pytest.MonkeyPatch) -> None:
-    first = drawn_whole(start_build(ROOT))
+    first = drawn_whole(start_build(PROJECT))
 
     def solve_again(asked: object) -> object:
         raise AssertionError(f"{asked} was solved again")
 
     monkeypatch.setattr("storymaths.activities.work_out._work_out", solve_again)
-    assert drawn_whole(start_build(ROOT, before=first.memory)).reading.problems == ()
+    assert drawn_whole(start_build(PROJECT, before=first.memory)).reading.problems == ()
 
 
 def drawn_whole(build: Build) -> Build:

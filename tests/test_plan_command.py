@@ -10,8 +10,8 @@ from pathlib import Path
 
 import icalendar
 import pytest
+from command import storymaths, storymaths_as_a_program
 from packed import SERIES, VERSION
-from test_cli import storymaths
 
 
 def plan(*more: str, series: str = SERIES, start: str = "2027-01-11") -> subprocess.CompletedProcess[str]:
@@ -19,7 +19,7 @@ def plan(*more: str, series: str = SERIES, start: str = "2027-01-11") -> subproc
 
 
 def test_text_by_default() -> None:
-    done = plan()
+    done = storymaths_as_a_program("plan", SERIES, "--start", "2027-01-11")
     assert (done.returncode, done.stderr) == (0, "")
     assert "on 8 days, from Monday 11 January 2027" in done.stdout
     assert "Week 2\n" in done.stdout
@@ -37,7 +37,7 @@ def test_each_format_in_a_file_by_its_ending(tmp_path: Path) -> None:
     assert f"version {VERSION}: Oak</h1>" in page
     assert page.count('<th scope="row">') == len(rows)
     assert "../fonts" not in page
-    assert files[".txt"].read_text(encoding="utf-8").startswith(f"A term on Cockle Row, version {VERSION}: Oak\n")
+    assert files[".txt"].read_text(encoding="utf-8").startswith(f"A term on Plover Quay, version {VERSION}: Oak\n")
 
 
 def test_the_same_bytes_twice(tmp_path: Path) -> None:

@@ -11,7 +11,7 @@ from project import ROOT
 
 @pytest.mark.parametrize(
     "tool",
-    [("ruff", "check", "--no-cache", "."), ("ruff", "format", "--no-cache", "--check", "."), ("mypy",)],
+    [("ruff", "check", "."), ("ruff", "format", "--check", "."), ("mypy",)],
     ids=["ruff check", "ruff format", "mypy --strict"],
 )
 def test_the_code_is_tidy(tool: tuple[str, ...]) -> None:

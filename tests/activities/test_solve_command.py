@@ -1,4 +1,4 @@
-"""The commands ``solve`` and ``tune``, run in this project as an author runs them."""
+"""The commands ``solve`` and ``tune``, run in a project as an author runs them."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 import yaml
-from project import ROOT
+from project import PROJECT
 from storymaths.activities.balance import KIND
 from storymaths.activities.table import KINDS
 from storymaths.commands.program import main
@@ -16,7 +16,7 @@ from storymaths.commands.program import main
 
 @pytest.fixture(autouse=True)
 def _here(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.chdir(ROOT)
+    monkeypatch.chdir(PROJECT)
 
 
 def file_with(folder: Path, text: str) -> str:
@@ -76,11 +76,11 @@ def test_solve_judges_by_a_year_only_where_one_is_stated(tmp_path: Path) -> None
 
 
 def test_solve_with_the_cast_of_a_book(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    path = file_with(tmp_path, "kind: balance\ntitle: Legs\nfact: legs\ncast: [clem, quill, tansy, cass]\n")
-    assert main(["solve", path, "--book", "twenty-lanterns"]) == 0
-    assert "Clem = Quill + Old Tansy + Cass" in capsys.readouterr().out
+    path = file_with(tmp_path, "kind: balance\ntitle: Legs\nfact: legs\ncast: [ned, skerry, bramble, mab]\n")
+    assert main(["solve", path, "--book", "twenty-lamps"]) == 0
+    assert "Ned = Skerry + Old Bramble + Mab" in capsys.readouterr().out
     assert main(["solve", path, "--book", "twenty-lantern"]) == 2
-    assert 'Did you mean "twenty-lanterns"?' in capsys.readouterr().err
+    assert 'Did you mean "twenty-lamps"?' in capsys.readouterr().err
 
 
 def test_files_that_cannot_be_read(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

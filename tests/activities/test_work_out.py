@@ -20,8 +20,8 @@ from storymaths.model.document import Document
 from storymaths.model.problem import Problem
 from storymaths.parse.document import parse_document
 
-SESSION = "books/twenty-lanterns/session-1.md"
-BOOK = "twenty-lanterns"
+SESSION = "books/twenty-lamps/session-1.md"
+BOOK = "twenty-lamps"
 
 
 def worked(text: str, line: int = 1, year: int = 2, with_book: bool = False) -> WorkedOut:
@@ -101,19 +101,19 @@ def test_several_problems_at_once() -> None:
 
 
 def test_the_cast_of_a_book() -> None:
-    done = worked(balance("fact: legs", "cast: [clem, quill, tansy, cass]"), with_book=True)
+    done = worked(balance("fact: legs", "cast: [ned, skerry, bramble, mab]"), with_book=True)
     assert done.problems == ()
     assert done.context is not None
-    assert [character.name for character in done.context.characters] == ["Clem", "Quill", "Old Tansy", "Cass"]
-    assert done.context.characters[0].picture == "books/twenty-lanterns/cast/clem.svg"
+    assert [character.name for character in done.context.characters] == ["Ned", "Skerry", "Old Bramble", "Mab"]
+    assert done.context.characters[0].picture == "books/twenty-lamps/cast/ned.svg"
     assert done.solution is not None
     assert done.solution.answers[-1].worked == "10 = 2 + 4 + 4."
     everybody = worked(balance("fact: legs", "cast: all", "at_most: 500"), with_book=True)
     assert everybody.context is not None
     assert len(everybody.context.characters) == len(collection().books[BOOK].fields.cast)
-    unknown = worked(balance("fact: legs", "cast: [clem, quil, clem]"), with_book=True).problems
-    assert shown(unknown) == [(4, 14, "activity-fact-missing"), (4, 20, "activity-cannot-be")]
-    assert 'Did you mean "quill"?' in unknown[0].message
+    unknown = worked(balance("fact: legs", "cast: [ned, skery, ned]"), with_book=True).problems
+    assert shown(unknown) == [(4, 13, "activity-fact-missing"), (4, 20, "activity-cannot-be")]
+    assert 'Did you mean "skerry"?' in unknown[0].message
 
 
 def test_the_authors_own_words_for_the_task() -> None:
@@ -182,7 +182,7 @@ def with_page(made: Document) -> Collection:  # type: ignore[type-arg]
     return replace(collection(), documents=(*others, made))
 
 
-LEGS = "kind: balance\ntitle: Legs\nfact: legs\ncast: [clem, quill, tansy, cass]\n"
+LEGS = "kind: balance\ntitle: Legs\nfact: legs\ncast: [ned, skerry, bramble, mab]\n"
 
 
 def test_blocks_are_found_with_their_lines_and_worked_out_with_their_book() -> None:

@@ -1,6 +1,6 @@
 """Measures the print sheets: ``python -m bench.bench_sheets 200``, from ``tests/`` with ``hooks`` on the path.
 
-So many sheets, the demonstration's own over and over under other titles, are made cold in one process and in two, and
+So many sheets, the frozen collection's own over and over under other titles, are made cold in one process and in two, and
 warm; beside them one plain compile of a single document with the same pages. The best of ``ROUNDS``, since whatever
 else the machine does only adds.
 """
@@ -18,7 +18,7 @@ from dataclasses import replace
 from itertools import cycle, islice
 from pathlib import Path
 
-from project import ROOT, collection
+from project import PROJECT, collection
 from storymaths.activities.on_pages import work_out_pages
 from storymaths.publish import sheets as published
 from storymaths.publish.sheet_cache import fill
@@ -32,7 +32,7 @@ ROUNDS = 3
 
 def many(count: int, cache: Path) -> list[published._Planned]:
     """So many sheets, each with a title of its own."""
-    demo = published.sheets_of(Site(collection(), work_out_pages(collection())), ROOT, cache)
+    demo = published.sheets_of(Site(collection(), work_out_pages(collection())), PROJECT, cache)
     own = [one for one in demo if one.what != "all-sheets"]
     return [
         (one.source, f"{one.source[:-3]}-{one.what}-{n}", replace(one.data, title=f"{one.data.title} {n}"))

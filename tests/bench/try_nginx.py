@@ -24,8 +24,8 @@ from pathlib import Path
 import brotli  # type: ignore[import-untyped]
 
 ROOT = Path(__file__).resolve().parents[2]
-SESSION = "/books/lamp-loft-lift/session-2.html"
-MOVED = "- {from: books/lamp-loft-lift/home-9.md, to: books/lamp-loft-lift/home-1.md, since: 2027-01-11}"
+SESSION = "/books/cliff-house-lift/session-2.html"
+MOVED = "- {from: books/cliff-house-lift/home-9.md, to: books/cliff-house-lift/home-1.md, since: 2027-01-11}"
 FRAME = """\
 include /etc/nginx/modules-enabled/*.conf;
 daemon off;
@@ -148,9 +148,9 @@ def asked(port: int, dest: Path) -> Iterator[str]:
     print(f"{status} /books/nowhere.html: {len(data):,} bytes")
     yield _unless(status == 404 and b"There is no such page" in data, "not our own page for what is not there")
     yield _unless("content-security-policy" in headers, "no policy on the page for what is not there")
-    if (dest / "books/lamp-loft-lift/home-9.html").exists():
-        status, headers, _ = ask(port, "/books/lamp-loft-lift/home-9.html")
-        print(f"{status} /books/lamp-loft-lift/home-9.html to {headers.get('location')}")
+    if (dest / "books/cliff-house-lift/home-9.html").exists():
+        status, headers, _ = ask(port, "/books/cliff-house-lift/home-9.html")
+        print(f"{status} /books/cliff-house-lift/home-9.html to {headers.get('location')}")
         yield _unless(
             status == 301 and headers.get("location", "").endswith("/home-1.html"), "a moved page is not led on"
         )

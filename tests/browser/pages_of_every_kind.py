@@ -11,20 +11,20 @@ TEMPLATES: Mapping[str, str] = {
     "find": "find.html",
     "plan": "plan.html",
     "books": "books/index.html",
-    "book": "books/lamp-loft-lift/index.html",
-    "story": "books/lamp-loft-lift/story.html",
-    "session": "books/lamp-loft-lift/session-2.html",
-    "session with signs": "books/twenty-lanterns/session-3.html",
-    "home activity": "books/lamp-loft-lift/home-1.html",
+    "book": "books/cliff-house-lift/index.html",
+    "story": "books/cliff-house-lift/story.html",
+    "session": "books/cliff-house-lift/session-2.html",
+    "session with signs": "books/twenty-lamps/session-3.html",
+    "home activity": "books/cliff-house-lift/home-1.html",
     "at home": "at-home.html",
     "series list": "series/index.html",
-    "series": "series/a-term-on-cockle-row.html",
-    "series for two years": "series/two-years-at-one-table.html",
+    "series": "series/a-term-on-plover-quay.html",
+    "series for two years": "series/two-years-together.html",
     "coverage": "coverage/index.html",
     "coverage of a year": "coverage/year-2.html",
     "coverage of a year without sessions": "coverage/year-5.html",
     "governors": "coverage/for-governors.html",
-    "governors of a series": "coverage/series/two-years-at-one-table.html",
+    "governors of a series": "coverage/series/two-years-together.html",
     "shelf": "shelf.html",
     "concepts": "concepts/index.html",
     "concept": "concepts/equality.html",
@@ -46,7 +46,7 @@ TEMPLATES: Mapping[str, str] = {
     "kinds of activity": "activities.html",
     "catalogue": "catalogue.html",
     "open data": "open-data.html",
-    "class screen": "books/lamp-loft-lift/session-3-screen.html",
+    "class screen": "books/cliff-house-lift/session-3-screen.html",
     "class screen to try": "activities-screen.html",
     "plain": "access.html",
     "not found": "404.html",
@@ -105,7 +105,7 @@ def _slide(number: int, notes: bool = False) -> Callable[[Page], None]:
 
 
 def _own_a_book(page: Page) -> None:
-    page.get_by_label("A Penny a Leg").check()
+    page.get_by_label("The Ferry Fare").check()
     page.get_by_label("For", exact=True).select_option(label="Year 2, National curriculum")
     page.get_by_role("status").filter(has_text="with 1 of").wait_for()
     _open_answers(page)
@@ -115,7 +115,7 @@ STATES: Mapping[str, tuple[str, Callable[[Page], None]]] = {
     **{f"class screen, slide {n + 1}": (TEMPLATES["class screen"], _slide(n)) for n in (1, 4, 5, 7)},
     "class screen, notes": (TEMPLATES["class screen"], _slide(6, notes=True)),
     **{f"class screen to try, slide {n + 1}": (TEMPLATES["class screen to try"], _slide(n)) for n in (2, 3, 5, 9)},
-    "class screen, a clock": ("books/penny-a-leg/session-1-screen.html", _slide(12)),
+    "class screen, a clock": ("books/ferry-fare/session-1-screen.html", _slide(12)),
     "answers open": (TEMPLATES["session"], _open_answers),
     "answers of every kind open": (TEMPLATES["kinds of activity"], _open_answers),
     "a word's meaning shown": (TEMPLATES["session"], _meaning_shown),
@@ -127,7 +127,7 @@ STATES: Mapping[str, tuple[str, Callable[[Page], None]]] = {
     "a book owned": (TEMPLATES["shelf"], _own_a_book),
     "folds of a book open": (TEMPLATES["book"], _open_answers),
     "folds of a series open": (TEMPLATES["series for two years"], _open_answers),
-    "weeks laid": ("series/a-term-on-cockle-row.html", _lay_the_weeks),
-    "weeks that cannot be laid": ("series/a-term-on-cockle-row.html", _ask_what_cannot_be),
+    "weeks laid": ("series/a-term-on-plover-quay.html", _lay_the_weeks),
+    "weeks that cannot be laid": ("series/a-term-on-plover-quay.html", _ask_what_cannot_be),
 }
 """States by name: the page to start from, and what to do there."""

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 import re
-import subprocess
-import sys
 from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 from bench.counting_server import serving
 from bench.many_sessions import make_project
-from playwright.sync_api import Browser, Locator, Page, Route, expect
+from built import mkdocs_build
+from playwright.sync_api import Locator, Page, Route, expect
 from project import collection
+from run_folder import made_once
 from storymaths.model.session import Session
 from storymaths.publish.ideas import ideas
 
@@ -51,14 +51,16 @@ def titles(page: Page) -> set[str]:
 
 
 @pytest.fixture(scope="module")
-def many(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def many() -> Path:
     """A built site of a hundred made-up sessions."""
-    folder = tmp_path_factory.mktemp("many")
-    make_project(folder, 100)
-    command = [sys.executable, "-m", "mkdocs", "build", "-q", "-d", str(folder / "site")]
-    done = subprocess.run(command, cwd=folder, capture_output=True, text=True, check=False)
+    return made_once("many", _build_many)
+
+
+def _build_many(folder: Path) -> None:
+    project = folder.with_name("many-of")
+    make_project(project, 100)
+    done = mkdocs_build(project, "--site-dir", str(folder))
     assert done.returncode == 0, done.stdout + done.stderr
-    return folder / "site"
 
 
 @pytest.mark.parametrize("facet", ["year", "concept", "kind", "minutes", "print", "things", "theme"])
@@ -145,7 +147,7 @@ def test_back_and_forward_go_through_the_questions_asked(page: Page, base: str) 
     everything = number_in(page)
     open_facet(page, "kind").locator("input[value=home]").check()
     homes = number_in(page)
-    page.locator("#find-q").press_sequentially("donkey", delay=20)
+    page.locator("#find-q").press_sequentially("camel", delay=20)
     expect(page.locator(".results mark").first).to_be_visible()
     found = number_in(page)
     assert everything > homes > found > 0
@@ -160,15 +162,15 @@ def test_back_and_forward_go_through_the_questions_asked(page: Page, base: str) 
 
 
 def test_the_words_are_marked_in_titles_and_in_the_text(page: Page, base: str) -> None:
-    open_finder(page, base, "?q=donkey")
-    expect(page.locator(".results h2 mark").first).to_have_text(re.compile("donkey", re.IGNORECASE))
-    expect(page.locator(".results .why mark").first).to_have_text(re.compile("donkey", re.IGNORECASE))
+    open_finder(page, base, "?q=camel")
+    expect(page.locator(".results h2 mark").first).to_have_text(re.compile("camel", re.IGNORECASE))
+    expect(page.locator(".results .why mark").first).to_have_text(re.compile("camel", re.IGNORECASE))
 
 
 def test_words_and_facets_hold_together(page: Page, base: str) -> None:
-    open_finder(page, base, "?q=quill&kind=session")
+    open_finder(page, base, "?q=skerry&kind=session")
     expect(page.locator(".results .why mark").first).to_be_visible()
-    of_the_book = {page.fields.title for page in collection().sessions_of("twenty-lanterns")}
+    of_the_book = {page.fields.title for page in collection().sessions_of("twenty-lamps")}
     assert titles(page) <= of_the_book
 
 
@@ -219,21 +221,20 @@ def test_the_keyboard_is_enough(page: Page, base: str) -> None:
 def test_an_index_is_fetched_only_when_it_is_needed(page: Page, base: str) -> None:
     asked: list[str] = []
     page.on("request", lambda request: asked.append(request.url) if INDEX.search(request.url) else None)
-    for elsewhere in ("index.html", "books/lamp-loft-lift/session-1.html", "concepts/index.html", "plan.html"):
+    for elsewhere in ("index.html", "books/cliff-house-lift/session-1.html", "concepts/index.html", "plan.html"):
         page.goto(base + elsewhere, wait_until="networkidle")
     assert asked == []
     open_finder(page, base)
     page.wait_for_load_state("networkidle")
     assert all("pagefind" not in url and "questions" not in url for url in asked), asked
-    page.locator("#find-q").fill("donkey")
+    page.locator("#find-q").fill("camel")
     expect(page.locator(".results .why mark").first).to_be_visible()
     assert any("pagefind" in url for url in asked)
     assert not any("questions" in url for url in asked)
 
 
-def test_many_results_come_thirty_at_a_time(browser: Browser, many: Path) -> None:
+def test_many_results_come_thirty_at_a_time(page: Page, many: Path) -> None:
     with serving(many) as served:
-        page = browser.new_page()
         results = open_finder(page, served.address)
         expect(results).to_have_count(30)
         expect(page.locator(".finder-status")).to_contain_text("the first 30 shown")
@@ -243,22 +244,18 @@ def test_many_results_come_thirty_at_a_time(browser: Browser, many: Path) -> Non
         expect(results.nth(30).locator("a")).to_be_focused()
         page.reload()
         expect(results).to_have_count(60)
-        page.close()
 
 
-def test_only_the_summaries_in_sight_are_fetched(browser: Browser, many: Path) -> None:
+def test_only_the_summaries_in_sight_are_fetched(page: Page, many: Path) -> None:
     with serving(many) as served:
-        page = browser.new_page()
         open_finder(page, served.address)
         expect(page.locator(".summary").first).not_to_be_empty()
         page.wait_for_load_state("networkidle")
         assert {name for name in served.sent if name.startswith("cards/")} == {"cards/0.json"}
-        page.close()
 
 
-def test_a_long_list_of_books_can_be_narrowed_by_name(browser: Browser, many: Path) -> None:
+def test_a_long_list_of_books_can_be_narrowed_by_name(page: Page, many: Path) -> None:
     with serving(many) as served:
-        page = browser.new_page()
         open_finder(page, served.address)
         facet = open_facet(page, "book")
         expect(facet.locator("label:has(input[type=checkbox])")).to_have_count(24)
@@ -266,7 +263,6 @@ def test_a_long_list_of_books_can_be_narrowed_by_name(browser: Browser, many: Pa
         expect(facet.locator("label:has(input[type=checkbox])")).to_have_count(1)
         facet.locator("input[type=checkbox]").check()
         assert number_in(page) == 6
-        page.close()
 
 
 def test_from_a_memory_stick_titles_words_and_questions_search(page: Page, site: Path) -> None:
@@ -281,7 +277,7 @@ def test_from_a_memory_stick_titles_words_and_questions_search(page: Page, site:
 
 def test_without_the_text_index_the_questions_answer(page: Page, base: str) -> None:
     page.route("**/pagefind/**", lambda route: route.abort())
-    open_finder(page, base, "?q=quill")
+    open_finder(page, base, "?q=skerry")
     expect(page.locator(".results .why mark").first).to_be_visible()
 
 
@@ -292,14 +288,12 @@ def test_without_its_data_the_lists_stay(page: Page, base: str) -> None:
     expect(page.locator(".finder-index")).to_be_visible()
 
 
-def test_without_script_the_lists_answer(browser: Browser, base: str) -> None:
-    context = browser.new_context(java_script_enabled=False)
-    page = context.new_page()
+@pytest.mark.reads(java_script_enabled=False)
+def test_without_script_the_lists_answer(page: Page, base: str) -> None:
     page.goto(f"{base}find.html")
     expect(page.locator(".finder-index")).to_be_visible()
     expect(page.locator("form.finder-form")).to_be_hidden()
     expect(page.locator(".finder-index a").first).to_be_visible()
-    context.close()
 
 
 def _with_policy(policy: str) -> Callable[[Route], None]:
@@ -316,13 +310,13 @@ def test_a_strict_policy_for_content_is_kept(page: Page, base: str) -> None:
         "console", lambda message: refused.append(message.text) if "Content Security Policy" in message.text else None
     )
     page.route("**/*", _with_policy("default-src 'self'; script-src 'self' 'wasm-unsafe-eval'"))
-    open_finder(page, base, "?q=quill")
+    open_finder(page, base, "?q=skerry")
     expect(page.locator(".results .why mark").first).to_be_visible()
     assert refused == []
     page.unroute_all(behavior="wait")
 
 
-@pytest.mark.parametrize("query", ["", "?q=donkey&concept=equality&year=2", "?year=6"])
+@pytest.mark.parametrize("query", ["", "?q=camel&concept=equality&year=2", "?year=6"])
 def test_nothing_is_wider_than_a_small_phone(page: Page, base: str, query: str) -> None:
     page.set_viewport_size({"width": 320, "height": 640})
     open_finder(page, base, query)
@@ -359,7 +353,7 @@ def test_boxes_and_buttons_are_big_enough_to_hit(page: Page, base: str) -> None:
 def test_requests_stay_on_the_site(page: Page, base: str) -> None:
     asked: list[str] = []
     page.on("request", lambda request: asked.append(request.url))
-    open_finder(page, base, "?q=donkey")
+    open_finder(page, base, "?q=camel")
     expect(page.locator(".results mark").first).to_be_visible()
     assert all(address.startswith((base, "blob:", "data:")) for address in asked)
 
@@ -367,8 +361,13 @@ def test_requests_stay_on_the_site(page: Page, base: str) -> None:
 def test_no_script_of_any_page_throws(page: Page, base: str) -> None:
     thrown: list[str] = []
     page.on("pageerror", lambda error: thrown.append(str(error)))
-    open_finder(page, base, "?q=donkey&concept=equality&year=6")
-    for name in ("lamp-loft-lift/session-1", "lamp-loft-lift/home-1", "lamp-loft-lift/story", "lamp-loft-lift/index"):
+    open_finder(page, base, "?q=camel&concept=equality&year=6")
+    for name in (
+        "cliff-house-lift/session-1",
+        "cliff-house-lift/home-1",
+        "cliff-house-lift/story",
+        "cliff-house-lift/index",
+    ):
         page.goto(f"{base}books/{name}.html", wait_until="load")
-    page.goto(f"{base}plan.html?plan=lamp-loft-lift/session-1", wait_until="networkidle")
+    page.goto(f"{base}plan.html?plan=cliff-house-lift/session-1", wait_until="networkidle")
     assert thrown == []

@@ -1,4 +1,4 @@
-"""A first visit to a session: how much comes over the wire, and what holds up the first paint."""
+"""A first visit to a session: how much comes over the wire, from a server that packs text."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import gzip
 from urllib.parse import urlsplit
 
 import pytest
-from playwright.sync_api import Browser, Page, Response
+from playwright.sync_api import Browser, Response
 
 from .pages_of_every_kind import TEMPLATES
 
@@ -37,16 +37,3 @@ def test_a_first_visit_is_light(browser: Browser, base: str, name: str) -> None:
     weights = {r.url.removeprefix(base): weight_of(r) for r in got if not r.url.endswith((".svg", ".png"))}
     context.close()
     assert sum(weights.values()) <= MOST, weights
-
-
-@pytest.mark.parametrize("name", TEMPLATES)
-def test_one_stylesheet_and_nothing_else_holds_up_the_first_paint(page: Page, base: str, name: str) -> None:
-    page.goto(base + TEMPLATES[name])
-    blocking = page.evaluate(
-        "() => performance.getEntriesByType('resource').filter((r) => r.renderBlockingStatus === 'blocking').map((r) => r.name)"
-    )
-    own = [f"{base}look/screen.css"] if "screen" in name else []
-    assert blocking == [f"{base}look/site.css", *own]
-    # A data block is no script: browsers do not run it.
-    waited_for = "script[src]:not([defer]):not([type=module]), script:not([src]):not([type^='application/'])"
-    assert page.locator(waited_for).count() == 0

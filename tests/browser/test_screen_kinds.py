@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from itertools import pairwise
 
 import pytest
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Page
 from project import collection
 from storymaths.activities.on_pages import activities_of
 from storymaths.model.address import SCREEN_TO_TRY, html_of, screen_page, source_of
@@ -21,13 +20,7 @@ SCREENS = [
     for page in collection().of_kind(Session)
     if any(boards_of(found.worked) for found in activities_of(page, collection()))
 ]
-
-
-@pytest.fixture
-def touch_page(browser: Browser) -> Iterator[Page]:
-    context = browser.new_context(has_touch=True, viewport={"width": 1280, "height": 900}, reduced_motion="reduce")
-    yield context.new_page()
-    context.close()
+ON_A_BOARD = pytest.mark.reads(has_touch=True, viewport={"width": 1280, "height": 900}, reduced_motion="reduce")
 
 
 def play_all(page: Page, way: str) -> None:
@@ -42,25 +35,26 @@ def play_all(page: Page, way: str) -> None:
             assert one.board.locator(".found").inner_text() == f"Found: {number}"
 
 
+@ON_A_BOARD
 @pytest.mark.parametrize("way", WAYS)
-def test_every_kind_is_played_to_the_end(touch_page: Page, base: str, way: str) -> None:
-    touch_page.goto(base + TO_TRY)
-    assert touch_page.locator(".slide").count() == len(PLAYED)
-    play_all(touch_page, way)
+def test_every_kind_is_played_to_the_end(page: Page, base: str, way: str) -> None:
+    page.goto(base + TO_TRY)
+    assert page.locator(".slide").count() == len(PLAYED)
+    play_all(page, way)
 
 
+@ON_A_BOARD
 @pytest.mark.parametrize("address", SCREENS)
-def test_every_answer_of_every_session_is_accepted(touch_page: Page, base: str, address: str) -> None:
-    touch_page.goto(base + address)
-    play_all(touch_page, "mouse" if "lamp" in address else "touch")
+def test_every_answer_of_every_session_is_accepted(page: Page, base: str, address: str) -> None:
+    page.goto(base + address)
+    play_all(page, "mouse" if "lift" in address else "touch")
 
 
-def test_a_piece_let_go_over_another_board_goes_back(touch_page: Page, base: str) -> None:
-    touch_page.goto(f"{base}books/long-for-ten/session-1-screen.html")
-    one, other = next(
-        pair for pair in pairwise(boards_on(touch_page)) if slide_of(pair[0].board) == slide_of(pair[1].board)
-    )
-    show_slide_of(touch_page, one.board)
+@ON_A_BOARD
+def test_a_piece_let_go_over_another_board_goes_back(page: Page, base: str) -> None:
+    page.goto(f"{base}books/cliff-house-lift/session-2-screen.html")
+    one, other = next(pair for pair in pairwise(boards_on(page)) if slide_of(pair[0].board) == slide_of(pair[1].board))
+    show_slide_of(page, one.board)
     start = one.board.locator(".tray .piece").first
     start.evaluate("piece => piece.scrollIntoView({block: 'center'})")
     one.drag(start, other.board.locator(".field .put").first)

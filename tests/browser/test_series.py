@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from playwright.sync_api import Browser, Page, expect
+from playwright.sync_api import Page, expect
 from project import collection
 
 from .test_print import sides
@@ -11,10 +11,9 @@ from .test_print import sides
 SERIES = sorted(collection().series)
 
 
-def test_a_reader_of_a_version_sees_what_is_new_since_without_script(browser: Browser, base: str) -> None:
-    context = browser.new_context(java_script_enabled=False)
-    page = context.new_page()
-    page.goto(f"{base}series/a-term-on-cockle-row.html")
+@pytest.mark.reads(java_script_enabled=False)
+def test_a_reader_of_a_version_sees_what_is_new_since_without_script(page: Page, base: str) -> None:
+    page.goto(f"{base}series/a-term-on-plover-quay.html")
     page.get_by_role("link", name="I have 1.1").click()
     new = page.locator("ol.changes > li:target, ol.changes > li:target ~ li")
     expect(new).to_have_count(1)
@@ -22,7 +21,6 @@ def test_a_reader_of_a_version_sees_what_is_new_since_without_script(browser: Br
     expect(new).to_be_in_viewport()
     page.get_by_role("link", name="I have 1.0").click()
     expect(new).to_have_count(2)
-    context.close()
 
 
 @pytest.mark.parametrize("series", SERIES)

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 
-from playwright.sync_api import Browser, Page, expect
+import pytest
+from playwright.sync_api import Page, expect
 
-STORY = "books/twenty-lanterns/story.html"
+STORY = "books/twenty-lamps/story.html"
 PAGES = 14
 A_VOICE = """
   window.said = [];
@@ -71,9 +72,8 @@ def test_a_link_to_a_page_opens_it_and_goes_there(page: Page, base: str) -> None
     assert shown(page) == ["page-5"]
 
 
-def test_a_swipe_turns_the_page_and_a_scroll_does_not(browser: Browser, base: str) -> None:
-    context = browser.new_context(has_touch=True, viewport={"width": 390, "height": 844})
-    page = context.new_page()
+@pytest.mark.reads(has_touch=True, viewport={"width": 390, "height": 844})
+def test_a_swipe_turns_the_page_and_a_scroll_does_not(page: Page, base: str) -> None:
     page.goto(base + STORY)
     touch = page.context.new_cdp_session(page)
 
@@ -87,7 +87,6 @@ def test_a_swipe_turns_the_page_and_a_scroll_does_not(browser: Browser, base: st
     expect(page.locator("#page-1")).to_be_visible()
     drag((200, 500), (140, 300))
     assert shown(page) == ["page-1"]
-    context.close()
 
 
 def test_the_whole_story_can_be_had_as_a_column(page: Page, base: str) -> None:
@@ -98,13 +97,11 @@ def test_the_whole_story_can_be_had_as_a_column(page: Page, base: str) -> None:
     assert shown(page) == ["page-1"]
 
 
-def test_without_script_it_is_a_column(browser: Browser, base: str) -> None:
-    context = browser.new_context(java_script_enabled=False)
-    page = context.new_page()
+@pytest.mark.reads(java_script_enabled=False)
+def test_without_script_it_is_a_column(page: Page, base: str) -> None:
     page.goto(base + STORY)
     assert len(shown(page)) == PAGES
     assert page.get_by_role("button").count() == 0
-    context.close()
 
 
 def test_it_prints_whole(page: Page, base: str) -> None:
@@ -133,13 +130,11 @@ def test_without_a_voice_of_the_device_there_is_no_such_button(page: Page, base:
     assert page.get_by_role("button", name="Read aloud").count() == 0
 
 
-def test_nothing_moves_for_those_who_ask_for_stillness(browser: Browser, base: str) -> None:
+def test_nothing_moves_for_those_who_ask_for_stillness(page: Page, base: str) -> None:
     for stillness, moves in (("reduce", "none"), ("no-preference", "page-in")):
-        context = browser.new_context(reduced_motion=stillness)  # type: ignore[arg-type]
-        page = context.new_page()
+        page.emulate_media(reduced_motion=stillness)  # type: ignore[arg-type]
         page.goto(base + STORY)
         assert page.evaluate("getComputedStyle(document.querySelector('.spread.open')).animationName") == moves
-        context.close()
 
 
 def test_a_turned_page_is_read_out(page: Page, base: str) -> None:

@@ -7,8 +7,8 @@ import json
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page, expect
-from project import ROOT, collection, reference
+from playwright.sync_api import Page, expect
+from project import PROJECT, collection, reference
 from storymaths.model.document import Document
 from storymaths.model.holiday import Holiday
 from storymaths.model.series import Series
@@ -19,9 +19,9 @@ from storymaths.weeks.lessons import run_of
 from storymaths.weeks.plan import plan_weeks
 from storymaths.weeks.school_days import Asked
 
-from .test_access import faults
+from .axe import faults
 
-SERIES = "a-term-on-cockle-row"
+SERIES = "a-term-on-plover-quay"
 ADDRESS = f"series/{SERIES}.html"
 
 
@@ -116,16 +116,14 @@ def test_it_works_from_a_memory_stick_and_asks_for_nothing_but_its_data(page: Pa
     assert all(url.startswith(site.as_uri()) for url in asked)
 
 
-def test_without_script_a_plan_without_dates_is_there(browser: Browser, base: str) -> None:
-    context = browser.new_context(java_script_enabled=False)
-    page = context.new_page()
+@pytest.mark.reads(java_script_enabled=False)
+def test_without_script_a_plan_without_dates_is_there(page: Page, base: str) -> None:
     page.goto(base + ADDRESS)
     rows = page.locator(".weeks-table tbody tr:not(.week)")
     expect(rows).to_have_count(len(run_of(collection(), series()).lessons))
     expect(rows.first).to_contain_text("Monday")
     expect(page.locator(".weeks form")).to_be_hidden()
     expect(page.locator(".weeks-acts")).to_be_hidden()
-    context.close()
 
 
 def test_on_paper_only_the_plan_is_printed(opened: Page) -> None:
@@ -154,7 +152,7 @@ def test_the_page_of_the_command_stands_alone(page: Page, tmp_path: Path) -> Non
     site, run = Site(collection()), run_of(collection(), series())
     plan = plan_weeks(run, Asked(datetime.date(2027, 1, 13), 40))
     file = tmp_path / "plan.html"
-    file.write_text(draw_weeks_page(site, run, plan, ROOT / ".cache" / "letterforms"), encoding="utf-8")
+    file.write_text(draw_weeks_page(site, run, plan, PROJECT / ".cache" / "letterforms"), encoding="utf-8")
     asked: list[str] = []
     page.on("request", lambda request: asked.append(request.url))
     page.goto(file.as_uri())

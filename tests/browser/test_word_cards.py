@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 
-from playwright.sync_api import Browser, Page, expect
+import pytest
+from playwright.sync_api import Page, expect
 
-SESSION = "books/twenty-lanterns/session-1.html"
+SESSION = "books/twenty-lamps/session-1.html"
 
 
 def test_it_shows_under_the_pointer_and_can_be_pointed_at(page: Page, base: str) -> None:
@@ -36,9 +37,8 @@ def test_it_shows_on_focus_and_goes_with_escape(page: Page, base: str) -> None:
     expect(word).to_be_focused()
 
 
-def test_a_first_tap_shows_and_a_second_follows(browser: Browser, base: str) -> None:
-    context = browser.new_context(has_touch=True, viewport={"width": 390, "height": 844})
-    page = context.new_page()
+@pytest.mark.reads(has_touch=True, viewport={"width": 390, "height": 844})
+def test_a_first_tap_shows_and_a_second_follows(page: Page, base: str) -> None:
     page.goto(base + SESSION)
     word = page.locator("a.word").first
     word.tap()
@@ -47,18 +47,15 @@ def test_a_first_tap_shows_and_a_second_follows(browser: Browser, base: str) -> 
     word.tap()
     expect(page).to_have_url(re.compile("#word-"))
     expect(page.get_by_role("tooltip")).to_have_count(0)
-    context.close()
 
 
-def test_a_tap_elsewhere_puts_it_away(browser: Browser, base: str) -> None:
-    context = browser.new_context(has_touch=True, viewport={"width": 390, "height": 844})
-    page = context.new_page()
+@pytest.mark.reads(has_touch=True, viewport={"width": 390, "height": 844})
+def test_a_tap_elsewhere_puts_it_away(page: Page, base: str) -> None:
     page.goto(base + SESSION)
     page.locator("a.word").first.tap()
     expect(page.get_by_role("tooltip")).to_be_visible()
     page.locator("h1").tap()
     expect(page.get_by_role("tooltip")).to_have_count(0)
-    context.close()
 
 
 def test_enter_follows_at_once(page: Page, base: str) -> None:

@@ -11,11 +11,11 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from project import ROOT, text_of
+from project import PROJECT, text_of
 
-BOOK = "books/lamp-loft-lift"
+BOOK = "books/cliff-house-lift"
 SESSION, RECORD, HOME = f"{BOOK}/session-2.md", f"{BOOK}/index.md", f"{BOOK}/home-1.md"
-SNAIL = f"{BOOK}/cast/snail.svg"
+WORM = f"{BOOK}/cast/worm.svg"
 _SVG = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
 
 
@@ -36,8 +36,8 @@ def small_content(folder: Path) -> Path:
     """A content folder of one book and the plain pages; returns the project's root."""
     for path in ("index.md", "access.md", "credits.md"):
         (folder / "content").mkdir(exist_ok=True)
-        shutil.copy(ROOT / "content" / path, folder / "content" / path)
-    shutil.copytree(ROOT / "content" / BOOK, folder / "content" / BOOK)
+        shutil.copy(PROJECT / "content" / path, folder / "content" / path)
+    shutil.copytree(PROJECT / "content" / BOOK, folder / "content" / BOOK)
     return folder
 
 
@@ -101,7 +101,7 @@ def _yaml() -> Iterator[Hostile]:
     yield _instead("endless minutes", "field-mistyped", "minutes: 50", "minutes: .inf")
     yield _instead("minutes that are no number", "field-mistyped", "minutes: 50", "minutes: .nan")
     yield _instead("minutes in base sixty", "field-mistyped", "minutes: 50", "minutes: 1:30:00")
-    yield _instead("bytes for a title", "field-mistyped", "title: Who is worth Donkey?", "title: !!binary AAAA")
+    yield _instead("bytes for a title", "field-mistyped", "title: Who is worth Camel?", "title: !!binary AAAA")
     yield _whole("front matter that never ends", broken, "---\n" + "a: b\n" * 900, SESSION)
 
 
@@ -110,9 +110,9 @@ def _signs() -> Iterator[Hostile]:
     yield _in_front("nought in front matter", letter, "words: a\x00b")
     yield _in_body("nought in the body", letter, "a\x00b")
     yield _in_body("a sign that clears the screen", letter, "a\x1b[2Jb")
-    yield _instead("the same, spelt out", letter, "title: Who is worth Donkey?", 'title: "Who is\\e[2J worth Donkey?"')
+    yield _instead("the same, spelt out", letter, "title: Who is worth Camel?", 'title: "Who is\\e[2J worth Camel?"')
     yield _instead(
-        "an unseen sign spelt out", letter, "title: Who is worth Donkey?", 'title: "Who is \\u202Eworth Donkey?"'
+        "an unseen sign spelt out", letter, "title: Who is worth Camel?", 'title: "Who is \\u202Eworth Camel?"'
     )
     yield _in_body("a byte order mark within", letter, "a\ufeffb")
     yield _in_body("words turned round", letter, "Take \u202e6 − 9\u202c away.")
@@ -125,7 +125,7 @@ def _signs() -> Iterator[Hostile]:
     yield _in_body("tags that are not seen", letter, "a\U000e0041b")
     yield _in_body("a letter lost", letter, "caf\ufffd")
     yield _in_body("a line that ends in an unseen way", letter, "a\u2028b")
-    yield _instead("an unseen sign in an id", letter, "book: lamp-loft-lift", "book: lamp-loft-\u200blift")
+    yield _instead("an unseen sign in an id", letter, "book: cliff-house-lift", "book: cliff-house-\u200blift")
     yield _instead("a look-alike in a code", "objective-unknown", "[2C1, 2C3]", "[2\u04211, 2C3]")
     yield _whole("half a pair of signs", "file-unreadable", text_of(SESSION) + "\ud800", SESSION)
     yield _whole("another encoding", "file-unreadable", text_of(SESSION).encode("utf-16"), SESSION)
@@ -139,7 +139,7 @@ def _sizes() -> Iterator[Hostile]:
 
     large = "file-unreadable"
     yield Hostile("a page of 50 MB", SESSION, large, huge)
-    yield Hostile("a drawing of 50 MB", SNAIL, large, huge)
+    yield Hostile("a drawing of 50 MB", WORM, large, huge)
     yield Hostile("a photograph of 50 MB", f"{BOOK}/photo.jpg", large, huge)
     yield _in_body("one word of 90,000 letters", large, "a" * 80_000)
     yield _in_body("one sum without an end", large, "1 + " * 20_000 + "1 = 2")
@@ -185,7 +185,7 @@ def _paths() -> Iterator[Hostile]:
         "picture: https://example.org/a.svg",
         RECORD,
     )
-    yield _instead("a book that climbs", "field-mistyped", "book: lamp-loft-lift", "book: ../../secret")
+    yield _instead("a book that climbs", "field-mistyped", "book: cliff-house-lift", "book: ../../secret")
     yield _in_body("a link that climbs", "link-broken", "[a](../../../../../etc/passwd)")
     yield _in_body("a link by its full path", "link-broken", "[a](/etc/passwd)")
     yield _in_body("a link to a file of the machine", "address-forbidden", "[a](file:///etc/passwd)")
@@ -205,7 +205,7 @@ def _files() -> Iterator[Hostile]:
     yield Hostile("a page that is a link", SESSION, "file-unreadable", link_to("/etc/passwd"))
     yield Hostile("a link to itself", f"{BOOK}/again.md", "file-unreadable", link_to("again.md"))
     yield Hostile("a folder that is a link", f"{BOOK}/etc", "file-unreadable", link_to("/etc"))
-    yield Hostile("a drawing that is a link", SNAIL, "file-unreadable", link_to("/etc/passwd"))
+    yield Hostile("a drawing that is a link", WORM, "file-unreadable", link_to("/etc/passwd"))
     yield Hostile("a device", f"{BOOK}/zero.md", "file-unreadable", link_to("/dev/zero"))
     yield Hostile("a pipe", f"{BOOK}/pipe.md", "file-unreadable", os.mkfifo)
     yield _whole("a name that climbs when unpacked", name, page, f"{BOOK}/a\\..\\..\\b.md")
@@ -223,21 +223,21 @@ def _files() -> Iterator[Hostile]:
 def _drawings() -> Iterator[Hostile]:
     laughs = "".join(f'<!ENTITY {b} "{f"&{a};" * 10}">' for a, b in zip("abcdefgh", "bcdefghi", strict=True))
     rule = "drawing-unusable"
-    yield _whole("a drawing with a script", rule, f"{_SVG}<script>alert(1)</script></svg>", SNAIL)
-    yield _whole("a drawing that acts when loaded", rule, _SVG.replace(">", " onload='alert(1)'>") + "</svg>", SNAIL)
-    yield _whole("a drawing of laughs", rule, f'<!DOCTYPE svg [<!ENTITY a "ha">{laughs}]>{_SVG}&i;</svg>', SNAIL)
+    yield _whole("a drawing with a script", rule, f"{_SVG}<script>alert(1)</script></svg>", WORM)
+    yield _whole("a drawing that acts when loaded", rule, _SVG.replace(">", " onload='alert(1)'>") + "</svg>", WORM)
+    yield _whole("a drawing of laughs", rule, f'<!DOCTYPE svg [<!ENTITY a "ha">{laughs}]>{_SVG}&i;</svg>', WORM)
     yield _whole(
         "a drawing that reads a file",
         rule,
         f'<!DOCTYPE svg [<!ENTITY a SYSTEM "file:///etc/passwd">]>{_SVG}&a;</svg>',
-        SNAIL,
+        WORM,
     )
-    yield _whole("a drawing that fetches", rule, f"{_SVG}<image href='https://example.org/spy.png'/></svg>", SNAIL)
-    yield _whole("a drawing with a page in it", rule, f"{_SVG}<foreignObject><iframe/></foreignObject></svg>", SNAIL)
-    yield _whole("a drawing without a floor", rule, _SVG + "<g>" * 50_000 + "</g>" * 50_000 + "</svg>", SNAIL)
+    yield _whole("a drawing that fetches", rule, f"{_SVG}<image href='https://example.org/spy.png'/></svg>", WORM)
+    yield _whole("a drawing with a page in it", rule, f"{_SVG}<foreignObject><iframe/></foreignObject></svg>", WORM)
+    yield _whole("a drawing without a floor", rule, _SVG + "<g>" * 50_000 + "</g>" * 50_000 + "</svg>", WORM)
     parts = "".join(f'<g id="p{n}">{f"<use href=%#p{n - 1}%/>".replace("%", chr(34)) * 10}</g>' for n in range(1, 10))
-    yield _whole("a drawing that multiplies", rule, f'{_SVG}<path id="p0" d="M0 0"/>{parts}</svg>', SNAIL)
-    yield _whole("a drawing that is none", rule, "GIF89a", SNAIL)
+    yield _whole("a drawing that multiplies", rule, f'{_SVG}<path id="p0" d="M0 0"/>{parts}</svg>', WORM)
+    yield _whole("a drawing that is none", rule, "GIF89a", WORM)
     yield _whole("a photograph that is a page", rule, "<script>alert(1)</script>", f"{BOOK}/photo.png")
 
 
@@ -268,11 +268,11 @@ def _markup() -> Iterator[Hostile]:
         "a picture from a website, by name", "picture-from-elsewhere", "![a][b]\n\n[b]: https://example.org/a.png"
     )
     yield _in_body("a picture in letters", "picture-from-elsewhere", "![a](data:image/svg+xml;base64,PHN2Zz4=)")
-    yield _instead("a script in a title", html, "title: Who is worth Donkey?", 'title: "<script>alert(1)</script>"')
+    yield _instead("a script in a title", html, "title: Who is worth Camel?", 'title: "<script>alert(1)</script>"')
     yield _instead(
         "a script spelt out in a title",
         html,
-        "title: Who is worth Donkey?",
+        "title: Who is worth Camel?",
         'title: "\\x3Cscript>alert(1)\\x3C/script>"',
     )
     yield _instead(

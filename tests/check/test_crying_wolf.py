@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 from project import problems_with, text_of
 
-S2 = "books/lamp-loft-lift/session-2.md"
-H1 = "books/lamp-loft-lift/home-1.md"
+S2 = "books/cliff-house-lift/session-2.md"
+H1 = "books/cliff-house-lift/home-1.md"
 
 
 def rules_broken_by(words: str, path: str = S2, after: str = "Ask for all six.") -> list[str]:
@@ -54,7 +54,7 @@ def test_these_are_seen(words: str, rule: str) -> None:
 
 
 def test_a_bend_has_the_reach_of_its_own_year() -> None:
-    one, three = "Use Ram, Beaver, Penguin,", "One brick is 50 g."
+    one, three = "Use Moose, Badger, Puffin,", "One brick is 50 g."
     assert rules_broken_by("Count 30 bricks.", after=one.rstrip(",")) == []
     assert rules_broken_by("So 12 + 12 = 24.", after="The rides are 6 = 5 + 1, 5 = 4 + 1 and 4 = 3 + 1.") == [
         "number-beyond-year"

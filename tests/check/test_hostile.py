@@ -29,8 +29,8 @@ from .hostile import Hostile, every_case, small_content
 CASES = list(every_case())
 SCRIPT = "<script>alert(1)</script>"
 ONE_OF_EACH = [
-    "books/lamp-loft-lift/index.md", "books/lamp-loft-lift/story.md", "books/lamp-loft-lift/session-2.md",
-    "books/lamp-loft-lift/home-1.md", "series/a-term-on-cockle-row.md", "access.md",
+    "books/cliff-house-lift/index.md", "books/cliff-house-lift/story.md", "books/cliff-house-lift/session-2.md",
+    "books/cliff-house-lift/home-1.md", "series/a-term-on-plover-quay.md", "access.md",
 ]  # fmt: skip
 
 

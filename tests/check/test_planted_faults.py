@@ -10,7 +10,7 @@ from project import problems_with, text_of
 from storymaths.check.rules import TABLE
 from storymaths.model.problem import Problem
 
-LIFT = "books/lamp-loft-lift"
+LIFT = "books/cliff-house-lift"
 BOOK, STORY, S2, H1 = (f"{LIFT}/{name}.md" for name in ("index", "story", "session-2", "home-1"))
 PLANTED = yaml.safe_load((Path(__file__).parent / "planted.yaml").read_text(encoding="utf-8"))
 WITH_TESTS_OF_THEIR_OWN = [
@@ -20,6 +20,7 @@ WITH_TESTS_OF_THEIR_OWN = [
     "file-name-unusable",
     "page-name-taken",
     "moved-page-broken",
+    "objective-without-concept",
 ]
 Planted = dict[str, str]
 
@@ -70,7 +71,7 @@ def test_a_home_page_too_hard_to_read() -> None:
         "Subsequently endeavour to establish equivalence between the respective receptacles, notwithstanding "
         "considerable difficulties encountered in determining comparative magnitudes. "
     ) * 12
-    text = text_of(H1).replace("Read pages 6 and 7 first. Join in when Snail calls.", hard)
+    text = text_of(H1).replace("Read pages 6 and 7 first. Join in when Worm calls.", hard)
     (problem,) = problems_with({H1: text})
     assert problem.rule == "home-too-hard"
     assert "the limit is 5" in problem.message
@@ -108,7 +109,7 @@ def test_ten_faults_in_one_run_are_all_reported() -> None:
 
 
 def test_versions_told_twice_or_dated_backwards() -> None:
-    path = "series/a-term-on-cockle-row.md"
+    path = "series/a-term-on-plover-quay.md"
     twice = text_of(path).replace('version: "1.1"', 'version: "1.0"')
     assert [problem.message for problem in problems_with({path: twice})] == ["Version 1.0 is told twice."]
     backwards = text_of(path).replace("2026-11-09", "2026-09-09")

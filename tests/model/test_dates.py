@@ -10,7 +10,7 @@ from project import problems_with, text_of
 from pydantic import ValidationError
 from storymaths.model.dates import Dated
 
-PAGE = "books/lamp-loft-lift/session-1.md"
+PAGE = "books/cliff-house-lift/session-1.md"
 
 
 @pytest.mark.parametrize("written", ["2027-01-11", datetime.date(2027, 1, 11)])

@@ -26,7 +26,7 @@ from storymaths.publish.open_data.stable_ids import StableIds
 from storymaths.render.site import Site
 
 TABLE = yaml.safe_load((Path(__file__).parent / "case_package.yaml").read_text("utf-8"))
-SETTINGS = SiteSettings("Cockle Row", url="https://cocklerow.example/")
+SETTINGS = SiteSettings("Plover Quay", url="https://ploverquay.example/")
 FRAMEWORKS = [framework for framework in reference().frameworks.values() if framework.objectives]
 _TYPES: dict[str, dict[str, Any]] = {
     "text": {"type": "string", "minLength": 1},
@@ -193,8 +193,8 @@ def test_labels_of_our_own_are_said_to_be_ours() -> None:
 def test_ids_hang_on_the_collection_and_the_name_alone() -> None:
     """Worked out once by ``uuid.uuid5`` at a prompt: should it ever change, every reader would lose what it knew."""
     name = ("objective", "england-content-domain", "2C4")
-    assert str(StableIds("https://cocklerow.example/").of(*name)) == "5dfdce0b-2bce-5dc0-8959-15d1c317ae49"
-    assert StableIds("https://elsewhere.example/").of(*name) != StableIds("https://cocklerow.example/").of(*name)
+    assert str(StableIds("https://ploverquay.example/").of(*name)) == "6c980447-74da-5b0b-94bf-95c329515202"
+    assert StableIds("https://elsewhere.example/").of(*name) != StableIds("https://ploverquay.example/").of(*name)
     moved = Site(collection(), settings=replace(SETTINGS, url="https://elsewhere.example/maths/"))
     there = curriculum(FRAMEWORKS[0], moved)["CFDocument"]
     assert there["identifier"] == package(FRAMEWORKS[0])["CFDocument"]["identifier"]

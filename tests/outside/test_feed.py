@@ -23,7 +23,7 @@ from storymaths.publish.open_data.feed import entries as entries_of
 from storymaths.publish.open_data.files import open_data
 from storymaths.render.site import Site
 
-SETTINGS = SiteSettings("Cockle Row", url="https://cocklerow.example/")
+SETTINGS = SiteSettings("Plover Quay", url="https://ploverquay.example/")
 ATOM = {"a": "http://www.w3.org/2005/Atom"}
 ONE, AT_MOST_ONE = (1, 1), (0, 1)
 FEED = {"id": ONE, "title": ONE, "updated": ONE, "generator": AT_MOST_ONE, "icon": AT_MOST_ONE, "logo": AT_MOST_ONE,
@@ -101,9 +101,9 @@ def test_a_feed_reader_reads_it() -> None:
     read = feedparser.parse(feed(site()))
     assert not read.bozo, read.get("bozo_exception")
     assert read.version == "atom10"
-    assert read.feed.title == "Cockle Row: new and changed"
+    assert read.feed.title == "Plover Quay: new and changed"
     newest = read.entries[0]
-    assert newest.link == "https://cocklerow.example/books/twenty-lanterns/session-3.html"
+    assert newest.link == "https://ploverquay.example/books/twenty-lamps/session-3.html"
     assert newest.updated_parsed[:3] == (2026, 11, 23)
     assert newest.published_parsed[:3] == (2026, 10, 5)
     assert newest.summary.startswith("Changed: Going deeper has a third part")
@@ -126,7 +126,7 @@ def test_words_of_any_kind_come_through() -> None:
     assert not feedparser.parse(written).bozo
     root = etree.fromstring(written.encode())
     (entry,) = [entry for entry in entries(root) if "5 < 6" in text(entry, "title")]
-    assert text(entry, "title") == "5 < 6 & “so” ]]> (The Lamp Loft Lift)"
+    assert text(entry, "title") == "5 < 6 & “so” ]]> (The Cliff House Lift)"
     assert text(entry, "summary").endswith(" ab")
 
 

@@ -16,7 +16,7 @@ from typing import Any
 
 import pytest
 import yaml
-from project import ROOT, collection
+from project import PROJECT, collection
 from storymaths.build import Build
 from storymaths.model.address import source_of
 from storymaths.model.session import Session
@@ -26,12 +26,12 @@ from storymaths.reading import read_and_check
 
 from .schema_org import faults, types_of
 
-SETTINGS = SiteSettings("Cockle Row", "Maths lessons.", "https://cocklerow.example/")
+SETTINGS = SiteSettings("Plover Quay", "Maths lessons.", "https://ploverquay.example/")
 FEATURES = yaml.safe_load((Path(__file__).parent / "accessibility_features.yaml").read_text("utf-8"))[
     "features"
 ].split()
 SCRIPT = re.compile(r'<script type="application/ld\+json">(.*?)</script>', re.DOTALL)
-LESSON = "books/lamp-loft-lift/session-2.md"
+LESSON = "books/cliff-house-lift/session-2.md"
 
 
 @dataclass(frozen=True)
@@ -42,7 +42,7 @@ class Described:
 
 def described(settings: SiteSettings = SETTINGS) -> Mapping[str, Described]:
     reference = replace(collection().reference, site=settings)
-    build = Build(ROOT, replace(read_and_check(ROOT), collection=replace(collection(), reference=reference)))
+    build = Build(PROJECT, replace(read_and_check(PROJECT), collection=replace(collection(), reference=reference)))
     sources = {source_of(page.path) for page in collection().documents} | set(collection().generated_pages)
     found = {}
     for source in sorted(sources):
@@ -91,7 +91,7 @@ def test_a_session_says_what_its_author_wrote(pages: Mapping[str, Described]) ->
     node = pages[LESSON].node
     session = next(page.fields for page in collection().of_kind(Session) if source_of(page.path) == LESSON)
     assert node["@type"] == "LearningResource"
-    assert node["@id"] == node["url"] == "https://cocklerow.example/books/lamp-loft-lift/session-2.html"
+    assert node["@id"] == node["url"] == "https://ploverquay.example/books/cliff-house-lift/session-2.html"
     assert node["name"] == session.title
     assert node["timeRequired"] == f"PT{session.minutes}M"
     assert node["typicalAgeRange"] == "6-7"
@@ -99,7 +99,7 @@ def test_a_session_says_what_its_author_wrote(pages: Mapping[str, Described]) ->
     assert node["isAccessibleForFree"] is True
     assert node["license"] == "https://creativecommons.org/licenses/by/4.0/"
     assert node["inLanguage"] == "en-GB"
-    assert node["isPartOf"]["@id"] == "https://cocklerow.example/books/lamp-loft-lift/index.html"
+    assert node["isPartOf"]["@id"] == "https://ploverquay.example/books/cliff-house-lift/index.html"
     assert (node["datePublished"], node["dateModified"]) == ("2026-09-07", "2026-11-09")
     taught = [(term["inDefinedTermSet"].split("/")[-2], term["termCode"]) for term in node["teaches"]]
     assert taught == [(framework, code) for framework, codes in session.objectives.items() for code in codes]
@@ -116,10 +116,10 @@ def test_every_address_within_the_site_is_a_page_of_it(pages: Mapping[str, Descr
 def test_each_sort_of_page_is_what_it_says(pages: Mapping[str, Described]) -> None:
     kinds = {
         "index.md": ["WebSite"],
-        "books/lamp-loft-lift/index.md": ["CollectionPage", "LearningResource"],
-        "books/lamp-loft-lift/story.md": ["ShortStory"],
-        "books/lamp-loft-lift/home-1.md": ["LearningResource"],
-        "series/a-term-on-cockle-row.md": ["CreativeWorkSeries", "LearningResource"],
+        "books/cliff-house-lift/index.md": ["CollectionPage", "LearningResource"],
+        "books/cliff-house-lift/story.md": ["ShortStory"],
+        "books/cliff-house-lift/home-1.md": ["LearningResource"],
+        "series/a-term-on-plover-quay.md": ["CreativeWorkSeries", "LearningResource"],
         "concepts/equality.md": ["DefinedTerm"],
         "concepts/index.md": ["DefinedTermSet"],
         "objectives/england-content-domain/2c4.md": ["DefinedTerm"],

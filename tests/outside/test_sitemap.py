@@ -14,7 +14,7 @@ from storymaths.render.site import Site
 
 NAMESPACE = {"s": "http://www.sitemaps.org/schemas/sitemap/0.9"}
 SCHEMA = etree.XMLSchema(etree.parse(Path(__file__).parent / "sitemap.xsd"))
-ROOT = "https://cocklerow.example/"
+ROOT = "https://ploverquay.example/"
 
 
 @pytest.fixture(scope="module")
@@ -32,10 +32,10 @@ def test_it_keeps_the_schema(root: etree._Element) -> None:
     [
         "",
         "<url><lastmod>2027-01-11</lastmod></url>",
-        "<url><lastmod>2027-01-11</lastmod><loc>https://cocklerow.example/</loc></url>",
-        "<url><loc>https://cocklerow.example/</loc><lastmod>11 January 2027</lastmod></url>",
+        "<url><lastmod>2027-01-11</lastmod><loc>https://ploverquay.example/</loc></url>",
+        "<url><loc>https://ploverquay.example/</loc><lastmod>11 January 2027</lastmod></url>",
         "<url><loc>short</loc></url>",
-        "<url><loc>https://cocklerow.example/</loc><changefreq>often</changefreq></url>",
+        "<url><loc>https://ploverquay.example/</loc><changefreq>often</changefreq></url>",
     ],
 )
 def test_the_schema_refuses_what_is_not_so(entry: str) -> None:
@@ -50,8 +50,8 @@ def test_every_page_is_there_once_with_its_own_day(root: etree._Element) -> None
     documents = {source_of(page.path): page.fields.updated for page in collection().documents}
     assert len(root) == len(pages) == len({*documents, *collection().generated_pages})
     assert all(str(address).startswith(ROOT) for address in pages)
-    assert pages[f"{ROOT}books/lamp-loft-lift/session-2.html"] == "2026-11-09"
-    assert pages[f"{ROOT}series/a-term-on-cockle-row.html"] == "2026-11-25"
+    assert pages[f"{ROOT}books/cliff-house-lift/session-2.html"] == "2026-11-09"
+    assert pages[f"{ROOT}series/a-term-on-plover-quay.html"] == "2026-11-25"
     assert pages[f"{ROOT}concepts/equality.html"] is None
     assert ROOT in pages
     days = sorted(str(day) for day in documents.values() if day)
@@ -65,7 +65,7 @@ def test_it_is_within_what_one_sitemap_may_hold(root: etree._Element) -> None:
 
 
 def test_addresses_are_escaped() -> None:
-    settings = SiteSettings(url="https://cocklerow.example/a/")
+    settings = SiteSettings(url="https://ploverquay.example/a/")
     assert (
         settings.full_address("books/ça va & co/index.md") == f"{settings.url}books/%C3%A7a%20va%20%26%20co/index.html"
     )

@@ -1,11 +1,12 @@
 """veraPDF for tests: its classes from a Python package, one Java library from Debian, and what they say of files.
 
 The library (``jaxb-runtime.jar``, of Debian's ``libjaxb-java``) is downloaded once, unpacked without installing, and
-kept in the user's cache folder.
+kept in the user's cache folder. What was said of a file is kept in ``.cache/``, by its bytes and by what read them.
 """
 
 from __future__ import annotations
 
+import hashlib
 import os
 import shutil
 import subprocess
@@ -15,6 +16,9 @@ from importlib.util import find_spec
 from pathlib import Path
 
 _SOURCE = Path(__file__).parent / "PdfUa.java"
+_KEPT = Path(__file__).parents[2] / ".cache" / "verapdf"
+_QUICK = ("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC")
+"""Half the time for some hundred files: what a better compiler and collector would gain they never earn back."""
 _PACKAGE, _INSTALLED = "libjaxb-java", Path("/usr/share/java/jaxb-runtime.jar")
 
 
@@ -24,13 +28,31 @@ class NotToBeHad(Exception):
 
 def faults_of(files: Sequence[Path]) -> list[str]:
     """Every rule of PDF/UA-1 that a file breaks, a line for each. Raises ``NotToBeHad``."""
-    java = _java()
-    command = [java, "-cp", f"{_verapdf()}{os.pathsep}{_library()}", str(_SOURCE), *map(str, files)]
+    reader = hashlib.sha256(_SOURCE.read_bytes() + _verapdf().name.encode() + str(_verapdf().stat().st_size).encode())
+    kept = {file: _KEPT / hashlib.sha256(reader.digest() + file.read_bytes()).hexdigest() for file in files}
+    unread = [file for file in files if not kept[file].is_file()]
+    said = _read(unread) if unread else {}
+    _KEPT.mkdir(parents=True, exist_ok=True)
+    for file, faults in said.items():
+        part = kept[file].with_suffix(f".{os.getpid()}")
+        part.write_text("\n".join(faults), encoding="utf-8")
+        part.replace(kept[file])
+    return [f"{file} {fault}" for file in files for fault in kept[file].read_text(encoding="utf-8").splitlines()]
+
+
+def _read(files: Sequence[Path]) -> dict[Path, list[str]]:
+    """What veraPDF says of each file, read by one Java."""
+    command = [_java(), *_QUICK, "-cp", f"{_verapdf()}{os.pathsep}{_library()}", str(_SOURCE), *map(str, files)]
     done = subprocess.run(command, capture_output=True, text=True, check=False)
     lines = done.stdout.splitlines()
     if f"CHECKED {len(files)}" not in lines:
         raise NotToBeHad(f"veraPDF did not run to its end: {(done.stderr or done.stdout).strip()[:300]}")
-    return [line.removeprefix("FAULT ") for line in lines if line.startswith("FAULT ")]
+    faults: dict[Path, list[str]] = {file: [] for file in files}
+    for line in lines:
+        for file in files if line.startswith("FAULT ") else ():
+            if line.startswith(f"FAULT {file} "):
+                faults[file].append(line.removeprefix(f"FAULT {file} "))
+    return faults
 
 
 def _java() -> str:

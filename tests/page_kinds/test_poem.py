@@ -65,7 +65,7 @@ def collection(**fields: object) -> Collection:
 
 @pytest.fixture
 def site() -> Site:
-    return Site(collection(), settings=SiteSettings("Cockle Row", "Maths", "https://cocklerow.example/"))
+    return Site(collection(), settings=SiteSettings("Plover Quay", "Maths", "https://ploverquay.example/"))
 
 
 def test_it_is_drawn_with_all_its_fields(site: Site) -> None:
@@ -86,7 +86,7 @@ def test_it_is_in_the_finder(site: Site) -> None:
 
 def test_it_is_in_the_feed(site: Site) -> None:
     told = feed(site)
-    assert f"https://cocklerow.example/{ADDRESS}" in told
+    assert f"https://ploverquay.example/{ADDRESS}" in told
     assert "Sessions, home activities and poems, new and changed." in told
 
 

@@ -9,7 +9,7 @@ from project import text_of
 from storymaths.model.document import Document, Unread
 from storymaths.parse.document import parse_document
 
-S2 = "books/lamp-loft-lift/session-2.md"
+S2 = "books/cliff-house-lift/session-2.md"
 
 
 @pytest.mark.parametrize(

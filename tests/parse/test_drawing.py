@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from project import ROOT
+from project import PROJECT
 from storymaths.parse.drawing import faults_in_drawing, faults_in_picture
 
 OPEN = '<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" viewBox="0 0 9 9">'
@@ -97,6 +97,6 @@ def test_everything_wrong_is_told_at_once() -> None:
     assert [fault.place.line for fault in faults] == [2, 3, 4]
 
 
-def test_our_own_drawings_pass() -> None:
-    for path in (ROOT / "content").rglob("*.svg"):
+def test_drawings_that_are_right_pass() -> None:
+    for path in (PROJECT / "content").rglob("*.svg"):
         assert faults_in_picture(path.name, path.read_bytes()) == [], path

@@ -60,7 +60,7 @@ def test_nothing_opens_as_a_formula() -> None:
     assert gap["Objective, in our words"] == f"'{FORMULA}"
 
 
-def test_the_demonstrations_files_can_be_read() -> None:
+def test_the_collections_files_can_be_read() -> None:
     for address, text in coverage_files(Site(collection())).items():
         read = list(csv.reader(io.StringIO(text.removeprefix("\ufeff"), newline="")))
         assert tuple(read[0]) == HEADER, address

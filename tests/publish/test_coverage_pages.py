@@ -87,7 +87,7 @@ def test_a_school_that_has_a_version_finds_what_is_new_from_there_down() -> None
     assert html.index('id="since-1-9"') < html.index('id="version-1-10"')
 
 
-def test_every_series_of_the_demonstration_has_each_of_its_parts() -> None:
+def test_every_series_has_each_of_its_parts() -> None:
     site = Site(collection())
     for series in site.collection.series.values():
         html = draw_content(site, series).html  # type: ignore[arg-type]

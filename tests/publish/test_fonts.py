@@ -6,10 +6,10 @@ import io
 
 import pytest
 from fontTools.ttLib import TTFont
-from project import ROOT
+from project import PROJECT, ROOT
 from storymaths.publish.fonts import letterforms
 
-KEPT = ROOT / ".cache" / "letterforms"
+KEPT = PROJECT / ".cache" / "letterforms"
 
 SIGNS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789+−×÷=≠<>£½¼¾°“”‘’–…é"
 

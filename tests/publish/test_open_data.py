@@ -26,7 +26,7 @@ from storymaths.publish.open_data.files import open_data, open_files
 from storymaths.publish.open_data.spreadsheet import as_csv
 from storymaths.render.site import Site
 
-SETTINGS = SiteSettings("Cockle Row", "Maths lessons.", "https://cocklerow.example/")
+SETTINGS = SiteSettings("Plover Quay", "Maths lessons.", "https://ploverquay.example/")
 Record = dict[str, Any]
 
 
@@ -55,7 +55,7 @@ def test_the_schema_is_a_schema_and_says_where_it_is(files: dict[str, str]) -> N
     schema = json.loads(files[public.SCHEMA_ADDRESS])
     jsonschema.Draft202012Validator.check_schema(schema)
     assert schema["$schema"] == "https://json-schema.org/draft/2020-12/schema"
-    assert schema["$id"] == "https://cocklerow.example/open-data/catalogue.schema.json"
+    assert schema["$id"] == "https://ploverquay.example/open-data/catalogue.schema.json"
 
 
 def test_the_catalogue_keeps_its_schema(files: dict[str, str], data: Record) -> None:
@@ -168,7 +168,7 @@ def test_without_an_address_only_what_can_do_without_one_is_offered() -> None:
     nameless = Site(collection())
     assert {file.address for file in open_files(nameless)} == {public.ADDRESS, public.SCHEMA_ADDRESS, TABLE}
     data = public.catalogue(nameless)
-    assert data["books"][0]["url"] == "../books/lamp-loft-lift/index.html"
+    assert data["books"][0]["url"] == "../books/cliff-house-lift/index.html"
     assert "case" not in data["frameworks"][0]
     assert json.loads(open_data(nameless)[public.SCHEMA_ADDRESS])["$id"] == "catalogue.schema.json"
 

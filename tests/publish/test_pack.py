@@ -13,8 +13,9 @@ from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
 import pytest
+from built import copy_that_was_built
 from packed import SERIES, VERSION, made, pack, unpacked
-from project import ROOT, collection, copy_of_project
+from project import PROJECT, collection, copy_of_project
 from storymaths.commands import pack as pack_command
 from storymaths.commands.program import main
 from storymaths.commands.terminal import in_megabytes
@@ -22,7 +23,7 @@ from storymaths.publish.pack.contents import PAGES, select_pages
 from storymaths.publish.pack.page_links import page_for_usb, targets_of
 from storymaths.publish.pack.verify import verify
 
-BOOKS = ("lamp-loft-lift", "twenty-lanterns")
+BOOKS = ("cliff-house-lift", "twenty-lamps")
 
 
 def names() -> set[str]:
@@ -59,9 +60,9 @@ def test_it_holds_all_of_the_series_and_nothing_of_other_books() -> None:
         address = PAGES + page.path.removeprefix("content/").replace(".md", ".html")
         if book:
             assert (address in there) == (book in BOOKS), address
-    assert not [name for name in there if "penny-a-leg" in name]
-    assert f"{PAGES}books/lamp-loft-lift/all-sheets.pdf" in there
-    assert f"{PAGES}books/lamp-loft-lift/session-2-plan.pdf" in there
+    assert not [name for name in there if "ferry-fare" in name]
+    assert f"{PAGES}books/cliff-house-lift/all-sheets.pdf" in there
+    assert f"{PAGES}books/cliff-house-lift/session-2-plan.pdf" in there
 
 
 def test_only_ideas_the_series_uses_have_a_page() -> None:
@@ -75,11 +76,11 @@ def test_only_ideas_the_series_uses_have_a_page() -> None:
 
 def test_the_finder_knows_only_what_is_packed() -> None:
     """By what stands in any data file and script: the id and the title of the book left out."""
-    title = collection().books["penny-a-leg"].fields.title
+    title = collection().books["ferry-fare"].fields.title
     for name in names():
         if name.endswith((".js", ".json", ".csv", ".xml")):
             text = (unpacked() / name).read_text(encoding="utf-8")
-            assert "penny-a-leg" not in text, name
+            assert "ferry-fare" not in text, name
             assert title not in text, name
 
 
@@ -123,7 +124,7 @@ def test_sha256sum_reads_the_manifest_too() -> None:
 def test_the_first_page_says_what_to_open() -> None:
     first = (unpacked() / "START-HERE.html").read_text(encoding="utf-8")
     assert first.count("<h1>") == 1
-    for address in (f"series/{SERIES}.html", "find.html", "books/lamp-loft-lift/session-1.html"):
+    for address in (f"series/{SERIES}.html", "find.html", "books/cliff-house-lift/session-1.html"):
         assert f'href="{PAGES}{address}"' in first
     for page in sorted(
         name for name in names() if re.fullmatch(r"pages/books/.*screen[^/]*\.html|.*coverage.*\.csv", name)
@@ -133,7 +134,7 @@ def test_the_first_page_says_what_to_open() -> None:
 
 def test_the_licence_is_the_series_and_the_projects() -> None:
     words = (unpacked() / "LICENCE.txt").read_text(encoding="utf-8")
-    assert f"A term on Cockle Row, version {VERSION}" in words
+    assert f"A term on Plover Quay, version {VERSION}" in words
     assert "Creative Commons Attribution 4.0" in words
 
 
@@ -155,10 +156,8 @@ def test_entries_tell_nothing_of_where_and_when_it_was_made() -> None:
 
 
 def test_the_same_bytes_from_another_folder(tmp_path: Path) -> None:
-    project = copy_of_project(tmp_path / "elsewhere")
-    shutil.copy(ROOT / "LICENSE", project)
+    project = copy_that_was_built(tmp_path / "elsewhere")
     whole = made()[0].read_bytes()
-    shutil.copytree(ROOT / ".cache", project / ".cache")
     kept = len(list((project / ".cache" / "sheets").iterdir()))
     other = tmp_path / "other.zip"
     done = pack(project, other, seed="77")
@@ -173,7 +172,7 @@ def test_the_same_bytes_from_another_folder(tmp_path: Path) -> None:
 def test_an_earlier_pack_is_replaced_and_anything_else_left_alone(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.chdir(ROOT)
+    monkeypatch.chdir(PROJECT)
     monkeypatch.setattr(pack_command, "_files", lambda root, wanted: files)
     with zipfile.ZipFile(made()[0]) as zipped:
         files = {name: zipped.read(name) for name in zipped.namelist()}
@@ -198,7 +197,7 @@ def test_an_earlier_pack_is_replaced_and_anything_else_left_alone(
 def test_no_room_and_no_right_to_write_are_said_in_words(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    monkeypatch.chdir(ROOT)
+    monkeypatch.chdir(PROJECT)
     monkeypatch.setattr(pack_command, "_files", lambda root, wanted: {"MANIFEST": b"not one"})
     assert main(["pack", SERIES, "--out", str(tmp_path / "pack.zip")]) == 1
     assert "It would not be a pack that can be checked" in capsys.readouterr().err

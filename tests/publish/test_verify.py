@@ -12,6 +12,7 @@ import zipfile
 from pathlib import Path
 
 import pytest
+from command import storymaths, storymaths_as_a_program
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from packed import SERIES, VERSION, made
@@ -19,13 +20,12 @@ from storymaths.publish.pack import limits, manifest
 from storymaths.publish.pack import verify as verifying
 from storymaths.publish.pack.verify import NotWhole, verify
 from storymaths.publish.pack.zip_file import size_of, write_zip
-from test_cli import storymaths
 
 FILES = {"START-HERE.html": b"<h1>Start</h1>" * 50, "pages/index.html": b"<p>One</p>", "pages/look/site.css": b"p{}"}
 
 
 def with_manifest(files: dict[str, bytes]) -> dict[str, bytes]:
-    return {**files, manifest.NAME: manifest.written("a-series", "1.0", files)}
+    return {**files, manifest.NAME: manifest.compose("a-series", "1.0", files)}
 
 
 def zip_bytes(files: dict[str, bytes]) -> bytes:
@@ -47,7 +47,7 @@ def faults(content: bytes, folder: Path) -> list[str]:
     return []
 
 
-def test_the_demonstrations_pack_is_whole() -> None:
+def test_a_pack_of_a_series_is_whole() -> None:
     found = verify(made()[0])
     assert (found.series, found.version) == (SERIES, VERSION)
 
@@ -72,16 +72,16 @@ def test_changed_missing_and_added_files_are_each_named(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize("change", ["changed", "missing", "added"])
-def test_the_command_says_what_is_wrong_with_the_demonstrations_pack(change: str, tmp_path: Path) -> None:
+def test_the_command_says_what_is_wrong_with_a_pack(change: str, tmp_path: Path) -> None:
     with zipfile.ZipFile(made()[0]) as zipped:
         files = {name: zipped.read(name) for name in zipped.namelist()}
-    page = "pages/books/lamp-loft-lift/session-2.html"
+    page = "pages/books/cliff-house-lift/session-2.html"
     if change == "changed":
-        files[page] = files[page].replace(b"Donkey", b"Monkey", 1)
+        files[page] = files[page].replace(b"Camel", b"Monkey", 1)
     elif change == "missing":
         del files[page]
     else:
-        page = "pages/books/lamp-loft-lift/session-9.html"
+        page = "pages/books/cliff-house-lift/session-9.html"
         files[page] = b""
     (tmp_path / "pack.zip").write_bytes(zip_bytes(files))
     done = storymaths("verify", str(tmp_path / "pack.zip"), folder=tmp_path)
@@ -90,7 +90,7 @@ def test_the_command_says_what_is_wrong_with_the_demonstrations_pack(change: str
 
 
 def test_the_command_says_that_a_pack_is_whole_wherever_it_is_run(tmp_path: Path) -> None:
-    done = storymaths("verify", str(made()[0]), folder=tmp_path)
+    done = storymaths_as_a_program("verify", str(made()[0]), folder=tmp_path)
     assert (done.returncode, done.stderr) == (0, "")
     assert f"is whole: {SERIES} {VERSION}, " in done.stdout
     assert storymaths("verify", str(tmp_path / "none.zip"), folder=tmp_path).returncode == 2

@@ -1,31 +1,31 @@
-"""Sheets for tests: every one of the demonstration, and those of a session around any activity, made once."""
+"""Sheets for tests: every one of the frozen collection, and those of a session around any activity, made once."""
 
 from __future__ import annotations
 
-import tempfile
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
 
-from project import ROOT, collection, text_of
+from built import kept
+from project import PROJECT, collection, text_of
+from run_folder import run_folder
 from storymaths.activities.on_pages import activities_of, work_out_pages
 from storymaths.activities.table import KINDS
 from storymaths.model.document import Document
 from storymaths.model.session import Needed, Session
 from storymaths.parse.document import parse_document
-from storymaths.publish.sheet_cache import pdf_path
+from storymaths.publish.sheet_cache import fill, pdf_path
 from storymaths.publish.sheets import Sheet, sheets_of
 from storymaths.render.sheets.mat_kinds import FROM_MATERIAL
 from storymaths.render.sheets.mats import session_mats
 from storymaths.render.sheets.of_page import session_sheets
 from storymaths.render.sheets.sheet import SheetData
 from storymaths.render.sheets.sheet_context import SheetContext
-from storymaths.render.sheets.typesetting import copy_of, set_in_type
+from storymaths.render.sheets.typesetting import content_key, copy_of
 from storymaths.render.site import Site
 
-_KEPT = tempfile.TemporaryDirectory(prefix="sheets-")
-SESSION = "books/lamp-loft-lift/session-4.md"
+SESSION = "books/cliff-house-lift/session-4.md"
 CARROLL = """\
 kind: sort
 title: Two ways at once
@@ -46,21 +46,21 @@ class Made:
 
 
 @lru_cache(maxsize=1)
-def demo_sheets() -> tuple[Sheet, ...]:
-    """Every sheet of the demonstration."""
-    return tuple(sheets_of(Site(collection(), work_out_pages(collection())), ROOT, cache()))
+def frozen_sheets() -> tuple[Sheet, ...]:
+    """Every sheet of the frozen collection."""
+    return tuple(sheets_of(Site(collection(), work_out_pages(collection())), PROJECT, cache()))
 
 
 def cache() -> Path:
     """Where they are kept."""
-    return Path(_KEPT.name)
+    return kept() / "sheets"
 
 
 def every_sheet() -> Iterator[Made]:
-    """The demonstration's sheets, whole sets left out, those of a session around each kind's example, and every mat."""
+    """The frozen collection's sheets, whole sets left out, those of a session around each kind's example, and every mat."""
     yield from (
         Made(one.address, one.data, pdf_path(cache(), one.key).read_bytes())
-        for one in demo_sheets()
+        for one in frozen_sheets()
         if one.what != "all-sheets"
     )
     for kind in KINDS:
@@ -80,7 +80,7 @@ def more_mats() -> tuple[Made, ...]:
 
 def whole_sets() -> Iterator[Made]:
     """The sets of whole books."""
-    for one in demo_sheets():
+    for one in frozen_sheets():
         if one.what == "all-sheets":
             yield Made(one.address, one.data, pdf_path(cache(), one.key).read_bytes())
 
@@ -95,12 +95,15 @@ def kind_sheets(kind: str) -> tuple[Made, ...]:
 
 
 def made(data: SheetData, name: str = "") -> Made:
-    """A sheet set in type."""
-    return Made(name or data.what, data, set_in_type(copy_of(data)).pdf)
+    """A sheet set in type, once a run."""
+    copy = copy_of(data)
+    key = content_key(copy)
+    fill(run_folder() / "sheets", {key: copy})
+    return Made(name or data.what, data, pdf_path(run_folder() / "sheets", key).read_bytes())
 
 
 def session_with(activity: str) -> Document[Session]:
-    """A session of the demonstration with one activity for its body."""
+    """A session of the frozen collection with one activity for its body."""
     opening, _, _ = text_of(SESSION).partition("\n## ")
     page = parse_document(f"content/{SESSION}", f"{opening}\n\n## Start\n\n```maths\n{activity}```\n")
     assert isinstance(page, Document)
@@ -109,13 +112,13 @@ def session_with(activity: str) -> Document[Session]:
 
 
 def sheet_context(**drawings: str) -> SheetContext:
-    """A sheets with the demonstration's drawings; ``donkey="<svg…>"`` puts another in place of that of the cast."""
+    """What sheets are made from, with the frozen collection's drawings; ``camel="<svg…>"`` puts another in place of that of the cast."""
 
     def read(source: str) -> str | None:
         for name, svg in drawings.items():
             if source.endswith(f"/{name}.svg"):
                 return svg
-        file = ROOT / "content" / source
+        file = PROJECT / "content" / source
         return file.read_text(encoding="utf-8") if file.is_file() else None
 
     return SheetContext(collection(), lambda page: activities_of(page, collection()), read)

@@ -7,7 +7,7 @@ import re
 import pypdfium2 as pdfium
 import pytest
 from project import collection
-from render.sheets_made import Made, cache, demo_sheets, kind_sheets, session_with, sheet_context
+from render.sheets_made import Made, cache, frozen_sheets, kind_sheets, session_with, sheet_context
 from storymaths.activities.on_pages import activities_of
 from storymaths.activities.table import KINDS
 from storymaths.model.activity import Solution
@@ -69,7 +69,7 @@ def test_the_key_of_every_kind_is_what_the_solver_gives(kind: str) -> None:
 
 
 def test_the_key_of_every_session_is_what_the_solver_gives() -> None:
-    keys = {sheet.source: sheet for sheet in demo_sheets() if sheet.what == "answers"}
+    keys = {sheet.source: sheet for sheet in frozen_sheets() if sheet.what == "answers"}
     for page in collection().of_kind(Session):
         sheet = keys[page.path.removeprefix("content/")]
         text = printed(pdf_path(cache(), sheet.key).read_bytes())

@@ -7,7 +7,7 @@ from typing import Any
 
 import pypdfium2 as pdfium
 import pytest
-from project import ROOT, collection, problems_with, text_of
+from project import PROJECT, collection, problems_with, text_of
 from render.sheets_made import Made, made, session_with, sheet_context
 from render.test_sheets_on_paper import _off, _on_another, letters_of
 from storymaths.model.book import Book
@@ -19,13 +19,13 @@ from storymaths.render.sheets.of_page import session_sheets
 from storymaths.render.sheets.pictures import LARGEST, usable
 from storymaths.render.sheets.sheet_context import SheetContext
 
-BOOK = "books/lamp-loft-lift/index.md"
-DONKEY = (ROOT / "content/books/lamp-loft-lift/cast/donkey.svg").read_text(encoding="utf-8")
+BOOK = "books/cliff-house-lift/index.md"
+CAMEL = (PROJECT / "content/books/cliff-house-lift/cast/camel.svg").read_text(encoding="utf-8")
 MARKUP = "#panic() $x^2$ *a* _b_ `c` \\ @d <e> [f] = g // h #sys.inputs"
 
 
 def book_with(before: str, after: str) -> Document[Book]:
-    """The demonstration's book with one text changed."""
+    """The first book with one text changed."""
     page = parse_document(f"content/{BOOK}", text_of(BOOK).replace(before, after))
     assert isinstance(page, Document)
     assert isinstance(page.fields, Book)
@@ -41,7 +41,7 @@ def faults_of(sheet: Made) -> list[str]:
 @pytest.mark.parametrize(
     "name",
     [
-        "Sir Bartholomew Featherstonehaugh of the Upper Cockle Row Quay",
+        "Sir Bartholomew Featherstonehaugh of the Upper Plover Quay Quay",
         "W" * 60,
         "猫のたま",
         "\N{HEDGEHOG}",
@@ -50,7 +50,7 @@ def faults_of(sheet: Made) -> list[str]:
     ],
 )
 def test_a_name_of_any_length_in_any_signs(name: str) -> None:
-    book = book_with("name: Donkey", f"name: {name!r}")
+    book = book_with("name: Camel", f"name: {name!r}")
     assert faults_of(made(book_cards(sheet_context(), book))) == []
 
 
@@ -71,29 +71,29 @@ BAD = {
     "no drawing": "hello",
     "nonsense path": "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'><path d='Mx y Z'/></svg>",
     "no size": "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 0 0'><path d='M0 0'/></svg>",
-    "script": DONKEY.replace("</svg>", "<script>fetch('https://example.com')</script></svg>"),
-    "on load": DONKEY.replace("<svg ", "<svg onload='fetch(1)' "),
-    "outside picture": DONKEY.replace("</svg>", "<image href='https://example.com/a.png' width='9' height='9'/></svg>"),
-    "outside style": DONKEY.replace("</svg>", "<style>@import url(https://example.com/a.css);</style></svg>"),
-    "outside use": DONKEY.replace("</svg>", "<use href='https://example.com/a.svg#b'/></svg>"),
-    "entities": '<!DOCTYPE svg [<!ENTITY a "aaaa">]>' + DONKEY,
-    "huge": DONKEY.replace("</svg>", "<!--" + "x" * LARGEST + "--></svg>"),
+    "script": CAMEL.replace("</svg>", "<script>fetch('https://example.com')</script></svg>"),
+    "on load": CAMEL.replace("<svg ", "<svg onload='fetch(1)' "),
+    "outside picture": CAMEL.replace("</svg>", "<image href='https://example.com/a.png' width='9' height='9'/></svg>"),
+    "outside style": CAMEL.replace("</svg>", "<style>@import url(https://example.com/a.css);</style></svg>"),
+    "outside use": CAMEL.replace("</svg>", "<use href='https://example.com/a.svg#b'/></svg>"),
+    "entities": '<!DOCTYPE svg [<!ENTITY a "aaaa">]>' + CAMEL,
+    "huge": CAMEL.replace("</svg>", "<!--" + "x" * LARGEST + "--></svg>"),
     "deep": "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'>" + "<g>" * 5000 + "</g>" * 5000 + "</svg>",
 }
 
 
 @pytest.mark.parametrize("drawing", BAD)
 def test_a_drawing_that_cannot_be_used_leaves_a_card_with_its_name(drawing: str) -> None:
-    book = collection().books["lamp-loft-lift"]
-    sheet = made(book_cards(sheet_context(donkey=BAD[drawing]), book))
+    book = collection().books["cliff-house-lift"]
+    sheet = made(book_cards(sheet_context(camel=BAD[drawing]), book))
     text = pdfium.PdfDocument(sheet.pdf)[0].get_textpage().get_text_bounded()
-    assert "Donkey" in text
+    assert "Camel" in text
     assert b"example.com" not in sheet.pdf
     assert faults_of(sheet) == []
 
 
 def test_a_drawing_with_a_script_or_a_link_elsewhere_is_not_used() -> None:
-    assert usable(DONKEY)
+    assert usable(CAMEL)
     assert [name for name in BAD if usable(BAD[name])] == []
 
 
@@ -101,7 +101,7 @@ def test_a_drawing_with_a_script_or_a_link_elsewhere_is_not_used() -> None:
     "drawing", [name for name in BAD if name != "huge"]
 )  # refused by its size, before anybody looks into it
 def test_a_drawing_that_cannot_be_used_is_a_problem_of_its_file(drawing: str) -> None:
-    name = "books/lamp-loft-lift/cast/donkey.svg"
+    name = "books/cliff-house-lift/cast/camel.svg"
     problems = problems_with({name: BAD[drawing]})
     assert {problem.rule for problem in problems} == {"drawing-unusable"}
     assert all(problem.place.path == f"content/{name}" and problem.fix for problem in problems)
@@ -110,14 +110,14 @@ def test_a_drawing_that_cannot_be_used_is_a_problem_of_its_file(drawing: str) ->
 def test_a_missing_drawing_is_no_trouble() -> None:
     sheet = made(
         book_cards(
-            SheetContext(collection(), lambda page: (), lambda source: None), collection().books["lamp-loft-lift"]
+            SheetContext(collection(), lambda page: (), lambda source: None), collection().books["cliff-house-lift"]
         )
     )
     assert faults_of(sheet) == []
 
 
 def test_a_cast_of_forty_goes_on_to_more_pages() -> None:
-    book = collection().books["lamp-loft-lift"]
+    book = collection().books["cliff-house-lift"]
     cast = book.fields.cast
     many: tuple[Any, ...] = tuple(
         cast[n % len(cast)].model_copy(update={"id": f"friend-{n}", "name": f"Friend {n}"}) for n in range(40)

@@ -1,4 +1,4 @@
-"""Every mat there is, whatever the demonstration uses: drawn to size, and called for by materials and by activities."""
+"""Every mat there is, whatever the collection uses: drawn to size, and called for by materials and by activities."""
 
 from __future__ import annotations
 

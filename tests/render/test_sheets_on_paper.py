@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Iterator
-from itertools import pairwise
+from itertools import islice, pairwise
 
 import pdfplumber
 import pypdfium2 as pdfium
@@ -14,6 +14,8 @@ from render.sheets_made import Made, every_sheet, whole_sets
 MM = 72 / 25.4
 NEAREST_TO_EDGE = 4.0
 """Millimetres from the edge of the paper that any printer reaches."""
+BAND = 15.0
+"""Points: about a line of text."""
 Box = tuple[float, float, float, float]
 
 
@@ -51,18 +53,24 @@ def _off(letters: list[tuple[str, Box]]) -> Iterator[str]:
 
 
 def _on_another(letters: list[tuple[str, Box]]) -> Iterator[str]:
-    """Letters whose ink overlaps by more than kerning explains."""
-    in_order = sorted(enumerate(letters), key=lambda one: one[1][1][0])
-    for place, (index, (letter, box)) in enumerate(in_order):
-        for another, (other, its) in in_order[place + 1 : place + 200]:
-            if its[0] >= box[2]:
-                break
-            if abs(index - another) <= 2:
-                continue  # two or three letters drawn as one, such as fi
-            across, up = min(box[2], its[2]) - its[0], min(box[3], its[3]) - max(box[1], its[1])
-            smaller = min((one[2] - one[0]) * (one[3] - one[1]) for one in (box, its))
-            if across > 0 and up > 0 and across * up > 0.35 * smaller and across * up > 1:
-                yield f"“{letter}” and “{other}” overlap"
+    """Letters whose ink overlaps by more than kerning explains; each is held to those of the bands it reaches into."""
+    bands: dict[int, list[tuple[int, str, Box]]] = {}
+    for index, (letter, box) in sorted(enumerate(letters), key=lambda one: one[1][1][0]):
+        for band in range(int(box[1] // BAND), int(box[3] // BAND) + 1):
+            bands.setdefault(band, []).append((index, letter, box))
+    for band in bands.values():
+        for place, (index, letter, box) in enumerate(band):
+            for another, other, its in islice(band, place + 1, None):
+                if its[0] >= box[2]:
+                    break
+                if abs(index - another) > 2 and _overlap(box, its):  # two or three letters drawn as one, such as fi
+                    yield f"“{letter}” and “{other}” overlap"
+
+
+def _overlap(box: Box, its: Box) -> bool:
+    across, up = min(box[2], its[2]) - its[0], min(box[3], its[3]) - max(box[1], its[1])
+    smaller = min((one[2] - one[0]) * (one[3] - one[1]) for one in (box, its))
+    return across > 0 and up > 0 and across * up > 0.35 * smaller and across * up > 1
 
 
 def parts_on_pages(sheet: Made, layout: str) -> Iterator[tuple[int, list[int], int, int]]:

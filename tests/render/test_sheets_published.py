@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 from PIL import Image
-from project import ROOT, collection
-from render.sheets_made import cache, demo_sheets
+from project import PROJECT, collection
+from render.sheets_made import cache, frozen_sheets
 from storymaths.activities.on_pages import work_out_pages
 from storymaths.publish import sheet_cache
 from storymaths.publish.sheets import Sheet, sheets_of, write_sheets
@@ -19,40 +19,40 @@ from storymaths.render.site import Site
 def test_every_session_has_a_plan_an_exit_question_and_a_key_and_every_home_activity_a_half_page() -> None:
     for page in collection().documents:
         source = page.path.removeprefix("content/")
-        kinds = [sheet.what for sheet in demo_sheets() if sheet.source == source]
+        kinds = [sheet.what for sheet in frozen_sheets() if sheet.source == source]
         if page.fields.kind == "session":
             assert kinds[0] == "plan", source
             assert kinds[-2:] == ["exit-question", "answers"], source
         if page.fields.kind == "home":
             assert kinds == ["half-page"], source
         if page.fields.kind == "book":
-            assert kinds[0] == "story-booklet", "the demonstration's own stories may be printed"
+            assert kinds[0] == "story-booklet", "a collection's own stories may be printed"
             assert kinds[-1] == "all-sheets", source
 
 
 def test_addresses_stand_beside_their_page_and_are_used_once() -> None:
-    sheets = demo_sheets()
-    assert "books/lamp-loft-lift/session-2-plan.pdf" in {sheet.address for sheet in sheets}
+    sheets = frozen_sheets()
+    assert "books/cliff-house-lift/session-2-plan.pdf" in {sheet.address for sheet in sheets}
     assert len({sheet.address for sheet in sheets}) == len(sheets)
 
 
 def test_what_a_sheet_says_of_itself() -> None:
-    cards = _sheet("books/lamp-loft-lift/session-2-cast-cards.pdf")
-    assert cards.title == "Cast cards: Who is worth Donkey?"
+    cards = _sheet("books/cliff-house-lift/session-2-cast-cards.pdf")
+    assert cards.title == "Cast cards: Who is worth Camel?"
     assert cards.copies.startswith(f"{cards.paper} sheet")
     assert "for a class of 30" in cards.copies
-    plan = _sheet("books/lamp-loft-lift/session-2-plan.pdf")
+    plan = _sheet("books/cliff-house-lift/session-2-plan.pdf")
     assert (plan.pages, plan.paper, plan.copies) == (1, 1, "1 sheet, for the adult.")
 
 
 def _sheet(address: str) -> Sheet:
-    return next(sheet for sheet in demo_sheets() if sheet.address == address)
+    return next(sheet for sheet in frozen_sheets() if sheet.address == address)
 
 
 def test_the_whole_set_holds_every_page_of_every_sheet_of_the_book() -> None:
-    for whole in (sheet for sheet in demo_sheets() if sheet.what == "all-sheets"):
+    for whole in (sheet for sheet in frozen_sheets() if sheet.what == "all-sheets"):
         folder = whole.source.removesuffix("index.md")
-        own = [one for one in demo_sheets() if one.source.startswith(folder)]
+        own = [one for one in frozen_sheets() if one.source.startswith(folder)]
         pages = sum(one.pages for one in own if one.what not in ("all-sheets", "story-booklet"))
         assert pages < whole.pages <= pages + 3, "and a list of what there is"
 
@@ -68,24 +68,24 @@ def test_a_book_whose_story_may_not_be_printed_has_no_booklet() -> None:
     guarded = type(whole)(books, whole.unread, whole.files, whole.reference)
     assert not [
         sheet
-        for sheet in sheets_of(Site(guarded, work_out_pages(guarded)), ROOT, cache())
+        for sheet in sheets_of(Site(guarded, work_out_pages(guarded)), PROJECT, cache())
         if sheet.what == "story-booklet"
     ]
 
 
 def test_unchanged_sheets_are_not_made_again(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
-    before = demo_sheets()
+    before = frozen_sheets()
 
     def never(copy: str) -> None:
         raise AssertionError("a sheet was made that had not changed")
 
     monkeypatch.setattr(sheet_cache, "set_in_type", never)
-    assert sheets_of(Site(collection(), work_out_pages(collection())), ROOT, cache()) == list(before)
+    assert sheets_of(Site(collection(), work_out_pages(collection())), PROJECT, cache()) == list(before)
 
 
 def test_written_sheets_are_whole_and_what_is_no_longer_used_is_forgotten(tmp_path: Path) -> None:
     kept, site = tmp_path / "cache", tmp_path / "site"
-    some = [sheet for sheet in demo_sheets() if "session-1" in sheet.address]
+    some = [sheet for sheet in frozen_sheets() if "session-1" in sheet.address]
     sheet_cache.fill(kept, {sheet.key: copy_of(sheet.data) for sheet in some})
     (kept / "of-last-week.pdf").write_bytes(b"old")
     write_sheets(some, site, kept)
@@ -96,7 +96,7 @@ def test_written_sheets_are_whole_and_what_is_no_longer_used_is_forgotten(tmp_pa
 
 
 def test_previews_are_small_pictures_of_an_upright_page() -> None:
-    for sheet in demo_sheets():
+    for sheet in frozen_sheets():
         preview = sheet_cache.png_path(cache(), sheet.key)
         with Image.open(preview) as picture:
             wide, high = picture.size
@@ -105,7 +105,7 @@ def test_previews_are_small_pictures_of_an_upright_page() -> None:
 
 
 def test_the_same_bytes_in_another_folder_and_another_process(tmp_path: Path) -> None:
-    sheets = [sheet for sheet in demo_sheets() if sheet.what != "all-sheets"]
+    sheets = [sheet for sheet in frozen_sheets() if sheet.what != "all-sheets"]
     assert len(sheets) >= sheet_cache.WORTH_A_SECOND_PROCESS
     other = tmp_path / "elsewhere"
     sheet_cache.fill(other, {sheet.key: copy_of(sheet.data) for sheet in sheets})
@@ -115,7 +115,7 @@ def test_the_same_bytes_in_another_folder_and_another_process(tmp_path: Path) ->
 
 
 def test_the_same_sheet_twice_in_one_process() -> None:
-    sheet = _sheet("books/lamp-loft-lift/session-2-cast-cards.pdf")
+    sheet = _sheet("books/cliff-house-lift/session-2-cast-cards.pdf")
     assert set_in_type(copy_of(sheet.data)) == set_in_type(copy_of(sheet.data))
 
 
@@ -124,6 +124,6 @@ def test_a_second_process_that_fails_leaves_its_share_to_the_first(
 ) -> None:
     monkeypatch.setattr(sheet_cache, "_CHILD", "raise SystemExit(1)")
     monkeypatch.setattr(sheet_cache, "WORTH_A_SECOND_PROCESS", 2)
-    some = demo_sheets()[:4]
+    some = frozen_sheets()[:4]
     sheet_cache.fill(tmp_path, {sheet.key: copy_of(sheet.data) for sheet in some})
     assert all(sheet_cache.pages_of(tmp_path, sheet.key) == sheet.pages for sheet in some)

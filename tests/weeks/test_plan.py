@@ -178,7 +178,7 @@ def test_sentences_say_what_the_plan_is() -> None:
 
 
 @pytest.mark.parametrize("series", collection().of_kind(Series), ids=lambda page: page.path)
-def test_the_demonstration_keeps_what_its_sessions_need(series: object) -> None:
+def test_a_series_keeps_what_its_sessions_need(series: object) -> None:
     (page,) = [one for one in collection().of_kind(Series) if one is series]
     pages = {f"books/{doc.path.split('/', 2)[2]}": doc for doc in collection().of_kind(Session)}
     run = run_of(collection(), page)
@@ -198,8 +198,8 @@ def test_pages_read_are_told_as_people_say_them() -> None:
         for page in collection().of_kind(Series)
         for lesson in run_of(collection(), page).lessons
     }
-    assert told["Level or lop-sided?"] == "pages 1 to 6"
-    assert told["Rows of lanterns"] == "page 4, pages 7 to 8 and page 9"
+    assert told["Level or not level?"] == "pages 1 to 6"
+    assert told["Rows of lamps"] == "page 4, pages 7 to 8 and page 9"
 
 
 def test_a_series_of_one_lesson() -> None:

@@ -93,7 +93,7 @@ def run(root: Path, options: argparse.Namespace) -> int:
     if problems:
         print(problems_as_text(problems))
         return FAILED
-    plan = plan_weeks(series, _asked(wanted, options, minutes, own))
+    plan = plan_weeks(series, _build_request(wanted, options, minutes, own))
     if not series.lessons:
         raise Misused(f"{series.title} has no sessions to lay.", FAILED)
     return _give(_format_plan(root, wanted, series, plan, _format(options)), options.out)
@@ -114,7 +114,7 @@ def _own_holidays(file: str | None) -> tuple[tuple[Holiday, ...], list[Problem]]
     return holidays, list(holiday_problems(file, unread))
 
 
-def _asked(wanted: Wanted, options: argparse.Namespace, minutes: int, own: tuple[Holiday, ...]) -> Asked:
+def _build_request(wanted: Wanted, options: argparse.Namespace, minutes: int, own: tuple[Holiday, ...]) -> Asked:
     bank = wanted.collection.reference.bank_holidays
     kept, known = ((), None) if options.no_bank_holidays else (bank.as_holidays(), (bank.first_year, bank.last_year))
     waits = not options.no_free_days

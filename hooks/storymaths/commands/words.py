@@ -23,11 +23,11 @@ def run(root: Path, options: argparse.Namespace) -> int:
     if reading.collection is None:
         print(as_text(reading.problems))
         return FAILED
-    print(words_taught(reading.collection))
+    print(list_words(reading.collection))
     return 0
 
 
-def words_taught(collection: Collection) -> str:
+def list_words(collection: Collection) -> str:
     """Each word of the word bank, its year, and the sessions that teach it."""
     taught: dict[str, list[str]] = {}
     for page in collection.of_kind(Session):

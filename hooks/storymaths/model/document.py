@@ -11,6 +11,7 @@ from typing import Any, Generic, Literal, Protocol, TypeVar
 
 from .address import source_of
 from .body import Body
+from .locator import Locator as Locator  # noqa: PLC0414 - part of what this module offers
 from .page_fields import ListName, Named, PageFields
 from .problem import Place
 from .prose import BODY, Prose
@@ -48,13 +49,6 @@ class Reader(Protocol):
 
     def gather_prose(self, content: Body) -> Prose:
         """The words of front matter and body."""
-
-
-class Locator(Protocol):
-    """Finds the line and column of values; made by the parser, asked only when a problem needs it."""
-
-    def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
-        """The place of a value, or of the ``nth`` time some words stand within it."""
 
 
 @dataclass(frozen=True)

@@ -28,10 +28,10 @@ class SiteSettings:
         Only to be asked when ``url`` is known.
         """
         path, mark, anchor = source.partition("#")
-        return self.url + ("" if path == FRONT else _written(path)) + mark + anchor
+        return self.url + ("" if path == FRONT else _quote_address(path)) + mark + anchor
 
 
 @lru_cache(maxsize=4096)
-def _written(path: str) -> str:
+def _quote_address(path: str) -> str:
     """The path of a source as an address writes it; the same few are asked for by nearly every page."""
     return quote(html_of(path))

@@ -64,9 +64,9 @@ def publish(releases: Releases, request: Request) -> Outcome:
             site = read_built(staging, request.written)
             problems = try_out(site, request.limits, releases.known_pages(), request.today)
             if problems:
-                return _outcome(site, problems, _since(staging, releases))
-            packed = pack(staging, _shown(releases))
-            changes = _since(staging, releases)
+                return _outcome(site, problems, _compare(staging, releases))
+            packed = pack(staging, _current_folder(releases))
+            changes = _compare(staging, releases)
             number = releases.keep(staging, site.titles())
             releases.show(number)
             return _outcome(site, (), changes, packed, number)
@@ -83,7 +83,7 @@ def rehearse(releases: Releases, request: Request) -> Outcome:
         request.build(staging)
         site = read_built(staging, request.written)
         problems = try_out(site, request.limits, releases.known_pages(), request.today)
-        return _outcome(site, problems, _since(staging, releases))
+        return _outcome(site, problems, _compare(staging, releases))
 
 
 def go_back(releases: Releases, wait: bool, waiting: Callable[[], None]) -> int:
@@ -96,11 +96,11 @@ def go_back(releases: Releases, wait: bool, waiting: Callable[[], None]) -> int:
         return releases.go_back()
 
 
-def _since(staging: Path, releases: Releases) -> Changes:
-    return keep_dates(staging, _shown(releases))
+def _compare(staging: Path, releases: Releases) -> Changes:
+    return keep_dates(staging, _current_folder(releases))
 
 
-def _shown(releases: Releases) -> Path | None:
+def _current_folder(releases: Releases) -> Path | None:
     current = releases.current
     return releases.path_of(current) if current is not None else None
 

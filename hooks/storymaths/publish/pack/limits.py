@@ -37,7 +37,7 @@ def same_place(name: str) -> str:
     return unicodedata.normalize("NFC", name).casefold()
 
 
-def shown(name: str) -> str:
+def make_printable(name: str) -> str:
     """A name fit to print, whatever it holds."""
     plain = "".join(sign if sign.isprintable() else "?" for sign in name)
     return plain if len(plain) <= 100 else f"{plain[:100]}…"

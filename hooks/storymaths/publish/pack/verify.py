@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import IO
 
 from . import manifest
-from .limits import LARGEST_FILE, LARGEST_PACK, MOST_FILES, fault_of_name, same_place, shown
+from .limits import LARGEST_FILE, LARGEST_PACK, MOST_FILES, fault_of_name, make_printable, same_place
 from .manifest import Manifest, NoManifest
 
 _BROKEN = (
@@ -78,14 +78,14 @@ def _check(zipped: zipfile.ZipFile) -> Manifest:
         raise NotWhole(["It does not begin as a pack does: something is in front of it."])
     listed = _manifest(zipped)
     there = {entry.filename: entry for entry in entries if entry.filename != manifest.NAME}
-    faults = [f"Missing: {shown(name)}" for name in sorted(listed.sums.keys() - there.keys())]
-    faults += [f"Added: {shown(name)}" for name in sorted(there.keys() - listed.sums.keys())]
+    faults = [f"Missing: {make_printable(name)}" for name in sorted(listed.sums.keys() - there.keys())]
+    faults += [f"Added: {make_printable(name)}" for name in sorted(there.keys() - listed.sums.keys())]
     for name in sorted(there.keys() & listed.sums.keys()):
         found = _sum(zipped, there[name])
         if found is None:
-            faults.append(f"Damaged: {shown(name)}")
+            faults.append(f"Damaged: {make_printable(name)}")
         elif found != listed.sums[name]:
-            faults.append(f"Changed: {shown(name)}")
+            faults.append(f"Changed: {make_printable(name)}")
     if faults:
         raise NotWhole(faults)
     return listed
@@ -104,13 +104,13 @@ def _faults_of_entries(entries: Sequence[zipfile.ZipInfo]) -> Iterator[str]:
             fault = "is in it more than once, or under names some systems take for one"
         seen.add(same_place(entry.filename))
         if fault is not None:
-            yield f"{shown(entry.orig_filename)} {fault}."
+            yield f"{make_printable(entry.orig_filename)} {fault}."
     folders = {
         same_place(name[:at]) for name in (e.filename for e in entries) for at, sign in enumerate(name) if sign == "/"
     }
     for entry in entries:
         if same_place(entry.filename) in folders:
-            yield f"{shown(entry.orig_filename)} is a file and a folder at once."
+            yield f"{make_printable(entry.orig_filename)} is a file and a folder at once."
 
 
 def _fault_of_entry(entry: zipfile.ZipInfo) -> str | None:
