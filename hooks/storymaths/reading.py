@@ -21,9 +21,6 @@ if TYPE_CHECKING:
     from .activities.on_pages import PageActivities
     from .activities.work_out import WorkedOut
 
-_SAYS_THERE_IS_ONE = "maths"
-"""Without this word no page has an activity."""
-
 
 @dataclass(frozen=True)
 class Reading:
@@ -54,7 +51,7 @@ def read_and_check(root: Path, progress: Progress = silent, memory: Memory[Worke
 
 def _work_out(collection: Collection, memory: Memory[WorkedOut] | None) -> tuple[PageActivities, list[Problem]]:
     """Every activity worked out once, for all that is made from it; and what is wrong with them."""
-    if not any(_SAYS_THERE_IS_ONE in page.body for page in collection.documents):
+    if not any(page.content.activities for page in collection.documents):
         return {page.path: () for page in collection.documents}, []
     from .activities.on_pages import check_activities, work_out_pages  # noqa: PLC0415 - the kinds take half a second to load
 

@@ -155,7 +155,7 @@ def test_versions_are_in_order_whatever_the_order_they_are_listed_in() -> None:
     [
         "```maths\nkind: chart\ntitle: A wall\n```",
         "~~~ maths\ntitle: From 3 ~ 5\nkind : 'chart'\n~~~",
-        '```maths\ntitle: `Tens`\ndata:\n  deep: 1\n"kind": chart\n```',
+        '```maths\ntitle: "`Tens`"\ndata:\n  deep: 1\n"kind": chart\n```',
     ],
 )
 def test_kinds_are_found_however_they_are_written(block: str) -> None:

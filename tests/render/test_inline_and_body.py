@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from storymaths.render.body import markdown_to_html, sections
+from storymaths.parse.body import read_body
+from storymaths.render.body import draw_text
 from storymaths.render.inline import inline
 
 HERE = "books/lift/session-1.md"
@@ -43,21 +44,21 @@ def test_a_gap_is_drawn_and_can_be_heard() -> None:
     ],
 )
 def test_links_lead_to_pages(link: str, href: str) -> None:
-    assert f'href="{href}"' in markdown_to_html(f"[a]({link})", HERE)
+    assert f'href="{href}"' in draw_text(f"[a]({link})", HERE)
 
 
 def test_a_table_can_scroll_in_a_frame_of_its_own() -> None:
-    html = markdown_to_html("| a | b |\n| --- | --- |\n| 1 | 2 |\n", HERE)
+    html = draw_text("| a | b |\n| --- | --- |\n| 1 | 2 |\n", HERE)
     assert html.index('tabindex="0"') < html.index("<table>")
 
 
 def test_one_page_does_not_leak_into_the_next() -> None:
-    markdown_to_html("[a]: https://example.org\n\n[a]\n\n## Same", HERE)
-    assert "href" not in markdown_to_html("[a]\n\n## Same", HERE)
-    assert 'id="same"' in markdown_to_html("## Same", HERE)
+    draw_text("[a]: https://example.org\n\n[a]\n\n## Same", HERE)
+    assert "href" not in draw_text("[a]\n\n## Same", HERE)
+    assert 'id="same"' in draw_text("## Same", HERE)
 
 
 def test_sections() -> None:
-    opening, parts = sections(markdown_to_html("Before.\n\n## One\n\nA.\n\n## Two\n\nB.", HERE))
-    assert "Before." in opening
-    assert [(anchor, heading) for anchor, heading, _ in parts] == [("one", "One"), ("two", "Two")]
+    body = read_body("Before.\n\n## One\n\nA.\n\n## Two\n\nB.")
+    assert len(body.opening) == 1
+    assert [(one.heading.anchor, one.heading.words) for one in body.sections] == [("one", "One"), ("two", "Two")]

@@ -6,12 +6,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from storymaths.model.session import Needed
+from storymaths.parse.body import read_body
 from storymaths.render.sheets.booklet import imposed
 from storymaths.render.sheets.card_faces import number_card
 from storymaths.render.sheets.card_sizes import LARGE, MIDDLE, SMALL, sets_on_a_page
 from storymaths.render.sheets.letters import printable
 from storymaths.render.sheets.paper import PaperUse, counted, in_sets
-from storymaths.render.sheets.words import blocks, plain, runs
+from storymaths.render.sheets.words import parts_of, plain, runs
 
 
 @pytest.mark.parametrize(
@@ -32,7 +33,7 @@ def test_words_become_runs(text: str, expected: list[object]) -> None:
 
 def test_a_body_becomes_blocks() -> None:
     body = "## Start\n\nRead.\n\n1. One\n2. Two\n    - inside\n\n| A | B |\n| - | - |\n| 1 | 2 |\n\n![What it shows.](a.svg)"
-    assert blocks(body) == [
+    assert parts_of(read_body(body).blocks) == [
         {"h": ["Start"]},
         {"p": ["Read."]},
         {"list": [["One"], ["Two"], ["inside"]], "numbered": True},

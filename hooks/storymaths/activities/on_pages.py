@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from posixpath import dirname
 from typing import Any
 
+from ..model.body import Fence
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.page_fields import PageFields
@@ -16,13 +16,6 @@ from .memory import Memory
 from .rules import BROKEN, TWICE
 from .work_out import WorkedOut, work_out
 
-# A fence of any sort is matched to its end, so that one shown inside another is passed over.
-_FENCED = re.compile(
-    r"^(?P<indent>[ ]*)(?P<fence>`{3,}|~{3,})[ ]*(?P<info>[^\n`]*)(?:\n|\Z)"
-    r"(?P<text>.*?)(?:^[ ]*(?P=fence)[`~]*[ ]*(?:\n|\Z)|(?P<open>\Z))",
-    re.MULTILINE | re.DOTALL,
-)
-_INFO = "maths"
 _USUAL_YEAR = 2
 """For pages that name no year, such as the collection's own pages."""
 _NOT_THE_DATA = frozenset({"title", "ask", "answers", "at_most", "wished"})
@@ -32,9 +25,7 @@ _NOT_THE_DATA = frozenset({"title", "ask", "answers", "at_most", "wished"})
 class PageActivity:
     """An activity where it stands in a page's body."""
 
-    start: int
-    end: int
-    """The block is ``body[start:end]``, its fences included."""
+    fence: Fence
     place: Place
     """Of the opening fence."""
     worked: WorkedOut
@@ -53,10 +44,7 @@ def activities_of(
     document: Document[PageFields], collection: Collection, memory: Memory[WorkedOut] | None = None
 ) -> tuple[PageActivity, ...]:
     """Every activity of a page in the order of the page, worked out as far as it can be."""
-    if _INFO not in document.body:
-        return ()
-    found = [match for match in _FENCED.finditer(document.body) if match["info"].strip() == _INFO]
-    return tuple(_worked(match, document, collection, memory) for match in found)
+    return tuple(_worked(fence, document, collection, memory) for fence in document.content.activities)
 
 
 def check_activities(pages: PageActivities) -> list[Problem]:
@@ -89,25 +77,26 @@ def _what_it_asks(data: Mapping[str, Any]) -> str:
 
 
 def _worked(
-    match: re.Match[str], document: Document[PageFields], collection: Collection, memory: Memory[WorkedOut] | None
+    fence: Fence, document: Document[PageFields], collection: Collection, memory: Memory[WorkedOut] | None
 ) -> PageActivity:
-    line = document.body_line + document.body.count("\n", 0, match.start())
-    indent = len(match["indent"])
-    place = Place(document.path, line, indent + 1)
-    if match["open"] is not None:
+    place = Place(document.path, fence.line, fence.column)
+    if not fence.closed:
         unclosed = BROKEN.problem(place, "This activity is never closed.", "add a line with ``` under its last line.")
-        worked = WorkedOut(None, None, None, None, {}, (unclosed,))
-        return PageActivity(match.start(), match.end(), place, worked)
+        return PageActivity(fence, place, WorkedOut(None, None, None, None, {}, (unclosed,)))
     record, year = collection.book_of(document), document.fields.best_year
     book, folder = (record.fields, dirname(record.source)) if record else (None, "")
     year, also = (_USUAL_YEAR if year is None else year), tuple(sorted(document.fields.other_years))
-    text = "".join(_dedented(held, indent) for held in re.findall(r"[^\n]*\n", match["text"]))
     worked = work_out(
-        text, document.path, line + 1, book, year, collection.reference, folder=folder, also=also, memory=memory
+        fence.text,
+        document.path,
+        fence.line + 1,
+        book,
+        year,
+        collection.reference,
+        folder=folder,
+        also=also,
+        memory=memory,
     )
+    indent = fence.column - 1
     shifted = tuple(replace(p, place=replace(p.place, column=p.place.column + indent)) for p in worked.problems)
-    return PageActivity(match.start(), match.end(), place, replace(worked, problems=shifted))
-
-
-def _dedented(line: str, indent: int) -> str:
-    return line[min(indent, len(line) - len(line.lstrip(" "))) :]
+    return PageActivity(fence, place, replace(worked, problems=shifted))

@@ -24,11 +24,11 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each address of a link that leads out of the site in a way that is not listed."""
     for page in collection.documents:
         for text in texts_of(page):
-            for address in addresses_in(text):
+            for address in addresses_in(text.content):
                 out = address.leads_out
                 if out is not None and out not in SCHEMES and not address.picture:
                     yield RULE.problem(
-                        text.place(address.at, address.written),
+                        text.place(address.line, address.written),
                         f'A link does not begin with "{out}{"" if out == "//" else ":"}".',
                         "link to a page as it is written from the folder of this file, or to a website with https:// in full.",
                     )

@@ -3,26 +3,18 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from html import unescape
 from html.parser import HTMLParser
 
-from ..model.document import Document, Loc
+from ..model.body import Body
+from ..model.document import Document, Loc, marked_up
 from ..model.page_fields import PageFields
 from ..model.problem import Place
 from ..model.prose import BODY
+from ..parse.body import read_body, read_text
 
-# As Markdown has it: a backtick after an odd number of backslashes opens nothing.
-_CODE = re.compile(r"(?<!\\)(?:\\{2})*(`+)(?!`)[^\n]*?(?<!`)\1(?!`)")
-_FENCE = re.compile(r"^[ ]*(```+|~~~+).*?(?:^[ ]*\1[`~]*[ ]*$|\Z)", re.MULTILINE | re.DOTALL)
-_AUTOLINK = re.compile(r"<([A-Za-z][A-Za-z0-9+.-]*:[^<>\s]*)>")
-_MAILBOX = re.compile(r"</?[^<> ]+@[^<> ]+>")
-_LINK = re.compile(r"\]\(\s*<?([^)\s>]+)")
-_LONGEST_NAME = 1000
-"""Signs between the square brackets of a link or picture that are looked through for their start."""
-_SHOWN_BY_NAME = re.compile(r"!\[([^\]\n]*)\](?:[ ]?\[([^\]\n]*)\])?(?!\()")
-_DEFINED = re.compile(r"^[ ]{0,3}\[([^\]\n]+)\]:[ \t]*\n?[ \t]*<?([^\s>]+)", re.MULTILINE)
 _LISTED = re.compile(r"\{:?([^{}\n]*)\}")
 _SET = re.compile(r"(?:^|\s)([A-Za-z][\w:.-]*)=")
 _UNSEEN = re.compile(r"[\x00-\x20\x7f-\xa0\u200b-\u200f\u2028\u2029]+")
@@ -31,28 +23,25 @@ _SCHEME = re.compile(r"([a-z][a-z0-9+.-]*):|[/\\]{2}", re.IGNORECASE)
 
 @dataclass(frozen=True, slots=True)
 class Text:
-    """One text of a page."""
+    """One text of a page, as it is read."""
 
     page: Document[PageFields]
     loc: Loc
-    words: str
-    """As written."""
-    read: str
-    """With what is shown as code blanked out, sign for sign."""
+    content: Body
 
-    def place(self, at: int, words: str) -> Place:
-        """Where ``words``, found at ``at``, stand in the file."""
-        return self.page.locator.place(self.loc, words, self.words.count(words, 0, at))
+    def place(self, line: int, words: str) -> Place:
+        """Where ``words``, found on a line, stand in the file."""
+        return self.page.place_on_line(line, words) if self.loc == BODY else self.page.place(*self.loc, within=words)
 
 
 @dataclass(frozen=True, slots=True)
 class Tag:
-    """An HTML tag: its name and attributes in small letters, and how it is written."""
+    """An HTML tag: its name and attributes in small letters, how it is written, and its line."""
 
     name: str
     attributes: Mapping[str, str]
     written: str
-    at: int
+    line: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +51,7 @@ class Address:
     to: str
     written: str
     """The address, or the tag that holds it, as it stands in the text."""
-    at: int
+    line: int
     picture: bool
 
     @property
@@ -81,71 +70,56 @@ def leads_out(address: str) -> str | None:
 
 
 def texts_of(page: Document[PageFields]) -> Iterator[Text]:
-    """The texts of a page that hold any mark of HTML or of an address."""
+    """The texts of a page that hold any HTML, link, picture or list of attributes."""
     for loc, words in page.marked_up:
-        yield Text(page, loc, words, _CODE.sub(_blank, words) if "`" in words else words)
+        yield Text(page, loc, read_text(words))
+    content = page.content
+    if content.markup or content.links or content.pictures or "{" in page.body:
+        yield Text(page, BODY, content)
+    for fence in content.activities:
+        if marked_up(fence.text):
+            yield Text(page, BODY, read_body(fence.text, fence.line + 1))
 
 
-def tags_in(text: Text) -> list[Tag]:
+def tags_in(content: Body) -> list[Tag]:
     """Every tag, declaration and instruction; comments are let pass."""
-    if "<" not in text.read:
-        return []
-    found = _Tags(text.read).found
-    return [tag for tag in found if not (_AUTOLINK.fullmatch(tag.written) or _MAILBOX.fullmatch(tag.written))]
+    return _Tags(content.markup).found if content.markup else []
 
 
-def attributes_listed_in(text: Text) -> Iterator[tuple[str, int]]:
-    """Every attribute set the Markdown way, ``{title="A rope"}``, and where; data between fences has braces of its own."""
-    read = _FENCE.sub(_blank, text.read) if text.loc == BODY else text.read
-    for block in _LISTED.finditer(read):
-        for attribute in _SET.finditer(block.group(1)):
-            yield attribute.group(1), block.start(1) + attribute.start(1)
+def attributes_listed_in(content: Body) -> Iterator[tuple[str, int]]:
+    """Every attribute set as some Markdown has it, ``{title="A rope"}``, and its line."""
+    for run in content.runs:
+        if run.kind == "words" and "{" in run.text:
+            for block in _LISTED.finditer(run.text):
+                yield from ((attribute.group(1), run.line) for attribute in _SET.finditer(block.group(1)))
 
 
-def addresses_in(text: Text) -> Iterator[Address]:
-    """Every address, of a Markdown link, picture or definition, or of a tag."""
-    for link in _LINK.finditer(text.read):
-        picture = _opened_by(text.read, link.start()) == "!"
-        yield Address(link.group(1), link.group(1), link.start(1), picture)
-    shown = {(name or alt).lower() for alt, name in _SHOWN_BY_NAME.findall(text.read)} if "![" in text.read else set()
-    for defined in _DEFINED.finditer(text.read):
-        name, to = defined.groups()
-        yield Address(to, to, defined.start(2), picture=name.lower() in shown)
-    for match in _AUTOLINK.finditer(text.read):
-        yield Address(match.group(1), match.group(1), match.start(1), picture=False)
-    for tag in tags_in(text):
+def addresses_in(content: Body) -> Iterator[Address]:
+    """Every address, of a Markdown link or picture, or of a tag."""
+    for link, line in content.links:
+        yield Address(link.target, link.target, line, picture=False)
+    for picture in content.pictures:
+        yield Address(picture.target, picture.target, picture.line, picture=True)
+    for tag in tags_in(content):
         for name in ("href", "src"):
             if to := tag.attributes.get(name):
-                yield Address(to, tag.written, tag.at, picture=tag.name == "img")
-
-
-def _opened_by(text: str, closed: int) -> str:
-    """The sign before the square bracket that the one at ``closed`` closes: ``!`` for a picture."""
-    open_within = 0
-    for at in range(closed - 1, max(0, closed - _LONGEST_NAME) - 1, -1):
-        open_within += {"]": 1, "[": -1}.get(text[at], 0)
-        if open_within < 0:
-            return text[at - 1 : at]
-    return ""
-
-
-def _blank(match: re.Match[str]) -> str:
-    return re.sub(r"[^\n]", " ", match.group())
+                yield Address(to, tag.written, tag.line, picture=tag.name == "img")
 
 
 class _Tags(HTMLParser):
-    def __init__(self, text: str) -> None:
+    def __init__(self, pieces: Iterable[tuple[str, int]]) -> None:
         super().__init__()
         self.found: list[Tag] = []
         self._opened: set[str] = set()
-        self._lines = [0, *(match.end() for match in re.finditer("\n", text))]
-        self.feed(text)
-        self.close()
+        for text, line in pieces:
+            self._above = line - self.getpos()[0]
+            self.feed(text)
+            self.close()
+            self.clear_cdata_mode()  # an author's script is never more than the piece that Markdown took for HTML
 
     def _note(self, name: str, attributes: Mapping[str, str], written: str) -> None:
-        line, column = self.getpos()
         self._opened.add(name)
-        self.found.append(Tag(name, attributes, written, self._lines[line - 1] + column))
+        self.found.append(Tag(name, attributes, written, self.getpos()[0] + self._above))
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         self._note(tag, {name: value or "" for name, value in attrs}, self.get_starttag_text() or f"<{tag}")

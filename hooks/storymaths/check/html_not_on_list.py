@@ -26,17 +26,17 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each tag and each attribute that is not on the list, in front matter and body."""
     for page in collection.documents:
         for text in texts_of(page):
-            for tag in tags_in(text):
+            for tag in tags_in(text.content):
                 yield from _in_tag(text, tag)
-            for name, at in attributes_listed_in(text):
+            for name, line in attributes_listed_in(text.content):
                 if name.lower() not in _LISTABLE:
-                    yield _attribute(text, name.lower(), at, name)
+                    yield _attribute(text, name.lower(), line, name)
 
 
 def _in_tag(text: Text, tag: Tag) -> Iterator[Problem]:
     if tag.name not in TAGS:
         yield RULE.problem(
-            text.place(tag.at, tag.written),
+            text.place(tag.line, tag.written),
             f"{_shown(tag.written)} is not on the list of HTML that a page may hold.",
             f"take it out, or say it in Markdown; the list is {_LIST}. "
             "To show such a thing as words, put it between backticks.",
@@ -44,13 +44,13 @@ def _in_tag(text: Text, tag: Tag) -> Iterator[Problem]:
         return
     for name in tag.attributes:
         if name not in TAGS[tag.name] | ANYWHERE:
-            yield _attribute(text, name, tag.at, tag.written)
+            yield _attribute(text, name, tag.line, tag.written)
 
 
-def _attribute(text: Text, name: str, at: int, written: str) -> Problem:
+def _attribute(text: Text, name: str, line: int, written: str) -> Problem:
     could = "could run a script" if name.startswith("on") else "is not on the list"
     return RULE.problem(
-        text.place(at, written),
+        text.place(line, written),
         f'The attribute "{_shown(name)}" {could}.',
         f"take it out; the attributes a page may set are {', '.join(sorted(_LISTABLE))}.",
     )

@@ -6,11 +6,13 @@ import re
 from collections.abc import Iterator, Mapping
 
 from ..model.address import CONTENT, LISTS, resolve, slug, source_of
+from ..model.body import Heading
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.page_fields import PageFields
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
+from .html_found import Address, addresses_in
 from .suggestion import did_you_mean
 
 RULE = Rule(
@@ -21,8 +23,6 @@ RULE = Rule(
     wrong="[the words](../words.md)",
     right="[the words](../../words.md)",
 )
-_LINK = re.compile(r"(?<!!)\[[^\]\n]*\]\(\s*<?([^)\s>]+)>?(?:\s+\"[^\"]*\")?\s*\)|\bhref=[\"']([^\"']+)[\"']")
-_HEADING = re.compile(r"^#{1,6} +(.+?) *(?:\{#([\w-]+)\})? *#*$", re.MULTILINE)
 _ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//", re.IGNORECASE)
 
 
@@ -33,10 +33,10 @@ def check(collection: Collection) -> Iterator[Problem]:
     unread = {page.source for page in collection.unread}
     files = {source_of(file) for file in collection.files}
     for source, page in pages.items():
-        if "](" not in page.body and "href=" not in page.body:
-            continue
-        for match in _LINK.finditer(page.body):
-            target = match.group(1) or match.group(2)
+        for address in addresses_in(page.content):
+            target = address.to
+            if address.picture:
+                continue
             if _ELSEWHERE.match(target):
                 continue
             path, _, anchor = target.partition("#")
@@ -46,21 +46,23 @@ def check(collection: Collection) -> Iterator[Problem]:
                 near = did_you_mean(found, known)
                 moved = collection.reference.moved.get(found)
                 now = f" It has moved: see {CONTENT}{moved.leads_to}." if moved else near
-                yield _problem(page, target, f"The link leads to {CONTENT}{found}, which is not there.{now}")
+                yield _problem(page, address, f"The link leads to {CONTENT}{found}, which is not there.{now}")
             elif anchor and found not in unread and anchor not in _anchors(found, pages, collection):
-                yield _problem(page, target, f'There is no place called "{anchor}" on {found}.')
+                yield _problem(page, address, f'There is no place called "{anchor}" on {found}.')
 
 
-def _problem(page: Document[PageFields], target: str, message: str) -> Problem:
+def _problem(page: Document[PageFields], address: Address, message: str) -> Problem:
     return RULE.problem(
-        page.place("[body]", within=target), message, "correct the link; it is written from the folder of this file."
+        page.place_on_line(address.line, address.to),
+        message,
+        "correct the link; it is written from the folder of this file.",
     )
 
 
 def _anchors(source: str, pages: Mapping[str, Document[PageFields]], collection: Collection) -> set[str]:
     reference = collection.reference
     if source in pages:
-        return {name or slug(heading) for heading, name in _HEADING.findall(pages[source].body)}
+        return {heading.anchor for heading in pages[source].content.every(Heading)}
     listed = {
         LISTS["words"]: map(slug, reference.words),
         LISTS["materials"]: iter(reference.materials),

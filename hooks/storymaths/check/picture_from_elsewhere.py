@@ -25,9 +25,9 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each picture, of a cover, a cast or in words, whose address leads out of the site."""
     for page in collection.documents:
         for text in texts_of(page):
-            for address in addresses_in(text):
+            for address in addresses_in(text.content):
                 if address.picture and address.leads_out is not None:
-                    yield _problem(text.place(address.at, address.written))
+                    yield _problem(text.place(address.line, address.written))
         if isinstance(page.fields, Book):
             for loc, picture in _named_by(page.fields):
                 if ":" in picture or leads_out(picture) is not None:

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from functools import partial
 
 from ..model.address import CONTENT, resolve, source_of
 from ..model.book import Book
 from ..model.collection import Collection
-from ..model.document import Document, Loc
+from ..model.document import Document
 from ..model.page_fields import PageFields
-from ..model.problem import Problem
+from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
+from .html_found import addresses_in
 from .suggestion import did_you_mean
 
 RULE = Rule(
@@ -22,28 +23,27 @@ RULE = Rule(
     wrong="picture: cast/oter.svg",
     right="picture: cast/otter.svg",
 )
-_PICTURE = re.compile(r"!\[[^\]\n]*\]\(\s*<?([^)\s>]+)>?[^)\n]*\)|<img\b[^>]*\bsrc=[\"']([^\"']+)[\"']")
 
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each picture of a cover, a cast or a body that is no file of the collection."""
     files = {source_of(file) for file in collection.files}
-    for page, picture, loc in _pictures(collection):
+    for page, picture, place in _pictures(collection):
         wanted = resolve(picture, page.source)
         if ":" not in picture and wanted not in files:
             yield RULE.problem(
-                page.place(*loc) if loc != ("[body]",) else page.place(*loc, within=picture),
+                place(),
                 f"There is no picture {CONTENT}{wanted}." + did_you_mean(wanted, files),
                 "correct its name, or put the picture there.",
             )
 
 
-def _pictures(collection: Collection) -> Iterator[tuple[Document[PageFields], str, Loc]]:
+def _pictures(collection: Collection) -> Iterator[tuple[Document[PageFields], str, Callable[[], Place]]]:
     for page in collection.documents:
         if isinstance(page.fields, Book):
-            yield page, page.fields.cover.picture, ("cover", "picture")
+            yield page, page.fields.cover.picture, partial(page.place, "cover", "picture")
             for index, character in enumerate(page.fields.cast):
-                yield page, character.picture, ("cast", index, "picture")
-        if "![" in page.body or "<img" in page.body:
-            for match in _PICTURE.finditer(page.body):
-                yield page, match.group(1) or match.group(2), ("[body]",)
+                yield page, character.picture, partial(page.place, "cast", index, "picture")
+        for address in addresses_in(page.content):
+            if address.picture:
+                yield page, address.to, partial(page.place_on_line, address.line, address.to)

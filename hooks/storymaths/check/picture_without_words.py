@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import Rule
+from .html_found import tags_in
 
 RULE = Rule(
     name="picture-without-words",
@@ -17,19 +17,16 @@ RULE = Rule(
     wrong="![](scenes/page-3.svg)",
     right="![The lift hangs level: otter and mole on one side, heron on the other](scenes/page-3.svg)",
 )
-_MARKDOWN = re.compile(r"!\[\s*\](?:\(|\[)")
-_HTML = re.compile(r"<img\b(?![^>]*\balt\s*=\s*[\"']?[^\"'\s>])[^>]*>", re.IGNORECASE)
 
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each picture in a body without alternative text."""
     for page in collection.documents:
-        if "![" not in page.body and "<img" not in page.body:
-            continue
-        for pattern in (_MARKDOWN, _HTML):
-            for nth, match in enumerate(pattern.finditer(page.body)):
-                yield RULE.problem(
-                    page.locator.place(("[body]",), match.group(), nth if pattern is _MARKDOWN else 0),
-                    "This picture has no words for those who cannot see it.",
-                    "write what it shows between the square brackets: ![what it shows](picture.svg)",
-                )
+        shown = [(f"![{run.text}]", run.line) for run in page.content.pictures if not run.text.strip()]
+        tags = [tag for tag in tags_in(page.content) if tag.name == "img" and not tag.attributes.get("alt", "").strip()]
+        for written, line in (*shown, *((tag.written, tag.line) for tag in tags)):
+            yield RULE.problem(
+                page.place_on_line(line, written),
+                "This picture has no words for those who cannot see it.",
+                "write what it shows between the square brackets: ![what it shows](picture.svg)",
+            )

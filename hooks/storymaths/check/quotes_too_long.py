@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
+from ..model.body import Body, Quotation, Run
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.page_fields import PageFields
@@ -20,7 +20,6 @@ RULE = Rule(
     wrong="> forty words copied from the book",
     right="> four words copied from the book",
 )
-_QUOTED = re.compile(r"^[ ]{0,3}>[ ]?(.*)$", re.MULTILINE)
 
 
 def check(collection: Collection) -> Iterator[Problem]:
@@ -38,11 +37,17 @@ def check(collection: Collection) -> Iterator[Problem]:
             )
         pages: tuple[Document[PageFields], ...] = (record, *collection.sessions_of(book), *collection.homes_of(book))
         for page in pages:
-            for match in _QUOTED.finditer(page.body):
-                before, count = count, count + len(match.group(1).split())
+            for run in _quoted(page):
+                before, count = count, count + len(run.text.split())
                 if before <= limit < count:
                     yield RULE.problem(
-                        page.place("[body]", within=match.group()),
+                        page.place_on_line(run.line),
                         f"With this, {count} words of the book are quoted; the limit is {limit}.",
                         "quote less, or say it in your own words.",
                     )
+
+
+def _quoted(page: Document[PageFields]) -> Iterator[Run]:
+    for block in page.content.blocks:
+        if isinstance(block, Quotation):
+            yield from Body((block,)).runs

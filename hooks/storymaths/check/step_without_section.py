@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..model.session import Session
+from ..parse.body import words_of
 
 RULE = Rule(
     name="step-without-section",
@@ -18,14 +18,14 @@ RULE = Rule(
     wrong="steps: [{name: Act it out, …}] … ## Acting it out",
     right="steps: [{name: Act it out, …}] … ## Act it out",
 )
-_HEADING = re.compile(r"^## +(.+?) *#*$", re.MULTILINE)
 
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each step without a section, section without a step, or pair out of order."""
     for page in collection.of_kind(Session):
-        headings = _HEADING.findall(page.body) if "## " in page.body else []
-        names = [step.name for step in page.fields.steps]
+        found = {section.heading.words: section.heading for section in page.content.sections}
+        headings = [section.heading.words for section in page.content.sections]
+        names = [words_of(step.name) for step in page.fields.steps]
         if headings == names:
             continue
         for index, name in enumerate(names):
@@ -38,13 +38,13 @@ def check(collection: Collection) -> Iterator[Problem]:
         for heading in headings:
             if heading not in names:
                 yield RULE.problem(
-                    page.place("[body]", within=f"## {heading}"),
+                    page.place_on_line(found[heading].line),
                     f'The section "{heading}" is not one of the steps.',
                     "add it to steps with its minutes, or make it a smaller heading (###).",
                 )
         if sorted(headings) == sorted(names):
             yield RULE.problem(
-                page.place("[body]", within=f"## {headings[0]}"),
+                page.place_on_line(found[headings[0]].line),
                 "The sections are not in the order of the steps.",
                 "put the sections of the body in the order of the steps.",
             )

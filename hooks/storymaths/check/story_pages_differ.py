@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from ..model.collection import Collection
@@ -17,7 +16,6 @@ RULE = Rule(
     wrong="pages: 14 … and a story that ends at ## Page 13",
     right="pages: 14 … ## Page 14",
 )
-HEADING = re.compile(r"^## +(.+?) *$", re.MULTILINE)
 
 
 def check(collection: Collection) -> Iterator[Problem]:
@@ -26,14 +24,14 @@ def check(collection: Collection) -> Iterator[Problem]:
         if book not in collection.books:
             continue
         pages = collection.books[book].fields.pages
-        headings = HEADING.findall(story.body)
+        headings = [section.heading for section in story.content.sections]
         expected = [f"Page {number}" for number in range(1, pages + 1)]
         for index, heading in enumerate(headings):
-            if index >= pages or heading != expected[index]:
+            if index >= pages or heading.words != expected[index]:
                 wanted = f'"## {expected[index]}" was expected here' if index < pages else f"the book has {pages} pages"
                 yield RULE.problem(
-                    story.place("[body]", within=f"## {heading}"),
-                    f'The heading is "{heading}"; {wanted}.',
+                    story.place_on_line(heading.line),
+                    f'The heading is "{heading.words}"; {wanted}.',
                     "number the pages in order, or correct pages: in the book's record.",
                 )
                 break

@@ -12,15 +12,12 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Literal
 
+from ..model.body import Fence
 from ..model.material import Material
 from ..model.reference import Reference
+from ..parse.yaml_text import BrokenYaml, load
 from .taught import SessionPage
 
-_KIND = re.compile(
-    r"""^ *(?:`{3,}|~{3,}) *maths *\n(?:(?! *(?:["']?kind["']? *:|`{3,}|~{3,}))[^\n]*\n)*"""
-    r""" *["']?kind["']? *: *["']?([\w-]+)""",
-    re.MULTILINE,
-)
 _SIGN = re.compile(r"[+−=<>×÷≠]")
 _WORD = re.compile(r"[a-z]+")
 
@@ -65,8 +62,17 @@ def stages_of(page: SessionPage, reference: Reference) -> Stages:
         things=_named(task.objects, page, reference),
         signs=signs,
         written="signs" if signs else "numbers" if numbered else "words",
-        kinds=tuple(dict.fromkeys(_KIND.findall(page.body))) if "maths" in page.body else (),
+        kinds=tuple(dict.fromkeys(filter(None, map(_kind_of, page.content.activities)))),
     )
+
+
+def _kind_of(fence: Fence) -> str | None:
+    try:
+        data, _ = load(fence.text)
+    except BrokenYaml:
+        return None
+    kind = data.get("kind") if isinstance(data, dict) else None
+    return kind if isinstance(kind, str) else None
 
 
 def balance_of(stages: Iterable[Stages]) -> Balance:

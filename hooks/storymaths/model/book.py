@@ -9,18 +9,18 @@ from pydantic import Field
 
 from .address import book_id
 from .dates import Dated
-from .fields import Count, Id, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Audience, Count, FileName, Id, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, PageFields
 from .prose import Loc
 
 Rights = Literal["own", "public-domain", "in-copyright"]
-FactValue = bool | int | str
+FactValue = bool | int | Annotated[str, Audience.PUPILS]
 
 
 class Picture(Strict):
     """A drawing beside the page that uses it, and what it shows, for those who cannot see it."""
 
-    picture: Text
+    picture: FileName
     alt: Text
 
 
@@ -29,8 +29,8 @@ class Character(Strict):
 
     id: Id
     name: Text
-    plural: Text | None = None
-    picture: Text
+    plural: AdultText | None = None
+    picture: FileName
     alt: Text
     facts: Mapping[str, FactValue] = Field(default_factory=dict)
 
@@ -72,7 +72,7 @@ class Book(Dated, PageFields):
     pictures_by: Text
     publisher: Text | None = None
     rights: Rights | None = None
-    rights_note: Text | None = None
+    rights_note: AdultText | None = None
     isbn: str | None = None
     pages: Count
     themes: Annotated[tuple[Id, ...], Field(min_length=1)]

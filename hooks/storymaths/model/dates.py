@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import datetime
 
-from .fields import Day, Strict, Text
+from .fields import AdultText, Day, Strict
 
 
 class PageChange(Strict):
     """One change of a page a reader would want to know of, in plain words."""
 
     date: Day
-    what: Text
+    what: AdultText
 
 
 class Dated(Strict):

@@ -7,9 +7,10 @@ from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
-from typing import Any, Generic, Literal, TypeVar
+from typing import Any, Generic, Literal, Protocol, TypeVar
 
 from .address import source_of
+from .body import Body
 from .locator import Locator as Locator  # noqa: PLC0414 - part of what this module offers
 from .page_fields import ListName, Named, PageFields
 from .problem import Place
@@ -34,6 +35,20 @@ class Fault:
     detail: str = ""
     known: tuple[str, ...] = ()
     """Keys or values that would have been understood there."""
+
+
+class Reader(Protocol):
+    """Reads a page's words when they are first asked for; made by the parser."""
+
+    @property
+    def front(self) -> Sequence[str]:
+        """The pupils' texts of the front matter as they are written."""
+
+    def read_content(self, body: str, line: int) -> Body:
+        """The body, which starts on a line of its file."""
+
+    def gather_prose(self, content: Body) -> Prose:
+        """The words of front matter and body."""
 
 
 @dataclass(frozen=True)
@@ -67,7 +82,7 @@ class Document(ContentFile, Generic[F_co]):
     raw: Mapping[str, Any]
     body: str
     body_line: int
-    prose: Prose
+    reader: Reader = field(repr=False)
     locator: Locator = field(repr=False)
     faults: tuple[Fault, ...] = ()
     front_marked: bool = True
@@ -94,16 +109,24 @@ class Document(ContentFile, Generic[F_co]):
         """The concepts it names, each once."""
         return tuple(dict.fromkeys(named.id for named in self.named("concepts")))
 
+    @cached_property
+    def content(self) -> Body:
+        """The body as it is read: blocks and runs of text."""
+        return self.reader.read_content(self.body, self.body_line)
+
+    @cached_property
+    def prose(self) -> Prose:
+        """The words of the lesson in one string."""
+        return self.reader.gather_prose(self.content)
+
     def texts(self) -> Iterator[tuple[Loc, str]]:
         """Every text of the front matter and where it stands."""
         return _texts(self.raw, ())
 
     @cached_property
     def marked_up(self) -> tuple[tuple[Loc, str], ...]:
-        """Every text that holds a mark of HTML, of attributes or of an address; the body last."""
-        front = self.texts() if self.front_marked else ()
-        found = [(loc, text) for loc, text in front if marked_up(text)]
-        return (*found, (BODY, self.body)) if marked_up(self.body) else tuple(found)
+        """Every text of the front matter that holds a mark of HTML, of attributes or of an address."""
+        return tuple((loc, text) for loc, text in self.texts() if marked_up(text)) if self.front_marked else ()
 
     def place(self, *loc: str | int, within: str = "") -> Place:
         """Where a value stands in the file."""
@@ -113,7 +136,22 @@ class Document(ContentFile, Generic[F_co]):
         """Where ``words``, found at ``offset`` of the prose, stand in the file."""
         passage = self.prose.passage_at(offset)
         nth = self.prose.text.count(words, passage.start, offset)
-        return self.locator.place(passage.loc, words, nth)
+        if passage.loc != BODY:
+            return self.locator.place(passage.loc, words, nth)
+        return self.place_on_line(passage.line, words, nth)
+
+    def place_on_line(self, line: int, words: str = "", nth: int = 0) -> Place:
+        """Where some words stand, for the ``nth`` time, on a line of the body; where marks part them, the first of them."""
+        text = self.body.split("\n")[line - self.body_line] if self.body else ""
+        at = _nth(text, words, nth)
+        return Place(self.path, line, 1 + max(0, text.find(words.partition(" ")[0]) if at < 0 else at))
+
+
+def _nth(text: str, words: str, nth: int) -> int:
+    at = text.find(words)
+    for _ in range(nth):
+        at = text.find(words, at + 1)
+    return at
 
 
 def marked_up(text: str) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 import re
 from collections.abc import Mapping
+from enum import Enum
 from typing import Annotated, Any
 
 from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, PlainValidator, StringConstraints
@@ -81,8 +82,22 @@ def _pages(value: Any) -> Pages:
 
 
 PageRange = Annotated[Pages, PlainValidator(_pages)]
-Text = Annotated[str, StringConstraints(min_length=1, strip_whitespace=True, strict=True)]
-"""Words for people: may hold Markdown; never empty."""
+
+
+class Audience(Enum):
+    """Whom the words of a field are for. What has none is a name, a code or a number."""
+
+    PUPILS = "pupils"
+    ADULTS = "adults"
+
+
+_Words = StringConstraints(min_length=1, strip_whitespace=True, strict=True)
+Text = Annotated[str, _Words, Audience.PUPILS]
+"""Words of the lesson: may hold Markdown; never empty. Their numbers, signs and sums are held to the pupils' year."""
+AdultText = Annotated[str, _Words, Audience.ADULTS]
+"""Words for adults alone, such as what to get ready: may hold Markdown; never empty."""
+FileName = Annotated[str, _Words]
+"""The name of a file beside the page."""
 
 Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", strict=True)]
 """A name used as a key and in addresses: small letters, digits and single hyphens."""

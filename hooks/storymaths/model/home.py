@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from .fields import Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
 from .prose import Loc
 from .session import CautionNote
@@ -18,7 +18,7 @@ class Thing(Strict):
 
     item: Id
     count: Count = 1
-    note: Text | None = None
+    note: AdultText | None = None
 
 
 class Ask(Strict):

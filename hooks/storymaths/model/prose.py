@@ -35,6 +35,8 @@ class Passage(NamedTuple):
     start: int
     loc: Loc
     year: int | None
+    line: int = 0
+    """The line of its file; nought for front matter, whose places are found by way of keys."""
 
 
 class Numeral(NamedTuple):

@@ -8,7 +8,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field, StringConstraints
 
-from .fields import Day, Id, Pages, Strict, Text, Year
+from .fields import AdultText, Day, Id, Pages, Strict, Text, Year
 from .page_fields import Named, PageFields
 from .prose import Loc
 
@@ -33,8 +33,8 @@ class Series(PageFields):
     summary: Text
     for_whom: Text
     books: Annotated[tuple[Id, ...], Field(min_length=1)]
-    licence: Text
-    contact: Text
+    licence: AdultText
+    contact: AdultText
     version: Version
     changes: Annotated[tuple[Change, ...], Field(min_length=1)]
 

@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from .fields import Codes, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Codes, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
 from .prose import Loc
 
@@ -78,7 +78,7 @@ class Needed(Strict):
     item: Id
     count: Count = 1
     per: Per = "class"
-    note: Text | None = None
+    note: AdultText | None = None
 
     def for_class(self, children: int, group_size: int) -> int:
         """How many are needed for a class of so many children, part groups counted whole."""

@@ -13,7 +13,7 @@ from ..model.page_fields import PageFields
 from ..model.page_schemas import SCHEMAS
 from ..model.problem import Place
 from ..model.prose import BODY
-from .prose import gather
+from .prose import PageReader
 from .schema_faults import faults_of, without_unknown
 from .yaml_text import BrokenYaml, YamlLocator, load
 
@@ -22,30 +22,17 @@ _LINES_ABOVE = 1  # the opening ``---``
 
 
 class FileLocator:
-    """Finds places in a content file: in its front matter by way of keys, in its body by words."""
+    """Finds places in a content file: in its front matter by way of keys; of its body, where it starts."""
 
-    def __init__(self, path: str, front: str, body: str, body_line: int) -> None:
+    def __init__(self, path: str, front: str, body_line: int) -> None:
         self._front = YamlLocator(path, front, _LINES_ABOVE)
-        self._path, self._body, self._body_line = path, body, body_line
-        self._found: dict[str, list[int]] = {}
+        self._path, self._body_line = path, body_line
 
     def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
         """See ``Locator.place``; ``("[body]",)`` is the text under the front matter."""
         if loc != BODY:
             return self._front.place(loc, within, nth)
-        places = self._places_of(within) if within else [0]
-        before = self._body[: places[nth] if nth < len(places) else 0]
-        return Place(self._path, self._body_line + before.count("\n"), len(before) - before.rfind("\n"))
-
-    def _places_of(self, words: str) -> list[int]:
-        """Where some words start in the body; kept, since a fault made once is often made a thousand times."""
-        if words not in self._found:
-            starts, at = list[int](), self._body.find(words)
-            while at >= 0:
-                starts.append(at)
-                at = self._body.find(words, at + 1)
-            self._found[words] = starts
-        return self._found[words]
+        return Place(self._path, self._body_line)
 
 
 def parse_document(path: str, text: str) -> Document[PageFields] | Unread:
@@ -61,7 +48,7 @@ def parse_document(path: str, text: str) -> Document[PageFields] | Unread:
     except BrokenYaml as broken:
         place = Place(path, broken.line + _LINES_ABOVE, broken.column)
         return Unread(path, {}, (Fault("broken", place, "", broken.reason),))
-    locator = FileLocator(path, front, body, body_line)
+    locator = FileLocator(path, front, body_line)
     faults = [Fault("duplicate", Place(path, t.line + _LINES_ABOVE, t.column), t.key) for t in twice]
     page = _validated(path, raw, body, body_line, locator, faults)
     # An escape such as \x3c can spell any mark.
@@ -96,5 +83,5 @@ def _validated(
         except ValidationError:
             return Unread(path, raw, tuple(faults))
         raw = raw_known
-    prose = gather(raw, body)
-    return Document(path, fields, raw, body, body_line, prose, locator, tuple(faults))
+    reader = PageReader(raw, schema)
+    return Document(path, fields, raw, body, body_line, reader, locator, tuple(faults))

@@ -40,9 +40,10 @@ def page_text(path: str, data: bytes, limits: FileLimits) -> str | list[Fault]:
 
 def nested_in_fields(page: Document[PageFields], limits: FileLimits) -> Iterator[Fault]:
     """A text of the front matter with lists inside lists: there they need not begin a line of the file."""
-    nested = _nested(limits.nested).search(f"\n{page.prose.text}")
-    if nested:
-        yield Fault("file", page.place_in_prose(nested.start(), ""), "", _too_deep(limits))
+    nested = _nested(limits.nested)
+    if nested.search("\n" + "\n".join(page.reader.front)):
+        found = next((loc for loc, text in page.texts() if nested.search(f"\n{text}")), ())
+        yield Fault("file", page.place(*found), "", _too_deep(limits))
 
 
 def faults_in_fields(page: Document[PageFields], limits: FileLimits) -> Iterator[Fault]:

@@ -1,80 +1,104 @@
-"""The words of a page gathered into one string, with what is not a pupil's reading blanked out."""
+"""The words of a page gathered into one string: those its schema says are a pupil's, and those of its body."""
 
 from __future__ import annotations
 
-import re
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from functools import cached_property
 from typing import Any
 
+from ..model.body import Body, Mark, Runs
+from ..model.page_fields import PageFields
 from ..model.prose import BODY, Loc, Passage, Prose
+from .audience import Plan, plan_of
+from .body import read_body, read_text
 
-# Keys whose values are names, codes or directions to the adult rather than words of the lesson.
-NOT_PROSE = frozenset(
-    "kind status book item risk picture id isbn licence contact version rights rights_note objectives revisits "
-    "concepts themes materials things models alone theme plural changed".split()
-)
 _SEPARATOR = "\n\n"
-_MARKS = ("](", "<", "`", "{")
-_NOT_READ = re.compile(
-    r"^(?P<fence>```|~~~).*?^(?P=fence)[^\n]*$"  # fenced data
-    r"|<!--.*?-->|</?[A-Za-z][^>\n]*>"  # raw HTML
-    r"|\]\([^)\n]*\)"  # where a link goes
-    r"|`[^`\n]+`"  # code
-    r"|\{[.#:][^}\n]*\}"  # attributes
-    r"|^[ ]*\d+\.(?=[ ])",  # list numbers
-    re.MULTILINE | re.DOTALL,
-)
+_MARKS = ("](", "<", "`", "*", "&", "\\")
+_WRONG = {True: "[", False: "]{wrong}"}
 
 
-def _blank(match: re.Match[str]) -> str:
-    # Same length, so that positions hold.
-    return re.sub(r"[^\n]", " ", match.group())
+class PageReader:
+    """Reads the words of one page when they are first asked for."""
+
+    def __init__(self, raw: Mapping[str, Any], schema: type[PageFields]) -> None:
+        self._raw, self._schema = raw, schema
+
+    def read_content(self, body: str, line: int) -> Body:
+        """The blocks of a body that starts on a line of its file."""
+        return read_body(body, line)
+
+    @cached_property
+    def front(self) -> list[str]:
+        """The pupils' texts of the front matter as they are written."""
+        texts: list[str] = []
+        _take(self._raw, plan_of(self._schema), texts)
+        return texts
+
+    def gather_prose(self, content: Body) -> Prose:
+        """All prose of the page: its front matter, then its body."""
+        front = [_words(text) if any(mark in text for mark in _MARKS) else text for text in self.front]
+        lines = [_prose_of(runs) for runs in content.lines]
+        # Which text stands where is seldom asked: a clean page never pays for it.
+        return Prose(_SEPARATOR.join((*front, "", *lines)), lambda: list(self._passages(front, content, lines)))
+
+    def _passages(self, front: Sequence[str], content: Body, lines: Sequence[str]) -> Iterator[Passage]:
+        """Where each text starts in what they are joined to."""
+        at = 0
+        for (loc, year), text in zip(_locs(self._raw, plan_of(self._schema), (), None), front, strict=True):
+            yield Passage(at, loc, year)
+            at += len(text) + len(_SEPARATOR)
+        at += len(_SEPARATOR)
+        for runs, text in zip(content.lines, lines, strict=True):
+            line = runs[0].line if runs else 0
+            for part in text.split("\n"):
+                yield Passage(at, BODY, None, line)
+                at, line = at + len(part) + 1, line + 1
+            at += len(_SEPARATOR) - 1
 
 
-def gather(raw: Mapping[str, Any], body: str) -> Prose:
-    """All prose of a document: every text of its front matter, then its body."""
-    texts: list[str] = []
-    _take(raw, texts)
-    front = _SEPARATOR.join(texts)
-    if any(mark in front for mark in _MARKS):
-        front = _NOT_READ.sub(_blank, front)
-    # Which text stands where is seldom asked: a clean page never pays for it.
-    return Prose(_SEPARATOR.join((front, _NOT_READ.sub(_blank, body))), lambda: _passages(raw))
+def _words(text: str) -> str:
+    """A text of front matter without its marks."""
+    return "\n".join(_prose_of(runs) for runs in read_text(text).lines)
 
 
-def _take(value: Any, texts: list[str]) -> None:
+def _prose_of(runs: Runs) -> str:
+    """The words of a line; code and HTML are none, and what is wrong on purpose is marked as its author marks it."""
+    if len(runs) == 1 and runs[0].kind == "words" and not runs[0].marks:
+        return runs[0].text
+    parts: list[str] = []
+    wrong: Mark | None = None
+    for run in runs:
+        now = next((mark for mark in run.marks if mark.name == "wrong"), None)
+        if now is not wrong:
+            parts.append(_WRONG[now is not None])
+            wrong = now
+        parts.append(" " if run.kind in ("code", "html") else run.text)
+    return "".join(parts) + (_WRONG[False] if wrong else "")
+
+
+def _take(value: Any, plan: Plan, texts: list[str]) -> None:
     if value.__class__ is str:
         texts.append(value)
     elif value.__class__ is dict:
         for key, inner in value.items():
-            if key not in NOT_PROSE:
-                _take(inner, texts)
+            if further := plan.under(key):
+                _take(inner, further, texts)
     elif value.__class__ is list:
         for inner in value:
-            _take(inner, texts)
+            _take(inner, plan, texts)
 
 
-def _passages(raw: Mapping[str, Any]) -> list[Passage]:
-    """Where each text starts in what they are joined to, in the order ``_take`` finds them, and then the body."""
-    found: list[Passage] = []
-    at = _pass(raw, (), None, 0, found)
-    found.append(Passage(max(at, len(_SEPARATOR)), BODY, None))
-    return found
-
-
-def _pass(value: Any, loc: Loc, year: int | None, at: int, found: list[Passage]) -> int:
-    """Notes the texts of a value that starts at ``at``, and gives where the next one starts."""
+def _locs(value: Any, plan: Plan, loc: Loc, year: int | None) -> Iterator[tuple[Loc, int | None]]:
+    """Where each text stands and the year it is written for, in the order ``_take`` finds them."""
     if value.__class__ is str:
-        found.append(Passage(at, loc, year))
-        return at + len(value) + len(_SEPARATOR)
-    if value.__class__ is dict:
+        yield loc, year
+    elif value.__class__ is dict:
         for key, inner in value.items():
-            if key not in NOT_PROSE:
-                at = _pass(inner, (*loc, key), _year_of(key) if loc == ("bends",) else year, at, found)
+            if further := plan.under(key):
+                yield from _locs(inner, further, (*loc, key), _year_of(key) if loc == ("bends",) else year)
     elif value.__class__ is list:
         for index, inner in enumerate(value):
-            at = _pass(inner, (*loc, index), year, at, found)
-    return at
+            yield from _locs(inner, plan, (*loc, index), year)
 
 
 def _year_of(key: Any) -> int | None:

@@ -7,12 +7,11 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from ..activities.on_pages import PageActivity
 from ..activities.work_out import WorkedOut
 from ..model.activity import Figure, Solution
 from ..model.document import Document
 from ..model.page_fields import PageFields
-from .body import markdown_to_html
+from .body import DrawFence, draw_blocks
 from .figures.table import draw
 from .site import Site
 
@@ -27,26 +26,18 @@ class ShownVersion:
     """What is not as the author wrote it, in words; empty for the author's own version."""
 
 
+def activities_drawn(site: Site, page: Document[PageFields], source: str, level: int = 4) -> DrawFence:
+    """How the activities of a page are drawn where they stand in its body. ``level`` heads an activity."""
+    drawn = {
+        found.fence.line: draw_activity(site, found.worked, source, f"activity-{number}", level)
+        for number, found in enumerate(site.activities_of(page), 1)
+    }
+    return lambda fence: drawn.get(fence.line)
+
+
 def body_with_activities(site: Site, page: Document[PageFields], source: str, level: int = 4) -> str:
-    """The body of a page as HTML, each fenced activity worked out where it stands. ``level`` heads an activity."""
-    activities = site.activities_of(page)
-    drawn = [draw_activity(site, found.worked, source, f"activity-{n}", level) for n, found in enumerate(activities, 1)]
-    html = markdown_to_html(_with_marks(page.body, activities), source)
-    for number, activity in enumerate(drawn):
-        html = html.replace(f"<p>{_mark(number)}</p>", activity).replace(_mark(number), activity)
-    return html
-
-
-def _mark(number: int) -> str:
-    return f"\ue000{number}\ue001"  # private-use characters: no author types them
-
-
-def _with_marks(body: str, activities: tuple[PageActivity, ...]) -> str:
-    parts, at = [], 0
-    for number, activity in enumerate(activities):
-        parts += [body[at : activity.start], f"\n{_mark(number)}\n\n"]
-        at = activity.end
-    return "".join((*parts, body[at:]))
+    """The body of a page as HTML, each fenced activity worked out where it stands."""
+    return draw_blocks(page.content.blocks, source, activities_drawn(site, page, source, level))
 
 
 def draw_activity(site: Site, worked: WorkedOut, source: str, anchor: str, level: int = 4) -> str:

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from ..covers.taught import coverage_of
 from ..model.address import coverage_csv, resolve
+from ..model.body import Block, Body, Paragraph
 from ..model.book import Book, MathsOnPages
 from ..model.document import Document
 from ..model.session import Session
 from ..model.story import Story
-from .body import markdown_to_html, sections
+from .body import draw_blocks, draw_runs
 from .coverage_part import coverage_part
 from .site import Rendered, Site
 
@@ -30,7 +30,7 @@ def draw_book(site: Site, page: Document[Book]) -> Rendered:
         homes=site.collection.homes_of(book_id),
         story=site.collection.stories.get(book_id),
         in_series=site.collection.series_with(book_id),
-        synopsis=markdown_to_html(page.body, source),
+        synopsis=draw_blocks(page.content.blocks, source),
         facts=_fact_table(page.fields),
         seen_on_pages=_with_pictures(page.fields, site.collection.stories.get(book_id)),
         csv=coverage_csv(source),
@@ -43,15 +43,14 @@ def _called(page: Document[Session]) -> tuple[str, str]:
     return "session", str(page.fields.number)
 
 
-_PAGE_WITH_PICTURE = re.compile(r"^## Page (\d+)\n(?:(?!## ).*\n)*?!\[[^\]\n]*\]\(([^)\s]+)", re.MULTILINE)
-
-
 def _with_pictures(book: Book, story: Document[Story] | None) -> list[tuple[MathsOnPages, str]]:
     """The maths on each stretch of pages, with the source of its first page's picture where the story is here."""
     pictures: dict[int, str] = {}
     if story is not None:
-        for number, path in _PAGE_WITH_PICTURE.findall(story.body):
-            pictures[int(number)] = resolve(path, story.source)
+        for number, section in enumerate(story.content.sections, 1):
+            found = Body(section.blocks).pictures
+            if found:
+                pictures[number] = resolve(found[0].target, story.source)
     return [(seen, pictures.get(seen.pages.first, "")) for seen in book.maths_on_pages]
 
 
@@ -67,15 +66,21 @@ def _said(value: bool | int | str | None) -> str:
     return {True: "yes", False: "no"}[value] if isinstance(value, bool) else str(value)
 
 
-_PICTURE = re.compile(r"<p>\s*(<img[^>]*>)\s*</p>")
-
-
 def spreads_of(page: Document[Story]) -> Iterator[tuple[str, str, str, str]]:
     """The pages of a story in order: anchor, heading, the picture and the words, both as HTML."""
-    _, parts = sections(markdown_to_html(page.body, page.source))
-    for anchor, heading, html in parts:
-        picture = _PICTURE.search(html)
-        yield anchor, heading, picture.group(1) if picture else "", _PICTURE.sub("", html, count=1)
+    for section in page.content.sections:
+        picture = next((block for block in section.blocks if _is_picture(block)), None)
+        words = [block for block in section.blocks if block is not picture]
+        yield (
+            section.heading.anchor,
+            draw_runs(section.heading.runs, page.source),
+            draw_runs(picture.runs, page.source) if isinstance(picture, Paragraph) else "",
+            draw_blocks(words, page.source),
+        )
+
+
+def _is_picture(block: Block) -> bool:
+    return isinstance(block, Paragraph) and [run.kind for run in block.runs] == ["picture"]
 
 
 def draw_story(site: Site, page: Document[Story]) -> Rendered:

@@ -5,9 +5,10 @@ from __future__ import annotations
 from ..model.address import screen_page
 from ..model.document import Document
 from ..model.session import Session
-from .activity import body_with_activities
+from ..parse.body import words_of
+from .activity import activities_drawn
 from .answers_apart import answers_apart
-from .body import sections
+from .body import draw_blocks
 from .objectives import shown
 from .screens.pages import slides_on_screen
 from .site import Rendered, Site
@@ -25,8 +26,8 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
     session, source, reference = page.fields, page.source, site.collection.reference
     book = site.collection.books[session.book]
     run = site.collection.sessions_of(session.book)
-    opening, parts = sections(body_with_activities(site, page, source))
-    told = {heading: html for _, heading, html in parts}
+    draw_fence = activities_drawn(site, page, source)
+    told = {one.heading.words: draw_blocks(one.blocks, source, draw_fence) for one in page.content.sections}
     place = run.index(page)
     html = site.draw_with_words(
         "session.html",
@@ -39,8 +40,8 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         after=run[place + 1] if place + 1 < len(run) else None,
         homes=site.collection.homes_of(session.book),
         story=site.collection.stories.get(session.book),
-        opening=opening,
-        steps=[(step, told.get(step.name, "")) for step in session.steps],
+        opening=draw_blocks(page.content.opening, source, draw_fence),
+        steps=[(step, told.get(words_of(step.name), "")) for step in session.steps],
         objectives=shown(session.objectives, reference),
         revisited=shown(session.revisits, reference),
         bends=[(year, bend, shown(bend.objectives, reference)) for year, bend in sorted(session.bends.items())],

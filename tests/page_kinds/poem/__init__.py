@@ -12,6 +12,7 @@ from storymaths.model.document import Document
 from storymaths.model.fields import Count, Id, PageRange, Pages, Text, Year, year_name
 from storymaths.model.page_fields import Named, OfBook, names_in
 from storymaths.model.prose import Loc
+from storymaths.parse.body import words_of
 from storymaths.publish.linked_data.node import At, Node, work
 from storymaths.publish.page_kinds.kind import (
     NOT_LISTED,
@@ -30,7 +31,7 @@ from storymaths.publish.page_kinds.kind import (
     Starter,
 )
 from storymaths.publish.page_kinds.records import url_in_catalogue
-from storymaths.render.inline import inline, plain
+from storymaths.render.inline import inline
 from storymaths.render.site import Rendered, Site
 
 FOLDER = Path(__file__).parent
@@ -83,16 +84,16 @@ def in_feed(site: Site, page: Document[Poem]) -> FeedEntry | NotListed:
     poem = page.fields
     if poem.updated is None:
         return NOT_LISTED
-    return FeedEntry(plain(poem.title), plain(poem.summary), poem.published, poem.updated, [year_name(poem.year)])
+    return FeedEntry(words_of(poem.title), words_of(poem.summary), poem.published, poem.updated, [year_name(poem.year)])
 
 
 def record(site: Site, page: Document[Poem]) -> Record:
     """A poem in the catalogue."""
     poem = page.fields
     return {
-        "title": plain(poem.title),
+        "title": words_of(poem.title),
         "url": url_in_catalogue(site, page.source),
-        "summary": plain(poem.summary),
+        "summary": words_of(poem.summary),
         "year": year_name(poem.year),
         "concepts": list(poem.concepts),
     }

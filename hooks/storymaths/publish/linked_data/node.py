@@ -8,7 +8,7 @@ from typing import Any
 
 from ...model.imprint import Imprint
 from ...model.year import YearLimits
-from ...render.inline import plain
+from ...parse.body import words_of
 
 Node = dict[str, Any]
 At = Callable[[str], str]
@@ -19,9 +19,9 @@ LANGUAGE = "en-GB"
 def work(types: str | list[str], source: str, name: str, says: str, at: At) -> Node:
     """A page of the site as a work: what it is, where, its name and what it is about."""
     url = at(source)
-    node: Node = {"@type": types, "@id": url, "url": url, "name": plain(name), "inLanguage": LANGUAGE}
+    node: Node = {"@type": types, "@id": url, "url": url, "name": words_of(name), "inLanguage": LANGUAGE}
     if says:
-        node["description"] = plain(says)
+        node["description"] = words_of(says)
     return node
 
 

@@ -8,7 +8,7 @@ from ...model.concept import Concept, Theme
 from ...model.generated_pages import ClassScreen, CodedObjective, ForGovernors, SinglePage, Subject, YearCovered
 from ...model.objective import Framework
 from ...model.year import YearLimits
-from ...render.inline import plain
+from ...parse.body import words_of
 from ...render.site import Rendered, Site
 from ..open_data.files import open_files
 from ..page_kinds.table import PAGE_KINDS
@@ -27,7 +27,7 @@ def describe_web_page(page: Rendered, site: Site, at: At) -> Node:
 
 def _gathering(name: str, page: Rendered, site: Site, at: At) -> Node:
     parts = [
-        {"@type": kind.linked_data.type, "@id": at(document.source), "name": plain(document.fields.title)}
+        {"@type": kind.linked_data.type, "@id": at(document.source), "name": words_of(document.fields.title)}
         for kind in PAGE_KINDS.values()
         if name in kind.linked_data.lists
         for document in site.collection.of_kind(kind.schema)

@@ -6,12 +6,12 @@ from ...model.address import LISTS, concept_page, framework_page, objective_page
 from ...model.concept import Concept, Theme
 from ...model.fields import year_name
 from ...model.objective import Framework, Objective
-from ...render.inline import plain
+from ...parse.body import words_of
 from .node import LANGUAGE, At, Node
 
 
 def _term(source: str, name: str, within: str, at: At) -> Node:
-    return {"@type": "DefinedTerm", "@id": at(source), "name": plain(name), "inDefinedTermSet": at(within)}
+    return {"@type": "DefinedTerm", "@id": at(source), "name": words_of(name), "inDefinedTermSet": at(within)}
 
 
 def objective_term(framework: Framework, objective: Objective, at: At) -> Node:
@@ -37,7 +37,7 @@ def year_term(year: int, at: At) -> Node:
 
 def told(term: Node, says: str) -> Node:
     """A term on its own page: with its address and what it means."""
-    return term | {"url": term["@id"], "description": plain(says)}
+    return term | {"url": term["@id"], "description": words_of(says)}
 
 
 def term_set(source: str, name: str, says: str, at: At) -> Node:

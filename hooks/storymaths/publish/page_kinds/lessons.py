@@ -9,7 +9,7 @@ from ...model.document import Document
 from ...model.fields import year_name
 from ...model.home import Home
 from ...model.session import Session
-from ...render.inline import plain
+from ...parse.body import words_of
 from ...render.site import Site
 from ..linked_data.node import At, Node, dated, licensed, minutes, work
 from ..linked_data.teaching import RESOURCE
@@ -25,11 +25,11 @@ def in_feed(site: Site, page: Lesson) -> FeedEntry | NotListed:
     fields, collection = page.fields, site.collection
     if fields.updated is None:
         return NOT_LISTED
-    summary = plain(fields.summary)
+    summary = words_of(fields.summary)
     if fields.changed:
         summary = f"Changed: {' '.join(fields.changed[-1].what.split())} {summary}"
     return FeedEntry(
-        title=f"{plain(fields.title)} ({plain(collection.books[fields.book].fields.title)})",
+        title=f"{words_of(fields.title)} ({words_of(collection.books[fields.book].fields.title)})",
         summary=summary,
         published=fields.published,
         updated=fields.updated,
@@ -47,9 +47,9 @@ def record(site: Site, page: Lesson, also: Sequence[int]) -> Record:
     fields = page.fields
     return {
         "number": fields.number,
-        "title": plain(fields.title),
+        "title": words_of(fields.title),
         "url": url_in_catalogue(site, page.source),
-        "summary": plain(fields.summary),
+        "summary": words_of(fields.summary),
         "year": year_name(fields.year),
         "also": [year_name(year) for year in also],
         "minutes": fields.minutes,
@@ -68,8 +68,8 @@ def describe(page: Lesson, site: Site, at: At) -> Node:
         **work(RESOURCE, page.source, fields.title, fields.summary, at),
         "position": fields.number,
         "timeRequired": minutes(fields.minutes),
-        "isPartOf": {"@type": "CollectionPage", "@id": whole, "name": plain(book.fields.title)},
-        "isBasedOn": {"@type": "Book", "@id": f"{whole}#book", "name": plain(book.fields.title)},
+        "isPartOf": {"@type": "CollectionPage", "@id": whole, "name": words_of(book.fields.title)},
+        "isBasedOn": {"@type": "Book", "@id": f"{whole}#book", "name": words_of(book.fields.title)},
         **licensed(site.collection.reference.imprint),
         **dated(fields.published, fields.updated),
     }

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from typing import Any
 
 from ...model.activity import Solution
+from ...model.body import Block as PageBlock
+from ...model.body import Paragraph
 from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Session
 from .paper import for_adult
 from .sheet import Part, SheetData
 from .sheet_context import SheetActivity, SheetContext
-from .words import blocks, runs
+from .words import parts_of, runs
 
-_HEADING = re.compile(r"^##[ ]+", re.MULTILINE)
-_FOR_ADULT = re.compile(r"^\*\*For the (?:adult|grown-up)\b", re.MULTILINE | re.IGNORECASE)
+_FOR_ADULT = ("for the adult", "for the grown-up")
 
 
 def answer_key(sheets: SheetContext, page: Document[Session], activities: Sequence[SheetActivity]) -> SheetData:
@@ -25,7 +25,7 @@ def answer_key(sheets: SheetContext, page: Document[Session], activities: Sequen
     data = {
         "heading": f"Answers: {session.title}",
         "activities": [_activity(activity) for activity in activities],
-        "told": blocks("\n\n".join(_for_the_adult(sheets.body(page)))),
+        "told": parts_of(_for_the_adult(sheets, page)),
         "exit": {"ask": runs(session.exit_question.ask), "answer": runs(session.exit_question.answer)},
     }
     return SheetData(
@@ -60,11 +60,18 @@ def _version(solution: Solution, year: str) -> dict[str, Any]:
     }
 
 
-def _for_the_adult(body: str) -> Iterator[str]:
+def _for_the_adult(sheets: SheetContext, page: Document[Session]) -> Iterator[PageBlock]:
     """The parts of a body meant for the adult alone, each under its heading, to the end of its section."""
-    opening, *sections = _HEADING.split(body)
-    for heading, _, told in [("", "", opening), *(section.partition("\n") for section in sections)]:
-        found = _FOR_ADULT.search(told)
-        if found:
-            yield from [f"## {heading.strip()}"] if heading else []
-            yield told[found.start() :]
+    content = page.content
+    for heading, blocks in [(None, content.opening), *((one.heading, one.blocks) for one in content.sections)]:
+        told = list(sheets.without_activities(page, blocks))
+        start = next((at for at, block in enumerate(told) if _is_for_adult(block)), None)
+        if start is not None:
+            yield from [heading] if heading else []
+            yield from told[start:]
+
+
+def _is_for_adult(block: PageBlock) -> bool:
+    if not isinstance(block, Paragraph) or not block.runs[0].marks:
+        return False
+    return block.runs[0].marks[0].name == "strong" and block.runs[0].text.lower().startswith(_FOR_ADULT)

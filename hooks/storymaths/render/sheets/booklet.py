@@ -12,7 +12,7 @@ from ...model.story import Story
 from .paper import PaperUse
 from .sheet import Part, SheetData
 from .sheet_context import SheetContext, SheetPictures
-from .words import Block, blocks, runs
+from .words import Block, parts_of, runs
 
 _MAY_BE_PRINTED = frozenset({"own", "public-domain"})
 _HOW = "Print on both sides, turned on the short edge; then fold once and staple."
@@ -61,7 +61,7 @@ def _pages(story: Document[Story], pictures: SheetPictures) -> list[Leaf]:
     """The pages of the story: a heading ``Page n`` begins each."""
     folder = dirname(story.source)
     leaves: list[Leaf] = []
-    for block in blocks(story.body):
+    for block in parts_of(story.content.blocks):
         if "h" in block:
             leaves.append({"number": len(leaves) + 1, "words": [], "picture": "", "alt": ""})
         elif leaves and "picture" in block:

@@ -11,7 +11,7 @@ from ...model.home import Home
 from .paper import PaperUse
 from .sheet import Part, SheetData
 from .sheet_context import SheetActivity, SheetContext
-from .words import blocks, letters_in, plain, runs
+from .words import letters_in, parts_of, plain, runs
 
 ON_A_PAGE = 2
 _MOST_ANSWERS = 6
@@ -28,7 +28,7 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
         "kicker": plain(f"At home with {book.title} · {home.minutes} minutes · {home.pages}"),
         "say_first": runs(home.say_first),
         "things": list(_things(sheets, home)),
-        "told": blocks(sheets.body(page)),
+        "told": parts_of(sheets.without_activities(page, page.content.blocks)),
         "ask": [{"ask": runs(one.ask), "hear": runs(one.hear)} for one in home.ask],
         "if_hard": runs(home.if_hard),
         "if_easy": runs(home.if_easy),

@@ -8,6 +8,7 @@ from hashlib import sha256
 
 from ...activities.on_pages import PageActivity
 from ...model.activity import CastMember, Figure, Shown, Solution
+from ...model.body import Block, Fence
 from ...model.collection import Collection
 from ...model.document import Document
 from ...model.page_fields import PageFields
@@ -68,13 +69,10 @@ class SheetContext:
                 found.append(SheetActivity(fields.title, worked.kind.name, worked.year, fields.fact or "", by_year))
         return found
 
-    def body(self, page: Document[PageFields]) -> str:
-        """The body of a page, activities left out."""
-        parts, at = [], 0
-        for activity in self.activities_of(page):
-            parts.append(page.body[at : activity.start])
-            at = activity.end
-        return "\n\n".join((*parts, page.body[at:]))
+    def without_activities(self, page: Document[PageFields], blocks: Sequence[Block]) -> Iterator[Block]:
+        """Blocks of a page, activities left out."""
+        lines = {activity.fence.line for activity in self.activities_of(page)}
+        return (block for block in blocks if not (isinstance(block, Fence) and block.line in lines))
 
 
 @dataclass(slots=True)

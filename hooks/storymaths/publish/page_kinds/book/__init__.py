@@ -10,8 +10,8 @@ from markupsafe import Markup
 from ....model.book import Book
 from ....model.document import Document
 from ....model.fields import year_name
+from ....parse.body import words_of
 from ....render.book_pages import draw_book
-from ....render.inline import plain
 from ....render.site import Site
 from ..cards import book_cards
 from ..kind import (
@@ -42,13 +42,13 @@ def _record(site: Site, page: Document[Book]) -> Record:
     maybe = {"publisher": book.publisher, "isbn": book.isbn, "rights_note": book.rights_note}
     return {
         "id": book.book_at(page.path),
-        "title": plain(book.title),
+        "title": words_of(book.title),
         "url": url_in_catalogue(site, page.source),
-        "summary": plain(book.summary),
+        "summary": words_of(book.summary),
         "story_by": book.story_by,
         "pictures_by": book.pictures_by,
         "rights": book.rights,
-        **{key: plain(value) for key, value in maybe.items() if value},
+        **{key: words_of(value) for key, value in maybe.items() if value},
         "pages": book.pages,
         "year": year_name(book.years.best),
         "also": [year_name(year) for year in book.years.also],

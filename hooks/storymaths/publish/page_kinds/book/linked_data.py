@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ....model.book import Book
 from ....model.document import Document
-from ....render.inline import plain
+from ....parse.body import words_of
 from ....render.site import Site
 from ...linked_data.node import At, Node, dated, licensed, work
 from ...linked_data.teaching import RESOURCE, for_years, taught_in
@@ -20,14 +20,14 @@ def describe_book(page: Document[Book], site: Site, at: At) -> Node:
         **for_years(book.years.best, book.years.also, site, at),
         **taught_in(sessions, site, at),
         "hasPart": [
-            {"@type": RESOURCE, "@id": at(lesson.source), "name": plain(lesson.fields.title)}
+            {"@type": RESOURCE, "@id": at(lesson.source), "name": words_of(lesson.fields.title)}
             for lesson in (*sessions, *homes)
         ],
         **licensed(collection.reference.imprint),
         **dated(book.published, book.updated),
     }
     series = [
-        {"@type": "CreativeWorkSeries", "@id": at(other.source), "name": plain(other.fields.title)}
+        {"@type": "CreativeWorkSeries", "@id": at(other.source), "name": words_of(other.fields.title)}
         for other in collection.series_with(name)
     ]
     return node | ({"isPartOf": series} if series else {})
@@ -38,7 +38,7 @@ def _book_itself(page: Document[Book], site: Site, at: At) -> Node:
     node: Node = {
         "@type": "Book",
         "@id": f"{at(page.source)}#book",
-        "name": plain(book.title),
+        "name": words_of(book.title),
         "numberOfPages": book.pages,
         # The words on the cover: they may name people, or a group, or nobody.
         "creditText": f"Story: {book.story_by}. Pictures: {book.pictures_by}.",

@@ -7,7 +7,7 @@ from pathlib import Path
 from ....model.document import Document
 from ....model.fields import year_name
 from ....model.series import Series
-from ....render.inline import plain
+from ....parse.body import words_of
 from ....render.series_page import draw_series
 from ....render.site import Site
 from ...linked_data.node import At, Node, dated, licensed, work
@@ -21,16 +21,20 @@ _FOLDER = Path(__file__).parent
 def _record(site: Site, page: Document[Series]) -> Record:
     series = page.fields
     return {
-        "title": plain(series.title),
+        "title": words_of(series.title),
         "url": url_in_catalogue(site, page.source),
-        "summary": plain(series.summary),
-        "for_whom": plain(series.for_whom),
+        "summary": words_of(series.summary),
+        "for_whom": words_of(series.for_whom),
         "year": year_name(series.year),
         "books": [book for book in series.books if book in site.collection.books],
-        "licence": plain(series.licence),
+        "licence": words_of(series.licence),
         "version": series.version,
         "changes": [
-            {"version": change.version, "date": change.date.isoformat(), "what": [plain(line) for line in change.what]}
+            {
+                "version": change.version,
+                "date": change.date.isoformat(),
+                "what": [words_of(line) for line in change.what],
+            }
             for change in sorted(series.changes, key=lambda change: change.date)
         ],
     }
@@ -41,7 +45,7 @@ def _describe(page: Document[Series], site: Site, at: At) -> Node:
     series, imprint = page.fields, site.collection.reference.imprint
     books = [site.collection.books[book] for book in series.books if book in site.collection.books]
     sessions = (session for book in books for session in site.collection.sessions_of(book.fields.book_at(book.path)))
-    licence: Node = {"@type": "CreativeWork", "text": plain(series.licence)}
+    licence: Node = {"@type": "CreativeWork", "text": words_of(series.licence)}
     if imprint.licence.name in series.licence:
         licence["url"] = imprint.licence.url
     return {
@@ -50,7 +54,7 @@ def _describe(page: Document[Series], site: Site, at: At) -> Node:
         **for_years(series.year, (), site, at),
         **taught_in(sessions, site, at),
         "hasPart": [
-            {"@type": "CollectionPage", "@id": at(book.source), "name": plain(book.fields.title)} for book in books
+            {"@type": "CollectionPage", "@id": at(book.source), "name": words_of(book.fields.title)} for book in books
         ],
         **licensed(imprint),
         "license": licence,

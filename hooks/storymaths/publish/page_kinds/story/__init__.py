@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from ....model.document import Document
 from ....model.story import Story
+from ....parse.body import words_of
 from ....render.book_pages import draw_story
-from ....render.inline import plain
 from ....render.site import Site
 from ...linked_data.node import At, Node, dated, licensed, work
 from ..kind import NOT_LISTED, InLinkedData, Names, Packed, PageKind
@@ -15,7 +15,7 @@ def _describe(page: Document[Story], site: Site, at: At) -> Node:
     """The licence is named only where the story is the collection's own."""
     book = site.collection.books[page.fields.book]
     node = work("ShortStory", page.source, page.fields.title, page.fields.summary or "", at)
-    whole = {"@type": "CollectionPage", "@id": at(book.source), "name": plain(book.fields.title)}
+    whole = {"@type": "CollectionPage", "@id": at(book.source), "name": words_of(book.fields.title)}
     node |= {"isPartOf": whole, "isAccessibleForFree": True}
     if book.fields.rights == "own":
         node |= licensed(site.collection.reference.imprint)

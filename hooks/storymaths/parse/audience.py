@@ -1,0 +1,58 @@
+"""Whom the texts of a page's front matter are for, read off its schema, so that only pupils' words are gathered."""
+
+from __future__ import annotations
+
+import types
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from functools import cache
+from typing import Annotated, Any, Union, get_args, get_origin
+
+from pydantic import BaseModel
+
+from ..model.fields import Audience
+
+
+@dataclass(frozen=True, eq=False)
+class Plan:
+    """Which texts of a value are pupils'."""
+
+    fields: Mapping[str, Plan] = field(default_factory=dict)
+    """The fields of a schema that hold some, by the keys authors write."""
+    values: Plan | None = None
+    """The values of a mapping whose keys are names."""
+
+    def under(self, key: Any) -> Plan | None:
+        """What is under a key; None where nothing is pupils'."""
+        return self.values or self.fields.get(key)
+
+
+_TEXT = Plan()
+
+
+@cache
+def plan_of(schema: type[BaseModel]) -> Plan:
+    """The plan of a schema."""
+    found = {}
+    for name, about in schema.model_fields.items():
+        plan = _plan(about.annotation, about.metadata)
+        if plan is not None:
+            found[about.alias or name] = plan
+    return Plan(found)
+
+
+def _plan(annotation: Any, metadata: Any = ()) -> Plan | None:
+    if Audience.PUPILS in metadata:
+        return _TEXT
+    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
+        own = plan_of(annotation)
+        return own if own.fields else None
+    origin, inner = get_origin(annotation), get_args(annotation)
+    if origin is Annotated:
+        return _plan(inner[0], inner[1:])
+    if origin in (Union, types.UnionType, tuple):
+        return next((plan for part in inner if (plan := _plan(part))), None)
+    if isinstance(origin, type) and issubclass(origin, Mapping):
+        values = _plan(inner[1])
+        return Plan(values=values) if values else None
+    return None
