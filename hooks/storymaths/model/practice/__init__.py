@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..fields import Strict
 from .bonds import BondsPractice
+from .chart import ChartPractice
 from .measure import MeasurePractice
 from .money import MoneyPractice
 from .position import PositionPractice
@@ -14,6 +15,7 @@ class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
     bonds: BondsPractice
+    chart: ChartPractice
     measure: MeasurePractice
     money: MoneyPractice
     position: PositionPractice
