@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..fields import Strict
 from .balance import BalancePractice
 from .bonds import BondsPractice
+from .chart import ChartPractice
 from .clock import ClockPractice
 from .compare import ComparePractice
 from .fraction import FractionPractice
@@ -22,6 +23,7 @@ class Practice(Strict):
 
     balance: BalancePractice
     bonds: BondsPractice
+    chart: ChartPractice
     clock: ClockPractice
     compare: ComparePractice
     fraction: FractionPractice
