@@ -9,6 +9,7 @@ from .clock import ClockPractice
 from .money import MoneyPractice
 from .position import PositionPractice
 from .sequence import SequencePractice
+from .shape import ShapePractice
 from .share import SharePractice
 
 
@@ -21,4 +22,5 @@ class Practice(Strict):
     money: MoneyPractice
     position: PositionPractice
     sequence: SequencePractice
+    shape: ShapePractice
     share: SharePractice
