@@ -14,6 +14,7 @@ from .money import MoneyPractice
 from .position import PositionPractice
 from .rules import RulesPractice
 from .sequence import SequencePractice
+from .shape import ShapePractice
 from .share import SharePractice
 from .sort import SortPractice
 
@@ -32,5 +33,6 @@ class Practice(Strict):
     position: PositionPractice
     rules: RulesPractice
     sequence: SequencePractice
+    shape: ShapePractice
     share: SharePractice
     sort: SortPractice
