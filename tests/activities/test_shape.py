@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import combinations, pairwise, product
 from math import atan2, cos, degrees, hypot, isclose, pi, sin
 from random import Random
 from typing import Any
 
 import pytest
+from activities.contexts import the_reference
 from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -16,6 +18,7 @@ from storymaths.activities.kind import Unsolvable
 from storymaths.activities.shape import KIND
 from storymaths.activities.shape.claims import right_angles_can_be, solids_that_can_be
 from storymaths.activities.shape.set import FLATS, SOLIDS, count_of
+from storymaths.model.year import Met
 from storymaths.render.figures.flat_outlines import OUTLINES
 from storymaths.render.figures.solid_meshes import MESHES
 
@@ -358,3 +361,23 @@ def test_versions_fit_their_year(year: int) -> None:
     assert flat is not None
     assert ("symmetry" in flat[3].answers[0].data) is (year >= 2)
     assert (first_version(KIND, KIND.example, year) is not None) is (year >= 2)  # "face" is a word of Year 2
+
+
+def test_a_country_that_folds_and_adds_angles_early_needs_other_data_alone() -> None:
+    """A made-up Year 1 that has a word for lines of symmetry, adds up angles, and does not yet write +."""
+    first = the_reference().years[1]
+    shape = first.practice.shape.model_copy(update={"counts": ("symmetry",), "angle_sums": True})
+    practice = first.practice.model_copy(update={"shape": shape})
+    year = first.model_copy(update={"symbols_new": ()}).with_what_came_before(Met(), practice)
+    fields, context = read(KIND, {"shapes": ["square"], "count": ["corners", "symmetry"]})
+    assert [changed for _, _, changed in KIND.versions(fields, context, year)] == [
+        "Only lines of symmetry are counted.",
+        "The same shapes.",
+    ]
+    here = replace(context, year=year)
+    claims, _ = read(KIND, {"claims": [{"sides": 3, "right_angles": 2}]})
+    assert KIND.solve(claims, here).answers[0].worked.startswith("The angles come to 180 × 1 = 180 degrees")
+    half, _ = read(KIND, {"half": ["x"]})
+    solution = KIND.solve(half, here)
+    assert solution.answers[0].worked == "Every square has its partner as far behind the line."
+    assert not solution.demands.operations

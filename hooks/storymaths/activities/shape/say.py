@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from ...model.activity import Figure, LikelyError, Table
+from ...model.activity import GAP, Figure, LikelyError, Table
 from ...model.figures.shapes import MirrorSquares
 from ..rule_language.reasons import Reason
 from ..saying import capital, counted, listed
@@ -13,7 +13,7 @@ from ..sort.rules import ReadRule
 from .claims import Claim
 from .mirror import Edge
 from .named_shapes import Shapes
-from .set import ONE, SAID, SOLID_COUNTS, Solid, count_of, parts_of, with_article
+from .set import ONE, SAID, SOLID_COUNTS, Flat, Solid, count_of, parts_of, with_article
 from .tasks import Verdict
 
 ONLY_ONE = "There is just one: each shaded square fixes one on the other side."
@@ -29,10 +29,15 @@ def name_properties(properties: Sequence[str], last: str = "and") -> str:
 # Counting.
 
 
+def ask_to_count(properties: Sequence[str]) -> str:
+    """The task."""
+    return f"How many {name_properties(properties)} has each shape?"
+
+
 def tabulate(shapes: Shapes, properties: Sequence[str]) -> Table:
     """A row to fill for each shape."""
     heads = (capital(SAID[prop]) for prop in properties)
-    rows = tuple((title, *["___"] * len(properties)) for title in shapes.titles)
+    rows = tuple((title, *[GAP] * len(properties)) for title in shapes.titles)
     return Table("What each shape has", ("Shape", *heads), rows)
 
 
@@ -41,15 +46,16 @@ def write_counts(title: str, counts: Mapping[str, int]) -> str:
     return f"{capital(with_article(title))} has {listed([_count(count, prop) for prop, count in counts.items()])}."
 
 
-def explain_counts(shape: Solid | None, counts: Mapping[str, int], adds: bool) -> str:
+def explain_counts(shape: Flat | Solid, counts: Mapping[str, int], adds: bool) -> str:
     """The parts that are added, of a solid where the year adds; else how to count."""
+    solid = isinstance(shape, Solid)
     sums = [
         f"{' + '.join(map(str, parts))} = {count} {SAID[prop]}"
-        if adds and shape and (parts := parts_of(shape)[prop])
+        if adds and solid and (parts := parts_of(shape)[prop])
         else _count(count, prop)
         for prop, count in counts.items()
     ]
-    return f"{capital(', '.join(sums))}." if shape else f"Go round it with a finger: {', '.join(sums)}."
+    return f"{capital(', '.join(sums))}." if solid else f"Go round it with a finger: {', '.join(sums)}."
 
 
 def _count(count: int, prop: str) -> str:
@@ -150,6 +156,11 @@ def err_in_claim(claim: Claim) -> LikelyError:
 def ask_for_half(edge: Edge) -> str:
     """The task."""
     return f"The mirror line is {_WHERE[edge]}. Shade the squares that make the whole figure symmetrical."
+
+
+def write_squares(count: int) -> str:
+    """How large the whole figure is."""
+    return f"The whole figure has {count} shaded squares."
 
 
 def explain_half(count: int, adds: bool) -> str:

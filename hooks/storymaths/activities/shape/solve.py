@@ -10,7 +10,7 @@ from .claims import Claim
 from .mirror import count_shaded, join, mirror, read_half
 from .named_shapes import Shapes, shapes_of
 from .objections import Objection, find_objection
-from .set import SAID, SOLID_COUNTS, WORDS, Solid, count_of, parts_of
+from .set import SAID, SOLID_COUNTS, WORDS, parts_of
 from .solve_making import find_coverings
 from .solve_sorting import find_fitting, sort_shapes
 from .tasks import (
@@ -60,22 +60,19 @@ def _count(task: CountTask, shapes: Shapes) -> Solution[Counts]:
     for shape, title in zip(shapes.shapes, shapes.titles, strict=True):
         counts: dict[str, int] = {}
         for prop in task.count:
-            count, parts = count_of(shape, prop), parts_of(shape)[prop]
-            if count is None or parts is None:
+            parts = parts_of(shape)[prop]
+            if parts is None:
                 message = f"The {SAID[prop]} of a {shape.name} are not counted here: see the set of shapes."
                 raise Unsolvable(("count",), message, "leave this shape out, or ask for something else.")
-            counts[prop] = count
-            summed = adds and len(parts) > 1
-            demands |= (
-                number_sentences(operation("+", *parts, count))
-                if summed
-                else Demands(amounts([count] if count else []))
-            )
-        why = say.explain_counts(shape if isinstance(shape, Solid) else None, counts, adds)
+            counts[prop] = sum(parts)
+            sums = [operation("+", *parts, counts[prop])] if adds and len(parts) > 1 else []
+            # Where there are none, no number is written.
+            demands |= number_sentences(*sums) | Demands(amounts(filter(None, [counts[prop]])))
+        why = say.explain_counts(shape, counts, adds)
         answers.append(Answer(say.write_counts(title, counts), why, Counts(shape.name, counts)))
     return Solution(
         task=Task(
-            f"How many {say.name_properties(task.count)} has each shape?",
+            say.ask_to_count(task.count),
             table=say.tabulate(shapes, task.count),
             figures=(shapes.draw(),),
         ),
@@ -132,11 +129,7 @@ def _complete(task: HalfTask, context: Context) -> Solution[WholeFigure]:
     count, adds = count_shaded(rows), context.year.knows("+")
     blank = join(rows, ["." * len(row) for row in rows], task.mirror)
     sums = number_sentences(operation("+", count, count, 2 * count)) if adds else Demands(amounts([2 * count]))
-    answer = Answer(
-        f"The whole figure has {2 * count} shaded squares.",
-        say.explain_half(count, adds),
-        WholeFigure(whole, 2 * count),
-    )
+    answer = Answer(say.write_squares(2 * count), say.explain_half(count, adds), WholeFigure(whole, 2 * count))
     return Solution(
         task=Task(
             say.ask_for_half(task.mirror),
