@@ -31,6 +31,9 @@ def test_a_kind_and_a_key_that_are_not_known_are_met_with_a_suggestion() -> None
     assert faults("kind: balance\ntitle: x\ngiven: {sde: [a]}") == [
         (3, 9, '"sde" is not a field of balance. Did you mean "side"?')
     ]
+    assert faults("kind: share\ntitle: x\ntotl: 12") == [
+        (3, 1, '"totl" is not a field of share. Did you mean "total"?')
+    ]
     assert faults("title: x") == [(1, 1, "The activity does not say of what kind it is.")]
 
 

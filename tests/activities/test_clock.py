@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 
 import pytest
 import yaml
+from activities.contexts import the_reference
 from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from pydantic import TypeAdapter
 from storymaths.activities.clock import KIND
-from storymaths.activities.clock.time import GRAIN, Length, Time, digits, in_words, long
+from storymaths.activities.clock.time import Length, Time, digits, in_words, long
+from storymaths.activities.kind import ActivityFields, Unsolvable
+from storymaths.model.activity import Context
+from storymaths.model.year import Met
 
 DAY = date(2001, 1, 1)
 MINUTES = st.integers(0, 1439)
@@ -181,6 +186,8 @@ def test_the_two_clocks_agree(minutes: int) -> None:
         ({"find": "read", "times": ["7:36"]}, 2, "activity-beyond-year"),
         ({"find": "read", "times": ["19:30"], "clock": "24"}, 2, "activity-beyond-year"),
         ({"find": "convert", "times": ["19:30"]}, 2, "activity-beyond-year"),
+        ({"find": "read", "times": ["7:30"], "roman": True}, 2, "activity-beyond-year"),
+        ({"find": "duration", "spans": [["7:00", "8:00"]], "pick": "first"}, 3, "activity-broken"),
         ({"find": "duration", "to_fact": "home", "cast": {"gull": {"home": "7:30"}}}, 2, "activity-cannot-be"),
         ({"find": "read", "fact": "wakes", "cast": {"gull": {}}}, 2, "activity-fact-missing"),
         ({"find": "read", "fact": "wakes", "cast": {"gull": {"wakes": "dawn"}}}, 2, "activity-cannot-be"),
@@ -233,14 +240,17 @@ def test_year_versions_fit_and_keep_the_order(data: dict[str, object], year: int
     before, was = read(KIND, data)
     assert why
 
-    def times(of: object, there: object) -> list[int]:
+    def times(of: ActivityFields, there: Context) -> list[int]:
         reader = TypeAdapter(Time)
-        facts = [reader.validate_python(p.facts[f]) for p in there.characters for f in (of.fact, of.to_fact)]  # type: ignore[attr-defined]
-        return [*of.times, *(t for span in of.spans for t in span), *(of.events or {}).values(), *facts]  # type: ignore[attr-defined]
+        stated = of.model_dump(include={"times", "spans", "events"})
+        listed = [*stated.get("times", ()), *(time for span in stated.get("spans", ()) for time in span)]
+        named = [fact for fact in (of.fact, of.model_dump().get("to_fact")) if fact]
+        facts = [reader.validate_python(p.facts[fact]) for p in there.characters for fact in named]
+        return [*listed, *(stated.get("events") or {}).values(), *facts]
 
     old, new = times(before, was), times(fields, context)
     assert [a < b for a in old for b in old] == [a < b for a in new for b in new]
-    assert all(minutes % GRAIN[year] == 0 for minutes in new)
+    assert all(minutes % the_reference().years[year].clock_minutes == 0 for minutes in new)
 
 
 @pytest.mark.parametrize("data", [TRIPS, TO_24], ids=lambda data: data["find"])
@@ -288,3 +298,41 @@ def test_a_reception_day_in_words() -> None:
     version = first_version(KIND, {"find": "order", "events": events}, 0)
     assert version is not None
     assert version[3].answers == solution.answers
+
+
+def test_hours_that_mislead_are_told_with_their_half_of_the_day() -> None:
+    solution = solved(KIND, {"find": "order", "events": {"lunch": "18:44", "walk": "12:37"}}, 3)
+    assert list(map(str, solution.task.lines)) == ["lunch: 6:44 pm", "walk: 12:37 pm"]
+    assert solution.answers[0].says == "Walk, then lunch"
+    plain = solved(KIND, {"find": "order", "events": {"lunch": "18:44", "walk": "13:37"}}, 3)
+    assert list(map(str, plain.task.lines)) == ["lunch: 6:44", "walk: 1:37"]
+
+
+@given(st.lists(MINUTES, min_size=1, max_size=4))
+@settings(max_examples=60, deadline=None)
+def test_a_clock_demands_what_its_times_are_read_to(times: list[int]) -> None:
+    demands = solved(KIND, {"find": "read", "times": list(map(digits, times))}, 4).demands
+    finest = demands.clock
+    assert finest is not None
+    assert all(minutes % finest == 0 for minutes in times)
+    assert fits(solved(KIND, {"find": "read", "times": list(map(digits, times))}, 4), 4)
+
+
+def test_a_country_of_quarter_hours_needs_other_data_alone() -> None:
+    """A made-up Year 1 that reads quarters of an hour in digits, on 24 hours, and multiplies by five."""
+    first = the_reference().years[1]
+    clock = first.practice.clock.model_copy(update={"tells": "digits", "clocks": (12, 24), "roman": True})
+    met = Met(signs=frozenset("+−×="), units=first.met.units)
+    practice = first.practice.model_copy(update={"clock": clock})
+    year = first.model_copy(update={"clock_minutes": 15, "tables": (5,)}).with_what_came_before(met, practice)
+    fields, context = read(KIND, {"find": "read", "times": ["15:45"], "clock": "24", "roman": True}, 1)
+    [answer] = KIND.solve(fields, replace(context, year=year)).answers
+    assert answer.says == "Clock A shows quarter to 4, 15:45"
+    assert answer.worked == "The hour hand is nearly at 4 and the minute hand is at 9. 9 × 5 = 45."
+    late, _ = read(KIND, {"find": "read", "times": ["15:40"]}, 1)
+    with pytest.raises(Unsolvable, match="to 15 minutes"):
+        KIND.solve(late, replace(context, year=year))
+    older, there = read(KIND, {"find": "read", "times": ["15:47"], "clock": "24", "roman": True}, 4)
+    versions = list(KIND.versions(older, there, year))
+    assert versions[0][0].model_dump(include={"clock", "roman"}) == {"clock": "24", "roman": True}
+    assert versions[1][0].model_dump(include={"times"}) == {"times": (945,)}

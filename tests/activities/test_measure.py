@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from itertools import product
 
@@ -11,9 +12,11 @@ from activities.contexts import the_reference
 from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from storymaths.activities.kind import ActivityFields
 from storymaths.activities.measure import KIND
-from storymaths.activities.measure.amount import FIRST_YEAR, SIZES
+from storymaths.activities.measure.amount import SIZES, is_met
 from storymaths.model.activity import Context
+from storymaths.model.year import Met
 
 # How many of the smallest of each kind: an account of its own, in whole numbers.
 IN_SMALLEST = {
@@ -42,7 +45,7 @@ def value(number: int | str) -> Fraction:
 
 def test_the_example_is_a_year_2_lesson() -> None:
     solution = solved(KIND, KIND.example)
-    assert [(answer.data["player"], answer.data["against"]) for answer in solution.answers] == [
+    assert [(answer.data["character"], answer.data["against"]) for answer in solution.answers] == [
         ("seal", [10, 2]), ("seal", [5, 5, 2]), ("puffin", [5, 2])
     ]  # fmt: skip
     assert fits(solution, 2)
@@ -226,14 +229,15 @@ def test_bad_input_never_breaks_it(data: dict[str, object]) -> None:
         never_breaks(KIND, bad, 5)
 
 
-def order_of(fields: object, context: Context) -> list[list[bool]]:
+def order_of(fields: ActivityFields, context: Context) -> list[list[bool]]:
     """Which of every two is less, within each group of what is measured."""
+    given = dict(fields)
     groups = [
-        [amount.each.size for amount in fields.amounts],  # type: ignore[attr-defined]
-        [amount.size for amount in (fields.things or {}).values()],  # type: ignore[attr-defined]
-        [amount.size for amount in fields.weights],  # type: ignore[attr-defined]
-        [amount.size for amount in (fields.by or {}).values()],  # type: ignore[attr-defined]
-        list(fields.pointers),  # type: ignore[attr-defined]
+        [amount.each.size for amount in given.get("amounts", ())],
+        [amount.size for amount in (given.get("things") or {}).values()],
+        [amount.size for amount in given.get("weights", ())],
+        [amount.size for amount in (given.get("by") or {}).values()],
+        list(given.get("pointers", ())),
         [Fraction(str(character.facts["mass"]).split()[0]) for character in context.characters],
     ]
     return [[a < b for a in group for b in group] for group in groups]
@@ -257,10 +261,40 @@ def test_versions_for_older_years(data: dict[str, object]) -> None:
     assert first_version(KIND, data, 6, 5) is not None
 
 
+UNITS_BY_YEAR = {
+    "cm": 2,
+    "m": 2,
+    "g": 2,
+    "kg": 2,
+    "ml": 2,
+    "l": 2,
+    "litre": 2,
+    "litres": 2,
+    "p": 2,
+    "£": 2,
+    "°C": 2,
+    "mm": 3,
+    "km": 4,
+}
+"""Programmes of study, Department for Education, 2013, DFE-00180-2013; km in Year 4."""
+
+
 def test_units_are_first_met_in_the_years_of_the_site() -> None:
-    reference = the_reference()
-    for unit, year in FIRST_YEAR.items():
-        listed = reference.units_by if unit not in ("p", "£", "°C") else reference.symbols_by
-        assert unit in listed(year) or unit == "litre"
-        assert unit not in listed(year - 1)
+    for unit, first in UNITS_BY_YEAR.items():
+        assert [is_met(unit, the_reference().years[year]) for year in range(7)] == [year >= first for year in range(7)]
         assert unit in SIZES
+    assert all(is_met(unit, the_reference().years[0]) for unit in ("shells", "days", "weeks", ""))
+
+
+def test_a_country_that_meets_signs_and_units_in_other_years_needs_no_other_program() -> None:
+    """Made up: centimetres and × in the first year, no ÷ and no < at all."""
+    fields, context = read(KIND, {"find": "units", "amount": "20 cm", "by": {"shell": "5 cm"}}, 1)
+    year = context.year.with_what_came_before(Met(frozenset("+−=×"), frozenset({"cm"})), context.year.practice)
+    there = replace(context, year=year)
+    assert KIND.solve(fields, there).answers[0].worked == "4 × 5 cm = 20 cm."
+    assert KIND.solve(fields, context).answers[0].worked == "5 cm + 5 cm + 5 cm + 5 cm = 20 cm."
+    assert {task.amount.unit for task, _, _ in KIND.versions(fields, there, year)} == {"cm"}
+    scale, _ = read(KIND, {"find": "read", "parts": 20, "numbered": 2, "pointers": [35]})
+    assert "÷" not in KIND.solve(scale, there).answers[0].worked
+    ordered, _ = read(KIND, {"find": "order", "amounts": ["3 cm", "5 cm"]})
+    assert KIND.solve(ordered, there).demands.signs == frozenset()

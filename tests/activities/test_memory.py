@@ -77,3 +77,12 @@ def test_other_reference_data_is_another_question(solved: list[str]) -> None:
     limits = whole.reference.limits.model_copy(update={"class_size": whole.reference.limits.class_size + 1})
     work_out_pages(replace(whole, reference=replace(whole.reference, limits=limits)), Memory(memory))
     assert len(solved) == 2
+
+
+def test_other_numbers_to_practise_are_another_question() -> None:
+    reference = collection().reference
+    year = reference.years[2]
+    money = year.practice.money.model_copy(update={"make": (30,)})
+    other = year.with_what_came_before(year.met, year.practice.model_copy(update={"money": money}))
+    assert replace(reference, years={**reference.years, 2: other}).fingerprint != reference.fingerprint
+    assert replace(reference).fingerprint == reference.fingerprint

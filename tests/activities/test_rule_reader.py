@@ -9,13 +9,14 @@ from math import isqrt
 from typing import Any
 
 import pytest
+from activities.contexts import the_reference
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.rule_language.functions import TooLarge
 from storymaths.activities.rule_language.reader import RuleFault, read_rule
+from storymaths.activities.rule_language.reasons import explain
 from storymaths.activities.rule_language.tree import NoValue, decider
 from storymaths.activities.rule_language.words import clause
-from storymaths.activities.rule_language.worked import worked
 from storymaths.parse.number_sentence import find_number_sentences, is_true
 
 LETTERS = {"a": "number", "b": "number"}
@@ -99,9 +100,9 @@ def test_a_rule_comes_to_what_it_means(made: Made, a: int, b: int) -> None:
             raise
         return  # too long, or too many brackets in one another
     assert bool(decider(rule)({"a": a, "b": b})) == bool(meaning(a, b)), text
-    assert clause(rule, 2)
+    assert clause(rule, the_reference().years[2])
     for year in (1, 2, 5):
-        line = worked(rule, {"a": a, "b": b}, year)
+        line = explain(rule, {"a": a, "b": b}, the_reference().years[year])
         for sentence in find_number_sentences(line):
             assert is_true(sentence) is True, (text, line)
 

@@ -219,7 +219,7 @@ def test_versions_fit_their_year_and_keep_the_order(data: dict[str, object], yea
         # In Reception, numbers past ten are counted, not reckoned; long counts have no version there.
         assert year == 0
         return
-    old, new = data.get("terms", []), list(found[0].terms)
+    old, new = data.get("terms", []), list(found[0].terms) if "terms" in data else []
     assert isinstance(old, list)
     assert _rises(old) == _rises(new)
     assert [term == "___" for term in old] == [term == "___" for term in new]
@@ -241,5 +241,5 @@ def test_versions_are_the_same_every_time() -> None:
     for data in VERSIONS:
         fields, context = read(KIND, data)
         limits = the_reference().years[3]
-        first = [(changed.terms, changed.places) for changed, _, _ in KIND.versions(fields, context, limits)]
-        assert first == [(changed.terms, changed.places) for changed, _, _ in KIND.versions(fields, context, limits)]
+        first = [changed for changed, _, _ in KIND.versions(fields, context, limits)]
+        assert first == [changed for changed, _, _ in KIND.versions(fields, context, limits)]

@@ -172,7 +172,6 @@ BASE = {"cast": {"gull": {"legs": 2, "swims": True}, "crab": {"legs": 10, "swims
     ("change", "at"),
     [
         ({"cast": {}}, ("cast",)),
-        ({"cast": {f"c{i}": {"swims": True} for i in range(13)}}, ("cast",)),
         ({"cast": {"gull": {"legs": -1, "swims": True}}}, ("cast",)),
         ({"cast": {"gull": {"legs": 10**9, "swims": True}}}, ("cast",)),
         ({"cast": {"gull": {"swims": True}, "crab": {"legs": 1}}}, ("by", 0)),
@@ -185,19 +184,20 @@ BASE = {"cast": {"gull": {"legs": 2, "swims": True}, "crab": {"legs": 10, "swims
         ({"by": ["legs ÷ 0 > 1"]}, ("by", 0)),
         ({"by": ["legs × 9999999 > 1"]}, ("by", 0)),
         ({"diagram": "venn"}, ("by",)),
-        ({"by": [], "inside": ["gul"]}, ("inside", 0)),
-        ({"by": [], "inside": ["gull", "crab"]}, ("inside",)),
-        ({"by": [], "inside": ["gull"], "looking_at": ["wings"]}, ("looking_at", 0)),
+        ({"by": None, "inside": ["gul"]}, ("inside", 0)),
+        ({"by": None, "inside": ["gull", "crab"]}, ("inside",)),
+        ({"by": None, "inside": ["gull"], "looking_at": ["wings"]}, ("looking_at", 0)),
         ({"numbers": [2, 2], "by": ["odd(n)"]}, ("numbers",)),
         ({"cast": {"gull": {"legs": "1e400"}, "crab": {"legs": "nan"}}, "by": ["legs > 4"]}, ("by", 0)),
         ({"cast": {"gull": {"legs": True}, "crab": {"legs": 3}}, "by": ["legs > 4"]}, ("by", 0)),
     ],
 )
 def test_what_cannot_be_is_told_where_it_stands(change: dict[str, object], at: tuple[object, ...]) -> None:
+    data = {name: value for name, value in {**BASE, **change}.items() if value is not None}
     with pytest.raises(Unsolvable) as caught:
-        KIND.solve(*read(KIND, {**BASE, **change}))
+        KIND.solve(*read(KIND, data))
     assert caught.value.loc == at
-    refused(KIND, {**BASE, **change})
+    refused(KIND, data)
 
 
 def test_bad_values_anywhere() -> None:

@@ -20,6 +20,7 @@ WITH_TESTS_OF_THEIR_OWN = [
     "file-name-unusable",
     "page-name-taken",
     "moved-page-broken",
+    "objective-without-concept",
 ]
 Planted = dict[str, str]
 

@@ -66,7 +66,7 @@ def read_block(text: str) -> Block | list[Problem]:
     try:
         fields = schema.model_validate(raw)
     except ValidationError as error:
-        faults = _without_other_sorts(faults_of(error, schema, raw, locator))
+        faults = _without_misspelt(_without_other_sorts(faults_of(error, schema, raw, locator)))
         return [*problems, *(_in_words(fault, kind, schema) for fault in faults)]
     return problems or Block(kind, fields, raw, text)
 
@@ -117,6 +117,25 @@ def _without_other_sorts(faults: Sequence[Fault]) -> list[Fault]:
     """The faults without that of the whole cast, where something inside it is what is wrong."""
     inside_cast = any(fault.field.startswith("cast.") for fault in faults)
     return [fault for fault in faults if not (inside_cast and fault.field == "cast")]
+
+
+def _without_misspelt(faults: Sequence[Fault]) -> list[Fault]:
+    """The faults without a field that is missing because its name is misspelt: one word put right mends both."""
+
+    def is_misspelt(missing: Fault) -> bool:
+        return any(
+            fault.kind == "unknown"
+            and _holder(fault) == _holder(missing)
+            and f'"{missing.field}"' in did_you_mean(fault.field, fault.known)
+            for fault in faults
+        )
+
+    return [fault for fault in faults if fault.kind != "missing" or not is_misspelt(fault)]
+
+
+def _holder(fault: Fault) -> str:
+    """What the field stands in; empty for the activity itself."""
+    return fault.detail.rpartition(".")[0]
 
 
 def _task_unknown(kind: Kind[Any], raw: Mapping[str, Any], locator: YamlLocator) -> Problem | None:

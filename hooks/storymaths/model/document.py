@@ -7,9 +7,10 @@ from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
-from typing import Any, Generic, Literal, Protocol, TypeVar
+from typing import Any, Generic, Literal, TypeVar
 
 from .address import source_of
+from .locator import Locator as Locator  # noqa: PLC0414 - part of what this module offers
 from .page_fields import ListName, Named, PageFields
 from .problem import Place
 from .prose import BODY, Prose
@@ -33,13 +34,6 @@ class Fault:
     detail: str = ""
     known: tuple[str, ...] = ()
     """Keys or values that would have been understood there."""
-
-
-class Locator(Protocol):
-    """Finds the line and column of values; made by the parser, asked only when a problem needs it."""
-
-    def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
-        """The place of a value, or of the ``nth`` time some words stand within it."""
 
 
 @dataclass(frozen=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from hashlib import sha256
 
@@ -11,6 +11,7 @@ from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
+from .locator import Locator
 from .material import Caution, Material
 from .money import Currency
 from .moved import Moved
@@ -99,6 +100,8 @@ class Reference:
     """Where each of them stands in ``site_data/moved.yaml``."""
     objectives: Mapping[tuple[str, str], Objective]
     """Every objective by framework and code."""
+    locators: Mapping[str, Locator] = field(repr=False)
+    """Finds where a value stands, by its file in ``site_data/``."""
 
     @cached_property
     def fingerprint(self) -> str:

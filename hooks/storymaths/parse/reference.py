@@ -219,6 +219,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
             for name, framework in frameworks.items()
             for objective in framework.objectives
         },
+        locators=reader.locators,
     )
     listed = {
         "concepts.yaml": [("concepts", c.id) for c in concepts.concepts],

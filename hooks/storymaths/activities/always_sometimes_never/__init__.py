@@ -73,7 +73,7 @@ answers: 1
 
     def solve(self, fields: AlwaysFields, context: Context) -> Solution:
         """The one answer: the verdict, with what shows it."""
-        statement, year = _statement(fields, context), context.year.year
+        statement, year = _statement(fields, context), context.year
         tried = statement.tried
         letters = fields.statement is None
         why = verdict_worked(statement, year, letters)

@@ -9,9 +9,10 @@ from typing import Any
 from ...model.activity import Context, Figure, LikelyError
 from ...model.demands import Demands, amounts, operation
 from ...model.figures.cases import CaseGrid, CaseStrip, Mark
+from ...model.year import YearLimits
+from ..rule_language.reasons import explain
 from ..rule_language.tree import Operation, decider
 from ..rule_language.words import clause, numbers_in, signs_in, tables_in, words_in
-from ..rule_language.worked import worked
 from ..saying import capital, listed
 from .case_statement import Statement
 from .cases_tried import Tried, case_text, telling
@@ -40,7 +41,7 @@ def _span(numbers: Sequence[int]) -> str:
     return listed([str(number).replace("-", "−") for number in numbers], "or")
 
 
-def line_of(statement: Statement, year: int) -> str:
+def line_of(statement: Statement, year: YearLimits) -> str:
     """The statement itself, in words and letters."""
     claim = clause(statement.then, year)
     if statement.say:
@@ -58,13 +59,13 @@ def verdict_says(tried: Tried, letters: bool) -> str:
     return f"Sometimes true: it is so when {true}, and it is not so when {false}."
 
 
-def verdict_worked(statement: Statement, year: int, letters: bool) -> str:
+def verdict_worked(statement: Statement, year: YearLimits, letters: bool) -> str:
     """The sums of one case that holds and one that does not, as far as there are such."""
     shown = []
     for cases, said in ((statement.tried.true, "It is so"), (statement.tried.false, "It is not so")):
         if cases:
             case = telling(cases)
-            shown.append(f"{said} when {case_text(case, letters)}: {worked(statement.then, case, year)}.")
+            shown.append(f"{said} when {case_text(case, letters)}: {explain(statement.then, case, year)}.")
     return " ".join(shown)
 
 
@@ -104,7 +105,7 @@ def slip_of(tried: Tried, letters: bool) -> LikelyError | None:
     return LikelyError("Turns the statement round.", f"Something that is not always so: look what happens when {case}.")
 
 
-def uses_of(statement: Statement, texts: Sequence[str], year: int) -> Demands:
+def uses_of(statement: Statement, texts: Sequence[str], year: YearLimits) -> Demands:
     """What the statement, its sums in every case, and the texts shown ask of a year."""
     ends = [numbers[i] for numbers in statement.letters.values() for i in (0, -1)]
     shown = [telling(cases) for cases in (statement.tried.true, statement.tried.false) if cases]

@@ -5,16 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from random import Random
-from typing import TYPE_CHECKING
 
 from ...model.activity import Context
 from ...model.year import YearLimits
 from ..kind import Unsolvable
+from .beam import set_up
 from .search import Teams
-from .sides import Sides
-
-if TYPE_CHECKING:
-    from . import BalanceFields
+from .tasks import BalanceTask
 
 Values = tuple[int, ...]
 """A value for each level: characters that are equal share a level, and levels rise."""
@@ -28,7 +25,7 @@ _LARGEST = 1000
 class Trial:
     """The balance an author asks for, to be tried with other values in a year."""
 
-    fields: BalanceFields
+    task: BalanceTask
     context: Context
     year: YearLimits
     rank: Sequence[int]
@@ -37,7 +34,7 @@ class Trial:
     def with_values(self, values: Values) -> Context:
         """The context with each character worth the value of its level."""
         characters = tuple(
-            replace(character, facts={**character.facts, self.fields.fact: values[rank]})
+            replace(character, facts={**character.facts, self.task.fact: values[rank]})
             for character, rank in zip(self.context.characters, self.rank, strict=True)
         )
         return replace(self.context, characters=characters)
@@ -45,7 +42,7 @@ class Trial:
     def balances(self, values: Values) -> list[Teams]:
         """Every pair of teams that is level with these values."""
         try:
-            return Sides.of(self.fields, self.with_values(values)).every_balance()
+            return set_up(self.task, self.with_values(values)).search()
         except Unsolvable:  # such as a start that these values would make level
             return []
 
@@ -57,7 +54,7 @@ class Trial:
         """How far from coming out: answers too many or too few, and answers whose teams are too much for the year."""
         if values[-1] > self.year.largest_number:
             return _CHANGES
-        fewest, most = self.fields.wished
+        fewest, most = self.task.wished
         found = self.balances(values)
         too_much = sum(self._total(values, left) > self.year.largest_calculated for left, _ in found)
         return max(0, fewest - len(found)) + max(0, len(found) - most) + too_much
@@ -74,7 +71,7 @@ class Trial:
         return sum(values[rank] for index, rank in enumerate(self.rank) if team >> index & 1)
 
 
-def brought_nearer(trial: Trial, levels: int) -> Iterator[Values]:
+def bring_nearer(trial: Trial, levels: int) -> Iterator[Values]:
     """Rising values that come out, reached by changing one at a time. The same every time it is asked."""
     year = trial.year
     top = min(year.largest_number, year.largest_calculated, trial.context.caps.number, _LARGEST)

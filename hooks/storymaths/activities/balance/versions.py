@@ -2,51 +2,45 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import islice
-from typing import TYPE_CHECKING
 
 from ...model.activity import Context
 from ...model.year import YearLimits
-from .sides import Sides
-from .trial import Trial, Values, brought_nearer
-
-if TYPE_CHECKING:
-    from . import BalanceFields
+from ..revalue import SAME_NUMBERS
+from .beam import set_up
+from .tasks import BalanceTask
+from .trial import Trial, Values, bring_nearer
 
 _Offer = tuple[Values, str]
 _STEPS = 20_000
 _SMALL = 60
 _BLENDED = 12
 _SMALLEST_TOP = 40
-_TIMES: Mapping[int, tuple[int, ...]] = {
-    0: (), 1: (1,), 2: (1, 2, 3, 5), 3: (5, 15, 25, 45), 4: (75, 125, 225), 5: (1250, 2250), 6: (12_500, 125_000),
-}  # fmt: skip
-"""How many times the old values go into a blend, by year, so that the sums are of that year's size."""
 
 
-def remade(fields: BalanceFields, context: Context, year: YearLimits) -> Iterator[tuple[Context, str]]:
-    """Scenes for ``year``, best first: each can be added within the year and gives a wished number of answers.
+def versions_of(task: BalanceTask, context: Context, year: YearLimits) -> Iterator[tuple[BalanceTask, Context, str]]:
+    """Casts for ``year``, best first: each can be added within the year and gives a wished number of answers.
 
     For a younger year, or the same, what is as near as can be to the balance as it is; for an older one numbers of
     its size. Casts with which the same teams are level come before those with which others are.
     """
-    old = Sides.of(fields, context).question.masses
+    old = set_up(task, context).question.masses
     levels = tuple(sorted(set(old)))
-    trial = Trial(fields, context, year, [levels.index(mass) for mass in old])
+    trial = Trial(task, context, year, [levels.index(mass) for mass in old])
     top = min(year.largest_calculated, year.largest_number, context.caps.number, _SMALLEST_TOP)
     small = list(islice(_same_teams_level(trial, levels, top), _SMALL))
     seen: set[Values] = set()
     for values, why in _offers(trial, levels, small):
         if values not in seen and trial.comes_out(values):
-            yield trial.with_values(values), why
+            yield task, trial.with_values(values), why
         seen.add(values)
 
 
 def _offers(trial: Trial, levels: Values, small: Sequence[Values]) -> Iterator[_Offer]:
-    said = trial.fields.fact.replace("_", " ").replace("-", " ")
+    said = trial.task.fact.replace("_", " ").replace("-", " ")
     same_teams = f"Each {said} is remade, in the same order, so that the same teams are level."
-    near = [(levels, "The same numbers."), *((values, same_teams) for values in _best_first(small, trial, levels))]
+    near = [(levels, SAME_NUMBERS), *((values, same_teams) for values in _best_first(small, trial, levels))]
     blends = [(values, same_teams) for values in _best_first(_blends(trial, levels, small), trial, levels)]
     times = [
         (tuple(value * factor for value in levels), f"Every {said} is {factor} times as much.")
@@ -55,7 +49,7 @@ def _offers(trial: Trial, levels: Values, small: Sequence[Values]) -> Iterator[_
     ]
     harder = trial.year.year > trial.context.year.year
     yield from [*blends, *times, *near] if harder else [*near, *blends, *times]
-    for values in brought_nearer(trial, len(levels)):
+    for values in bring_nearer(trial, len(levels)):
         yield values, f"Each {said} is remade, in the same order. Other teams are level."
 
 
@@ -73,7 +67,7 @@ def _best_first(candidates: Iterable[Values], trial: Trial, old: Values) -> list
 
 def _blends(trial: Trial, old: Values, small: Sequence[Values]) -> Iterator[Values]:
     """So many times the old values plus small ones: where both level a team, so does their blend."""
-    for times in _TIMES[trial.year.year]:
+    for times in trial.year.practice.balance.blends:
         for values in small[:_BLENDED]:
             yield tuple(times * a + b for a, b in zip(old, values, strict=True))
 

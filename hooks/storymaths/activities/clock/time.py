@@ -3,23 +3,20 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from dataclasses import dataclass
 from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field
 
 HOUR, DAY = 60, 24 * 60
-GRAIN: Mapping[int, int] = {0: 60, 1: 30, 2: 5, 3: 1, 4: 1, 5: 1, 6: 1}
-"""To how many minutes a year reads a clock: o'clock, half past, five minutes, then the minute.
-
-Source: programmes of study, key stages 1 and 2 (DfE, 2013), measurement; for Reception, a house rule.
-"""
 Style = Literal["12", "24"]
 _DIGITS = re.compile(r"(\d{1,2}):(\d\d)\s*(am|pm)?")
 _WORDS = re.compile(r"(?:(half|quarter|\d{1,2})(?: minutes?)? (past|to) )?(\d{1,2})(?: o'clock)?\s*(am|pm)?")
 _NAMED = {"noon": 12 * HOUR, "midday": 12 * HOUR, "midnight": 0}
 _LENGTH = re.compile(r"(?:(\d{1,4}) ?h(?:ours?)?)? ?(?:(?:and )?(\d{1,4}) ?min(?:ute)?s?)?")
 _FIVES_SAID = {15: "quarter", 30: "half"}
+PARTS_OF_DAY = ("in the morning", "in the middle of the day", "in the afternoon", "in the evening", "at night")
+"""In the order of the day, from daybreak on."""
 
 
 def _time(value: Any) -> Any:
@@ -66,6 +63,17 @@ Length = Annotated[int, BeforeValidator(_length), Field(ge=1, le=DAY)]
 """A length of time in minutes, up to a day. A bare number is minutes."""
 
 
+@dataclass(frozen=True, slots=True)
+class TimeOfDay:
+    """A time of day in an answer, in minutes since midnight; past a day's minutes it is the next day's."""
+
+    minutes: int
+
+    def as_plain(self) -> str:
+        """``HH:MM`` of 24 hours."""
+        return digits(self.minutes)
+
+
 def digits(time: int, style: Style = "24") -> str:
     """``07:35`` and ``19:35``, or ``7:35 am`` and ``7:35 pm``; noon and midnight are neither."""
     hour, minute = divmod(time % DAY, HOUR)
@@ -78,7 +86,7 @@ def digits(time: int, style: Style = "24") -> str:
 
 def on_face(time: int) -> str:
     """``7:35``, which a clock with hands shows twice a day."""
-    return f"{time % DAY // HOUR % 12 or 12}:{time % HOUR:02}"
+    return f"{hour_on_face(time)}:{time % HOUR:02}"
 
 
 def in_words(time: int) -> str:
@@ -98,6 +106,11 @@ def long(minutes: int) -> str:
     parts = [f"{hours} hour{'' if hours == 1 else 's'}" if hours else ""]
     parts.append(f"{rest} minute{'' if rest == 1 else 's'}" if rest or not hours else "")
     return " ".join(filter(None, parts))
+
+
+def hour_on_face(time: int) -> int:
+    """The hour the hour hand stands at or has left, 1 to 12."""
+    return time % DAY // HOUR % 12 or 12
 
 
 def part_of_day(time: int) -> str:

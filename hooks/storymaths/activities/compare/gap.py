@@ -8,9 +8,10 @@ from fractions import Fraction
 from math import ceil, floor
 
 from ...expression.signs import COMPARE
-from ...expression.tree import Number, units_in
+from ...expression.tree import Node, Number, Operation, numbers_in, units_in
 from ...model.quantity import UNITS
 from ..kind import Unsolvable
+from .completed import Filling, number_in
 from .statement import GAP, Statement
 
 _TRIED = range(1, 12)
@@ -58,8 +59,22 @@ class Curve:
         return (value * self.d - self.b) / rest if rest else None
 
 
-def numbers_for(statement: Statement, most: int, limit: int) -> list[tuple[Fraction, str]]:
-    """Every number for the gap, smallest first, each with the unit it carries.
+def fillings_for(statement: Statement, most: int, limit: int) -> list[Filling]:
+    """Every number for the gap, smallest first, written as the statement writes its own: as fractions or decimals."""
+    shown = [number.shown for tree in statement.trees for number in numbers_in(tree)]
+    fractions = any("/" in one for one in shown) or any(map(_has_line, statement.trees))
+    decimals = any("." in one for one in shown)
+    found = _numbers_for(statement, most, limit)
+    return [Filling(number_in(number, unit, as_fraction=fractions and not decimals)) for number, unit in found]
+
+
+def _has_line(tree: Node) -> bool:
+    """Whether a fraction with a gap stands in it."""
+    return isinstance(tree, Operation) and (tree.sign == "/" or _has_line(tree.left) or _has_line(tree.right))
+
+
+def _numbers_for(statement: Statement, most: int, limit: int) -> list[tuple[Fraction, str]]:
+    """The same, each with the unit it carries.
 
     With = any number; with only ≠ < > the whole numbers from 0 to ``most``. Raises ``Unsolvable`` where every
     number would do or there are more than ``limit``.

@@ -9,11 +9,12 @@ from itertools import takewhile
 
 from ...check.suggestion import did_you_mean
 from ...expression.grammar import Reader, Unreadable
-from ...expression.signs import COMPARED, PROSE
+from ...expression.signs import COMPARED
 from ...expression.tokens import Token, read_tokens
-from ...expression.tree import Node, Number, fill_gap, operations_in, quantity_of
+from ...expression.tree import Node, Number, Operation, fill_gap, gaps_in, operations_in, quantity_of
 from ...model.document import Loc
 from ...model.quantity import UNITS, Quantity
+from ..arithmetic import signs_of
 from ..kind import Unsolvable
 
 GAP = "___"
@@ -31,6 +32,8 @@ class Statement:
     signs: tuple[str, ...]
     loc: Loc
     trees: tuple[Node, ...]
+    operators: tuple[tuple[str, ...], ...]
+    """The signs of calculation that stand in each side."""
 
     @property
     def text(self) -> str:
@@ -40,7 +43,7 @@ class Statement:
     @property
     def gap_side(self) -> int | None:
         """Which side has a gap for a number."""
-        return next((index for index, side in enumerate(self.sides) if GAP in side), None)
+        return next((index for index, tree in enumerate(self.trees) if gaps_in(tree)), None)
 
     @property
     def sign_gap(self) -> int | None:
@@ -63,12 +66,12 @@ def joined(sides: Sequence[str], signs: Sequence[str]) -> str:
     return sides[0] + "".join(f" {sign} {side}" for sign, side in zip(signs, sides[1:], strict=True))
 
 
-def read_statement(text: str, values: Mapping[str, str], limit: int, loc: Loc) -> Statement:
-    """The statement in a text. ``values`` are what characters are worth, by name; ``limit`` the largest number."""
+def read_statement(text: str, names: Mapping[str, Token], limit: int, loc: Loc) -> Statement:
+    """The statement in a text. ``names`` are what characters are worth, by name; ``limit`` the largest number."""
     plain = " ".join(text.split())
     if len(plain) > _LONGEST:
         raise Unsolvable(loc, "This statement is too long to read.", f"write at most {_LONGEST} letters and signs.")
-    tokens = tuple(_as_meant(token, plain) for token in read_tokens(plain, COMPARED, _names(values)))
+    tokens = tuple(_as_meant(token, plain) for token in read_tokens(plain, COMPARED, names))
     sides, signs = _sides(tokens)
     shown = tuple(_text(side, plain, named=True) for side in sides)
     if not signs or not all(shown):
@@ -80,7 +83,7 @@ def read_statement(text: str, values: Mapping[str, str], limit: int, loc: Loc) -
     gaps = sum(token.kind in _GAPS or token.text == SIGN_GAP for token in tokens)
     if gaps > 1:
         raise Unsolvable(loc, f'"{plain}" has {gaps} gaps.', "leave one gap; for more use the kind number-sentence.")
-    _check_words(tokens, values, loc)
+    _check_words(tokens, names, loc)
     if any(token.kind in ("number", "name") and token.amount > limit for token in tokens):
         raise Unsolvable(loc, "A number here is too large.", f"write numbers of at most {limit:,}.")
     in_numbers = tuple(_text(side, plain, named=False) for side in sides)
@@ -88,13 +91,10 @@ def read_statement(text: str, values: Mapping[str, str], limit: int, loc: Loc) -
     # A side with a gap is read last: what is amiss elsewhere is the plainer thing to say.
     order = sorted(range(len(sides)), key=lambda at: any(token.kind in _GAPS for token in sides[at]))
     trees = {at: _tree(sides[at], in_numbers[at], line, loc) for at in order}
-    statement = Statement(shown, in_numbers, signs, loc, tuple(trees[at] for at in range(len(sides))))
+    operators = tuple(tuple(signs_of(side)) for side in sides)
+    statement = Statement(shown, in_numbers, signs, loc, tuple(trees[at] for at in range(len(sides))), operators)
     _check(statement, limit)
     return statement
-
-
-def _names(values: Mapping[str, str]) -> dict[str, Token]:
-    return {name: next(read_tokens(value, PROSE))._replace(kind="name") for name, value in values.items()}
 
 
 def _as_meant(token: Token, plain: str) -> Token:
@@ -125,15 +125,15 @@ def _text(side: Sequence[Token], plain: str, named: bool) -> str:
     return text
 
 
-def _check_words(tokens: Sequence[Token], values: Mapping[str, str], loc: Loc) -> None:
+def _check_words(tokens: Sequence[Token], names: Mapping[str, Token], loc: Loc) -> None:
     """That every word is a character, a unit or "of"."""
     for at, token in enumerate(tokens):
         if token.kind == "word" and token.text not in UNITS:
             words = [each.text for each in takewhile(lambda each: each.kind == "word", tokens[at:])]
-            near = did_you_mean(" ".join(words), values)
+            near = did_you_mean(" ".join(words), names)
             fix = (
-                f"use one of {', '.join(values)}, or numbers."
-                if values
+                f"use one of {', '.join(names)}, or numbers."
+                if names
                 else "give the activity a cast and a fact, or use numbers."
             )
             raise Unsolvable(loc, f'"{" ".join(words)}" stands for nobody here.{near}', fix, "activity-fact-missing")
@@ -176,3 +176,13 @@ def _check(statement: Statement, limit: int) -> None:
         raise Unsolvable(statement.loc, "The sides are not amounts of the same sort.", "compare like with like.")
     if any(abs(Fraction(value.amount)) > limit * 1000 for value in worth):
         raise Unsolvable(statement.loc, "A side comes to too much.", f"keep to numbers of at most {limit:,}.")
+
+
+def whole_terms(tree: Node) -> tuple[int, ...]:
+    """The bare whole numbers that a side adds up; empty where it is anything else."""
+    if isinstance(tree, Operation) and tree.sign == "+":
+        left, right = whole_terms(tree.left), whole_terms(tree.right)
+        return left + right if left and right else ()
+    if isinstance(tree, Number) and not tree.unit and isinstance(tree.value, int) and "/" not in tree.shown:
+        return (tree.value,) if tree.value >= 0 else ()
+    return ()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Annotated, Any
 
@@ -23,22 +23,26 @@ SIZES: Mapping[str, tuple[str, Fraction]] = {
     "weeks": ("time", WEEK),
 }
 """What each unit measures, and how many base units it is. Any other word is a unit of its own."""
-FIRST_YEAR: Mapping[str, int] = {
-    "cm": 2, "m": 2, "g": 2, "kg": 2, "ml": 2, "l": 2, "litre": 2, "litres": 2, "p": 2, "£": 2, "°C": 2, "mm": 3, "km": 4,
-}  # fmt: skip
-"""The year that first meets a unit; units of time and everyday things come earlier."""
-MORE: Mapping[str, tuple[str, str]] = {
-    "length": ("longer", "shorter"),
-    "mass": ("heavier", "lighter"),
-    "temperature": ("warmer", "colder"),
-    "time": ("longer", "shorter"),
-}
-"""How more and less are said of each kind of measure."""
+MORE: Mapping[str, str] = {"length": "longer", "mass": "heavier", "temperature": "warmer", "time": "longer"}
+"""How more is said of each kind of measure; of any other it is just more."""
+_AS_LISTED: Mapping[str, str] = {"litre": "litres", "hour": "hours", "minute": "minutes", "second": "seconds"}
+_SIGNS = frozenset({"p", "£", "°C"})
+"""Units that are signs."""
 MOST, _LONGEST_TEXT, _MOST_PLACES = 10_000_000, 32, 4
 
 
 class UnlikeUnits(ValueError):
     """Amounts that cannot be compared or added: ``3 kg`` and ``2 m``."""
+
+
+@dataclass(frozen=True, slots=True)
+class Wording:
+    """An amount in its author's words: with ×, with a decimal, and what stands under the line of its fraction."""
+
+    text: str
+    times: bool = False
+    decimal: bool = False
+    under: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +52,7 @@ class Amount:
     number: Fraction
     unit: str = ""
     count: int = 1
-    text: str = field(default="", compare=False)
+    wording: Wording | None = None
     """As its author wrote it, if anybody did."""
 
     @property
@@ -65,6 +69,11 @@ class Amount:
     def each(self) -> Amount:
         """One of the equal amounts it was written as."""
         return Amount(self.number / self.count, self.unit)
+
+    @property
+    def as_one(self) -> Amount:
+        """The same as one amount, and not in its author's words."""
+        return Amount(self.number, self.unit)
 
     def into(self, unit: str) -> Amount:
         """The same amount in another unit of its kind."""
@@ -91,21 +100,31 @@ def _amount(value: Any) -> Amount:
     count, total = written_so.count, written_so.number.value * written_so.count
     if abs(total) > MOST or count < 1:
         raise ValueError("should be within ten million, the largest number primary schools meet")
-    text = text.replace("-", "−")
-    return Amount(total, written_so.unit, count, text.replace("x", "×") if count > 1 else text)
+    number = written_so.number
+    wording = Wording(
+        text.replace("-", "−").replace("x", "×") if count > 1 else text.replace("-", "−"),
+        count > 1,
+        number.places > 0,
+        number.under,
+    )
+    return Amount(total, written_so.unit, count, wording)
 
 
 Measure = Annotated[Amount, PlainValidator(_amount)]
 """An amount, with its unit if it has one. A bare number is of no unit."""
 
 
-def say(amount: Amount, year: YearLimits) -> str:
+def bare(number: Fraction | int) -> Amount:
+    """A number without a unit."""
+    return Amount(Fraction(number))
+
+
+def tell(amount: Amount, year: YearLimits) -> str:
     """``2.5 kg``, ``1 litre``, ``75p``, ``£1.50``, ``3 shells``; a fraction before decimals are met."""
     number, unit = amount.number, amount.unit
-    needed = ending_places(number) or 0
-    text = written(number, needed if needed <= year.decimal_places else 0)
+    text = written(number, year.decimal_places)
     if unit == "£":
-        if number.denominator > 1 and needed <= 2:
+        if number.denominator > 1 and _in_pence(number):
             text = text.partition(".")[0] + f".{abs(int(number * 100)) % 100:02}"
         return f"−£{text[1:]}" if number < 0 else f"£{text}"
     if unit in ("p", ""):
@@ -113,16 +132,51 @@ def say(amount: Amount, year: YearLimits) -> str:
     return f"{text} {unit_name(unit, number)}"
 
 
-def shown(amount: Amount, year: YearLimits) -> str:
+def tell_as_given(amount: Amount, year: YearLimits) -> str:
     """The amount as its author wrote it, else as the year writes it."""
-    if amount.count > 1:
-        return amount.text or f"{amount.count} × {say(amount.each, year)}"
-    return amount.text or say(amount, year)
+    if amount.wording:
+        return amount.wording.text
+    return tell(amount, year) if amount.count == 1 else f"{amount.count} × {tell(amount.each, year)}"
 
 
-def in_sum(amount: Amount, year: YearLimits) -> str:
+def write(amount: Amount, year: YearLimits) -> str:
     """The same inside a number sentence, where a unit that is no standard one goes without saying."""
-    return say(amount if amount.unit in UNITS else Amount(amount.number), year)
+    return tell_as_given(in_sentence(amount), year)
+
+
+def in_sentence(amount: Amount) -> Amount:
+    """The amount with the unit that it has inside a number sentence."""
+    return amount if amount.unit in UNITS else replace(amount, unit="", wording=None)
+
+
+def is_decimal(amount: Amount, year: YearLimits) -> bool:
+    """Whether it is written with a decimal point."""
+    if amount.wording:
+        return amount.wording.decimal
+    number = amount.each.number
+    places = ending_places(number)
+    if number.denominator == 1 or places is None:
+        return False
+    return places <= year.decimal_places or (amount.unit == "£" and _in_pence(number))
+
+
+def _in_pence(pounds: Fraction) -> bool:
+    return (ending_places(pounds) or 0) <= 2
+
+
+def unit_sign(unit: str) -> str:
+    """The unit where it is a sign, such as °C; else empty."""
+    return unit if unit in _SIGNS else ""
+
+
+def unit_listed(unit: str) -> str:
+    """The unit as ``years.yaml`` names it; empty for a sign, and for what is no standard unit."""
+    return _AS_LISTED.get(unit, unit) if unit in UNITS and unit not in _SIGNS else ""
+
+
+def is_met(unit: str, year: YearLimits) -> bool:
+    """Whether the year has met a unit; things that serve as units, days and weeks are always known."""
+    return unit not in UNITS or year.knows(unit) or year.measures_in(unit_listed(unit))
 
 
 def unit_name(unit: str, number: Fraction) -> str:
@@ -139,21 +193,3 @@ def common_unit(amounts: Sequence[Amount]) -> str:
     if len(kinds) > 1:
         raise UnlikeUnits(f"{kinds[0] or 'a plain number'} and {kinds[1]}")
     return min((amount.unit for amount in amounts), key=lambda unit: SIZES.get(unit, ("", Fraction(1)))[1])
-
-
-def made_like(amount: Amount, unit: str, year: YearLimits) -> list[str]:
-    """Sentences that bring an amount into a unit: ``3 × 20 cm = 60 cm``, ``1 m = 100 cm``, ``1 1/4 kg = 1.25 kg``."""
-    own, sentences = in_sum(amount, year), []
-    if amount.count > 1:
-        sentences.append(f"{amount.count} × {in_sum(amount.each, year)} = {own}")
-    elif "/" in amount.text and amount.unit in UNITS and amount.text != own:
-        sentences.append(f"{amount.text} = {own}")
-    other = amount.into(unit)
-    if amount.unit in UNITS and unit in UNITS and in_sum(other, year) != own:
-        sentences.append(f"{own} = {in_sum(other, year)}")
-    elif amount.unit != unit and amount.unit in SIZES:
-        one = Amount(Fraction(1), amount.unit).into(unit)
-        times = one.number if one.number >= 1 else 1 / one.number
-        sign = "×" if one.number >= 1 else "÷"
-        sentences.append(f"{written(amount.number, 3)} {sign} {written(times, 3)} = {written(other.number, 3)}")
-    return sentences

@@ -10,7 +10,7 @@ Pans = tuple[tuple[int, ...], tuple[int, ...]]
 MOST_TRIED = 60_000
 
 
-def choices(weights: Mapping[int, int], both: bool) -> int:
+def count_placings(weights: Mapping[int, int], both: bool) -> int:
     """How many ways there are to put the weights on the pans, right or wrong."""
     tried = 1
     for count in weights.values():

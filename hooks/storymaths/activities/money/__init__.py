@@ -3,26 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from typing import ClassVar
+from typing import ClassVar, get_args
 
 from ...model.activity import Context, Solution
 from ...model.year import YearLimits
 from ..kind import Kind
 from .solve import solve
-from .tasks import (
-    AddUp,
-    BuyMany,
-    ChooseThings,
-    ComparePurses,
-    FindPrice,
-    GiveChange,
-    MakeAmount,
-    MakeInFewest,
-    MoneyAnswer,
-    MoneyTask,
-    SaveUp,
-    ShareMoney,
-)
+from .tasks import MoneyAnswer, MoneyTask
 from .versions import versions_of
 
 
@@ -64,18 +51,7 @@ cast:
         "2MD-1": "writes coins alike as a multiplication",
         "2MD-2": "asks how many coins or things make an amount",
     }
-    tasks = (
-        MakeAmount,
-        MakeInFewest,
-        GiveChange,
-        ChooseThings,
-        BuyMany,
-        AddUp,
-        ComparePurses,
-        FindPrice,
-        ShareMoney,
-        SaveUp,
-    )
+    tasks = get_args(MoneyTask)
     told_by = "find"
 
     def solve(self, fields: MoneyTask, context: Context) -> Solution[MoneyAnswer]:

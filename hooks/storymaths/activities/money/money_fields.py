@@ -10,6 +10,7 @@ from typing import Annotated, Self
 from pydantic import Field
 
 from ...model.fields import Text
+from ..changed_fields import each, with_changed
 from ..given import Castless
 from ..kind import ActivityFields
 from .amount import Pence, SomePence
@@ -38,34 +39,25 @@ Lots = Annotated[tuple[tuple[Several, SomePence], ...], Field(max_length=12), Ho
 
 @dataclass(frozen=True, slots=True)
 class MoneyChange:
-    """``amount`` says what an amount becomes, ``coin`` what a coin becomes, in pence."""
+    """``amount`` says what an amount becomes, ``coin`` what a coin becomes, in pence; nought stays nought."""
 
     amount: Callable[[int], int]
     coin: Callable[[int], int]
+
+    def of_lots(self, lots: object) -> object:
+        """As many of each as before."""
+        assert isinstance(lots, tuple)
+        return tuple((count, self.amount(worth)) for count, worth in lots)
 
 
 class MoneyFields(ActivityFields):
     """A task with money."""
 
     def with_money(self, change: MoneyChange) -> Self:
-        """The task with other money, in the kind's own words: the author's name the old amounts."""
-        new: dict[str, object] = {"ask": None}
-        for name, value in self:
-            metadata = type(self).model_fields[name].metadata
-            if Holds.LOTS in metadata:
-                new[name] = tuple((count, change.amount(each)) for count, each in value)
-            elif Holds.AMOUNTS in metadata or Holds.COINS in metadata:
-                new[name] = _with_each(value, change.coin if Holds.COINS in metadata else change.amount)
-        return self.model_copy(update=new)
-
-
-def _with_each(value: object, change: Callable[[int], int]) -> object:
-    """The value with every amount in it changed; none and nought stay as they are."""
-    if isinstance(value, int):
-        return change(value) if value else value
-    if isinstance(value, tuple):
-        return tuple(_with_each(one, change) for one in value)
-    return {name: _with_each(one, change) for name, one in value.items()} if isinstance(value, Mapping) else value
+        """The task with other money."""
+        amounts = each(lambda pence: change.amount(pence) if pence else 0)
+        coins = each(change.coin)
+        return with_changed(self, {Holds.AMOUNTS: amounts, Holds.COINS: coins, Holds.LOTS: change.of_lots})
 
 
 class WithCoins(MoneyFields, Castless):

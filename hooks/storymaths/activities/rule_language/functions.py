@@ -35,9 +35,8 @@ class RuleFunction:
     decide: Callable[..., Any]
     says: str
     """After "is" for a property; the whole phrase for an amount. ``{0}`` and ``{1}`` are its numbers in words."""
-    year: int = 1
-    """The school year that first names it; before that a property is said as ``earlier`` has it."""
     earlier: str = ""
+    """How a property is said in a year that does not call it by its name yet; empty where it always is."""
     word: str = ""
     """The word of the word bank it uses."""
 
@@ -77,31 +76,30 @@ def digits_of(number: Any) -> str:
 
 
 FUNCTIONS: Mapping[str, RuleFunction] = {
-    "odd": RuleFunction(1, "truth", lambda n: isinstance(n, int) and n % 2 == 1, "odd", 0, word="odd"),
-    "even": RuleFunction(1, "truth", lambda n: isinstance(n, int) and n % 2 == 0, "even", 0, word="even"),
+    "odd": RuleFunction(1, "truth", lambda n: isinstance(n, int) and n % 2 == 1, "odd", word="odd"),
+    "even": RuleFunction(1, "truth", lambda n: isinstance(n, int) and n % 2 == 0, "even", word="even"),
     "multiple": RuleFunction(
         2,
         "truth",
         lambda n, of: divides(of, n),
         "a multiple of {1}",
-        5,
         "reached when counting in {1}s from 0",
         "multiple",
     ),
-    "factor": RuleFunction(2, "truth", divides, "a factor of {1}", 4, "a number that goes into {1} exactly", "factor"),
-    "prime": RuleFunction(1, "truth", is_prime, "a prime number", 5, word="prime number"),
-    "square": RuleFunction(1, "truth", lambda n: root(n, 2) is not None, "a square number", 5, word="square number"),
-    "cube": RuleFunction(1, "truth", lambda n: root(n, 3) is not None, "a cube number", 5, word="cube number"),
+    "factor": RuleFunction(2, "truth", divides, "a factor of {1}", "a number that goes into {1} exactly", "factor"),
+    "prime": RuleFunction(1, "truth", is_prime, "a prime number", word="prime number"),
+    "square": RuleFunction(1, "truth", lambda n: root(n, 2) is not None, "a square number", word="square number"),
+    "cube": RuleFunction(1, "truth", lambda n: root(n, 3) is not None, "a cube number", word="cube number"),
     "has_digit": RuleFunction(
-        2, "truth", lambda n, digit: str(digit) in digits_of(n), "a number with the digit {1}", 2, word="digit"
+        2, "truth", lambda n, digit: str(digit) in digits_of(n), "a number with the digit {1}", word="digit"
     ),
-    "digits": RuleFunction(1, "number", lambda n: len(digits_of(n)), "how many digits {0} has", 2, word="digit"),
+    "digits": RuleFunction(1, "number", lambda n: len(digits_of(n)), "how many digits {0} has", word="digit"),
     "digit_sum": RuleFunction(
-        1, "number", lambda n: sum(map(int, digits_of(n))), "the sum of the digits of {0}", 2, word="digit"
+        1, "number", lambda n: sum(map(int, digits_of(n))), "the sum of the digits of {0}", word="digit"
     ),
-    "ones": RuleFunction(1, "number", lambda n: int(digits_of(n)[-1:] or 0), "the ones digit of {0}", 2, word="ones"),
-    "tens": RuleFunction(1, "number", lambda n: int(digits_of(n)[-2:-1] or 0), "the tens digit of {0}", 2, word="tens"),
+    "ones": RuleFunction(1, "number", lambda n: int(digits_of(n)[-1:] or 0), "the ones digit of {0}", word="ones"),
+    "tens": RuleFunction(1, "number", lambda n: int(digits_of(n)[-2:-1] or 0), "the tens digit of {0}", word="tens"),
     "difference": RuleFunction(
-        2, "number", lambda a, b: abs(a - b), "the difference between {0} and {1}", 2, word="difference"
+        2, "number", lambda a, b: abs(a - b), "the difference between {0} and {1}", word="difference"
     ),
 }

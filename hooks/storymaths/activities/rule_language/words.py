@@ -7,12 +7,11 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from typing import Any
 
+from ...model.year import YearLimits
 from ..saying import written
 from .functions import FUNCTIONS, digits_of
 from .tree import Call, Case, Comparison, Join, Name, Not, Number, Operation, Rule, Words, decider, gives
 
-_FIRST_WITH_SIGNS = 2
-"""The year that first meets < and >."""
 NEGATED = {"=": "≠", "≠": "=", "<": "≥", ">": "≤", "≤": ">", "≥": "<"}
 COMPARED_WORDS: Mapping[str, str] = {
     "=": "{0}", "≠": "not {0}", "<": "less than {0}", ">": "more than {0}", "≤": "{0} or less", "≥": "{0} or more"
@@ -25,8 +24,8 @@ def number_text(value: int | Fraction) -> str:
     return written(value, places=3)
 
 
-def clause(rule: Rule, year: int, names: Mapping[str, str] | None = None) -> str:
-    """A rule in words for a year: ``a is odd and a + b > 6``. ``names`` says what stands for a name."""
+def clause(rule: Rule, year: YearLimits | None, names: Mapping[str, str] | None = None) -> str:
+    """A rule in words for a year, or with every sign: ``a is odd and a + b > 6``. ``names`` says what stands for a name."""
     said = names or {}
     match rule:
         case Join(word=word, left=left, right=right):
@@ -41,7 +40,7 @@ def clause(rule: Rule, year: int, names: Mapping[str, str] | None = None) -> str
             return amount(rule, said)
 
 
-def _denied(inner: Rule, year: int, said: Mapping[str, str]) -> str:
+def _denied(inner: Rule, year: YearLimits | None, said: Mapping[str, str]) -> str:
     match inner:
         case Call(parts=parts):
             return f"{amount(parts[0], said)} is not {property_words(inner, year, said)}"
@@ -55,19 +54,29 @@ def _denied(inner: Rule, year: int, said: Mapping[str, str]) -> str:
             return f"it is not so that {clause(inner, year, said)}"
 
 
-def _compared(rule: Comparison, sign: str, year: int, said: Mapping[str, str]) -> str:
+def _compared(rule: Comparison, sign: str, year: YearLimits | None, said: Mapping[str, str]) -> str:
     left, right = amount(rule.left, said), amount(rule.right, said)
-    in_words = any(isinstance(side, Call) for side in (rule.left, rule.right))
-    if not in_words and ((sign in "=≠" and year) or (sign in "<>" and year >= _FIRST_WITH_SIGNS)):
+    if is_with_sign(rule, sign, year):
         return f"{left} {sign} {right}"
     return f"{left} is {COMPARED_WORDS[sign].format(right)}"
 
 
-def property_words(call: Call, year: int, names: Mapping[str, str] | None = None) -> str:
+def is_with_sign(rule: Comparison, sign: str, year: YearLimits | None) -> bool:
+    """Whether a comparison by a sign is said with it, and not in words."""
+    in_words = any(isinstance(side, Call) for side in (rule.left, rule.right))
+    return not in_words and sign in "=≠<>" and (year is None or year.knows(sign))
+
+
+def property_words(call: Call, year: YearLimits | None, names: Mapping[str, str] | None = None) -> str:
     """What a property says after "is": ``odd``, ``a multiple of 5``."""
     function = FUNCTIONS[call.name]
-    form = function.earlier if function.earlier and year < function.year else function.says
+    form = function.says if _is_named(call, year) else function.earlier
     return form.format(*(amount(part, names or {}) for part in call.parts))
+
+
+def _is_named(call: Call, year: YearLimits | None) -> bool:
+    """Whether the year calls a property by its name."""
+    return year is None or not FUNCTIONS[call.name].earlier or call.name in year.practice.rules.names
 
 
 def amount(rule: Rule, names: Mapping[str, str] | None = None) -> str:
@@ -87,7 +96,7 @@ def amount(rule: Rule, names: Mapping[str, str] | None = None) -> str:
         case Call(name=called, parts=parts):
             return FUNCTIONS[called].says.format(*(amount(part, said) for part in parts))
         case _:
-            return f"({clause(rule, _FIRST_WITH_SIGNS, said)})"
+            return f"({clause(rule, None, said)})"
 
 
 def _held(part: Rule, sign: str, is_right: bool, text: str) -> str:
@@ -166,10 +175,10 @@ def signs_in(*texts: str) -> frozenset[str]:
     return frozenset(sign for text in texts for sign in _SIGNS.findall(text))
 
 
-def words_in(rule: Rule, year: int) -> tuple[str, ...]:
+def words_in(rule: Rule, year: YearLimits | None) -> tuple[str, ...]:
     """The words of the word bank a rule uses when said for a year, in order, once each."""
-    called = [FUNCTIONS[part.name] for part in parts_of(rule) if isinstance(part, Call)]
-    return tuple(dict.fromkeys(said.word for said in called if not said.earlier or year >= said.year))
+    called = (part for part in parts_of(rule) if isinstance(part, Call) and _is_named(part, year))
+    return tuple(dict.fromkeys(FUNCTIONS[part.name].word for part in called))
 
 
 def tables_in(rule: Rule) -> frozenset[int]:

@@ -3,46 +3,32 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from typing import Annotated, ClassVar, Literal
-
-from pydantic import Field
+from typing import Any, ClassVar
 
 from ...model.activity import Context, Solution
-from ...model.fields import Text
 from ...model.year import YearLimits
-from ..kind import ActivityFields, Exact, Kind, Unsolvable
+from ..kind import Kind
 from ..own_words import without_stale_words
-from .numbers import numbers_solved
-from .patterns import pattern_solved
+from .solve import solve_row
+from .solve_pattern import solve_pattern
+from .tasks import (
+    GapsTask,
+    MistakeTask,
+    PatternFields,
+    PatternGapsTask,
+    PatternMistakeTask,
+    PatternPlacesTask,
+    PlacesTask,
+    SaidTask,
+    SequenceAnswer,
+    SequenceTask,
+    UnitTask,
+    schema_for,
+)
 from .versions import versions_of
 
-Place = Annotated[int, Field(ge=1, le=1_000_000, strict=True)]
 
-
-class SequenceFields(ActivityFields):
-    """Either ``terms``, which are numbers, or a ``pattern`` of characters or things.
-
-    Asked for is, by what is written: the mistake; what comes at ``places``; which numbers are ``said``; else what
-    stands in the gaps, or, in a pattern without gaps, the unit.
-    """
-
-    terms: Annotated[tuple[Exact | Literal["___"], ...], Field(max_length=24)] = ()
-    """Numbers in a row; ``___`` for a gap."""
-    rule: Literal["step", "growing", "times"] = "step"
-    """What numbers do: equal steps; steps that grow by the same each time; so many times the one before."""
-    step: Exact | None = None
-    """The step, below nought when counting back. Needed only where one term is known."""
-    pattern: Annotated[tuple[Text, ...], Field(max_length=40)] = ()
-    """Things that repeat, by a character's id or any word; ``___`` for a gap."""
-    places: Annotated[tuple[Place, ...], Field(max_length=12)] = ()
-    """Places asked about, the first being 1."""
-    said: Annotated[tuple[Exact, ...], Field(max_length=24)] = ()
-    """Numbers asked about: which are said in the count, if it goes on?"""
-    mistake: bool = False
-    """Whether one term is wrong and is to be found and put right."""
-
-
-class Sequence(Kind[SequenceFields]):
+class Sequence(Kind[SequenceTask, SequenceAnswer]):
     """Steps: one to find the rule or unit, one for each thing to be found (counted once where each is an answer)."""
 
     name = "sequence"
@@ -69,25 +55,28 @@ answers: 3
         "2NPV-2": "numbers before and after on a line, across the tens",
         "2MD-1": "counts in twos, fives and tens as steps of a table",
     }
-    tasks = (SequenceFields,)
+    tasks = (
+        GapsTask,
+        PlacesTask,
+        SaidTask,
+        MistakeTask,
+        UnitTask,
+        PatternGapsTask,
+        PatternPlacesTask,
+        PatternMistakeTask,
+    )
 
-    def solve(self, fields: SequenceFields, context: Context) -> Solution:
+    def schema_for(self, raw: Mapping[str, Any]) -> type[SequenceTask]:
+        """Told by whether there is a pattern, and by what is asked of it."""
+        return schema_for(raw)
+
+    def solve(self, fields: SequenceTask, context: Context) -> Solution[SequenceAnswer]:
         """Every answer, in the order of the places or numbers asked about."""
-        if len(context.characters) > context.caps.characters:
-            message = f"{len(context.characters)} characters are more than one activity can hold."
-            raise Unsolvable(("cast",), message, f"choose at most {context.caps.characters}.")
-        if bool(fields.terms) == bool(fields.pattern):
-            message = "There are terms and a pattern." if fields.terms else "There is nothing in a row."
-            raise Unsolvable(("terms",), message, "write terms, which are numbers, or a pattern.", "activity-broken")
-        asked = [name for name in ("places", "said", "mistake") if getattr(fields, name)]
-        if len(asked) > 1:
-            message = f'"{asked[0]}" and "{asked[1]}" ask for two things at once.'
-            raise Unsolvable((asked[1],), message, "make them two activities.", "activity-broken")
-        return numbers_solved(fields, context) if fields.terms else pattern_solved(fields, context)
+        return solve_pattern(fields, context) if isinstance(fields, PatternFields) else solve_row(fields, context)
 
     def versions(
-        self, fields: SequenceFields, context: Context, year: YearLimits
-    ) -> Iterator[tuple[SequenceFields, Context, str]]:
+        self, fields: SequenceTask, context: Context, year: YearLimits
+    ) -> Iterator[tuple[SequenceTask, Context, str]]:
         """Counts with a start and step of the year, still rising or falling; patterns with places nearer or further on."""
         yield from without_stale_words(fields, context, versions_of(fields, context, year))
 

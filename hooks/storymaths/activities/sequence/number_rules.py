@@ -2,15 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import pairwise
 
-from ..saying import written
-
-Known = Mapping[int, Fraction]
-"""Terms by their place, which is counted from 1."""
+from .tasks import Known
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,14 +21,6 @@ class Steps:
         gone = place - 1
         return self.first + gone * self.step + self.grows * gone * (gone - 1) / 2
 
-    def says(self) -> str:
-        """What is done each time."""
-        change = f"add {written(self.step, 3)}" if self.step >= 0 else f"take away {written(-self.step, 3)}"
-        if not self.grows:
-            return f"{change} each time"
-        more = f"{written(abs(self.grows), 3)} {'more' if self.grows > 0 else 'less'}"
-        return f"{change}, then {more} each time"
-
 
 @dataclass(frozen=True, slots=True)
 class Times:
@@ -46,21 +33,18 @@ class Times:
         """The term at a place."""
         return self.first * self.factor ** (place - 1)
 
-    def says(self) -> str:
-        """What is done each time."""
-        named = {Fraction(2): "double", Fraction(1, 2): "halve"}
-        if self.factor < 1 and self.factor.numerator == 1:
-            return named.get(self.factor, f"divide by {self.factor.denominator}") + " each time"
-        return named.get(self.factor, f"multiply by {written(self.factor, 3)}") + " each time"
-
 
 Rule = Steps | Times
-NEEDED = {"step": 2, "growing": 3, "times": 2}
-"""How many terms settle a rule of each sort."""
+_NEEDED = {"step": 2, "growing": 3, "times": 2}
+
+
+def terms_needed(sort: str, step: Fraction | None) -> int:
+    """How many terms settle a rule of a sort, whose step may be given."""
+    return _NEEDED[sort] if step is None else 1
 
 
 def rule_through(known: Known, sort: str, step: Fraction | None = None) -> Rule | None:
-    """The one rule of its sort through all the known terms; None if there is none. Needs ``NEEDED`` of them."""
+    """The one rule of its sort through all the known terms; None if there is none. Needs as many as settle it."""
     places = sorted(known)
     rule: Rule | None
     if step is not None:
@@ -122,25 +106,13 @@ def place_of(rule: Rule, number: Fraction) -> int | None:
     return int(gone) + 1 if gone >= 0 and gone.denominator == 1 else None
 
 
-def mistakes_in(known: Known, sort: str, step: Fraction | None) -> list[tuple[int, Fraction]]:
-    """Each place where changing one term gives all a rule, and what should stand there; empty if all is right."""
+def mistakes_in(known: Known, sort: str, step: Fraction | None) -> list[tuple[int, Rule]]:
+    """Each place where changing one term gives all a rule, and that rule; empty if all is right."""
     if rule_through(known, sort, step):
         return []
     found = []
     for place in sorted(known):
         rule = rule_through({other: term for other, term in known.items() if other != place}, sort, step)
         if rule and (known[place].denominator > 1 or rule.at(place).denominator == 1):
-            found.append((place, rule.at(place)))
+            found.append((place, rule))
     return found
-
-
-def uneven(known: Known) -> str:
-    """The first two steps that differ, in words; for terms that follow no equal step."""
-    shown = [
-        (f"from {written(known[a], 3)} to {written(known[b], 3)}", (known[b] - known[a]) / (b - a))
-        for a, b in pairwise(sorted(known))
-    ]
-    for (before, one), (after, other) in pairwise(shown):
-        if one != other:
-            return f"{before} each step is {written(abs(one), 3)}, {after} {written(abs(other), 3)}"
-    return "the steps are not as stated"

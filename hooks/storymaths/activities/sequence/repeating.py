@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-GAP = "___"
+from ...model.activity import GAP
+
 Pattern = Sequence[str]
+Unit = tuple[str, ...]
 
 
-def units_of(pattern: Pattern) -> list[tuple[str, ...]]:
+def units_of(pattern: Pattern) -> list[Unit]:
     """Every unit that fits what is shown, shortest first; it is seen whole and at least twice, gaps apart."""
     return [unit for length in range(1, len(pattern) // 2 + 1) if (unit := _unit(pattern, length)) is not None]
 
 
-def _unit(pattern: Pattern, length: int) -> tuple[str, ...] | None:
+def _unit(pattern: Pattern, length: int) -> Unit | None:
     unit: list[str] = []
     for start in range(length):
         seen = {item for item in pattern[start::length] if item != GAP}
@@ -33,7 +35,7 @@ def at_place(unit: Sequence[str], place: int) -> str:
     return unit[(place - 1) % len(unit)]
 
 
-def mistakes_in(pattern: Pattern) -> list[tuple[int, str, tuple[str, ...]]]:
+def mistakes_in(pattern: Pattern) -> list[tuple[int, str, Unit]]:
     """Each place where changing one thing gives the pattern a unit, with what should be there and the unit.
 
     Only for the shortest length of unit with which one change is enough; empty if the pattern is right already.

@@ -5,88 +5,74 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
-from typing import TYPE_CHECKING, Any
 
 from ...model.activity import Context
+from ...model.practice.sequence import SequencePractice
 from ...model.year import YearLimits
+from ..revalue import easier_first
 from ..saying import listed, written
-from .number_rules import Known, Rule, Steps, Times, mistakes_in, place_of, rule_through
+from .number_rules import Rule, Steps, Times, mistakes_in, place_of, rule_through, terms_needed
 from .repeating import at_place, units_of
+from .say import say_rule
+from .tasks import Known, MistakeTask, PatternFields, PatternPlacesTask, RowTask, SaidTask, SequenceTask, Term
 
-if TYPE_CHECKING:
-    from . import SequenceFields
-
-Version = tuple["SequenceFields", Context, str]
-_STEPS: dict[int, tuple[int, ...]] = {
-    0: (1, 2),
-    1: (2, 5, 10, 1),
-    2: (5, 3, 10, 2),
-    3: (4, 8, 50, 100, 3),
-    4: (6, 7, 9, 25, 1000),
-    5: (1000, 100, 10_000, 25),
-    6: (10_000, 250, 125, 50),
-}
-"""Steps each year counts in, what is new in it first."""
-_FACTORS = (2, 10, 5, 3, 4)
-_PLACES = {0: (6, 8, 9, 10), 1: (8, 10, 12, 15, 18, 20), 2: (12, 20, 25, 31, 40, 50), 3: (20, 40, 57, 82, 100, 120)}
-"""Places worth asking about, by year; from Year 3 on those of Year 3."""
+Version = tuple[SequenceTask, Context, str]
 
 
-def versions_of(fields: SequenceFields, context: Context, year: YearLimits) -> Iterator[Version]:
+def versions_of(task: SequenceTask, context: Context, year: YearLimits) -> Iterator[Version]:
     """The same first for a younger year and last for an older one; between them, remade ones."""
     there = replace(context, year=year)
-    harder = year.year > context.year.year
-    if not harder:
-        yield fields, there, "The same sequence."
-    yield from _patterns(fields, there) if fields.pattern else _numbers(fields, there)
-    if harder:
-        yield fields, there, "The same sequence."
+    practice, harder = year.practice.sequence, year.year > context.year.year
+    others: Iterator[tuple[SequenceTask, str]] = iter(())
+    if isinstance(task, PatternPlacesTask):
+        others = _with_places(task, practice)
+    elif not isinstance(task, PatternFields):
+        others = _with_numbers(task, practice)
+    for changed, says in easier_first((task, "The same sequence."), others, harder):
+        yield changed, there, says
 
 
-def _patterns(fields: SequenceFields, there: Context) -> Iterator[Version]:
+def _with_places(task: PatternPlacesTask, practice: SequencePractice) -> Iterator[tuple[SequenceTask, str]]:
     """Other places; the pattern stays."""
-    count = len(fields.places)
-    offered = _PLACES[min(3, there.year.year)]
-    units = units_of(fields.pattern)
-    choices = [offered[start : start + count] for start in range(len(offered) - count + 1)] if count else []
+    count, offered = len(task.places), practice.places
+    units = units_of(task.pattern)
+    choices = [offered[start : start + count] for start in range(len(offered) - count + 1)]
     # Places at which different things come are asked about first.
     for places in sorted(choices, key=lambda places: -len({at_place(unit, at) for unit in units[:1] for at in places})):
-        says = f"The {'places are' if count > 1 else 'place is'} {listed([f'{place:,}' for place in places])}."
-        yield fields.model_copy(update={"places": places}), there, says
+        says = f"The {'places are' if count > 1 else 'place is'} {listed([written(place) for place in places])}."
+        yield task.with_places(places), says
 
 
-def _numbers(fields: SequenceFields, there: Context) -> Iterator[Version]:
+def _with_numbers(task: RowTask, practice: SequencePractice) -> Iterator[tuple[SequenceTask, str]]:
     """Other steps and starts; gaps, places and the mistake stay where they are."""
-    known = {place: term for place, term in enumerate(fields.terms, 1) if isinstance(term, Fraction)}
+    known = task.known
     right = dict(known)
-    if fields.mistake:
-        found = mistakes_in(known, fields.rule, fields.step)
-        right |= dict(found[:1])
-    needed = {"step": 2, "growing": 3, "times": 2}[fields.rule] if fields.step is None else 1
-    old = rule_through(right, fields.rule, fields.step) if len(right) >= needed else None
+    if isinstance(task, MistakeTask):
+        right |= {place: rule.at(place) for place, rule in mistakes_in(known, task.rule, task.step)[:1]}
+    if len(right) < terms_needed(task.rule, task.step):
+        return
+    old = rule_through(right, task.rule, task.step)
     if old is None:
         return
-    for new in _rules(old, fields, there.year):
-        update = _moved(fields, known, right, old, new)
-        if update is not None:
-            says = f"It starts at {written(new.at(1))}; {new.says()}."
-            yield fields.model_copy(update=update), there, says
+    for new in _rules(old, len(task.terms), practice):
+        changed = _follow(task, right, old, new)
+        if changed is not None:
+            yield changed, f"It starts at {written(new.at(1))}; {say_rule(new)}."
 
 
-def _rules(old: Rule, fields: SequenceFields, year: YearLimits) -> Iterator[Rule]:
+def _rules(old: Rule, length: int, practice: SequencePractice) -> Iterator[Rule]:
     """Rules of the same sort that rise or fall as the old one does."""
-    length = len(fields.terms)
     if isinstance(old, Times):
-        for factor in _FACTORS:
-            for first in (1, 2, 3, 5):
+        for factor in practice.factors:
+            for first in practice.multiplied:
                 rising = Times(Fraction(first), Fraction(factor))
                 falling = Times(rising.at(length), Fraction(1, factor))
                 yield rising if old.factor >= 1 else falling
         return
-    starts = [Fraction(n) for n in (0, 1, 2, 3, 7)]
+    starts = [Fraction(start) for start in practice.starts]
     if _from_table(old) and 0 <= (times := min(old.first, old.at(length)) / abs(old.step)) <= 12:
         starts.insert(0, times)
-    for size in _STEPS[year.year]:
+    for size in practice.steps:
         for start in starts:
             yield _stepping(old, size, start * size if _from_table(old) else start + size, length)
 
@@ -106,27 +92,23 @@ def _stepping(old: Steps, size: int, start: Fraction, length: int) -> Steps:
     return Steps(start, Fraction(size) if old.step else Fraction(0))
 
 
-def _moved(fields: SequenceFields, known: Known, right: Known, old: Rule, new: Rule) -> dict[str, Any] | None:
-    """The fields with the new rule's terms; None where what is asked does not carry over."""
-    terms: list[Fraction | str] = []
-    for place, term in enumerate(fields.terms, 1):
-        if not isinstance(term, Fraction):
-            terms.append("___")
-        else:
-            off = known[place] - right[place]
-            terms.append(new.at(place) + (0 if not off else 1 if off > 0 else -1))
-    update: dict[str, Any] = {"terms": tuple(terms)}
-    if fields.step is not None:
-        update["step"] = new.step if isinstance(new, Steps) else None
-    if fields.said:
-        said = [_said(number, old, new) for number in fields.said]
-        if None in said or len(set(said)) < len(said):
-            return None
-        update["said"] = tuple(said)
-    return None if update["terms"] == fields.terms else update
+def _follow(task: RowTask, right: Known, old: Rule, new: Rule) -> RowTask | None:
+    """The task with the new rule's terms; None where what is asked does not carry over."""
+    terms: list[Term] = []
+    for place, term in enumerate(task.terms, 1):
+        off = term - right[place] if isinstance(term, Fraction) else 0
+        terms.append(new.at(place) + (off > 0) - (off < 0) if isinstance(term, Fraction) else term)
+    if tuple(terms) == task.terms:
+        return None
+    changed = task.with_terms(tuple(terms), new.step if isinstance(new, Steps) else None)
+    if not isinstance(changed, SaidTask):
+        return changed
+    said = [_carry_over(number, old, new) for number in changed.said]
+    carried = tuple(number for number in said if number is not None)
+    return changed.with_said(carried) if len(set(carried)) == len(said) else None
 
 
-def _said(number: Fraction, old: Rule, new: Rule) -> Fraction | None:
+def _carry_over(number: Fraction, old: Rule, new: Rule) -> Fraction | None:
     """A number that is said in the new count if the old one was said in the old, else one that is not."""
     place = place_of(old, number)
     if place is not None:

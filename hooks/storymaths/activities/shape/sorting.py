@@ -5,13 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ...model.activity import Answer, LikelyError, Solution
+from ...model.plain import as_plain_mapping
 from ..kind import Unsolvable
 from ..met import as_task
-from ..rule_language.worked import worked
+from ..rule_language.reasons import explain
 from ..saying import capital, listed
 from ..sort.cards import Card
-from ..sort.places import Diagram, Sorted
+from ..sort.places import Sorted
 from ..sort.rules import ReadRule, SortRule, read_rules
+from ..sort.say_places import draw, explain_empty, explain_places, find_error, say_places
+from ..sort.tasks import Diagram
 from .tasks import Shapes
 
 
@@ -24,16 +27,19 @@ def sorted_solution(shapes: Shapes, by: Sequence[str | SortRule], diagram: Diagr
         raise Unsolvable(
             ("diagram",), f"There are {len(rules)} rules.", "give one rule for a hoop, two for the others."
         )
-    done = Sorted(into, rules, cards, shapes.context.year.year)
+    done = Sorted(into, rules, cards)
+    answer = Answer(
+        say_places(done), explain_places(done.find_reasons(shapes.context.year)), as_plain_mapping(done.value)
+    )
     asked = f"Sort the shapes by {listed([f'“{rule.fits}”' for rule in rules])}. Is any place left empty?"
     return shapes.solution(
-        as_task(ask or asked, figures=(shapes.figure(), done.figure(filled=False))),
-        [done.answer()],
+        as_task(ask or asked, figures=(shapes.figure(), draw(done, filled=False))),
+        [answer],
         _facts(rules),
         steps=len(rules),
-        note=done.note(),
-        likely_error=done.likely_error(),
-        figures=(done.figure(filled=True),),
+        note=explain_empty(done),
+        likely_error=find_error(done),
+        figures=(draw(done, filled=True),),
     )
 
 
@@ -58,7 +64,7 @@ def guessed_solution(shapes: Shapes, clues: Sequence[str], ask: str | None) -> S
 
 
 def _why(card: Card, rules: Sequence[ReadRule], shapes: Shapes) -> str:
-    reasons = (worked(rule.tree, card.case, shapes.context.year.year) for rule in rules)
+    reasons = (explain(rule.tree, card.case, shapes.context.year) for rule in rules)
     return f"{capital(', '.join(dict.fromkeys(filter(None, reasons))))}.".replace(";", ",")
 
 

@@ -95,12 +95,9 @@ def number_cards(numbers: Sequence[str]) -> Cards:
 
 
 def cast_cards(context: Context) -> Cards:
-    """A card for each character. Raises ``Unsolvable`` for an empty or too large cast, and for wild facts."""
+    """A card for each character. Raises ``Unsolvable`` for an empty cast, and for wild facts."""
     if not context.characters:
         raise Unsolvable(("cast",), "There is nobody to sort.", "give a cast with facts, or numbers to sort.")
-    if len(context.characters) > context.caps.characters:
-        message = f"{len(context.characters)} characters are more than one activity can hold."
-        raise Unsolvable(("cast",), message, f"choose at most {context.caps.characters}.")
     facts = list(dict.fromkeys(fact for character in context.characters for fact in character.facts))
     gives: dict[str, Gives] = {}
     lacking: dict[str, str] = {}

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from ...check.suggestion import did_you_mean
-from ...model.activity import Answer, Context, Figure, LikelyError
-from ...model.figures.sorting import SortHoop
+from ...model.activity import Context
 from ..kind import Unsolvable
 from ..rule_language.tree import Call, Comparison, Name, Not, Number, Rule, Words, decider
-from ..rule_language.worked import worked
-from ..saying import capital, listed
+from ..saying import listed
 from .cards import Card, Cards
-from .labels import Labels
+from .tasks import GuessTask
+
+FactRule = tuple[str, Rule]
+"""A fact, and a rule about it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,20 +27,24 @@ class Guess:
     """The facts looked at, in order."""
     tables: tuple[int, ...]
     """Tables of the year: whole numbers may be counted in them."""
-    labels: Labels
 
-    def _split(self) -> tuple[list[Card], list[Card]]:
+    def split(self) -> tuple[list[Card], list[Card]]:
+        """Those inside and those outside."""
         cards = self.cards.cards
         return [c for c in cards if c.id in self.inside], [c for c in cards if c.id not in self.inside]
 
-    def forms(self, fact: str) -> Iterator[Rule]:
+    def try_rules(self) -> Iterator[FactRule]:
+        """Every rule that is tried, fact by fact."""
+        return ((fact, rule) for fact in self.facts for rule in self._forms(fact))
+
+    def _forms(self, fact: str) -> Iterator[Rule]:
         """The rules tried for a fact, in order. Yes-or-no facts: so, not so. Words: the same, not the same.
 
         Numbers: exactly one value, any but one, more than, fewer than, odd, even, counted in a table of the
         year. ``more than 4`` and ``more than 5`` are one rule where they tell the same cards apart: of such,
         the one that names the nearest value of somebody outside stands for all.
         """
-        ins, outs = ([card.case[fact] for card in side] for side in self._split())
+        ins, outs = ([card.case[fact] for card in side] for side in self.split())
         kind = self.cards.gives[fact]
         name = Name(fact, kind)
         if kind == "truth":
@@ -52,81 +57,46 @@ class Guess:
             yield from (Call("odd", (name,)), Call("even", (name,)))
             yield from (Call("multiple", (name, Number(table, str(table)))) for table in self.tables if table > 2)
 
-    def found(self) -> list[tuple[str, Rule]]:
-        """Every rule that fits, with the fact it is about: fact by fact, in the order of ``forms``."""
-        return [
-            (fact, rule)
-            for fact in self.facts
-            for rule in self.forms(fact)
-            if all(bool(decider(rule)(card.case)) == (card.id in self.inside) for card in self.cards.cards)
-        ]
+    def find_rules(self) -> list[FactRule]:
+        """Every rule that fits, in the order they are tried."""
+        return [(fact, rule) for fact, rule in self.try_rules() if self._who_fits(rule) == self.inside]
 
-    def answer(self, fact: str, rule: Rule, year: int) -> Answer:
-        """One rule that fits, with the reasons of everyone inside and outside."""
-        sides = [
-            f"{place}: {', '.join(f'{card.name} {worked(rule, card.case, year)}' for card in cards)}"
-            for place, cards in zip(("Inside", "Outside"), self._split(), strict=True)
-        ]
-        return Answer(f"{capital(self.labels.fits(rule))}.", "; ".join(sides) + ".", {"rule": in_language(rule)})
-
-    def note(self, found: int) -> str:
-        """How one knows that these are all."""
-        tried = sum(1 for fact in self.facts for _ in self.forms(fact))
-        facts = listed([fact.replace("_", " ") for fact in self.facts])
-        if not found:
-            return f"Of {tried} rules about {facts}, none puts these inside and all others outside: two facts would be needed."
-        return f"{tried} rules about one fact were tried ({facts}); the others all put somebody in the wrong place."
-
-    def likely_error(self) -> LikelyError | None:
-        """A rule that everyone inside fits, and somebody outside as well."""
-        for fact in self.facts:
-            for rule in self.forms(fact):
-                if isinstance(rule, Not) or (isinstance(rule, Comparison) and rule.sign == "≠"):
-                    continue
-                fits = {card.id for card in self.cards.cards if decider(rule)(card.case)}
-                if self.inside < fits:
-                    stray = next(card.name for card in self.cards.cards if card.id in fits - self.inside)
-                    said = self.labels.fits(rule)
-                    return LikelyError(
-                        "Looks only at those inside.", f"“{capital(said)}”, but {stray} fits that and is outside."
-                    )
+    def find_too_wide(self) -> tuple[Rule, Card] | None:
+        """The first rule that everyone inside fits, and somebody outside as well; not one that denies."""
+        for _, rule in self.try_rules():
+            if isinstance(rule, Not) or (isinstance(rule, Comparison) and rule.sign == "≠"):
+                continue
+            fits = self._who_fits(rule)
+            if self.inside < fits:
+                return rule, next(card for card in self.cards.cards if card.id in fits - self.inside)
         return None
 
-    def figure(self) -> Figure:
-        """One hoop with those inside in it; its label is still to be found."""
-        ins, outs = (tuple(card.name for card in side) for side in self._split())
-        alt = f"One hoop without a label. In the hoop: {listed(ins)}. Outside it: {listed(outs)}."
-        return Figure(SortHoop("?", "", ins, outs), alt)
+    def _who_fits(self, rule: Rule) -> frozenset[str]:
+        decide = decider(rule)
+        return frozenset(card.id for card in self.cards.cards if decide(card.case))
 
 
-def guess_of(inside: Sequence[str], looking_at: Sequence[str], cards: Cards, context: Context) -> Guess:
+def read_guess(task: GuessTask, cards: Cards, context: Context) -> Guess:
     """The sorting whose rule is to be found. Raises ``Unsolvable`` for people and facts that are not there."""
     ids = [card.id for card in cards.cards]
-    if cards.of_numbers:
-        raise Unsolvable(
-            ("numbers",), "A rule is guessed from facts, and numbers have none.", "give a cast with facts."
-        )
-    for index, name in enumerate(inside):
+    for index, name in enumerate(task.inside):
         if name not in ids:
             message = f'"{name}" is not in the cast.{did_you_mean(name, ids)}'
             raise Unsolvable(("inside", index), message, f"use {listed(ids, 'or')}.", "activity-fact-missing")
-    if set(inside) == set(ids):
-        raise Unsolvable(
-            ("inside",), "Everyone is inside, so there is nothing to tell apart.", "leave somebody outside."
-        )
-    for index, fact in enumerate(looking_at):
+    if set(task.inside) == set(ids):
+        message = "Everyone is inside, so there is nothing to tell apart."
+        raise Unsolvable(("inside",), message, "leave somebody outside.")
+    for index, fact in enumerate(task.looking_at):
         if fact not in cards.gives:
             message = cards.lacking.get(fact, f'Nobody has a fact "{fact[:40]}".{did_you_mean(fact[:40], cards.gives)}')
             raise Unsolvable(("looking_at", index), message, "look at other facts.", "activity-fact-missing")
     if not cards.gives:
-        raise Unsolvable(
-            ("cast",), "There is no fact that everyone has.", "give everyone the same facts.", "activity-fact-missing"
-        )
-    facts = tuple(looking_at) or tuple(cards.gives)
-    return Guess(cards, frozenset(inside), facts, context.year.tables, Labels(context))
+        message = "There is no fact that everyone has."
+        raise Unsolvable(("cast",), message, "give everyone the same facts.", "activity-fact-missing")
+    return Guess(cards, frozenset(task.inside), task.looking_at or tuple(cards.gives), context.year.tables)
 
 
-def in_language(rule: Rule) -> str:
+def write_rule(rule: Rule) -> str:
     """A rule as the language of rules writes it."""
     match rule:
         case Not(inner=Name(name=fact)):

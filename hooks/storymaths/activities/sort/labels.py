@@ -6,8 +6,9 @@ from dataclasses import dataclass
 
 from ...model.activity import Context
 from ...model.quantity import UNITS
-from ..rule_language.tree import Call, Comparison, Join, Name, Not, Number, Rule, Words, gives
-from ..rule_language.words import COMPARED_WORDS, NEGATED, amount, clause, property_words
+from ...model.year import YearLimits
+from ..rule_language.tree import Call, Comparison, Join, Name, Not, Number, Operation, Rule, Words, gives
+from ..rule_language.words import COMPARED_WORDS, NEGATED, amount, clause, is_with_sign, parts_of, property_words
 
 _DOES = {
     "swims": "swim", "flies": "fly", "walks": "walk", "climbs": "climb", "hops": "hop", "runs": "run", "sings": "sing",
@@ -37,12 +38,12 @@ class Labels:
             case Comparison(sign=sign, left=Name(name=fact), right=Words(text=text)):
                 return f"{self._fact(fact)}: {'' if sign == '=' else 'not '}{text}"
             case Call(parts=(Name(name=fact), *_)) if gives(rule) == "truth":
-                said = property_words(rule, self.context.year.year)
+                said = property_words(rule, self.context.year)
                 return said if fact == "n" else self._of_fact(fact, rule, said)
             case Join(word=word, left=left, right=right):
                 return f"{self.fits(left)} {word} {self.fits(right)}"
             case _:
-                return clause(rule, self.context.year.year)
+                return clause(rule, self.context.year)
 
     def otherwise(self, rule: Rule) -> str:
         """What does not fit the rule."""
@@ -56,7 +57,7 @@ class Labels:
             case Call(parts=(Name(), *_)):
                 return f"not {self.fits(rule)}"
             case Call():
-                return clause(Not(rule), self.context.year.year)
+                return clause(Not(rule), self.context.year)
             case _:
                 return f"not so: {self.fits(rule)}"
 
@@ -90,6 +91,20 @@ class Labels:
         if things and rule.name in ("odd", "even"):
             return f"an {rule.name} number of {things}"
         return f"{things or self._fact(fact)}: {said}"
+
+
+def signs_in_label(rule: Rule, year: YearLimits) -> frozenset[str]:
+    """The signs in what fits a rule; a fact compared with a number or with words is said without one."""
+    match rule:
+        case Join(left=left, right=right):
+            return signs_in_label(left, year) | signs_in_label(right, year)
+        case Not(inner=inner):
+            return signs_in_label(inner, year)
+        case Comparison(left=Name(), right=Number() | Words()):
+            return frozenset()
+    parts = list(parts_of(rule))
+    compared = {part.sign for part in parts if isinstance(part, Comparison) and is_with_sign(part, part.sign, year)}
+    return frozenset({part.sign for part in parts if isinstance(part, Operation)} | compared)
 
 
 def _denied(said: str) -> str:

@@ -2,54 +2,52 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from fractions import Fraction
-from typing import TYPE_CHECKING, Any
 
 from ...model.activity import Context
-from ...model.fields import RECEPTION
 from ...model.year import YearLimits
+from .tasks import BoxesTask, GuessTask, PlaceTask, SortTask
 
-if TYPE_CHECKING:
-    from . import SortFields
-
-_FIRST_WITH_CARROLL = 2
-"""The year that first meets Carroll diagrams in the word bank."""
+_SAME = "The same cards and rules."
 
 
-def sort_versions(fields: SortFields, context: Context, year: YearLimits) -> Iterator[tuple[SortFields, Context, str]]:
+def versions_of(task: SortTask, context: Context, year: YearLimits) -> Iterator[tuple[SortTask, Context, str]]:
     """Candidates, best first; each then again with only the numbers the year can read."""
-    candidates = list(_guesses(fields, context) if fields.inside else _diagrams(fields, context.year.year, year.year))
-    for change, why in candidates:
-        yield fields.model_copy(update=change), context, why
-    within = tuple(number for number in fields.numbers or () if _reads(number, year))
-    if within and within != fields.numbers:
-        for change, _ in candidates:
-            yield fields.model_copy(update={**change, "numbers": within}), context, "Only numbers the year knows."
+    match task:
+        case GuessTask():
+            yield from ((changed, context, says) for changed, says in _guesses(task, context))
+        case BoxesTask():
+            yield task, context, _SAME
+            yield from ((few, context, says) for few, says in _within_reach(task, year))
+        case PlaceTask():
+            harder = year.year > context.year.year
+            candidates = list(_diagrams(task, year, harder))
+            yield from ((changed, context, says) for changed, says in candidates)
+            for changed, _ in candidates:
+                yield from ((few, context, says) for few, says in _within_reach(changed, year))
 
 
-def _diagrams(fields: SortFields, own: int, year: int) -> Iterator[tuple[Mapping[str, Any], str]]:
-    same: tuple[Mapping[str, Any], str] = ({}, "The same cards and rules.")
-    two = len(fields.by) == 2 and fields.diagram != "boxes"
+def _diagrams(task: PlaceTask, year: YearLimits, harder: bool) -> Iterator[tuple[PlaceTask, str]]:
+    known = year.practice.sort.diagrams
+    two = len(task.by) == 2
     one_rule = [
-        ({"by": (rule,), "diagram": "hoop", "answers": None}, f"Only the {place} rule.")
-        for rule, place in zip(fields.by, ("first", "second"), strict=False)
+        (task.with_one_rule(rule), f"Only the {place} rule.")
+        for rule, place in zip(task.by, ("first", "second"), strict=False)
     ]
-    venn = ({"diagram": "venn"}, "A Venn diagram in place of the Carroll diagram.")
-    carroll = ({"diagram": "carroll"}, "A Carroll diagram in place of the Venn diagram.")
-    if two and year == RECEPTION:
+    if two and not {"venn", "carroll"} & set(known):
         yield from one_rule
-    elif two and fields.diagram == "carroll" and year < _FIRST_WITH_CARROLL:
-        yield venn
-    elif two and fields.diagram != "carroll" and year > own and year >= _FIRST_WITH_CARROLL:
-        yield carroll
-    yield same
+    elif two and task.into == "carroll" and "carroll" not in known:
+        yield task.with_diagram("venn"), "A Venn diagram in place of the Carroll diagram."
+    elif two and task.into != "carroll" and harder and "carroll" in known:
+        yield task.with_diagram("carroll"), "A Carroll diagram in place of the Venn diagram."
+    yield task, _SAME
     if two:
         yield from one_rule
 
 
-def _guesses(fields: SortFields, context: Context) -> Iterator[tuple[Mapping[str, Any], str]]:
-    yield {}, "The same sorting."
+def _guesses(task: GuessTask, context: Context) -> Iterator[tuple[GuessTask, str]]:
+    yield task, "The same sorting."
     facts = dict.fromkeys(fact for character in context.characters for fact in character.facts)
     plain = tuple(
         fact
@@ -57,7 +55,13 @@ def _guesses(fields: SortFields, context: Context) -> Iterator[tuple[Mapping[str
         if all(isinstance(character.facts.get(fact), (bool, str)) for character in context.characters)
     )
     if plain:
-        yield {"looking_at": plain}, "Only facts without numbers are looked at."
+        yield task.with_facts(plain), "Only facts without numbers are looked at."
+
+
+def _within_reach(task: PlaceTask | BoxesTask, year: YearLimits) -> Iterator[tuple[PlaceTask | BoxesTask, str]]:
+    within = tuple(number for number in task.numbers or () if _reads(number, year))
+    if within and within != task.numbers:
+        yield task.with_numbers(within), "Only numbers the year knows."
 
 
 def _reads(number: str, year: YearLimits) -> bool:

@@ -3,18 +3,32 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .balance import BalancePractice
 from .bonds import BondsPractice
+from .clock import ClockPractice
+from .compare import ComparePractice
 from .fraction import FractionPractice
+from .measure import MeasurePractice
 from .money import MoneyPractice
 from .position import PositionPractice
+from .rules import RulesPractice
+from .sequence import SequencePractice
 from .share import SharePractice
+from .sort import SortPractice
 
 
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    balance: BalancePractice
     bonds: BondsPractice
+    clock: ClockPractice
+    compare: ComparePractice
     fraction: FractionPractice
+    measure: MeasurePractice
     money: MoneyPractice
     position: PositionPractice
+    rules: RulesPractice
+    sequence: SequencePractice
     share: SharePractice
+    sort: SortPractice

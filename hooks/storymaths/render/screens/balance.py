@@ -5,29 +5,25 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
-from ...activities.worked import AnyWorked
+from ...activities.balance.tasks import BalanceTask, LevelTeams, Team
+from ...activities.worked import Worked
 from .board import Board, Place, Placing, keyed
-from .pieces import cast, characters_of, ids_by_name
+from .pieces import cast
 
 _PLACES = (Place("left", "the left basket"), Place("right", "the right basket"))
 
 
-def boards(worked: AnyWorked) -> Iterable[Board]:
+def boards(worked: Worked[BalanceTask, LevelTeams]) -> Iterable[Board]:
     """One beam with two baskets. Either way round is the same answer."""
-    assert worked.solution is not None
-    assert worked.fields is not None
-    characters, ids = characters_of(worked), ids_by_name(characters_of(worked))
-    fact = worked.fields.fact or "mass"
+    characters, shows = worked.context.characters, worked.solution.task.shows
     pieces = tuple(
-        replace(piece, worth=int(character.facts[fact]))
-        for piece, character in zip(cast(characters, worked.solution.task.shows), characters, strict=True)
+        replace(piece, worth=int(shown.number or 0))
+        for piece, shown in zip(cast(characters, shows), shows, strict=True)
     )
-    ways = []
-    for answer in worked.solution.answers:
-        left, right = ([ids[name] for name in answer.data[side]] for side in ("left", "right"))
-        ways.append([_loaded(left, right), _loaded(right, left)])
-    yield Board("beam", "", pieces, _PLACES, keyed(_PLACES, ways))
+    ways = [answer.value for answer in worked.solution.answers]
+    either = [[_load(way.left, way.right), _load(way.right, way.left)] for way in ways]
+    yield Board("beam", "", pieces, _PLACES, keyed(_PLACES, either))
 
 
-def _loaded(left: list[str], right: list[str]) -> Placing:
-    return {"left": left, "right": right}
+def _load(left: Team, right: Team) -> Placing:
+    return {"left": [one.id for one in left], "right": [one.id for one in right]}

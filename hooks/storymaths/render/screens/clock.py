@@ -3,50 +3,56 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from typing import Any
 
-from ...activities.clock.time import digits, in_words, long
-from ...activities.worked import AnyWorked
-from ...model.activity import Answer
+from ...activities.clock.tasks import (
+    ClockAnswer,
+    ClockRead,
+    ClockSet,
+    ClockTask,
+    ComesRound,
+    DayOrder,
+    End,
+    MeasureSpans,
+    OrderDay,
+    ReadClocks,
+    SetClocks,
+    Span,
+    Start,
+    TimeConverted,
+    TripFound,
+)
+from ...activities.clock.time import DAY, digits, in_words, long
+from ...activities.worked import Worked
 from .board import Board, Piece, Place, keyed
 from .order import in_a_row
-from .pieces import card, card_id, characters_of, matched, one_card
+from .pieces import card, card_id, matched, one_card
 
 _HANDS = (Piece("hour-hand", "the hour hand", sort="hour"), Piece("minute-hand", "the minute hand", sort="minute"))
 _NEAR = (-60, -30, -15, -5, 5, 15, 30, 60)
+ClockWorked = Worked[ClockTask, ClockAnswer]
 
 
-def boards(worked: AnyWorked) -> Iterable[Board]:
+def boards(worked: ClockWorked) -> Iterable[Board]:
     """A clock for each time to set; one row for a day in order; else lines with a card for each answer."""
-    assert worked.solution is not None
-    answers, lines = worked.solution.answers, worked.solution.task.lines
-    if not answers:
-        return
-    first = answers[0].data
-    if "hour_hand" in first:
-        yield from (_hands(answer.data, str(lines[n])) for n, answer in enumerate(answers))
-    elif "order" in first:
-        yield _day(answers)
-    elif "words" in first:
-        right = [answer.data["words"] for answer in answers]
-        yield matched([_line(worked, answer) for answer in answers], right, _other_times(answers))
-    elif "minutes" in first and "from" in first:
-        minutes = [answer.data["minutes"] for answer in answers]
-        others = {long(one + step) for one in minutes for step in (5, -5, 30) if one + step > 0}
-        yield matched(_spans(worked, answers), [long(one) for one in minutes], sorted(others)[:6])
-    else:
-        yield from _told(worked, answers)
+    answers, lines = [answer.value for answer in worked.solution.answers], worked.solution.task.lines
+    match worked.fields:
+        case SetClocks():
+            yield from (_hands(one, str(lines[n])) for n, one in enumerate(answers) if isinstance(one, ClockSet))
+        case OrderDay():
+            yield _day([one for one in answers if isinstance(one, DayOrder)])
+        case ReadClocks():
+            yield _read([one for one in answers if isinstance(one, ClockRead)], worked)
+        case MeasureSpans():
+            yield _lengths([one for one in answers if isinstance(one, Span)], worked)
+        case _:
+            yield from (_told(one) for one in answers)
 
 
-def _hands(data: Any, says: str) -> Board:
-    step = 5 if data["minute_hand"] % 5 == 0 else 1
-    places = (*_hours(), *_minutes(step))
-    way = {_hour_place(data["hour_hand"]): ["hour-hand"], f"minute-{data['minute_hand']}": ["minute-hand"]}
+def _hands(one: ClockSet, says: str) -> Board:
+    places = (*_hours(), *_minutes(5 if one.minute_hand % 5 == 0 else 1))
+    hour = f"hour-{one.hour_hand[0]}{'' if len(one.hour_hand) == 1 else '-and-on'}"
+    way = {hour: ["hour-hand"], f"minute-{one.minute_hand}": ["minute-hand"]}
     return Board("clock", says, _HANDS, places, keyed(places, [[way]]))
-
-
-def _hour_place(hours: Sequence[int]) -> str:
-    return f"hour-{hours[0]}" if len(hours) == 1 else f"hour-{hours[0]}-and-on"
 
 
 def _hours() -> Iterator[Place]:
@@ -62,59 +68,56 @@ def _minutes(step: int) -> Iterator[Place]:
         yield Place(f"minute-{minute}", at, 1, takes="minute", turn=minute * 6)
 
 
-def _day(answers: Sequence[Answer]) -> Board:
-    found = [[_together(event, answer.data["together"]) for event in _firsts(answer.data)] for answer in answers]
-    events = [event for group in found[0] for event in group]
-    pieces = [card(event) for event in sorted(events)]
-    return in_a_row(pieces, [[[card_id(event) for event in group] for group in order] for order in found])
+def _day(answers: Sequence[DayOrder]) -> Board:
+    found = [list(_places(one)) for one in answers]
+    pieces = [card(event) for event in sorted(event for place in found[0] for event in place)]
+    return in_a_row(pieces, [[[card_id(event) for event in place] for place in order] for order in found])
 
 
-def _firsts(data: Any) -> Iterator[str]:
-    seen: set[str] = set()
-    for event in data["order"]:
-        if event not in seen:
-            seen.update(_together(event, data["together"]))
-            yield event
+def _places(one: DayOrder) -> Iterator[tuple[str, ...]]:
+    """The events, those at one time together."""
+    for event in one.order:
+        place = next((group for group in one.together if event in group), (event,))
+        if event == place[0]:
+            yield place
 
 
-def _together(event: str, groups: Sequence[Sequence[str]]) -> list[str]:
-    return next((list(group) for group in groups if event in group), [event])
+def _names(worked: ClockWorked) -> dict[str | None, str]:
+    return {character.id: character.name for character in worked.context.characters}
 
 
-def _line(worked: AnyWorked, answer: Answer) -> str:
-    names = {character.id: character.name for character in characters_of(worked)}
-    return names.get(answer.data.get("player", ""), f"Clock {answer.data['clock']}")
+def _read(answers: Sequence[ClockRead], worked: ClockWorked) -> Board:
+    names, right = _names(worked), [one.words for one in answers]
+    near = dict.fromkeys(in_words((one.time.minutes + step) % DAY) for one in answers for step in (60, 30, -30))
+    others = [words for words in near if words not in right][:4]
+    return matched([names.get(one.character, f"Clock {one.clock}") for one in answers], right, others)
 
 
-def _other_times(answers: Sequence[Answer]) -> list[str]:
-    minutes = [_minutes_of(answer.data["time"]) for answer in answers]
-    near = dict.fromkeys(in_words((one + step) % 1440) for one in minutes for step in (60, 30, -30))
-    return [words for words in near if words not in {answer.data["words"] for answer in answers}][:4]
+def _lengths(answers: Sequence[Span], worked: ClockWorked) -> Board:
+    others = {long(one.minutes + step) for one in answers for step in (5, -5, 30) if one.minutes + step > 0}
+    return matched(_spans(answers, worked), [long(one.minutes) for one in answers], sorted(others)[:6])
 
 
-def _minutes_of(time: str) -> int:
-    hours, minutes = time.split(":")
-    return int(hours) * 60 + int(minutes)
+def _spans(answers: Sequence[Span], worked: ClockWorked) -> list[str]:
+    task = worked.solution.task
+    if len(task.lines) == len(answers):
+        return [str(line) for line in task.lines]
+    shows = zip(worked.context.characters, task.shows, strict=False)
+    told: dict[str | None, str] = {character.id: f"{character.name}: {shown}" for character, shown in shows}
+    return [told.get(one.character, f"{digits(one.start)} to {digits(one.end)}") for one in answers]
 
 
-def _spans(worked: AnyWorked, answers: Sequence[Answer]) -> list[str]:
-    assert worked.solution is not None
-    shows = dict(zip((character.id for character in characters_of(worked)), worked.solution.task.shows, strict=False))
-    names = {character.id: f"{character.name}: {shows.get(character.id, '')}" for character in characters_of(worked)}
-    told = worked.solution.task.lines
-    if len(told) == len(answers):
-        return [str(line) for line in told]
-    return [
-        names.get(answer.data.get("player", ""), f"{answer.data['from']} to {answer.data['to']}") for answer in answers
-    ]
-
-
-def _told(worked: AnyWorked, answers: Sequence[Answer]) -> Iterator[Board]:
+def _told(one: ClockAnswer) -> Board:
     """Times and trips: a card for each answer among times near it."""
-    for answer in answers:
-        time = next((answer.data[name] for name in ("time", "ends", "began", "leaves") if name in answer.data), None)
-        if time is None:
-            continue
-        near = dict.fromkeys(digits((_minutes_of(str(time)) + step) % 1440) for step in _NEAR)
-        cards = [card(one) for one in sorted({str(time), *near})]
-        yield one_card(answer.data.get("told", ""), str(time), cards)
+    match one:
+        case TimeConverted(time, told):
+            return _near(time.minutes, told)
+        case ComesRound(time) | End(ends=time) | Start(began=time) | TripFound(leaves=time):
+            return _near(time.minutes)
+        case ClockRead() | ClockSet() | Span() | DayOrder():
+            raise AssertionError("these have boards of their own")
+
+
+def _near(right: int, says: str = "") -> Board:
+    cards = sorted({digits(right), *(digits((right + step) % DAY) for step in _NEAR)})
+    return one_card(says, digits(right), [card(one) for one in cards])

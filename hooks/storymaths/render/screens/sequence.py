@@ -3,54 +3,79 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from typing import Any
+from fractions import Fraction
 
 from ...activities.ordinals import ordinal
-from ...activities.worked import AnyWorked
-from ...model.activity import Answer, CastMember
+from ...activities.saying import written
+from ...activities.sequence.tasks import (
+    FilledPattern,
+    FilledRow,
+    Mistake,
+    PatternFields,
+    RepeatingUnit,
+    SaidNumber,
+    SaidTask,
+    SequenceAnswer,
+    SequenceTask,
+    TermAt,
+    ThingAt,
+)
+from ...activities.worked import Worked
+from ...model.activity import GAP, CastMember
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, cast, characters_of, matched, with_nearby
+from .pieces import card, card_id, cast, matched, with_nearby
+
+SequenceWorked = Worked[SequenceTask, SequenceAnswer]
 
 
-def boards(worked: AnyWorked) -> Iterable[Board]:
+def boards(worked: SequenceWorked) -> Iterable[Board]:
     """One board, of the form the sequence asks for."""
-    assert worked.solution is not None
-    answers = worked.solution.answers
-    if not answers:
-        return
-    first = answers[0].data
-    if "said" in first:
-        yield _said(worked, answers)
-    elif "should_be" in first:
-        yield _mistake(worked, answers)
-    elif "gaps" in first:
-        yield _gaps(worked, answers)
-    elif "term" in first:
-        yield _later(answers)
-    elif "unit" in first:
-        yield _unit(worked, answers)
+    values = [answer.value for answer in worked.solution.answers]
+    match values:
+        case [SaidNumber(), *_]:
+            yield _which_are_said(worked, [value.said for value in values if isinstance(value, SaidNumber)])
+        case [Mistake(), *_]:
+            yield _mistake(worked, [value for value in values if isinstance(value, Mistake)])
+        case [FilledRow() | FilledPattern() as filled]:
+            yield _gaps(worked, filled)
+        case [TermAt(), *_]:
+            yield _later([(value.place, _face(value.term)) for value in values if isinstance(value, TermAt)], values)
+        case [ThingAt(), *_]:
+            yield _later([(value.place, value.term) for value in values if isinstance(value, ThingAt)], values)
+        case [RepeatingUnit(unit=unit)]:
+            yield _unit(worked, unit)
 
 
-def _gaps(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
-    assert worked.fields is not None
-    shown = list(getattr(worked.fields, "terms", ()) or getattr(worked.fields, "pattern", ()))
-    gaps = answers[0].data["gaps"]
+def _face(term: Fraction | str) -> str:
+    """What is on the card of a term."""
+    if isinstance(term, str):
+        return term
+    return card(int(term)).name if term.denominator == 1 else written(term, 3)
+
+
+def _whole(terms: Iterable[Fraction | str]) -> list[int]:
+    return [int(term) for term in terms if isinstance(term, Fraction) and term.denominator == 1]
+
+
+def _shown(worked: SequenceWorked) -> list[str]:
+    task = worked.fields
+    return list(task.pattern) if isinstance(task, PatternFields) else [_face(term) for term in task.terms]
+
+
+def _gaps(worked: SequenceWorked, filled: FilledRow | FilledPattern) -> Board:
+    shown, gaps = _shown(worked), [_face(gap) for gap in filled.gaps]
     places = tuple(Place(f"gap-{n}", f"gap {n}", 1) for n in range(1, len(gaps) + 1))
-    ways = [[dict(zip((place.id for place in places), _ids(worked, a.data["gaps"]), strict=True))] for a in answers]
-    numbers = [int(gap) for gap in gaps if str(gap).lstrip("−-").isdecimal()]
+    way = dict(zip((place.id for place in places), _ids(worked, gaps), strict=True))
+    numbers = _whole(filled.gaps)
     pieces = with_nearby(numbers) if len(numbers) == len(gaps) else _members(worked, [*shown, *gaps])
-    return Board("sentence", "", pieces, places, keyed(places, ways), between=_between(worked, shown))
+    names = {character.id: character.name for character in worked.context.characters}
+    between = ", ".join(names.get(term, term) for term in shown).split(GAP)
+    return Board("sentence", "", pieces, places, keyed(places, [[way]]), between=tuple(between))
 
 
-def _between(worked: AnyWorked, shown: Sequence[Any]) -> tuple[str, ...]:
-    names = {character.id: character.name for character in characters_of(worked)}
-    text = ", ".join("___" if term == "___" else names.get(str(term), str(term)) for term in shown)
-    return tuple(text.split("___"))
-
-
-def _ids(worked: AnyWorked, terms: Iterable[Any]) -> list[list[str]]:
-    known = _ids_of(characters_of(worked))
-    return [[known.get(str(term), card_id(term))] for term in terms]
+def _ids(worked: SequenceWorked, faces: Iterable[str]) -> list[list[str]]:
+    known = _ids_of(worked.context.characters)
+    return [[known.get(face, card_id(face))] for face in faces]
 
 
 def _ids_of(characters: Iterable[CastMember]) -> dict[str, str]:
@@ -60,46 +85,43 @@ def _ids_of(characters: Iterable[CastMember]) -> dict[str, str]:
     return known
 
 
-def _members(worked: AnyWorked, terms: Sequence[Any]) -> tuple[Piece, ...]:
-    known = _ids_of(characters_of(worked))
-    wanted = {known[str(term)] for term in terms if str(term) in known}
-    characters = [character for character in characters_of(worked) if character.id in wanted]
-    words = dict.fromkeys(str(term) for term in terms if str(term) not in known and term != "___")
+def _members(worked: SequenceWorked, faces: Sequence[str]) -> tuple[Piece, ...]:
+    known = _ids_of(worked.context.characters)
+    wanted = {known[face] for face in faces if face in known}
+    characters = [character for character in worked.context.characters if character.id in wanted]
+    words = dict.fromkeys(face for face in faces if face not in known and face != GAP)
     return (*cast(characters, copies=None), *(card(word, None) for word in words))
 
 
-def _unit(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
-    unit = answers[0].data["unit"]
+def _unit(worked: SequenceWorked, unit: Sequence[str]) -> Board:
     places = tuple(Place(f"place-{n}", ordinal(n), 1) for n in range(1, len(unit) + 1))
     way = dict(zip((place.id for place in places), _ids(worked, unit), strict=True))
     return Board("slots", "", _members(worked, unit), places, keyed(places, [[way]]))
 
 
-def _later(answers: Sequence[Answer]) -> Board:
-    lines = [f"the {ordinal(answer.data['place'])}" for answer in answers]
-    right = [str(answer.data["term"]) for answer in answers]
-    others = [str(term) for term in answers[0].data.get("unit", ())]
-    if not others:
-        others = [piece.name for piece in with_nearby(int(term) for term in right)]
-    return matched(lines, right, others)
+def _later(found: Sequence[tuple[int, str]], values: Sequence[SequenceAnswer]) -> Board:
+    """What comes at each place, among the other things of the unit or among numbers nearby."""
+    units = (value.unit for value in values if isinstance(value, ThingAt))
+    nearby = with_nearby(_whole(value.term for value in values if isinstance(value, TermAt)))
+    others = [*next(units, ()), *(piece.name for piece in nearby)]
+    return matched([f"the {ordinal(place)}" for place, _ in found], [face for _, face in found], others)
 
 
-def _said(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
-    asked = [int(number) for number in getattr(worked.fields, "said", ())]
-    said = [card_id(answer.data["said"]) for answer in answers]
+def _which_are_said(worked: SequenceWorked, found: Sequence[Fraction]) -> Board:
+    asked = worked.fields.said if isinstance(worked.fields, SaidTask) else ()
+    said = [card_id(_face(number)) for number in found]
     places = (Place("said", "we shall say it"), Place("not-said", "we shall not"))
-    others = [card_id(number) for number in asked if card_id(number) not in said]
-    pieces = tuple(card(number) for number in asked)
+    pieces = tuple(card(_face(number)) for number in asked)
+    others = [piece.id for piece in pieces if piece.id not in said]
     return Board("rings", "", pieces, places, keyed(places, [[{"said": said, "not-said": others}]]))
 
 
-def _mistake(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
-    terms = [str(term) for term in (getattr(worked.fields, "terms", ()) or getattr(worked.fields, "pattern", ()))]
+def _mistake(worked: SequenceWorked, found: Sequence[Mistake]) -> Board:
+    shown = _shown(worked)
     places = (Place("wrong", "the mistake is", 1, takes="term"), Place("right", "it should be", 1, takes="card"))
-    pieces = tuple(Piece(f"term-{n}", f"{term} ({ordinal(n)})", sort="term") for n, term in enumerate(terms, 1))
-    numbers = [answer.data["should_be"] for answer in answers]
-    whole = [int(number) for number in numbers if str(number).isdecimal()]
-    named = dict.fromkeys([*terms, *map(str, numbers)])
+    pieces = tuple(Piece(f"term-{n}", f"{term} ({ordinal(n)})", sort="term") for n, term in enumerate(shown, 1))
+    whole = [number for number in _whole(one.should_be for one in found) if number >= 0]
+    named = dict.fromkeys([*shown, *(_face(one.should_be) for one in found)])
     cards = [piece.name for piece in with_nearby(whole)] if whole else list(named)
-    ways = [[{"wrong": [f"term-{a.data['place']}"], "right": [card_id(a.data["should_be"])]}] for a in answers]
+    ways = [[{"wrong": [f"term-{one.place}"], "right": [card_id(_face(one.should_be))]}] for one in found]
     return Board("rows", "", (*pieces, *(card(one, sort="card") for one in cards)), places, keyed(places, ways))

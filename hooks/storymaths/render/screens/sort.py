@@ -4,32 +4,32 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from ...activities.worked import AnyWorked
+from ...activities.sort.tasks import Filling, GuessTask, Placing, SortAnswer, SortTask
+from ...activities.worked import Worked
 from ...model.figures import FigureData
 from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
 from .board import Board, Layout, Piece, Place, keyed
-from .pieces import card, card_id, cast, characters_of
+from .pieces import card, card_id, cast
+
+SortWorked = Worked[SortTask, SortAnswer]
 
 
-def boards(worked: AnyWorked) -> Iterable[Board]:
-    """One board for a sorting; for a rule to be guessed, the rules that fit among others that do not."""
-    assert worked.solution is not None
-    answers = worked.solution.answers
-    if not answers:
-        return
-    if "regions" in answers[0].data:
-        layout, names = _diagram(worked.solution.task.figures[0].data)
-        yield _regions(layout, _pieces(worked), names, [answer.data["regions"] for answer in answers])
-    elif "boxes" in answers[0].data:
-        yield _boxes(worked)
+def boards(worked: SortWorked) -> Iterable[Board]:
+    """One board for a sorting or for boxes; none for a rule to be guessed."""
+    values = [answer.value for answer in worked.solution.answers]
+    match values:
+        case [Placing() as placing]:
+            layout, names = _diagram(worked.solution.task.figures[0].data)
+            yield _regions(layout, _pieces(worked), names, placing)
+        case [Filling(), *_]:
+            yield _boxes(_pieces(worked), [value.boxes for value in values if isinstance(value, Filling)])
 
 
-def _pieces(worked: AnyWorked) -> tuple[Piece, ...]:
-    assert worked.solution is not None
-    numbers = getattr(worked.fields, "numbers", None)
+def _pieces(worked: SortWorked) -> tuple[Piece, ...]:
+    numbers = None if isinstance(worked.fields, GuessTask) else worked.fields.numbers
     if numbers:
         return tuple(card(number) for number in numbers)
-    return cast(characters_of(worked), worked.solution.task.shows)
+    return cast(worked.context.characters, worked.solution.task.shows)
 
 
 def _diagram(figure: FigureData) -> tuple[Layout, dict[str, str]]:
@@ -46,25 +46,20 @@ def _diagram(figure: FigureData) -> tuple[Layout, dict[str, str]]:
     }
 
 
-def _regions(
-    layout: Layout, pieces: Sequence[Piece], names: Mapping[str, str], found: Sequence[Mapping[str, Sequence[str]]]
-) -> Board:
+def _regions(layout: Layout, pieces: Sequence[Piece], names: Mapping[str, str], placing: Placing) -> Board:
     by_id = {piece.id for piece in pieces}
     places = tuple(Place(region, name) for region, name in names.items())
-    ways = [[{region: list(_as_pieces(ids, by_id)) for region, ids in regions.items()}] for regions in found]
-    return Board(layout, "", tuple(pieces), places, keyed(places, ways))
+    way = {str(region): list(_as_pieces(ids, by_id)) for region, ids in placing.regions.items()}
+    return Board(layout, "", tuple(pieces), places, keyed(places, [[way]]))
 
 
-def _boxes(worked: AnyWorked) -> Board:
-    assert worked.solution is not None
-    pieces = _pieces(worked)
+def _boxes(pieces: Sequence[Piece], found: Sequence[Sequence[str]]) -> Board:
     by_id = {piece.id for piece in pieces}
-    labels: Sequence[str] = [str(row) for row in worked.solution.task.lines] or []
-    boxes = [list(_as_pieces(answer.data["boxes"], by_id)) for answer in worked.solution.answers]
-    names = [labels[n] if n < len(labels) else f"box {n + 1}" for n in range(len(boxes[0]))]
-    places = tuple(Place(f"box-{n}", name, 1) for n, name in enumerate(names, 1))
-    ways = [[{place.id: [one] for place, one in zip(places, row, strict=True)}] for row in boxes]
-    return Board("rows", "", pieces, places, keyed(places, ways))
+    places = tuple(Place(f"box-{n}", f"box {n}", 1) for n in range(1, len(found[0]) + 1))
+    ways = [
+        [{place.id: [one] for place, one in zip(places, _as_pieces(filling, by_id), strict=True)}] for filling in found
+    ]
+    return Board("rows", "", tuple(pieces), places, keyed(places, ways))
 
 
 def _as_pieces(ids: Sequence[str], known: set[str]) -> Iterator[str]:

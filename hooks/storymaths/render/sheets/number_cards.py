@@ -17,7 +17,7 @@ from .paper import in_sets
 from .sheet import SheetData
 from .sheet_context import SheetActivity, SheetContext
 
-_MOVED = frozenset({"balance", "bonds", "compare", "number-sentence", "share", "sort"})
+_MOVED = frozenset({"balance", "bonds", "compare", "number-sentence", "share"})
 """Kinds whose numbers are moved about, and not read off a picture or said."""
 _MOST, _MOST_OF_A_SIGN = 100, 4
 _NUMBER = re.compile(r"(?<![\w/.,:])−?\d[\d,]*(?:\.\d+|/\d+)?(?![\w/:])")
@@ -49,13 +49,8 @@ def number_cards(
 
 
 def _moves_numbers(activity: SheetActivity) -> bool:
-    """Whether its numbers are cards to move. Sorting characters moves the characters; a pattern needs a gap to fill."""
-    task = activity.own.task
-    if activity.own.cards is not None:
-        return True
-    if activity.kind == "sequence":
-        return any(line.gaps for line in task.lines)
-    return activity.kind in _MOVED and not (activity.kind == "sort" and task.characters)
+    """Whether its numbers are cards to move."""
+    return activity.own.cards is not None or activity.kind in _MOVED
 
 
 def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[SheetActivity]) -> dict[str, list[Card]]:

@@ -1,0 +1,181 @@
+"""A row of numbers in words: what is asked, an answer, why, and how one knows that these are all."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from itertools import pairwise
+
+from ...model.activity import GAP
+from ...model.demands import Operation
+from ...model.year import YearLimits
+from ..ordinals import ordinal
+from ..saying import capital, counted, listed, written
+from ..sentences import write_calculation
+from .number_rules import Rule, Times, place_of
+from .steps import CountAlong, Jump, Working
+from .tasks import (
+    FilledRow,
+    GapsTask,
+    Known,
+    Mistake,
+    MistakeTask,
+    PlacesTask,
+    RowAnswer,
+    RowTask,
+    SaidNumber,
+    SaidTask,
+    TermAt,
+)
+
+_NAMED = {Fraction(2): "double", Fraction(1, 2): "halve"}
+"""Multiplying that has a name of its own."""
+
+
+def write_terms(task: RowTask) -> list[str]:
+    """The row as pupils see it, with its gaps."""
+    return [number(term) if isinstance(term, Fraction) else GAP for term in task.terms]
+
+
+def number(term: Fraction) -> str:
+    """A number of a row."""
+    return written(term, 3)
+
+
+def ask_for(task: RowTask, rule: Rule) -> str:
+    """The task."""
+    match task:
+        case MistakeTask():
+            return "One number in the row is wrong. Which? Put it right."
+        case SaidTask():
+            count = f"Count on from {number(rule.at(1))}"
+            if not isinstance(rule, Times):
+                way = "on" if rule.step >= 0 else "back"
+                count = f"Count {way} from {number(rule.at(1))} in steps of {number(abs(rule.step))}"
+            return f"{count}. Which of these do you say: {listed([number(one) for one in task.said], 'or')}?"
+        case PlacesTask():
+            places = listed([f"the {ordinal(place)}" for place in task.places])
+            return f"The numbers go on in the same way. What {'is' if len(task.places) == 1 else 'are'} {places}?"
+        case GapsTask():
+            return "What are the missing numbers?" if len(task.gaps) > 1 else "What is the missing number?"
+
+
+def find_words(task: RowTask, found: Sequence[tuple[RowAnswer, Rule]], workings: Sequence[Working]) -> tuple[str, ...]:
+    """The words of the word bank in what is asked, and in the answers and why they are so."""
+    counts = isinstance(task, SaidTask) or any(isinstance(one, CountAlong) for one in workings)
+    doubles = any(
+        isinstance(rule, Times) and rule.factor == 2 for value, rule in found if isinstance(value, (FilledRow, Mistake))
+    )
+    return (*(["count"] if counts else []), *(["double"] if doubles else []))
+
+
+# The rule.
+
+
+def say_rule(rule: Rule) -> str:
+    """What is done each time."""
+    if isinstance(rule, Times):
+        if rule.factor < 1 and rule.factor.numerator == 1:
+            return _NAMED.get(rule.factor, f"divide by {rule.factor.denominator}") + " each time"
+        return _NAMED.get(rule.factor, f"multiply by {number(rule.factor)}") + " each time"
+    change = f"add {number(rule.step)}" if rule.step >= 0 else f"take away {number(-rule.step)}"
+    if not rule.grows:
+        return f"{change} each time"
+    return f"{change}, then {number(abs(rule.grows))} {'more' if rule.grows > 0 else 'less'} each time"
+
+
+def numbers_in_rule(rule: Rule) -> Iterator[Fraction]:
+    """The numbers that are said with the rule."""
+    if not isinstance(rule, Times):
+        yield from (abs(rule.step), *([abs(rule.grows)] if rule.grows else []))
+    elif rule.factor not in _NAMED:
+        yield 1 / rule.factor if rule.factor < 1 and rule.factor.numerator == 1 else rule.factor
+
+
+def explain_uneven(known: Known) -> str:
+    """The first two steps that differ; for terms that follow no equal step."""
+    shown = [
+        (f"from {number(known[a])} to {number(known[b])}", (known[b] - known[a]) / (b - a))
+        for a, b in pairwise(sorted(known))
+    ]
+    for (before, one), (after, other) in pairwise(shown):
+        if one != other:
+            return f"{before} each step is {number(abs(one))}, {after} {number(abs(other))}"
+    return "the steps are not as stated"
+
+
+# An answer, and why.
+
+
+def say_answer(value: RowAnswer) -> str:
+    """An answer as a person says it."""
+    match value:
+        case FilledRow():
+            missing = listed([number(term) for term in value.gaps])
+            return f"{missing} {'is' if len(value.gaps) == 1 else 'are'} missing"
+        case TermAt():
+            return f"The {ordinal(value.place)} number is {number(value.term)}"
+        case SaidNumber():
+            return f"{number(value.said)} is said"
+        case Mistake():
+            return f"{_shown(value.here)} should be {_shown(value.should_be)}"
+
+
+def _shown(term: Fraction | str) -> str:
+    return term if isinstance(term, str) else number(term)
+
+
+def explain(value: RowAnswer, rule: Rule, workings: Sequence[Working], year: YearLimits) -> str:
+    """Why it is so."""
+    why = "; ".join(_work_out(working, year) for working in workings)
+    match value:
+        case FilledRow() | Mistake():
+            return f"{capital(say_rule(rule))}. {why}."
+        case SaidNumber():
+            return f"It is the {ordinal(value.place)} number: {why}."
+        case TermAt() if any(isinstance(working, CountAlong) for working in workings):
+            return f"Count along: {why}."
+        case TermAt():
+            return f"{why}."
+
+
+def is_in_words(calculation: Operation, year: YearLimits) -> bool:
+    """Whether the year tells such a step in words, and not with signs."""
+    return calculation.sign in ("+", "−") and year.practice.sequence.tells_steps == "in words"
+
+
+def _work_out(working: Working, year: YearLimits) -> str:
+    match working:
+        case CountAlong():
+            return ", ".join(
+                [*map(number, working.first), *(["…", *map(number, working.last)] if working.last else [])]
+            )
+        case Jump():
+            there = "; ".join(write_calculation(one, 3) for one in working.calculations)
+            return f"{counted(working.steps, 'steps')} from {number(working.first)}: {there}"
+        case Operation(sign=sign, numbers=(before, by, after)) if is_in_words(working, year):
+            return f"{number(by)} {'more' if sign == '+' else 'less'} than {number(before)} is {number(after)}"
+        case Operation():
+            return write_calculation(working, 3)
+
+
+def explain_all(task: RowTask, rule: Rule, values: Sequence[RowAnswer]) -> str:
+    """How one knows that these are all; of numbers that are not said, why."""
+    if isinstance(task, SaidTask):
+        missed = [one for one in task.said if place_of(rule, one) is None]
+        return " ".join(_explain_unsaid(rule, one) for one in missed) or "All of them are said."
+    if isinstance(task, MistakeTask):
+        if not values:
+            return f"Nothing is wrong: {say_rule(rule)}."
+        return "Leave out each number in turn: only without this one do the others follow one rule."
+    return f"The rule is settled by the numbers that are known: {say_rule(rule)}."
+
+
+def _explain_unsaid(rule: Rule, one: Fraction) -> str:
+    if isinstance(rule, Times) or rule.step == 0:
+        return f"{number(one)} is not said: the numbers stay the same."
+    gone = (one - rule.first) / rule.step
+    if gone < 0:
+        return f"{number(one)} is not said: it comes before the start."
+    below = rule.at(int(gone) + 1)
+    return f"{number(one)} is not said: after {number(below)} comes {number(below + rule.step)}."
