@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .always_sometimes_never import AlwaysSometimesNeverPractice
 from .balance import BalancePractice
 from .bonds import BondsPractice
 from .clock import ClockPractice
@@ -20,6 +21,7 @@ from .sort import SortPractice
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    always_sometimes_never: AlwaysSometimesNeverPractice
     balance: BalancePractice
     bonds: BondsPractice
     clock: ClockPractice
