@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .always_sometimes_never import AlwaysSometimesNeverPractice
 from .balance import BalancePractice
 from .bonds import BondsPractice
 from .chart import ChartPractice
@@ -22,6 +23,7 @@ from .sort import SortPractice
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    always_sometimes_never: AlwaysSometimesNeverPractice
     balance: BalancePractice
     bonds: BondsPractice
     chart: ChartPractice
