@@ -6,6 +6,7 @@ from ..fields import Strict
 from .bonds import BondsPractice
 from .compare import ComparePractice
 from .money import MoneyPractice
+from .number_sentence import NumberSentencePractice
 from .position import PositionPractice
 from .share import SharePractice
 
@@ -16,5 +17,6 @@ class Practice(Strict):
     bonds: BondsPractice
     compare: ComparePractice
     money: MoneyPractice
+    number_sentence: NumberSentencePractice
     position: PositionPractice
     share: SharePractice
