@@ -49,6 +49,6 @@ def _used_too_soon(page: Document[Session], collection: Collection, known: Set[s
     said: set[str] = set()
     for at, sign in page.prose.signs:
         # A bend is another year's lesson.
-        if sign in of_the_year - known - said and page.prose.passage_at(at).year is None:
+        if sign in of_the_year - known - said and page.prose.part_at(at).year is None:
             said.add(sign)
             yield at, sign
