@@ -62,11 +62,11 @@ def test_nought_under_a_line_is_told_apart() -> None:
 @pytest.mark.parametrize(
     ("text", "number", "unit", "count"),
     [
-        ("2.5 kg", Fraction(5, 2), "kg", 1),
-        ("£1.50", Fraction(3, 2), "£", 1),
+        ("2.5 kg", Fraction(5, 2), "kg", None),
+        ("£1.50", Fraction(3, 2), "£", None),
         ("3 × 20 cm", Fraction(20), "cm", 3),
-        ("−4 °C", Fraction(-4), "°C", 1),
-        ("7 shells", Fraction(7), "shells", 1),
+        ("−4 °C", Fraction(-4), "°C", None),
+        ("7 shells", Fraction(7), "shells", None),
     ],
 )  # fmt: skip
 def test_amounts(text: str, number: Fraction, unit: str, count: int) -> None:

@@ -22,9 +22,12 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the first use in a session of each sign nobody has introduced yet."""
+    unread_folders = {page.folder for page in collection.unread}
     for book in sorted(collection.book_ids):
         introduced: set[str] = set()
         for page in collection.sessions_of(book):
+            if page.folder in unread_folders:
+                break  # a page that could not be read may be what introduces it
             known = collection.reference.symbols_by(page.fields.year - 1)
             new = page.fields.symbols.new
             if "≠" in new and "=" not in known | introduced and "=" not in new[: new.index("≠")]:

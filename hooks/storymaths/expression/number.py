@@ -54,7 +54,8 @@ class WrittenAmount:
 
     number: WrittenNumber
     unit: str = ""
-    count: int = 1
+    count: int | None = None
+    """How many times over; None where no such thing is written."""
 
 
 def exact(number: str) -> Rational:
@@ -104,7 +105,9 @@ def read_amount(text: str) -> WrittenAmount | None:
         return None
     value = Fraction(exact(match["number"])) * (-1 if match["minus"] else 1)
     written = WrittenNumber(f"{'−' if match['minus'] else ''}{match['number']}", value)
-    return WrittenAmount(written, match["pounds"] or (match["unit"] or "").strip(), int(match["count"] or 1))
+    return WrittenAmount(
+        written, match["pounds"] or (match["unit"] or "").strip(), int(match["count"]) if match["count"] else None
+    )
 
 
 def read_stretch(text: str) -> tuple[int, int] | None:

@@ -97,13 +97,14 @@ def _amount(value: Any) -> Amount:
         raise ValueError("has nought under the line; nothing can be shared into no parts") from None
     if written_so is None or written_so.number.places > _MOST_PLACES:
         raise problem
-    count, total = written_so.count, written_so.number.value * written_so.count
+    count = 1 if written_so.count is None else written_so.count
+    total = written_so.number.value * count
     if abs(total) > MOST or count < 1:
         raise ValueError("should be within ten million, the largest number primary schools meet")
     number = written_so.number
     wording = Wording(
         text.replace("-", "−").replace("x", "×") if count > 1 else text.replace("-", "−"),
-        count > 1,
+        written_so.count is not None,
         number.places > 0,
         number.under,
     )

@@ -30,7 +30,7 @@ def _pence(value: Any) -> Any:
         amount = read_amount(str(value).replace(",", "").replace(" ", ""))
     except ZeroDivisionError:
         raise problem from None
-    if amount is None or amount.count > 1 or not amount.number.text.replace(".", "").isdecimal():
+    if amount is None or amount.count is not None or not amount.number.text.replace(".", "").isdecimal():
         raise problem
     number = amount.number
     if len(number.text) > _MOST_DIGITS or (amount.unit, number.places) not in _WAYS:
