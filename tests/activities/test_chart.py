@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from statistics import mean
 from typing import Any
@@ -14,6 +15,7 @@ from storymaths.activities.chart import KIND
 from storymaths.activities.kind import Unsolvable
 from storymaths.model.activity import Figure
 from storymaths.model.figures.charts import BlockDiagram, TallyChart
+from storymaths.model.year import Met
 
 LABELS = "gulls crabs seals puffins whelks limpets otters moths eels crates ropes nets".split()
 
@@ -198,6 +200,35 @@ def test_versions_fit_their_year_and_keep_the_order(year: int, show: str) -> Non
     assert values is not None
     order = [[data[a] < data[b] for b in data] for a in data]
     assert [[values[a] < values[b] for b in data] for a in data] == order
+
+
+def test_a_country_that_meets_charts_and_signs_in_other_years_needs_no_other_program() -> None:
+    """Made up: bar charts and × in Reception, no pictograms and no − at all."""
+    fields, context = read(KIND, {"data": {"gulls": 20, "crabs": 15}, "show": "pictogram", "each": 10}, 0)
+    met = Met(signs=frozenset("+=×"), charts=frozenset({"bar chart"}))
+    there = replace(context, year=context.year.with_what_came_before(met, context.year.practice))
+    solution = KIND.solve(fields, there)
+    assert solution.answers[0].worked == "2 × 10 = 20."
+    assert "Pair them off: gulls has 5 left over." in [answer.worked for answer in solution.answers]
+    assert solution.demands.charts == {"pictogram"}
+    ones, _ = read(KIND, {"data": {"gulls": 2, "crabs": 1}, "show": "pictogram"}, 0)
+    assert KIND.solve(ones, there).task.ask.startswith("Look at the picture chart.")
+    assert KIND.solve(ones, there).demands.charts == set()
+    bars, _ = read(KIND, {"data": {"gulls": 2, "crabs": 1}, "show": "bar"}, 0)
+    assert KIND.solve(bars, there).demands.charts <= there.year.met.charts
+    assert not KIND.solve(bars, context).demands.charts <= context.year.met.charts
+
+
+def test_the_likely_error_is_never_right() -> None:
+    asked = [{"ask": "more", "of": "gulls", "than": "crabs"}, {"ask": "fewer", "of": "seals", "than": "gulls"}]
+    solution = solved(KIND, {"data": {"gulls": 6, "crabs": 0, "seals": 2}, "show": "block", "questions": asked})
+    assert solution.likely_error is not None
+    assert solution.likely_error.gives == "2 in place of 4."
+
+
+def test_what_is_to_be_drawn_must_be_named() -> None:
+    refused(KIND, {"data": {"gulls": 4, "crabs": 6}, "task": "draw"}, rule="activity-broken")
+    refused(KIND, {"data": {"gulls": 4, "crabs": 6}, "task": "draw", "show": "table"}, rule="activity-broken")
 
 
 @pytest.mark.parametrize("year", range(1, 7))

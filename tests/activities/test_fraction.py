@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from decimal import Decimal
 from fractions import Fraction
 from functools import cmp_to_key
@@ -14,7 +15,8 @@ from activities.trials import answers_of, first_version, fits, never_breaks, rea
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.fraction import KIND
-from storymaths.activities.fraction.number import DENOMINATORS
+from storymaths.activities.fraction.tasks import EqualTask, LineTask, OrderTask
+from storymaths.model.year import Met
 from storymaths.parse.number_sentence import exact
 
 FRACTIONS = st.integers(1, 12).flatmap(lambda under: st.tuples(st.integers(1, under), st.just(under)))
@@ -23,7 +25,7 @@ SHELLS = st.dictionaries(st.sampled_from("gull crab seal puffin whelk limpet".sp
 
 def test_the_example_is_a_year_2_lesson() -> None:
     solution = solved(KIND, KIND.example)
-    assert [answer.data["player"] for answer in solution.answers] == ["gull", "seal", "whelk"]
+    assert [answer.data["character"] for answer in solution.answers] == ["gull", "seal", "whelk"]
     assert fits(solution, 2)
 
 
@@ -68,7 +70,7 @@ def test_groups_are_those_found_by_trying_every_one(fraction: tuple[int, int], s
         group = [name for name, joins in zip(shells, inside, strict=True) if joins]
         if group and sum(shells[name] for name in group) * fraction[1] == sum(shells.values()) * fraction[0]:
             expected.add(tuple(group))
-    found = [tuple(answer["players"]) for answer in answers_of(KIND, data)]
+    found = [tuple(answer["characters"]) for answer in answers_of(KIND, data)]
     assert set(found) == expected
     assert len(found) == len(expected)
     assert [len(group) for group in found] == sorted(len(group) for group in found)
@@ -202,13 +204,31 @@ def test_year_versions_fit_and_keep_the_order(data: dict[str, object], year: int
     fields, context, why, _ = version
     assert why
     before, was = read(KIND, data)
-    old, new = [n.value for n in before.numbers], [n.value for n in fields.numbers]  # type: ignore[attr-defined]
-    assert [a < b for a in old for b in old] == [a < b for a in new for b in new]
+    if isinstance(before, (EqualTask, LineTask, OrderTask)) and isinstance(fields, (EqualTask, LineTask, OrderTask)):
+        old, new = [n.value for n in before.numbers], [n.value for n in fields.numbers]
+        assert [a < b for a in old for b in old] == [a < b for a in new for b in new]
     if before.fact:
         old, new = ([p.facts[before.fact] for p in there.characters] for there in (was, context))
         assert [a < b for a in old for b in old] == [a < b for a in new for b in new]
 
 
-def test_the_denominators_of_each_year_are_those_of_the_site() -> None:
-    for year, known in DENOMINATORS.items():
-        assert set(known) == the_reference().denominators_by(year)
+@pytest.mark.parametrize(
+    ("signs", "worked"),
+    [
+        ("+−=", "6 + 6 + 6 + 6 = 24, so one quarter is 6. 6 + 6 + 6 = 18."),
+        ("+−=×", "6 + 6 + 6 + 6 = 24, so one quarter is 6. 3 × 6 = 18."),
+        ("+−=÷", "24 ÷ 4 = 6. 6 + 6 + 6 = 18."),
+    ],
+)
+def test_a_country_that_meets_signs_in_another_order_needs_other_data_alone(signs: str, worked: str) -> None:
+    fields, context = read(KIND, {"find": "part", "fraction": "3/4", "of": 24}, 4)
+    year = context.year.with_what_came_before(Met(signs=frozenset(signs)), context.year.practice)
+    [answer] = KIND.solve(fields, replace(context, year=year)).answers
+    assert answer.worked == worked
+
+
+def test_the_denominators_practised_in_each_year_are_those_the_site_says_it_meets() -> None:
+    reference = the_reference()
+    for year, limits in reference.years.items():
+        met = {under for under in reference.denominators_by(year) if under <= 12}
+        assert set(limits.practice.fraction.denominators) == met

@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import combinations, pairwise, product
 from math import atan2, cos, degrees, hypot, isclose, pi, sin
 from random import Random
 from typing import Any
 
 import pytest
+from activities.contexts import the_reference
 from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from pydantic import ValidationError
 from storymaths.activities.kind import Unsolvable
 from storymaths.activities.shape import KIND
 from storymaths.activities.shape.claims import right_angles_can_be, solids_that_can_be
 from storymaths.activities.shape.set import FLATS, SOLIDS, count_of
+from storymaths.model.year import Met
 from storymaths.render.figures.flat_outlines import OUTLINES
 from storymaths.render.figures.solid_meshes import MESHES
 
@@ -285,42 +289,70 @@ BASE: dict[str, Any] = {"shapes": ["square", "kite"], "count": ["sides"]}
         ({"count": ()}, ("count",)),
         ({"shapes": ["cone"], "count": ["faces"]}, ("count",)),
         ({"shapes": ["circle"], "count": ["symmetry"]}, ("count",)),
-        ({"by": ["sides > 3"]}, ("by",)),
-        ({"count": (), "by": ["faces > 3"]}, ("by", 0)),
-        ({"count": (), "shapes": ["circle"], "by": ["symmetry > 3"]}, ("by", 0)),
-        ({"count": (), "by": ["sides > 3"], "diagram": "venn"}, ("diagram",)),
-        ({"count": (), "clues": ["sides >"]}, ("clues", 0)),
-        ({"count": (), "clues": ["sides > 3", "sides > 3"]}, ("clues",)),
-        ({"count": (), "claims": [{}]}, ("claims", 0)),
-        ({"count": (), "claims": [{"sides": 3}, {"sides": 3, "faces": 4}]}, ("claims", 1)),
-        ({"count": (), "claims": [{"sides": 7, "symmetry": 1, "right_angles": 3}]}, ("claims", 0)),
-        ({"count": (), "half": ["x.", "x"]}, ("half", 1)),
-        ({"count": (), "half": ["xo"]}, ("half", 0)),
-        ({"count": (), "half": ["x" * 30] * 30}, ("half",)),
         ({"shapes": None, "cast": {"gull": {"parcel": 3}}, "fact": "parcel"}, ("fact",)),
         ({"shapes": None, "cast": {"gull": {"parcel": "blob"}}, "fact": "parcel"}, ("fact",)),
-        ({"cast": {f"c{i}": {} for i in range(13)}}, ("cast",)),
     ],
 )
 def test_what_cannot_be_is_told_where_it_stands(change: dict[str, Any], at: tuple[object, ...]) -> None:
+    is_told_at({**BASE, **change}, at)
+
+
+@pytest.mark.parametrize(
+    ("data", "at"),
+    [
+        ({"shapes": ["square"], "by": ["faces > 3"]}, ("by", 0)),
+        ({"shapes": ["circle"], "by": ["symmetry > 3"]}, ("by", 0)),
+        ({"shapes": ["square"], "by": ["sides > 3"], "diagram": "venn"}, ("diagram",)),
+        ({"shapes": ["square"], "clues": ["sides >"]}, ("clues", 0)),
+        ({"shapes": ["square"], "clues": ["sides > 3", "sides > 3"]}, ("clues",)),
+        ({"claims": [{}]}, ("claims", 0)),
+        ({"claims": [{"sides": 3}, {"sides": 3, "faces": 4}]}, ("claims", 1)),
+        ({"claims": [{"sides": 7, "symmetry": 1, "right_angles": 3}]}, ("claims", 0)),
+        ({"half": ["x.", "x"]}, ("half", 1)),
+        ({"half": ["xo"]}, ("half", 0)),
+        ({"half": ["x" * 30] * 30}, ("half",)),
+    ],
+)
+def test_what_cannot_be_is_told_in_every_task(data: dict[str, Any], at: tuple[object, ...]) -> None:
+    is_told_at(data, at)
+
+
+def is_told_at(data: dict[str, Any], at: tuple[object, ...]) -> None:
     with pytest.raises(Unsolvable) as caught:
-        KIND.solve(*read(KIND, {**BASE, **change}))
+        KIND.solve(*read(KIND, data))
     assert caught.value.loc == at
-    refused(KIND, {**BASE, **change})
+    refused(KIND, data)
+
+
+@pytest.mark.parametrize(
+    ("data", "stray"),
+    [
+        ({**BASE, "by": ["sides > 3"]}, "by"),
+        ({**BASE, "diagram": "hoop"}, "diagram"),
+        ({"shapes": ["square"], "claims": [{"sides": 4}]}, "shapes"),
+        ({"fact": "parcel", "half": ["x"]}, "fact"),
+        ({"half": ["x"], "make": ["x"]}, "make"),
+    ],
+)
+def test_a_field_of_another_task_is_refused(data: dict[str, Any], stray: str) -> None:
+    with pytest.raises(ValidationError) as caught:
+        read(KIND, data)
+    assert [(error["loc"], error["type"]) for error in caught.value.errors()] == [((stray,), "extra_forbidden")]
 
 
 def test_bad_values_anywhere() -> None:
-    for own in (
-        {"count": ["sides"]}, {"by": ["sides > 3"], "diagram": "hoop"}, {"clues": ["sides = 4"]}, {"claims": [{"sides": 4}]},
-        {"half": ["x.", ".x"], "mirror": "top"},
-    ):  # fmt: skip
-        data = {"shapes": ["square", "kite"], **own}
+    shapes = {"shapes": ["square", "kite"]}
+    tasks: tuple[dict[str, Any], ...] = (
+        {**shapes, "count": ["sides"]}, {**shapes, "by": ["sides > 3"], "diagram": "hoop"},
+        {**shapes, "clues": ["sides = 4"]}, {"claims": [{"sides": 4}]}, {"half": ["x.", ".x"], "mirror": "top"},
+    )  # fmt: skip
+    for data in tasks:
         for bad in spoilt(data, list(data)):
             never_breaks(KIND, bad)
-        for number in (0, 1, 100, 101, -1, 10**9, True, "4"):
-            for prop in ("sides", "corners", "symmetry", "right_angles", "faces", "edges", "vertices"):
-                never_breaks(KIND, {"claims": [{prop: number}]})
-                never_breaks(KIND, {"claims": [{prop: number, "faces": 100, "vertices": 100}]})
+    for number in (0, 1, 100, 101, -1, 10**9, True, "4"):
+        for prop in ("sides", "corners", "symmetry", "right_angles", "faces", "edges", "vertices"):
+            never_breaks(KIND, {"claims": [{prop: number}]})
+            never_breaks(KIND, {"claims": [{prop: number, "faces": 100, "vertices": 100}]})
 
 
 @pytest.mark.parametrize("year", range(1, 7))
@@ -329,3 +361,23 @@ def test_versions_fit_their_year(year: int) -> None:
     assert flat is not None
     assert ("symmetry" in flat[3].answers[0].data) is (year >= 2)
     assert (first_version(KIND, KIND.example, year) is not None) is (year >= 2)  # "face" is a word of Year 2
+
+
+def test_a_country_that_folds_and_adds_angles_early_needs_other_data_alone() -> None:
+    """A made-up Year 1 that has a word for lines of symmetry, adds up angles, and does not yet write +."""
+    first = the_reference().years[1]
+    shape = first.practice.shape.model_copy(update={"counts": ("symmetry",), "angle_sums": True})
+    practice = first.practice.model_copy(update={"shape": shape})
+    year = first.model_copy(update={"symbols_new": ()}).with_what_came_before(Met(), practice)
+    fields, context = read(KIND, {"shapes": ["square"], "count": ["corners", "symmetry"]})
+    assert [changed for _, _, changed in KIND.versions(fields, context, year)] == [
+        "Only lines of symmetry are counted.",
+        "The same shapes.",
+    ]
+    here = replace(context, year=year)
+    claims, _ = read(KIND, {"claims": [{"sides": 3, "right_angles": 2}]})
+    assert KIND.solve(claims, here).answers[0].worked.startswith("The angles come to 180 × 1 = 180 degrees")
+    half, _ = read(KIND, {"half": ["x"]})
+    solution = KIND.solve(half, here)
+    assert solution.answers[0].worked == "Every square has its partner as far behind the line."
+    assert not solution.demands.operations

@@ -313,7 +313,6 @@ BASE: dict[str, Any] = {"make": ["xx"], "pieces": {"square": 2}}
         ({"pieces": {"square": 10**9}}, ("pieces",)),
         ({"make": ["x" * 5] * 4, "pieces": {"triangle": 40}}, ("make",)),
         ({"make": ["." + "x" * 7, *["x" * 8] * 6, "x" * 7 + "."], "pieces": {"rectangle": 31}}, ("make",)),
-        ({"half": ["x"]}, ("make",)),
     ],
 )
 def test_what_cannot_be_is_told_where_it_stands(change: dict[str, Any], at: tuple[object, ...]) -> None:

@@ -9,6 +9,7 @@ import pytest
 from bench.many_sessions import make_project
 from mini_sites.three_small_books import three_small_books
 from project import collection
+from storymaths.activities.on_pages import work_out_pages
 from storymaths.covers.table import year_tables
 from storymaths.model.address import coverage_page
 from storymaths.parse.collection import read_collection
@@ -18,7 +19,7 @@ from storymaths.publish.generated import generated
 from storymaths.render.coverage_picture import MOST_SESSIONS, grid
 from storymaths.render.site import Site
 
-MINI = Site(three_small_books())
+MINI = Site(three_small_books(), work_out_pages(three_small_books()))
 PAGE_BYTES = 200_000
 
 
@@ -88,7 +89,7 @@ def test_a_school_that_has_a_version_finds_what_is_new_from_there_down() -> None
 
 
 def test_every_series_has_each_of_its_parts() -> None:
-    site = Site(collection())
+    site = Site(collection(), work_out_pages(collection()))
     for series in site.collection.series.values():
         html = draw_content(site, series).html  # type: ignore[arg-type]
         for part in ("books", "path", "words", "materials", "care", "covers", "licence", "changes"):

@@ -111,6 +111,8 @@ def test_a_folded_booklet_reads_in_order(sheets: int) -> None:
         ("2.5", {"number": "2.5", "stands": False}),
         ("3/4", {"number": "", "over": "3", "under": "4", "stands": False}),
         ("3/2", {"number": "1", "over": "1", "under": "2", "stands": False}),
+        ("7/7", {"number": "1", "stands": False}),
+        ("1 3/8", {"number": "1", "over": "3", "under": "8", "stands": False}),
     ],
 )
 def test_a_number_on_a_card(number: str, card: dict[str, object]) -> None:

@@ -149,13 +149,18 @@ def _task_unknown(kind: Kind[Any], raw: Mapping[str, Any], locator: YamlLocator)
     return BROKEN.problem(locator.place((kind.told_by,)), message, f"use one of {', '.join(tasks)}.")
 
 
+def _is_needed(schema: type[ActivityFields], name: str) -> bool:
+    """Whether the task itself cannot do without a field; one of that name may be missing deeper inside."""
+    return name in schema.model_fields and schema.model_fields[name].is_required()
+
+
 def _in_words(fault: Fault, kind: Kind[Any], schema: type[ActivityFields]) -> Problem:
     name = fault.field
     task = f'"{kind.told_by}: {schema.task_name}"' if kind.told_by else "what is asked here"
     if fault.kind == "unknown" and any(name in other.model_fields for other in kind.tasks):
         message = f'"{name}" has no part in {task}, so it would be passed over in silence.'
         return BROKEN.problem(fault.place, message, "leave it out, or ask for something else.")
-    if fault.kind == "missing" and kind.told_by and not name.isdigit():
+    if fault.kind == "missing" and kind.told_by and _is_needed(schema, name):
         return BROKEN.problem(fault.place, f'{task} needs "{name}".', f"add {name}.")
     if fault.kind == "unknown":
         return BROKEN.problem(

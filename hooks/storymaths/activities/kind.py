@@ -78,6 +78,11 @@ class ActivityFields(Strict):
     wished: tuple[int, int] = (1, 12)
     """How many answers a computed year version may have."""
 
+    @property
+    def own_words(self) -> tuple[str, ...]:
+        """What pupils read in the author's own words."""
+        return (self.ask,) if self.ask else ()
+
 
 F = TypeVar("F", bound=ActivityFields, default=Any)
 V = TypeVar("V", default=Any)

@@ -115,11 +115,11 @@ def _solve(kind: Kind[Any], fields: ActivityFields, context: Context) -> Solutio
 
 
 def in_own_words(fields: ActivityFields, solution: Solution) -> Solution:
-    """The solution with the author's own words for the task, where there are any."""
-    if not fields.ask:
+    """The solution with the author's own words for the task, where there are any, and what they demand."""
+    if not fields.own_words:
         return solution
-    task = replace(solution.task, ask=fields.ask)
-    return replace(solution, task=task, demands=solution.demands | demands_met(Task(fields.ask), ()))
+    task = replace(solution.task, ask=fields.ask or solution.task.ask)
+    return replace(solution, task=task, demands=solution.demands | demands_met(Task("\n".join(fields.own_words)), ()))
 
 
 def as_problem(error: Unsolvable, block: Block) -> Problem:

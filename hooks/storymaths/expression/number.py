@@ -47,6 +47,10 @@ class WrittenNumber:
         """How many decimal places it was written with."""
         return len(self.text.rstrip("%").partition(".")[2])
 
+    def as_plain(self) -> str:
+        """As plain data: the way it is written."""
+        return self.text
+
 
 @dataclass(frozen=True, slots=True)
 class WrittenAmount:
@@ -55,7 +59,7 @@ class WrittenAmount:
     number: WrittenNumber
     unit: str = ""
     count: int | None = None
-    """How many times over; None where no such thing is written."""
+    """How many times, where it was written as so many times so much."""
 
 
 def exact(number: str) -> Rational:

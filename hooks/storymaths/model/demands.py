@@ -97,3 +97,12 @@ def amounts(numbers: Iterable[Number], unit: str = "") -> tuple[Amount, ...]:
 def operation(sign: Sign, *numbers: Number) -> Operation:
     """A calculation: ``operation("+", 3, 4, 7)`` for 3 + 4 = 7."""
     return Operation(sign, tuple(map(Fraction, numbers)))
+
+
+def number_sentences(*operations: Operation) -> Demands:
+    """What it takes to read or write these calculations out with what comes of them."""
+    return Demands(
+        amounts(number for one in operations for number in one.numbers),
+        operations,
+        frozenset({one.sign for one in operations} | ({"="} if operations else set())),
+    )

@@ -52,7 +52,7 @@ def draw_activity(site: Site, worked: WorkedOut, source: str, anchor: str, level
         own=worked.year,
         anchor=anchor,
         level=level,
-        figure=_drawn,
+        figure=draw_figure,
         **site.tools(source),
     )
 
@@ -67,5 +67,6 @@ def _versions(worked: WorkedOut) -> Iterator[ShownVersion]:
     yield from (shown[year] for year in sorted(shown))
 
 
-def _drawn(figure: Figure) -> Markup:
+def draw_figure(figure: Figure) -> Markup:
+    """A figure as templates show it."""
     return Markup(draw(figure.data))

@@ -7,7 +7,7 @@ from ..model.document import Document
 from ..model.session import Session
 from ..parse.body import words_of
 from .activity import activities_drawn
-from .answers_apart import answers_apart
+from .answers_apart import draw_answers_apart
 from .body import draw_blocks
 from .objectives import shown
 from .screens.pages import slides_on_screen
@@ -52,4 +52,4 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         screen=screen_page(source),
         slides=1 + len(slides_on_screen(site, page)),
     )
-    return Rendered(source, session.title, session.summary, html + answers_apart(html, session.title), "session")
+    return Rendered(source, session.title, session.summary, html + draw_answers_apart(site, page), "session")

@@ -5,36 +5,17 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Annotated, Any, Literal
-
-from pydantic import BeforeValidator, TypeAdapter, ValidationError
 
 from ...model.activity import Context
-from ...model.prose import Loc
+from ...model.document import Loc
 from ...model.quantity import UNITS
-from ..kind import Exact, Unsolvable
-from ..saying import written
+from ..kind import Unsolvable
+from ..saying import counted, written
+from .tasks import Amount, ChartTask, Show
 
-Chart = Literal["tally", "pictogram", "block", "bar"]
-Show = Literal[Chart, "table"]
 MOST = {"tally": 60, "pictogram": 12, "block": 20, "bar": 40}
 """Marks, pictures, blocks or steps of a scale that a row can hold and still be counted."""
-
-
-_EXACT: TypeAdapter[Fraction] = TypeAdapter(Exact)
-
-
-def _amount(value: Any) -> Any:
-    if value == "?":
-        return value
-    try:
-        return _EXACT.validate_python(value)
-    except ValidationError:
-        raise ValueError("should be a number such as 7, 2.5 or 3/4, or ? for the one left open") from None
-
-
-Amount = Annotated[Fraction | str, BeforeValidator(_amount)]
-"""An exact number, or ``?`` for an amount that is left open."""
+_STEPS = (1, 2, 5, 10, 20, 25, 50)
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,32 +56,25 @@ class Rows:
         return next((row for row in self.rows if row.hidden), None)
 
 
-def rows_of(
-    data: Mapping[str, Fraction | str] | None,
-    fact: str | None,
-    thing: str | None,
-    total: Fraction | None,
-    context: Context,
-) -> Rows:
+def rows_of(task: ChartTask, context: Context) -> Rows:
     """The rows of a data list, or of a fact of the cast. Raises ``Unsolvable``."""
-    if data is not None:
-        given: Mapping[str, Fraction | str] = data
-        rows = Rows(_filled(given, total, context, ("data",)), thing or "", owned=False)
+    if task.data is not None:
+        rows = Rows(_fill(task.data, task.total, context, ("data",)), task.thing or "", owned=False)
     else:
+        fact = task.fact
         if not fact or not context.characters:
             raise Unsolvable(("data",), "There is nothing to show.", "give data, or a cast and one of its facts.")
-        given = _facts(fact, context)
         about = context.facts.get(fact)
-        named = thing or (about.unit if about and about.unit else fact.replace("_", " "))
-        rows = Rows(_filled(given, total, context, ("fact",)), named, owned=named not in UNITS)
+        named = task.thing or (about.unit if about and about.unit else fact.replace("_", " "))
+        rows = Rows(_fill(_facts(fact, context), task.total, context, ("fact",)), named, owned=named not in UNITS)
     if not 2 <= len(rows.rows) <= context.caps.characters:
-        message = f"There are {len(rows.rows)} rows."
+        message = f"There {'is' if len(rows.rows) == 1 else 'are'} {counted(len(rows.rows), 'rows')}."
         raise Unsolvable(("data",), message, f"give from 2 to {context.caps.characters} rows.")
     return rows
 
 
-def _facts(fact: str, context: Context) -> dict[str, Fraction | str]:
-    values: dict[str, Fraction | str] = {}
+def _facts(fact: str, context: Context) -> dict[str, Amount]:
+    values: dict[str, Amount] = {}
     for character in context.characters:
         value = character.facts.get(fact)
         if value is None:
@@ -115,7 +89,7 @@ def _facts(fact: str, context: Context) -> dict[str, Fraction | str]:
     return values
 
 
-def _filled(given: Mapping[str, Fraction | str], total: Fraction | None, context: Context, loc: Loc) -> tuple[Row, ...]:
+def _fill(given: Mapping[str, Amount], total: Fraction | None, context: Context, loc: Loc) -> tuple[Row, ...]:
     for label, value in given.items():
         if isinstance(value, Fraction) and not 0 <= value <= context.caps.number:
             message = f"The amount of {label} is {written(value, 3)}."
@@ -157,3 +131,12 @@ def check_shown(rows: Rows, show: Show, given: int | None) -> None:
         if (show != "bar" or given) and count > MOST.get(show, count):
             message = f"{row.label} would take {int(count):,} marks in its row, too many to count."
             raise Unsolvable(("show",), message, "let each stand for more, or choose a bar chart.")
+
+
+def scale_step(rows: Rows, each: int | None) -> int:
+    """The numbers between two marks of a bar chart's scale: as given, else the smallest handy one for ten marks."""
+    if each:
+        return each
+    largest = max(row.amount for row in rows.rows)
+    handy = (step * 10**power for power in range(0, 8, 2) for step in _STEPS)
+    return next((step for step in handy if step * 10 >= largest), 10_000_000)

@@ -3,87 +3,31 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from fractions import Fraction
-from typing import Annotated, ClassVar, Literal
-
-from pydantic import Field
+from typing import ClassVar
 
 from ...model.activity import Context, Solution
-from ...model.book import FactValue
-from ...model.fields import Text
 from ...model.year import YearLimits
-from ..finding import Finding, found
-from ..kind import ActivityFields, Exact, Kind
-from .amounts import part, rest, whole
-from .line import line
-from .number import Written
-from .numbers import equal, order, write
-from .sets import groups, part_of_cast, share
-from .shapes import FractionShape, shape
+from ..kind import Kind
+from .answers import FractionAnswer
+from .solve import solve
+from .tasks import (
+    EqualTask,
+    FractionTask,
+    GroupsTask,
+    LineTask,
+    OrderTask,
+    PartTask,
+    RestTask,
+    SetTask,
+    ShapeTask,
+    ShareTask,
+    WholeTask,
+    WriteTask,
+)
 from .versions import versions_of
-from .words import WrittenAs
-
-Find = Literal["part", "rest", "whole", "share", "set", "groups", "shape", "equal", "order", "line", "write"]
-SomeNumbers = Annotated[tuple[Written, ...], Field(max_length=24)]
-AtMostAHundred = Annotated[int, Field(ge=1, le=100, strict=True)]
-UpToAThousand = Annotated[int, Field(ge=1, le=1000, strict=True)]
 
 
-class FractionFields(ActivityFields):
-    """What a fraction activity may say; ``find`` tells which of the rest it needs."""
-
-    find: Find = "part"
-    """``part`` of an amount; what is left (``rest``); the ``whole`` from a part; which counts ``share`` out;
-    what fraction of the cast fits (``set``); who together have a fraction (``groups``); how much of a ``shape``;
-    which are ``equal``; in what ``order``; where on a ``line``; how else to ``write`` them."""
-    fraction: Written | None = None
-    """The fraction, such as ``3/4``."""
-    of: Exact | None = None
-    """The whole amount."""
-    part: Exact | None = None
-    """That fraction of an unknown whole."""
-    rest: Exact | None = None
-    """What is not that fraction of an unknown whole."""
-    taken: Annotated[tuple[Exact, ...], Field(max_length=6)] = ()
-    """Amounts taken away after the fraction."""
-    things: Text | None = None
-    """What is counted, in the plural: ``shells``."""
-    has: FactValue | None = None
-    """The value of the fact that counts as fitting; true when left out."""
-    counts: Annotated[tuple[UpToAThousand, ...], Field(max_length=100)] = ()
-    """Counts to be shared, or not."""
-    up_to: UpToAThousand | None = None
-    """For ``share``, every count from 1 to this; for ``equal``, the most parts a fraction may have."""
-    shapes: Annotated[tuple[FractionShape, ...], Field(max_length=12)] = ()
-    numbers: SomeNumbers = ()
-    """Numbers as written: fractions, decimals, percentages."""
-    greatest_first: bool = False
-    """Order from the greatest."""
-    ends: tuple[Exact, Exact] = (Fraction(0), Fraction(1))
-    """The numbers at the ends of a line."""
-    parts: AtMostAHundred | None = None
-    """How many equal parts a line is cut into."""
-    marks: Annotated[tuple[Annotated[int, Field(ge=0, le=100, strict=True)], ...], Field(max_length=24)] = ()
-    """Marks of a line to be read, counted from 0 at its start."""
-    written_as: WrittenAs | None = None
-
-
-FINDINGS = {
-    "part": Finding(part, ("fraction", "of^fact"), ("things",)),
-    "rest": Finding(rest, ("fraction", "of"), ("taken", "things")),
-    "whole": Finding(whole, ("fraction", "part^rest"), ("things",)),
-    "share": Finding(share, ("fraction", "counts^up_to^fact")),
-    "set": Finding(part_of_cast, ("fact",), ("has",)),
-    "groups": Finding(groups, ("fraction", "fact"), ("things",)),
-    "shape": Finding(shape, ("shapes",), ("fraction", "written_as")),
-    "equal": Finding(equal, ("numbers|fraction",), ("numbers", "fraction", "up_to")),
-    "order": Finding(order, ("numbers",), ("greatest_first",)),
-    "line": Finding(line, ("parts", "numbers|marks"), ("ends",)),
-    "write": Finding(write, ("numbers",), ("written_as",)),
-}
-
-
-class FractionKind(Kind[FractionFields]):
+class FractionKind(Kind[FractionTask, FractionAnswer]):
     """Fractions of anything.
 
     Steps: of an amount, one to share it into equal parts, one more to take several of them, one for each amount that
@@ -114,15 +58,28 @@ cast:
         "2MD-2": "shares an amount into equal groups and writes it as a division",
         "1NF-2": "counts in equal steps to see which amounts share out",
     }
-    tasks = (FractionFields,)
+    tasks = (
+        PartTask,
+        RestTask,
+        WholeTask,
+        ShareTask,
+        SetTask,
+        GroupsTask,
+        ShapeTask,
+        EqualTask,
+        OrderTask,
+        LineTask,
+        WriteTask,
+    )
+    told_by = "find"
 
-    def solve(self, fields: FractionFields, context: Context) -> Solution:
+    def solve(self, fields: FractionTask, context: Context) -> Solution[FractionAnswer]:
         """As ``find`` asks."""
-        return found(fields, fields.find, FINDINGS, context)
+        return solve(fields, context)
 
     def versions(
-        self, fields: FractionFields, context: Context, year: YearLimits
-    ) -> Iterator[tuple[FractionFields, Context, str]]:
+        self, fields: FractionTask, context: Context, year: YearLimits
+    ) -> Iterator[tuple[FractionTask, Context, str]]:
         """The same numbers, then the year's own denominators with amounts that share out."""
         return versions_of(fields, context, year)
 

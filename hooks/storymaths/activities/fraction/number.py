@@ -1,27 +1,20 @@
-"""Fractions as an author writes them, kept as written, and which of them each year has met."""
+"""Fractions as an author writes them, kept as written, and numbers written in another form."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Annotated, Any
+from fractions import Fraction
+from typing import Annotated, Any, Literal
 
 from pydantic import PlainValidator
 
 from ...expression.number import WrittenNumber, read_number
+from ...model.document import Loc
 from ...model.prose import VULGAR
-from ...model.year import YearLimits
+from ..kind import Unsolvable
+from ..saying import alike, ending_places, mixed, written
 
-DENOMINATORS: Mapping[int, tuple[int, ...]] = {
-    0: (),
-    1: (2, 4),
-    2: (2, 4, 3),
-    3: (2, 4, 3, 5, 10, 8, 6, 7, 9),
-    4: (2, 4, 3, 5, 10, 8, 6, 7, 9, 12, 11, 100),
-    5: (2, 4, 3, 5, 10, 8, 6, 7, 9, 12, 11, 100, 1000),
-    6: (2, 4, 3, 5, 10, 8, 6, 7, 9, 12, 11, 100, 1000),
-}
-"""Denominators met by the end of each year, the easiest first: ``denominators_new`` of site_data/years.yaml, added up."""
 _LARGEST, _MOST_PARTS, _MOST_PLACES = 10_000_000, 10_000, 4
+WrittenAs = Literal["fraction", "decimal", "percent"]
 
 
 def _written(value: Any) -> WrittenNumber:
@@ -51,15 +44,19 @@ Written = Annotated[WrittenNumber, PlainValidator(_written)]
 """A number not below nought, kept exactly and as written."""
 
 
-def tables_leaned(parts: int, year: YearLimits) -> frozenset[int]:
-    """The table that sharing into so many parts leans on.
-
-    Halves, quarters and eighths are found by halving again and again, and until Year 3 the things are
-    shared out, so that no table is needed.
-    """
-    if year.year < 3 or parts > 12:
-        return frozenset()
-    return frozenset({2 if parts in (2, 4, 8) else parts})
+def as_amount(number: Fraction | int, places: int = 0) -> WrittenNumber:
+    """A number as a decimal where so many places are enough, else as wholes and a fraction in lowest terms."""
+    return WrittenNumber(written(number, places), Fraction(number))
 
 
-__all__ = ["DENOMINATORS", "Written", "WrittenNumber", "tables_leaned"]
+def rewrite(number: Fraction, written_as: WrittenAs, loc: Loc) -> WrittenNumber:
+    """A number in the form asked for. Raises ``Unsolvable`` for a decimal that never ends."""
+    if written_as == "percent":
+        return WrittenNumber(f"{alike(number * 100, Fraction(1, 2))}%", number)
+    if written_as == "fraction":
+        return as_amount(number)
+    places = ending_places(number)
+    if places is None or places > _MOST_PLACES:
+        message = f"{mixed(number)} does not come out as a decimal of {_MOST_PLACES} places or fewer."
+        raise Unsolvable(loc, message, "ask for a fraction, or choose another number.")
+    return as_amount(number, places)

@@ -10,7 +10,7 @@ from ...expression.gapped import GappedSentence, sentences_of, written_out
 from ...expression.tokens import Token
 from ...expression.tree import holds, worth_of
 from ...model.activity import Answer, Context, LikelyError, Solution, Task
-from ..fraction.number import tables_leaned
+from ..fraction.calculation import tables_leaned
 from ..met import as_task, demands_met
 from ..saying import capital, listed, written
 from ..tables_used import tables_of

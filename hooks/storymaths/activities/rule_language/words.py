@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from typing import Any
@@ -16,7 +15,6 @@ NEGATED = {"=": "≠", "≠": "=", "<": "≥", ">": "≤", "≤": ">", "≥": "<
 COMPARED_WORDS: Mapping[str, str] = {
     "=": "{0}", "≠": "not {0}", "<": "less than {0}", ">": "more than {0}", "≤": "{0} or less", "≥": "{0} or more"
 }  # fmt: skip
-_SIGNS = re.compile(r"[+−×÷=≠<>²³%£]")
 
 
 def number_text(value: int | Fraction) -> str:
@@ -170,9 +168,28 @@ def parts_of(rule: Rule) -> Iterator[Rule]:
             return
 
 
-def signs_in(*texts: str) -> frozenset[str]:
-    """The signs of arithmetic that stand in some texts."""
-    return frozenset(sign for text in texts for sign in _SIGNS.findall(text))
+def signs_in_clause(rule: Rule, year: YearLimits | None) -> frozenset[str]:
+    """The signs of arithmetic in a rule that is said in words for a year."""
+    match rule:
+        case Not(inner=Comparison(sign=sign) as inner):
+            return _signs_compared(inner, NEGATED[sign], year)
+        case Comparison(sign=sign):
+            return _signs_compared(rule, sign, year)
+        case Not(inner=inner):
+            return signs_in_clause(inner, year)
+        case Operation(sign=sign, left=left, right=right):
+            return signs_in_clause(left, year) | signs_in_clause(right, year) | {sign}
+        case Join(left=left, right=right):
+            return signs_in_clause(left, year) | signs_in_clause(right, year)
+        case Call(parts=parts):
+            return frozenset().union(*(signs_in_clause(part, year) for part in parts))
+        case _:
+            return frozenset()
+
+
+def _signs_compared(rule: Comparison, sign: str, year: YearLimits | None) -> frozenset[str]:
+    sides = signs_in_clause(rule.left, year) | signs_in_clause(rule.right, year)
+    return sides | {sign} if is_with_sign(rule, sign, year) else sides
 
 
 def words_in(rule: Rule, year: YearLimits | None) -> tuple[str, ...]:
@@ -191,8 +208,3 @@ def tables_in(rule: Rule) -> frozenset[int]:
     ]
     numbers = [inner.value for part in leaning for inner in parts_of(part) if isinstance(inner, Number)]
     return frozenset(value for value in numbers if isinstance(value, int) and 1 < value <= 12)
-
-
-def numbers_in(rule: Rule) -> frozenset[Fraction]:
-    """The numbers a rule names."""
-    return frozenset(Fraction(part.value) for part in parts_of(rule) if isinstance(part, Number))

@@ -9,15 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from .pieces import Piece
-from .quarters import (
-    SQUARE,
-    Shape,
-    moved,
-    squares_across,
-    squares_down,
-    symmetries_of,
-    ways_to_lie,
-)
+from .quarters import SQUARE, Shape, shift, squares_across, squares_down, symmetries_of, ways_to_lie
 
 
 class TooMany(Exception):
@@ -48,8 +40,8 @@ def every_way(shape: Shape, pieces: Sequence[Piece], all_used: bool, most: int, 
     found: dict[frozenset[tuple[int, Shape]], list[Way]] = {}
     for way in _Search(shape, pieces, all_used, most * len(symmetries), tries).ways():
         plain = frozenset((laid.sort, laid.on) for laid in way)
-        same = [frozenset((sort, frozenset(map(move, on))) for sort, on in plain) for move in symmetries]
-        known = next((other for other in same if other in found), plain)
+        alike = [frozenset((sort, frozenset(map(same, on))) for sort, on in plain) for same in symmetries]
+        known = next((other for other in alike if other in found), plain)
         found.setdefault(known, []).append(way)
         if len(found) > most:
             raise TooMany
@@ -75,7 +67,7 @@ class _Search:
         """Notes each place where a piece lying so fits the shape, under the first quarter it covers."""
         for down in range(squares_down(shape) - squares_down(lying) + 1):
             for across in range(squares_across(shape) - squares_across(lying) + 1):
-                on = moved(lying, across, down)
+                on = shift(lying, across, down)
                 if on <= shape:
                     bits = sum(self._bit[quarter] for quarter in on)
                     self._at[bits & -bits].append((bits, Laid(sort, on, as_given)))

@@ -11,7 +11,7 @@ Edge = Literal["right", "left", "top", "bottom"]
 SHADED, EMPTY = "x", "."
 
 
-def checked(half: Sequence[str], cells: int) -> tuple[str, ...]:
+def read_half(half: Sequence[str], cells: int) -> tuple[str, ...]:
     """Rows of equal length of shaded and empty squares. Raises ``Unsolvable``."""
     rows = tuple(row.strip().lower() for row in half)
     for index, row in enumerate(rows):
@@ -27,14 +27,14 @@ def checked(half: Sequence[str], cells: int) -> tuple[str, ...]:
     return rows
 
 
-def mirrored(half: Sequence[str], edge: Edge) -> tuple[str, ...]:
+def mirror(half: Sequence[str], edge: Edge) -> tuple[str, ...]:
     """The half that is missing, as it lies beyond the line."""
     if edge in ("right", "left"):
         return tuple(row[::-1] for row in half)
     return tuple(reversed(half))
 
 
-def joined(half: Sequence[str], other: Sequence[str], edge: Edge) -> tuple[str, ...]:
+def join(half: Sequence[str], other: Sequence[str], edge: Edge) -> tuple[str, ...]:
     """Both halves on their sides of the line."""
     match edge:
         case "right":
@@ -47,6 +47,6 @@ def joined(half: Sequence[str], other: Sequence[str], edge: Edge) -> tuple[str, 
             return (*other, *half)
 
 
-def shaded(rows: Sequence[str]) -> int:
+def count_shaded(rows: Sequence[str]) -> int:
     """How many squares are shaded."""
     return sum(row.count(SHADED) for row in rows)

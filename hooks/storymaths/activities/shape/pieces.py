@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from ...check.suggestion import did_you_mean
 from ..kind import Unsolvable
 from ..saying import counted
-from .quarters import Shape, drawn
+from .quarters import Shape, quarters_of
 
 _DRAWN: Mapping[str, tuple[str, ...]] = {
     "square": ("x",),
@@ -22,7 +22,7 @@ _DRAWN: Mapping[str, tuple[str, ...]] = {
     "trapezium": ("x◣",),
     "L-shape": ("x.", "xx"),
 }
-PIECES: Mapping[str, Shape] = {name: drawn(rows) for name, rows in _DRAWN.items()}
+PIECES: Mapping[str, Shape] = {name: quarters_of(rows) for name, rows in _DRAWN.items()}
 """Every piece, lying as it is handed out. The triangle is half a square; all may be turned and flipped."""
 
 
@@ -35,14 +35,9 @@ class Piece:
     many: int
 
     @property
-    def said(self) -> str:
-        """``2 triangles``."""
-        return said(self.name, self.many)
-
-
-def said(name: str, many: int) -> str:
-    """``1 square``, ``2 trapeziums``."""
-    return counted(many, f"{name}s", name)
+    def label(self) -> str:
+        """``1 square``, ``2 triangles``."""
+        return counted(self.many, f"{self.name}s", self.name)
 
 
 def pieces_of(told: Mapping[str, int], most: int) -> tuple[Piece, ...]:

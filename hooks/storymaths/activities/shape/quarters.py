@@ -45,13 +45,13 @@ def shape_of(rows: Sequence[str], cells: int, loc: Loc) -> Shape:
         raise Unsolvable(
             loc, "The shape has too many squares.", f"use at most {len(_LETTERS)} columns, and {cells} squares in all."
         )
-    covered = drawn(rows)
+    covered = quarters_of(rows)
     if not covered:
         raise Unsolvable(loc, "There is no shape to make.", "draw one with x.")
     return at_corner(covered)
 
 
-def drawn(rows: Sequence[str]) -> Shape:
+def quarters_of(rows: Sequence[str]) -> Shape:
     """The quarters that rows of marks cover."""
     return frozenset(
         (SQUARE * column + x, SQUARE * row + y)
@@ -71,14 +71,14 @@ def squares_down(shape: Shape) -> int:
     return max(y for _, y in shape) // SQUARE + 1
 
 
-def moved(shape: Iterable[Quarter], across: int, down: int) -> Shape:
+def shift(shape: Iterable[Quarter], across: int, down: int) -> Shape:
     """The shape so many whole squares further on."""
     return frozenset((x + SQUARE * across, y + SQUARE * down) for x, y in shape)
 
 
 def at_corner(shape: Shape) -> Shape:
     """The shape moved up and left as far as it goes, by whole squares."""
-    return moved(shape, -(min(x for x, _ in shape) // SQUARE), -(min(y for _, y in shape) // SQUARE))
+    return shift(shape, -(min(x for x, _ in shape) // SQUARE), -(min(y for _, y in shape) // SQUARE))
 
 
 Move = Callable[[Quarter], Quarter]

@@ -8,10 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Literal
 
-FlatProperty = Literal["sides", "corners", "symmetry", "right_angles", "curved"]
-SolidProperty = Literal["faces", "edges", "vertices", "curved"]
 SAID = {
     "sides": "straight sides",
     "corners": "corners",
@@ -22,6 +19,10 @@ SAID = {
     "vertices": "vertices",
     "curved": "has a curved side",
 }
+SOLID_COUNTS = frozenset({"faces", "edges", "vertices"})
+"""What is counted on solids; all else is on flat shapes."""
+ONE = {"vertices": "vertex", "symmetry": "line of symmetry"}
+"""One of it, where that is not just the plural without its s."""
 WORDS = {
     "sides": "side", "corners": "corner", "symmetry": "line of symmetry", "right_angles": "right angle",
     "faces": "face", "edges": "edge", "vertices": "vertex",
@@ -65,7 +66,7 @@ def _curved(name: str) -> Solid:
     return Solid(name, None, None, None, curved=True)
 
 
-FLATS: Mapping[str, Flat] = {
+FLATS: dict[str, Flat] = {
     shape.name: shape
     for shape in (
         Flat("circle", 0, 0, None, 0, curved=True),
@@ -94,7 +95,7 @@ FLATS: Mapping[str, Flat] = {
 """The rectangle of the set is longer than wide, the rhombus and the parallelogram lean, the right-angled
 triangle has three different sides, and the two arms of the L are alike."""
 
-SOLIDS: Mapping[str, Solid] = {
+SOLIDS: dict[str, Solid] = {
     solid.name: solid
     for solid in (
         Solid("cube", (2, 4), (4, 4, 4), (4, 4)),
@@ -137,13 +138,17 @@ def with_article(name: str) -> str:
     return f"{'an' if name[0] in 'aeioL' else 'a'} {name}"
 
 
+def parts_of(shape: Flat | Solid) -> Mapping[str, tuple[int, ...] | None]:
+    """All that can be counted on a sort of shape, as the parts one adds; None where it is not counted on this one."""
+    if isinstance(shape, Solid):
+        return {"faces": shape.faces, "edges": shape.edges, "vertices": shape.vertices}
+    counts = {
+        "sides": shape.sides, "corners": shape.corners, "symmetry": shape.symmetry, "right_angles": shape.right_angles,
+    }  # fmt: skip
+    return {prop: None if count is None else (count,) for prop, count in counts.items()}
+
+
 def count_of(shape: Flat | Solid, prop: str) -> int | None:
     """How many of a property a shape has; None where it is not counted."""
-    value = getattr(shape, prop, None)
-    return sum(value) if isinstance(value, tuple) else value
-
-
-def parts_of_count(shape: Flat | Solid, prop: str) -> tuple[int, ...]:
-    """The parts a count is added from; one where there is nothing to add."""
-    value = getattr(shape, prop, None)
-    return value if isinstance(value, tuple) else (int(value or 0),)
+    parts = parts_of(shape).get(prop)
+    return None if parts is None else sum(parts)

@@ -1,146 +1,150 @@
-"""The shapes of a task: named, drawn, and handed over with what they ask of a pupil."""
+"""The tasks about shapes, one schema each, named after the field that asks, and what their answers are."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
-from typing import Any
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Annotated, ClassVar, Literal, Self
 
-from ...check.suggestion import did_you_mean
-from ...model.activity import Answer, Context, Figure, LikelyError, Solution, Task
-from ...model.book import FactAbout
-from ...model.figures.shapes import FlatShapes, SolidShapes, TitledShape
-from ...model.prose import Loc
-from ..kind import Unsolvable
-from ..met import demands_met
-from ..rule_language.tree import Gives
-from ..sort.cards import Card, Cards
-from ..sort.labels import Labels
-from .set import FLATS, SAID, SOLIDS, WORDS, Flat, Solid, count_of, known_name
+from pydantic import Field
 
-_VOCABULARY = (
-    "circle", "triangle", "square", "rectangle", "cube", "cuboid", "pyramid", "sphere", "cylinder", "symmetry",
-    "2-D shape", "3-D shape",
-)  # fmt: skip
-_MOST = 24
-FLAT_COUNTS, SOLID_COUNTS = ("sides", "corners", "symmetry", "right_angles"), ("faces", "edges", "vertices")
+from ...model.fields import Text
+from ...model.plain import Plain
+from ...model.practice.shape import Property
+from ..given import Castless
+from ..kind import ActivityFields
+from ..sort.rules import SortRule
+from ..sort.tasks import Placing
+from .claims import Claim
+from .mirror import Edge
+
+Drawn = Literal["pieces", "squares", "outline"]
+
+
+class _OfShapes(ActivityFields):
+    shapes: Literal["flat", "solid"] | Annotated[tuple[Text, ...], Field(min_length=1, max_length=24)] | None = None
+    """Names from the set of shapes, all flat or all solid; or all of a sort. With a cast, ``fact`` names their shapes."""
+
+
+class CountTask(_OfShapes):
+    """How many sides, corners, faces and so on each shape has."""
+
+    task_name: ClassVar[str] = "count"
+    count: tuple[Property, ...] = ()
+    """What to count on each."""
+
+    def with_count(self, count: tuple[Property, ...]) -> Self:
+        """The same shapes with something else counted."""
+        return self.model_copy(update={"count": count})
+
+
+class SortTask(_OfShapes):
+    """Shapes sorted by what they have."""
+
+    task_name: ClassVar[str] = "by"
+    by: Annotated[tuple[Text | SortRule, ...], Field(min_length=1, max_length=2)]
+    """One rule or two to sort by, such as ``sides > 3``, ``symmetry = 0``, ``curved``, ``faces = 6``."""
+    diagram: Literal["hoop", "venn", "carroll"] | None = None
+    """What to sort into; when left out, a hoop for one rule and a Venn diagram for two."""
+
+
+class ClueTask(_OfShapes):
+    """Which of the shapes somebody can be thinking of."""
+
+    task_name: ClassVar[str] = "clues"
+    clues: Annotated[tuple[Text, ...], Field(min_length=1, max_length=6)]
+    """Rules that the shape thought of fits: which of the shapes can it be?"""
+
+
+class ClaimTask(Castless):
+    """Whether there can be a shape like that."""
+
+    task_name: ClassVar[str] = "claims"
+    claims: Annotated[tuple[Claim, ...], Field(min_length=1, max_length=12)]
+    """Counts somebody says a shape has: can that be?"""
+
+
+class HalfTask(Castless):
+    """Half a figure on squares, to be completed over a mirror line."""
+
+    task_name: ClassVar[str] = "half"
+    half: Annotated[tuple[Text, ...], Field(min_length=1, max_length=40)]
+    """Half a figure on squares, row by row: x is shaded, a full stop is empty."""
+    mirror: Edge = "right"
+    """The edge of the half that the mirror line runs along."""
+
+
+class MakeTask(Castless):
+    """A shape to be made of smaller ones."""
+
+    task_name: ClassVar[str] = "make"
+    make: Annotated[tuple[Text, ...], Field(min_length=1, max_length=40)]
+    """A shape to make, row by row: x is a square, ◣ ◢ ◤ ◥ are halves of one, a full stop is empty."""
+    pieces: Annotated[Mapping[Text, Annotated[int, Field(ge=1)]], Field(max_length=10)] = Field(default_factory=dict)
+    """What to make it of, and how many of each there are."""
+    use: Literal["all", "some"] = "all"
+    """Whether every piece is to be used, or some may be left over."""
+    drawn: Drawn = "squares"
+    """What is drawn inside the shape to make: the ``pieces`` of one way, the ``squares``, or just the ``outline``."""
+
+    def with_drawn(self, drawn: Drawn) -> Self:
+        """The same shape with more or less drawn in."""
+        return self.model_copy(update={"drawn": drawn})
+
+
+ShapeTask = CountTask | SortTask | ClueTask | ClaimTask | HalfTask | MakeTask
+TASKS: tuple[type[ShapeTask], ...] = (CountTask, SortTask, ClueTask, ClaimTask, HalfTask, MakeTask)
 
 
 @dataclass(frozen=True, slots=True)
-class Shapes:
-    """The shapes of a task, all flat or all solid, each with the name it goes by there."""
+class Counts:
+    """What a shape has, in the order asked for."""
 
-    shapes: tuple[Flat | Solid, ...]
-    titles: tuple[str, ...]
-    context: Context
+    shape: str
+    counts: Mapping[str, int]
 
-    @property
-    def solid(self) -> bool:
-        """Whether they are 3-D."""
-        return isinstance(self.shapes[0], Solid)
-
-    def cards(self) -> Cards:
-        """The shapes as cards to sort: their counts are the facts. What is not counted on each cannot be used."""
-        counts = SOLID_COUNTS if self.solid else FLAT_COUNTS
-        gives: dict[str, Gives] = {"curved": "truth"}
-        lacking = {}
-        for prop in counts:
-            without = next((shape.name for shape in self.shapes if count_of(shape, prop) is None), None)
-            if without:
-                lacking[prop] = f"The {SAID[prop]} of a {without} are not counted here."
-            else:
-                gives[prop] = "number"
-        cards = tuple(
-            Card(
-                shape.name,
-                title,
-                {prop: getattr(shape, prop) if prop == "curved" else count_of(shape, prop) for prop in gives},
-            )
-            for shape, title in zip(self.shapes, self.titles, strict=True)
-        )
-        return Cards(cards, gives, lacking, of="shape")
-
-    def labels(self) -> Labels:
-        """How their properties are said."""
-        about = {name: FactAbout(means=said, unit="" if name == "curved" else said) for name, said in SAID.items()}
-        if self.solid:
-            about["curved"] = FactAbout(means="has a curved surface")
-        return Labels(replace(self.context, facts=about))
-
-    def figure(self) -> Figure:
-        """All of them, drawn with their names."""
-        shown = tuple(TitledShape(shape.name, title) for shape, title in zip(self.shapes, self.titles, strict=True))
-        return Figure(SolidShapes(shown) if self.solid else FlatShapes(shown), f"Drawings: {', '.join(self.titles)}.")
-
-    def solution(
-        self,
-        task: Task,
-        answers: Sequence[Answer],
-        properties: Sequence[str],
-        *,
-        steps: int,
-        note: str,
-        likely_error: LikelyError | None,
-        figures: tuple[Figure, ...] = (),
-    ) -> Solution:
-        """The whole solution; ``properties`` are those the pupil must know."""
-        demands = demands_met(task, answers, _VOCABULARY)
-        words = (*demands.words, *(WORDS[prop] for prop in properties if prop in WORDS))
-        return Solution(
-            task,
-            tuple(answers),
-            replace(demands, words=tuple(dict.fromkeys(words))),
-            steps,
-            note,
-            likely_error,
-            figures,
-        )
+    def as_plain(self) -> Plain:
+        """``{shape: cube, faces: 6}``."""
+        return {"shape": self.shape, **self.counts}
 
 
-def shapes_of(named: Sequence[str] | str | None, fact: str | None, context: Context) -> Shapes:
-    """The shapes named, or a whole half of the set, or those in a fact of the cast. Raises ``Unsolvable``."""
-    if len(context.characters) > context.caps.characters:
-        raise Unsolvable(("cast",), "There are too many characters.", f"choose at most {context.caps.characters}.")
-    if named is None and fact and context.characters:
-        return _of_cast(fact, context)
-    if not named:
-        raise Unsolvable(
-            ("shapes",), "No shapes are named.", "name some, or write flat or solid, or a fact of the cast."
-        )
-    if isinstance(named, str):
-        names = list(FLATS if named == "flat" else SOLIDS)
-    else:
-        names = [_known(name, ("shapes", index)) for index, name in enumerate(named)]
-    return _of_one_sort(names, names, context, ("shapes",))
+@dataclass(frozen=True, slots=True)
+class Fitting:
+    """A shape that fits every clue."""
+
+    shape: str
 
 
-def _of_cast(fact: str, context: Context) -> Shapes:
-    names, titles = [], []
-    for character in context.characters:
-        value = character.facts.get(fact)
-        if not isinstance(value, str):
-            fix = "give the character that fact, with the name of a shape."
-            raise Unsolvable(
-                ("fact",), f'{character.name} has no shape as fact "{fact}".', fix, "activity-fact-missing"
-            )
-        names.append(_known(value, ("fact",)))
-        titles.append(f"{character.name}’s {names[-1]}")
-    return _of_one_sort(names, titles, context, ("fact",))
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """Whether a claim, by its number from 1, can be, and the shapes of the set that show it."""
+
+    claim: int
+    can: bool
+    shapes: tuple[str, ...]
 
 
-def _known(name: str, loc: Loc) -> str:
-    known = known_name(name)
-    if known is None:
-        near = did_you_mean(name[:40], (*FLATS, *SOLIDS))
-        fix = f"use one of {', '.join((*FLATS, *SOLIDS))}."
-        raise Unsolvable(loc, f'"{name[:40]}" is not in the set of shapes.{near}', fix)
-    return known
+@dataclass(frozen=True, slots=True)
+class WholeFigure:
+    """A figure completed, and how many of its squares are shaded."""
+
+    rows: tuple[str, ...]
+    squares: int
 
 
-def _of_one_sort(names: Sequence[str], titles: Sequence[str], context: Context, loc: Loc) -> Shapes:
-    shapes: tuple[Any, ...] = tuple(FLATS.get(name) or SOLIDS.get(name) for name in names)
-    if len({type(shape) for shape in shapes}) > 1:
-        raise Unsolvable(loc, "Flat shapes and solids are mixed.", "take one sort, since they have other properties.")
-    if len(shapes) > _MOST or len(set(titles)) < len(titles):
-        raise Unsolvable(loc, "There are too many shapes, or one is there twice.", f"name up to {_MOST}, each once.")
-    return Shapes(shapes, tuple(titles), context)
+@dataclass(frozen=True, slots=True)
+class LaidPiece:
+    """A piece and the squares it lies on."""
+
+    piece: str
+    on: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Covering:
+    """One way to make a shape."""
+
+    pieces: tuple[LaidPiece, ...]
+
+
+ShapeAnswer = Counts | Placing | Fitting | Verdict | WholeFigure | Covering

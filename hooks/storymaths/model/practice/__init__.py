@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from ..fields import Strict
+from .always_sometimes_never import AlwaysSometimesNeverPractice
 from .balance import BalancePractice
 from .bonds import BondsPractice
+from .chart import ChartPractice
 from .clock import ClockPractice
 from .compare import ComparePractice
+from .fraction import FractionPractice
 from .measure import MeasurePractice
 from .money import MoneyPractice
 from .position import PositionPractice
 from .rules import RulesPractice
 from .sequence import SequencePractice
+from .shape import ShapePractice
 from .share import SharePractice
 from .sort import SortPractice
 
@@ -19,14 +23,18 @@ from .sort import SortPractice
 class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
+    always_sometimes_never: AlwaysSometimesNeverPractice
     balance: BalancePractice
     bonds: BondsPractice
+    chart: ChartPractice
     clock: ClockPractice
     compare: ComparePractice
+    fraction: FractionPractice
     measure: MeasurePractice
     money: MoneyPractice
     position: PositionPractice
     rules: RulesPractice
     sequence: SequencePractice
+    shape: ShapePractice
     share: SharePractice
     sort: SortPractice

@@ -3,56 +3,64 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from typing import Any
 
-from ...activities.worked import AnyWorked
-from ...model.activity import Answer
-from ...model.figures.charts import BarChart, BlockDiagram, Pictogram, TallyChart
+from ...activities.chart.rows import rows_of
+from ...activities.chart.tasks import (
+    Altogether,
+    AtEnd,
+    Bar,
+    Blocks,
+    ChartAnswer,
+    ChartTask,
+    Found,
+    HowMany,
+    HowManyMore,
+    Mean,
+    Pictures,
+    QuestionAnswer,
+    Tallies,
+    write_number,
+)
+from ...activities.worked import Worked
 from .board import Board, Piece, Place, keyed
 from .pieces import card, card_id, one_card, with_nearby
 
 
-def boards(worked: AnyWorked) -> Iterable[Board]:
-    """A board a question; one for a drawing."""
-    assert worked.solution is not None
-    answers = worked.solution.answers
-    drawn = [answer.data for answer in answers if "draw" in answer.data]
-    if drawn:
-        yield _drawn(drawn)
-    questions = [str(line) for line in worked.solution.task.lines if line.asks]
-    asked = [answer for answer in answers if "answer" in answer.data]
-    for number, answer in enumerate(asked):
-        yield _question(worked, questions[number] if number < len(questions) else "", answer)
+def boards(worked: Worked[ChartTask, ChartAnswer]) -> Iterable[Board]:
+    """A board a question; one for a drawing in pictures."""
+    values = [answer.value for answer in worked.solution.answers]
+    if pictures := [value for value in values if isinstance(value, Pictures)]:
+        yield _draw(pictures)
+    labels = rows_of(worked.fields, worked.context).labels
+    asked = [value for value in values if not isinstance(value, (Pictures, Tallies, Blocks, Bar))]
+    for line, value in zip(worked.solution.task.lines, asked, strict=True):
+        yield _ask(str(line), value, labels)
 
 
-def _question(worked: AnyWorked, says: str, answer: Answer) -> Board:
-    right = answer.data["answer"]
-    if isinstance(right, int):
-        return one_card(says, right, with_nearby([right]))
-    labels = _labels(worked)
-    if isinstance(right, str):
-        return one_card(says, right, [card(one) for one in dict.fromkeys([*labels, right])])
-    place = Place("answer", "the answer")
-    wanted = [card_id(one) for one in right]
-    pieces = tuple(card(one) for one in dict.fromkeys([*labels, *right]))
-    return Board("slots", says, pieces, (place,), keyed((place,), [[{"answer": wanted}]]))
+def _ask(says: str, value: QuestionAnswer, labels: Sequence[str]) -> Board:
+    match value:
+        case HowMany() | HowManyMore() | Altogether() | Mean():
+            return _number(says, value.answer, labels)
+        case AtEnd(answer=right):
+            place = Place("answer", "the answer")
+            pieces = tuple(map(card, labels))
+            return Board("slots", says, pieces, (place,), keyed((place,), [[{"answer": list(map(card_id, right))}]]))
 
 
-def _labels(worked: AnyWorked) -> list[str]:
-    assert worked.solution is not None
-    task = worked.solution.task
-    charts = (TallyChart, Pictogram, BlockDiagram, BarChart)
-    labels = [row.label for figure in task.figures if isinstance(figure.data, charts) for row in figure.data.rows]
-    return labels or [row[0] for row in (task.table.rows if task.table else ())]
+def _number(says: str, right: Found, labels: Sequence[str]) -> Board:
+    number = right.number
+    if number.denominator == 1:
+        return one_card(says, int(number), with_nearby([int(number)]))
+    told = write_number(number)
+    return one_card(says, told, [card(one) for one in dict.fromkeys([*labels, told])])
 
 
-def _drawn(rows: Sequence[Any]) -> Board:
-    places = tuple(Place(f"row-{n}", str(row["draw"])) for n, row in enumerate(rows, 1))
+def _draw(rows: Sequence[Pictures]) -> Board:
+    places = tuple(Place(f"row-{n}", row.draw) for n, row in enumerate(rows, 1))
     pieces = [Piece("picture", "a whole picture", copies=None)]
-    if any(row.get("halves") for row in rows):
+    if any(row.halves for row in rows):
         pieces.append(Piece("half", "half a picture", copies=None))
     way = {
-        place.id: ["half"] * int(row.get("halves", 0)) + ["picture"] * int(row["pictures"])
-        for place, row in zip(places, rows, strict=True)
+        place.id: ["half"] * row.halves + ["picture"] * row.pictures for place, row in zip(places, rows, strict=True)
     }
     return Board("rows", "", tuple(pieces), places, keyed(places, [[way]]))

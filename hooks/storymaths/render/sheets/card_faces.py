@@ -15,7 +15,11 @@ def number_card(number: str) -> Card:
     """A number as it is written; 6 and 9 stand on a line, and so do 16, 68 and 99."""
     whole, slash, under = number.partition("/")
     if slash:
-        ones, over = divmod(int(whole), int(under)) if int(under) else (0, int(whole))
+        before, _, over_line = whole.rpartition(" ")  # 1 3/8, or 11/8
+        ones, over = divmod(int(over_line), int(under)) if int(under) else (0, int(over_line))
+        ones += int(before.replace(",", "") or 0)
+        if not over and int(under):
+            return number_card(str(ones))
         return {"number": str(ones) if ones else "", "over": str(over), "under": under, "stands": False}
     figures = set(number) - set(",.−")
     if "." not in number:

@@ -18,7 +18,6 @@ from .sheet import SheetData
 from .sheet_context import SheetActivity, SheetContext, SheetPictures
 
 _ASKS_FOR_NUMBER = re.compile(r"\bnumbers?\b", re.IGNORECASE)
-_FIGURES = re.compile(r"\d[\d.,/]*")
 Cast = tuple[tuple[CastMember, ...], tuple[Shown, ...]]
 """Who is on the cards, and what each card carries."""
 
@@ -73,9 +72,11 @@ def _casts(activities: Sequence[SheetActivity], book: Document[Book], needed: Ne
 def _carried(cast: Cast) -> frozenset[tuple[str, str]]:
     """Who carries which number, whatever is counted."""
     characters, shows = cast
-    numbers = [shown.number if shown.number is not None else " ".join(_FIGURES.findall(shown.says)) for shown in shows]
-    numbers = numbers or [""] * len(characters)
-    return frozenset((character.id, str(number)) for character, number in zip(characters, numbers, strict=False))
+    carried = shows or (Shown(""),) * len(characters)
+    return frozenset(
+        (character.id, str(shown.number if shown.number is not None else shown.says))
+        for character, shown in zip(characters, carried, strict=True)
+    )
 
 
 def _with_the_others(cast: Cast, book: Document[Book], fact: str, wanted: int) -> Cast:

@@ -17,7 +17,7 @@ from .paper import in_sets
 from .sheet import SheetData
 from .sheet_context import SheetActivity, SheetContext
 
-_MOVED = frozenset({"balance", "bonds", "compare", "fraction", "number-sentence", "share"})
+_MOVED = frozenset({"number-sentence"})
 """Kinds whose numbers are moved about, and not read off a picture or said."""
 _MOST, _MOST_OF_A_SIGN = 100, 4
 _NUMBER = re.compile(r"(?<![\w/.,:])−?\d[\d,]*(?:\.\d+|/\d+)?(?![\w/:])")

@@ -2,22 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from ..saying import capital, counted, listed, written
+from ...model.activity import LikelyError
+from ...model.demands import Operation
+from ..saying import capital, counted, listed
+from ..sentences import write_calculation
 from .rows import Rows
-
-
-def number(value: Fraction) -> str:
-    """An amount as written: whole, or with up to three decimal places."""
-    return written(value, places=3)
+from .tasks import PLACES, write_number
 
 
 def much(amount: Fraction, things: str) -> str:
     """``3 boats``, ``1 boat``, ``2.5 boats``."""
-    return counted(amount, things) if amount.denominator == 1 else f"{number(amount)} {things}".strip()
+    return counted(amount, things) if amount.denominator == 1 else f"{write_number(amount)} {things}".strip()
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,9 +55,9 @@ class ChartWords:
     def say_gap(self, one: str, other: str, word: str, gap: Fraction) -> str:
         """So many more, or fewer."""
         if not self.rows.thing:
-            return f"There {_be(gap)} {number(gap)} {word} {_name(gap, one)} than {other}."
+            return f"There {_be(gap)} {write_number(gap)} {word} {_name(gap, one)} than {other}."
         name = f" {_name(gap, self.rows.thing)}" if self.rows.owned else ""
-        return f"{capital(one)} has {number(gap)} {word}{name} than {other}."
+        return f"{capital(one)} has {write_number(gap)} {word}{name} than {other}."
 
     def ask_total(self, labels: Sequence[str]) -> str:
         """How many altogether, of all or of some."""
@@ -88,7 +87,11 @@ class ChartWords:
         have = "has" if len(labels) == 1 else "have"
         if self.rows.owned or self.rows.thing:
             return f"{capital(listed(labels))} {have} the {word}: {self._much(amount)}."
-        return f"{capital(word)} of all: {listed(labels)}, {number(amount)}{' each' if len(labels) > 1 else ''}."
+        return f"{capital(word)} of all: {listed(labels)}, {write_number(amount)}{' each' if len(labels) > 1 else ''}."
+
+    def add_known(self, question: str) -> str:
+        """The question with how many there are in all, where an amount is left open."""
+        return f"There are {write_number(self.rows.total)} in all. {question}"
 
     def ask_mean(self) -> str:
         """The mean of all amounts."""
@@ -98,7 +101,7 @@ class ChartWords:
 
     def say_mean(self, amount: Fraction) -> str:
         """The mean."""
-        return f"The mean is {number(amount)}."
+        return f"The mean is {write_number(amount)}."
 
 
 def _be(amount: Fraction) -> str:
@@ -108,3 +111,30 @@ def _be(amount: Fraction) -> str:
 def _name(count: Fraction, things: str) -> str:
     """``crabs``, or ``crab`` when there is one."""
     return counted(count, things).partition(" ")[2] if count == 1 else things
+
+
+def explain_by_sums(sums: Iterable[Operation]) -> str:
+    """Sums that lead to the answer: ``2 × 2 = 4; 4 + 1 = 5.``"""
+    return f"{'; '.join(write_calculation(one, PLACES) for one in sums)}."
+
+
+def explain_by_pairing(larger: str, gap: Fraction) -> str:
+    """One by one, before there is a sign for taking away."""
+    return f"Pair them off: {larger} has {write_number(gap)} left over."
+
+
+def explain_by_counting(total: Fraction) -> str:
+    """One by one, before there is a sign for adding."""
+    return f"Count them all: {write_number(total)}."
+
+
+def explain_end(sizes: Sequence[Fraction]) -> str:
+    """The amounts from the end asked for."""
+    return f"In order: {', '.join(map(write_number, sizes))}."
+
+
+def expect_how_many(word: str, named: Fraction, gap: Fraction) -> LikelyError:
+    """Answering how many."""
+    return LikelyError(
+        f"Answers how many, not how many {word}.", f"{write_number(named)} in place of {write_number(gap)}."
+    )

@@ -1,0 +1,195 @@
+"""What can be asked with a chart, a schema for reading and one for drawing, and what the answers hold."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Annotated, Any, ClassVar, Literal, Self
+
+from pydantic import BeforeValidator, Field, TypeAdapter, ValidationError
+
+from ...model.fields import Strict, Text
+from ...model.plain import Plain
+from ..kind import ActivityFields, Exact
+from ..saying import written
+
+Chart = Literal["tally", "pictogram", "block", "bar"]
+Show = Literal[Chart, "table"]
+Ask = Literal["how many", "more", "fewer", "altogether", "most", "least", "mean"]
+_EXACT: TypeAdapter[Fraction] = TypeAdapter(Exact)
+PLACES = 3
+"""Decimal places that amounts are written with, where they need them."""
+
+
+def _amount(value: Any) -> Any:
+    if value == "?":
+        return value
+    try:
+        return _EXACT.validate_python(value)
+    except ValidationError:
+        raise ValueError("should be a number such as 7, 2.5 or 3/4, or ? for the one left open") from None
+
+
+Amount = Annotated[Fraction | str, BeforeValidator(_amount)]
+"""An exact number, or ``?`` for an amount that is left open."""
+Label = Annotated[Text, Field(max_length=40)]
+Each = Annotated[int, Field(ge=1, le=1_000_000, strict=True)]
+
+
+class Question(Strict):
+    """A question about a chart."""
+
+    ask: Ask
+    of: Text | tuple[Text, ...] = ()
+    """The row, or rows, it is about; for ``altogether`` all rows when left out."""
+    than: Text | None = None
+    """With ``more`` and ``fewer``: the row compared with."""
+
+
+class ChartFields(ActivityFields):
+    """Amounts to be shown."""
+
+    data: Mapping[Label, Amount] | None = None
+    """Each row's label and amount; in place of a fact of the cast. One amount may be ``?`` when the total is given."""
+    thing: Label | None = None
+    """What is counted, in the plural, such as ``boats``; for a fact of the cast, its unit or name if not stated."""
+    each: Each | None = None
+    """Pictogram: how many a picture stands for. Bar chart: the numbers from one mark of the scale to the next."""
+    total: Exact | None = None
+    """All amounts together, where one is left open."""
+    questions: Annotated[tuple[Question, ...], Field(max_length=12)] = ()
+    """Questions about it; the usual ones when left out, and none where it is to be drawn."""
+
+    def with_chart(self, show: Show, each: int | None) -> Self:
+        """The same amounts in another chart."""
+        return self.model_copy(update={"show": show, "each": each})
+
+    def with_amounts(self, amounts: Mapping[str, Fraction]) -> Self:
+        """Other amounts by their labels; what is left open stays so, and the total is theirs."""
+        total = None if self.total is None else sum(amounts.values(), Fraction(0))
+        if self.data is None:
+            return self.model_copy(update={"total": total})
+        data = {label: amounts[label] if isinstance(old, Fraction) else old for label, old in self.data.items()}
+        return self.model_copy(update={"total": total, "data": data})
+
+
+class ReadChart(ChartFields):
+    """A chart or a table to be read."""
+
+    task_name: ClassVar[str] = "read"
+    task: Literal["read"] = "read"
+    show: Show = "table"
+    """What shows the amounts."""
+
+
+class DrawChart(ChartFields):
+    """A chart to be drawn from a table."""
+
+    task_name: ClassVar[str] = "draw"
+    task: Literal["draw"] = "draw"
+    show: Chart
+    """What is to be drawn."""
+
+
+ChartTask = ReadChart | DrawChart
+
+
+def write_number(value: Fraction | int) -> str:
+    """An amount as written: whole, or with up to three decimal places."""
+    return written(value, PLACES)
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A number in an answer: plain data as it is written, such as ``2.5``."""
+
+    number: Fraction
+
+    def as_plain(self) -> Plain:
+        """A whole number as such; any other as it is written."""
+        return self.number.numerator if self.number.denominator == 1 else write_number(self.number)
+
+
+@dataclass(frozen=True, slots=True)
+class HowMany:
+    """How many of one row."""
+
+    ask: Literal["how many"] = field(default="how many", init=False)
+    of: str
+    answer: Found
+
+
+@dataclass(frozen=True, slots=True)
+class HowManyMore:
+    """How many more, or fewer, of one row than of another."""
+
+    ask: Literal["more", "fewer"]
+    of: str
+    than: str
+    answer: Found
+
+
+@dataclass(frozen=True, slots=True)
+class Altogether:
+    """How many in several rows."""
+
+    ask: Literal["altogether"] = field(default="altogether", init=False)
+    of: tuple[str, ...]
+    answer: Found
+
+
+@dataclass(frozen=True, slots=True)
+class Mean:
+    """The mean of all rows."""
+
+    ask: Literal["mean"] = field(default="mean", init=False)
+    answer: Found
+
+
+@dataclass(frozen=True, slots=True)
+class AtEnd:
+    """The rows with the most, or the least, and how many that is."""
+
+    ask: Literal["most", "least"]
+    answer: tuple[str, ...]
+    amount: Found
+
+
+@dataclass(frozen=True, slots=True)
+class Tallies:
+    """A row to draw in tallies."""
+
+    draw: str
+    fives: int
+    ones: int
+
+
+@dataclass(frozen=True, slots=True)
+class Pictures:
+    """A row to draw in pictures, with half a picture or none."""
+
+    draw: str
+    pictures: int
+    halves: int
+
+
+@dataclass(frozen=True, slots=True)
+class Blocks:
+    """A row to draw in blocks."""
+
+    draw: str
+    blocks: int
+
+
+@dataclass(frozen=True, slots=True)
+class Bar:
+    """A bar to draw."""
+
+    draw: str
+    height: Found
+
+
+QuestionAnswer = HowMany | HowManyMore | Altogether | Mean | AtEnd
+RowMarks = Tallies | Pictures | Blocks | Bar
+ChartAnswer = QuestionAnswer | RowMarks

@@ -1,0 +1,127 @@
+"""The shapes of a task: named, drawn, as cards to sort, and the words they take."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+
+from ...check.suggestion import did_you_mean
+from ...model.activity import Context, Figure
+from ...model.book import FactAbout
+from ...model.demands import Demands
+from ...model.figures.shapes import FlatShapes, SolidShapes, TitledShape
+from ...model.prose import Loc
+from ..kind import Unsolvable
+from ..rule_language.tree import Gives
+from ..sort.cards import Card, Cards
+from ..sort.labels import Labels
+from .set import FLATS, SAID, SOLIDS, WORDS, Flat, Solid, count_of, known_name, parts_of
+
+_VOCABULARY = frozenset(
+    {"circle", "triangle", "square", "rectangle", "cube", "cuboid", "pyramid", "sphere", "cylinder"}
+)
+_MOST = 24
+
+
+@dataclass(frozen=True, slots=True)
+class Shapes:
+    """The shapes of a task, all flat or all solid, each with the name it goes by there."""
+
+    shapes: tuple[Flat | Solid, ...]
+    titles: tuple[str, ...]
+    context: Context
+
+    @property
+    def solid(self) -> bool:
+        """Whether they are 3-D."""
+        return isinstance(self.shapes[0], Solid)
+
+    @property
+    def properties(self) -> tuple[str, ...]:
+        """What is counted on such shapes."""
+        return tuple(parts_of(self.shapes[0]))
+
+    def cards(self) -> Cards:
+        """The shapes as cards to sort: their counts are the facts. What is not counted on each cannot be used."""
+        gives: dict[str, Gives] = {"curved": "truth"}
+        lacking = {}
+        for prop in self.properties:
+            without = next((shape.name for shape in self.shapes if count_of(shape, prop) is None), None)
+            if without:
+                lacking[prop] = f"The {SAID[prop]} of a {without} are not counted here."
+            else:
+                gives[prop] = "number"
+        cards = (
+            Card(
+                shape.name, title, {"curved": shape.curved, **{prop: count_of(shape, prop) for prop in self.properties}}
+            )
+            for shape, title in zip(self.shapes, self.titles, strict=True)
+        )
+        return Cards(tuple(cards), gives, lacking, of="shape")
+
+    def labels(self) -> Labels:
+        """How their properties are said."""
+        about = {name: FactAbout(means=said, unit="" if name == "curved" else said) for name, said in SAID.items()}
+        if self.solid:
+            about["curved"] = FactAbout(means="has a curved surface")
+        return Labels(replace(self.context, facts=about))
+
+    def draw(self) -> Figure:
+        """All of them, with their names."""
+        shown = tuple(TitledShape(shape.name, title) for shape, title in zip(self.shapes, self.titles, strict=True))
+        return Figure(SolidShapes(shown) if self.solid else FlatShapes(shown), f"Drawings: {', '.join(self.titles)}.")
+
+    def demands(self, properties: Iterable[str]) -> Demands:
+        """The names of the shapes, and the words of the properties that the pupil must know."""
+        names = [shape.name for shape in self.shapes]
+        words = (*words_in(names), *(WORDS[prop] for prop in properties if prop in WORDS))
+        return Demands(words=tuple(dict.fromkeys(words)), shapes=frozenset(names))
+
+
+def words_in(names: Iterable[str]) -> list[str]:
+    """The words of the word bank in names of shapes, in order: ``square`` and ``pyramid`` for a square-based pyramid."""
+    return [word for name in names for word in name.replace("-", " ").split() if word in _VOCABULARY]
+
+
+def shapes_of(named: Sequence[str] | str | None, fact: str | None, context: Context) -> Shapes:
+    """The shapes named, or a whole half of the set, or those in a fact of the cast. Raises ``Unsolvable``."""
+    if named is None and fact and context.characters:
+        return _of_cast(fact, context)
+    if not named:
+        fix = "name some, or write flat or solid, or a fact of the cast."
+        raise Unsolvable(("shapes",), "No shapes are named.", fix)
+    if isinstance(named, str):
+        names = list(FLATS if named == "flat" else SOLIDS)
+    else:
+        names = [_known(name, ("shapes", index)) for index, name in enumerate(named)]
+    return _of_one_sort(names, names, context, ("shapes",))
+
+
+def _of_cast(fact: str, context: Context) -> Shapes:
+    names, titles = [], []
+    for character in context.characters:
+        value = character.facts.get(fact)
+        if not isinstance(value, str):
+            message = f'{character.name} has no shape as fact "{fact}".'
+            fix = "give the character that fact, with the name of a shape."
+            raise Unsolvable(("fact",), message, fix, "activity-fact-missing")
+        names.append(_known(value, ("fact",)))
+        titles.append(f"{character.name}’s {names[-1]}")
+    return _of_one_sort(names, titles, context, ("fact",))
+
+
+def _known(name: str, loc: Loc) -> str:
+    known = known_name(name)
+    if known is None:
+        near = did_you_mean(name[:40], (*FLATS, *SOLIDS))
+        fix = f"use one of {', '.join((*FLATS, *SOLIDS))}."
+        raise Unsolvable(loc, f'"{name[:40]}" is not in the set of shapes.{near}', fix)
+    return known
+
+
+def _of_one_sort(names: Sequence[str], titles: Sequence[str], context: Context, loc: Loc) -> Shapes:
+    if any((name in SOLIDS) != (names[0] in SOLIDS) for name in names):
+        raise Unsolvable(loc, "Flat shapes and solids are mixed.", "take one sort, since they have other properties.")
+    if len(names) > _MOST or len(set(titles)) < len(titles):
+        raise Unsolvable(loc, "There are too many shapes, or one is there twice.", f"name up to {_MOST}, each once.")
+    return Shapes(tuple((FLATS | SOLIDS)[name] for name in names), tuple(titles), context)
