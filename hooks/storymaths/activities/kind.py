@@ -146,14 +146,19 @@ def whole_fact(context: Context, fact: str, loc: Loc = ("fact",)) -> dict[str, i
         if isinstance(value, bool) or not isinstance(value, int):
             raise Unsolvable(
                 loc,
-                f"The {fact} of {character.name} is {value!r}, which is not a whole number.",
+                f"The {fact} of {character.name} is {_as_written(value)}, which is not a whole number.",
                 "write a whole number.",
             )
         if not 0 < value <= context.caps.number:
             raise Unsolvable(
                 loc,
-                f"The {fact} of {character.name} is {value}.",
+                f"The {fact} of {character.name} is {value:,}.",
                 f"write a whole number from 1 to {context.caps.number:,}.",
             )
         values[character.id] = value
     return values
+
+
+def _as_written(value: bool | str) -> str:
+    """A fact that is no number, as an author writes it."""
+    return f'"{value}"' if isinstance(value, str) else "true" if value else "false"

@@ -47,7 +47,7 @@ def pupil_pages(collection: Collection) -> Iterator[PupilPage]:
 
 def year_at(page: PupilPage, offset: int) -> int:
     """The year whose reach holds at a position in the prose: the page's own, or its bend's."""
-    bend = page.prose.passage_at(offset).year
+    bend = page.prose.part_at(offset).year
     return page.fields.year if bend is None else bend
 
 

@@ -22,9 +22,12 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the first use in a session of each sign nobody has introduced yet."""
+    unread_folders = {page.folder for page in collection.unread}
     for book in sorted(collection.book_ids):
         introduced: set[str] = set()
         for page in collection.sessions_of(book):
+            if page.folder in unread_folders:
+                break  # a page that could not be read may be what introduces it
             known = collection.reference.symbols_by(page.fields.year - 1)
             new = page.fields.symbols.new
             if "≠" in new and "=" not in known | introduced and "=" not in new[: new.index("≠")]:
@@ -49,6 +52,6 @@ def _used_too_soon(page: Document[Session], collection: Collection, known: Set[s
     said: set[str] = set()
     for at, sign in page.prose.signs:
         # A bend is another year's lesson.
-        if sign in of_the_year - known - said and page.prose.passage_at(at).year is None:
+        if sign in of_the_year - known - said and page.prose.part_at(at).year is None:
             said.add(sign)
             yield at, sign

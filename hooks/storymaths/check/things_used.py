@@ -76,7 +76,7 @@ def _said(page: Doing, phrase: str, everywhere: bool) -> Iterator[tuple[int, str
     while at >= 0:
         ending = _ENDING.match(lowered, at + len(phrase))
         if ending and not lowered[at - 1 : at].isalnum():
-            doing = everywhere or page.prose.passage_at(at).loc[0] in _DOING
+            doing = everywhere or page.prose.part_at(at).loc[0] in _DOING
             if doing and not _NEGATED.search(text, max(0, at - 40), at):
                 yield at, text[at : ending.end()]
         at = lowered.find(phrase, at + 1)

@@ -50,7 +50,9 @@ def read_tokens(
     pattern = token_pattern(dialect, tuple(names or ()))
     for match in pattern.finditer(text, start, len(text) if end is None else end):
         group, (low, high) = match.lastgroup, match.span()
-        if group == "word":
+        if group == "number" and (number := match.group()).isdecimal():  # most values are
+            token = Token("number", number, int(number), "", low, high, number)
+        elif group == "word":
             token = Token("word", match.group(), 0, "", low, high)
         elif group == "sign":
             sign = dialect.signs[match.group()]
@@ -71,9 +73,8 @@ def read_tokens(
 
 def _value(match: re.Match[str], after_value: bool) -> Token:
     """A number or a gap, with its unit."""
-    parts = match.groupdict()
-    shown, number = match.group(), parts["number"]
-    unit = parts.get("unit") or ("£" if parts.get("pound") else "")
+    shown, number = match.group(), match["number"]
+    unit = match["unit"] if match.lastgroup == "unit" else "£" if shown[0] == "£" else ""
     worth: Rational = UNITS[unit][1] if unit else 1
     if not number:
         return Token("sign-gap" if after_value and not unit else "gap", "___", worth, unit, *match.span())

@@ -8,6 +8,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
+from operator import itemgetter
 from typing import NamedTuple
 
 Loc = tuple[str | int, ...]
@@ -61,20 +62,26 @@ class Prose:
     """The prose of a page and the passages it is made of."""
 
     text: str
+    parts: Sequence[Passage]
+    """Its larger parts in order: each field of the front matter, each year of its bends, the body."""
     find_passages: Callable[[], Sequence[Passage]]
-
-    @cached_property
-    def passages(self) -> Sequence[Passage]:
-        """The passages, in the order of the text."""
-        return self.find_passages()
+    """Every single text and line; only a problem needs to know so closely."""
 
     @cached_property
     def _starts(self) -> list[int]:
-        return [passage.start for passage in self.passages]
+        return [part.start for part in self.parts]
+
+    def part_at(self, offset: int) -> Passage:
+        """The larger part that holds a position in ``text``."""
+        return self.parts[bisect_right(self._starts, offset) - 1]
+
+    @cached_property
+    def _passages(self) -> Sequence[Passage]:
+        return self.find_passages()
 
     def passage_at(self, offset: int) -> Passage:
-        """The passage that holds a position in ``text``."""
-        return self.passages[bisect_right(self._starts, offset) - 1]
+        """The text or line that holds a position in ``text``."""
+        return self._passages[bisect_right(self._passages, offset, key=itemgetter(0)) - 1]
 
     @cached_property
     def lowered(self) -> str:

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import lru_cache
 
 from ..expression.grammar import Reader, Unreadable
 from ..expression.number import exact
-from ..expression.signs import LEVELS, PROSE
+from ..expression.signs import LEVELS, OPERATE, PROSE
 from ..expression.tokens import Token, read_tokens
-from ..expression.tree import Number, Operation, holds_between, quantity_of
+from ..expression.tree import Node, Number, Operation, holds, holds_between, quantity_of
 from ..model.prose import VULGAR
 from ..model.quantity import Quantity, UnlikeQuantities
 
@@ -34,6 +34,8 @@ class NumberSentence:
     start: int
     marked_wrong: bool = False
     left_over: int | None = None
+    tokens: tuple[Token, ...] = field(default=(), compare=False, repr=False)
+    """Its pieces, where it was found in a text."""
 
 
 @lru_cache(maxsize=4096)  # several rules read each page, one rule after another
@@ -51,9 +53,9 @@ def _found(text: str) -> Iterator[NumberSentence]:
             inside = next(((a, b) for a, b in marked if a <= start < b), (low, high))
             if _begun_before(tokens, first, inside[0]) or _goes_on(tokens, last, inside[1]):
                 continue
-            divides = any(token.text == "÷" for token in tokens[first : last + 1])
-            left_over = _left_over(tokens, last, inside[1]) if divides else None
-            yield NumberSentence(text[start:end], start, inside != (low, high), left_over)
+            own = tokens[first : last + 1]
+            left_over = _left_over(tokens, last, inside[1]) if any(token.text == "÷" for token in own) else None
+            yield NumberSentence(text[start:end], start, inside != (low, high), left_over, own)
 
 
 def _lines_with_relations(text: str) -> Iterator[tuple[int, int]]:
@@ -122,40 +124,45 @@ def _past_value(tokens: Sequence[Token], at: int) -> int | None:
 
 def _begun_before(tokens: Sequence[Token], first: int, low: int) -> bool:
     """Whether what stands before belongs to the sum: "the crab + 1 = 4" says nothing we can work out."""
-    before = [token for token in tokens[:first] if token.start >= low]
-    if not before:
+    at = first - 1
+    if at < 0 or tokens[at].start < low:
         return False
-    if before[-1].kind in _GAPS or _is_sign(before[-1]):
+    if tokens[at].kind in _GAPS or _is_sign(tokens[at]):
         return True
-    while before and (before[-1].kind in ("word", "number") or before[-1].text in _IN_NAMES):
-        word = before.pop()
-        if word.kind == "word" and before and _is_sign(before[-1]):
+    while at > 0 and tokens[at - 1].start >= low and _is_of_a_name(tokens[at]):
+        at -= 1
+        if tokens[at + 1].kind == "word" and _is_sign(tokens[at]):
             return True
     return False
 
 
+def _is_of_a_name(token: Token) -> bool:
+    return token.kind in ("word", "number") or token.text in _IN_NAMES
+
+
 def _goes_on(tokens: Sequence[Token], last: int, high: int) -> bool:
     """Whether what stands after belongs to the sum."""
-    after = [token for token in tokens[last + 1 :] if token.end <= high]
-    if not after:
+    after = tokens[last + 1 : last + 2]
+    if not after or after[0].end > high:
         return False
     if after[0].kind in _GAPS:
         # A question mark that ends the line, or a quotation, is no gap.
-        ends = after[0].end - after[0].start == 1 and (len(after) == 1 or after[1].start == after[0].end)
-        return not ends
+        further = tokens[last + 2 : last + 3]
+        return after[0].end - after[0].start > 1 or bool(further and further[0].start > after[0].end)
+    at = last + 1
     if after[0].kind == "word":
-        while after and (after[0].kind == "word" or after[0].text in _IN_NAMES):
-            after.pop(0)
-    return bool(after) and _is_sign(after[0])
+        while at < len(tokens) and (tokens[at].kind == "word" or tokens[at].text in _IN_NAMES):
+            at += 1
+    return at < len(tokens) and tokens[at].end <= high and _is_sign(tokens[at])
 
 
 def _is_sign(token: Token) -> bool:
-    return _joins(token) and token.text != "of"
+    return token.kind in ("sign", "relation") and token.text != "of"
 
 
 def _left_over(tokens: Sequence[Token], last: int, high: int) -> int | None:
     """The remainder told after a division: ``r 1``, ``remainder 1``, ``, with 1 left over``."""
-    after = [token for token in tokens[last + 1 :] if token.end <= high]
+    after = [token for token in tokens[last + 1 : last + 4] if token.end <= high]
     if after and after[0].text == ",":
         after.pop(0)
     if len(after) < 2 or after[0].text not in _LEFT_OVER or not after[1].text.isdecimal():
@@ -172,25 +179,30 @@ def marked_mistakes(text: str) -> Iterator[tuple[str, int]]:
 
 def is_true(sentence: NumberSentence) -> bool | None:
     """Whether it holds, exactly; None where its amounts cannot be compared or a divisor is nought."""
-    return _worked_out(sentence.text, sentence.left_over)
-
-
-@lru_cache(maxsize=4096)  # lessons say the same sentence again and again
-def _worked_out(text: str, left_over: int | None) -> bool | None:
+    tokens = sentence.tokens or tuple(read_tokens(sentence.text, PROSE))
+    if len(tokens) == 5 and sentence.left_over is None:  # most sentences are a sum of two numbers, and what it is
+        first, sign, second, relation, whole = tokens
+        plain = first.kind == second.kind == whole.kind == "number" and not (first.unit or second.unit or whole.unit)
+        if plain and sign.text in ("+", "−", "×") and relation.kind == "relation":
+            return holds(OPERATE[sign.text](first.value, second.value), relation.text, whole.value)
     try:
-        sides, relations = Reader(tuple(read_tokens(text, PROSE))).sentence()
-        if left_over is not None:
-            match sides[-2:], relations[-1]:
-                case (
-                    Operation("÷", Number(value=int() as shared), Number(value=int() as among)),
-                    Number(value=int() as each),
-                ), "=":
-                    return divmod(shared, among) == (each, left_over)
-            return None
+        sides, relations = Reader(tokens).sentence()
+        if sentence.left_over is not None:
+            return _true_with_left_over(sides, relations, sentence.left_over)
         worth = [quantity_of(side) for side in sides]
         return all(holds_between(worth[i], relation, worth[i + 1]) for i, relation in enumerate(relations))
-    except (UnlikeQuantities, ZeroDivisionError, Unreadable, ValueError):
+    except (UnlikeQuantities, ZeroDivisionError, ValueError):
         return None
+
+
+def _true_with_left_over(sides: Sequence[Node], relations: Sequence[str], left_over: int) -> bool | None:
+    match sides[-2:], relations[-1]:
+        case (
+            Operation("÷", Number(value=int() as shared), Number(value=int() as among)),
+            Number(value=int() as each),
+        ), "=":
+            return divmod(shared, among) == (each, left_over)
+    return None
 
 
 def value_of(text: str) -> Quantity:

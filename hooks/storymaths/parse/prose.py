@@ -30,16 +30,36 @@ class PageReader:
     @cached_property
     def front(self) -> list[str]:
         """The pupils' texts of the front matter as they are written."""
-        texts: list[str] = []
-        _take(self._raw, plan_of(self._schema), texts)
-        return texts
+        return [text for _, texts in self._parts for text in texts]
+
+    @cached_property
+    def _parts(self) -> list[tuple[Passage, list[str]]]:
+        """The texts of each field, and of each year of the bends."""
+        plan, found = plan_of(self._schema), list[tuple[Passage, list[str]]]()
+        for key, value in self._raw.items():
+            if further := plan.under(key):
+                years = value.items() if key == "bends" and value.__class__ is dict else ()
+                parts = [(_year_of(name), bend, further.values or further) for name, bend in years]
+                for year, part, inner in parts or [(None, value, further)]:
+                    texts: list[str] = []
+                    _take(part, inner, texts)
+                    found.append((Passage(0, (key,), year), texts))
+        return found
 
     def gather_prose(self, content: Body) -> Prose:
         """All prose of the page: its front matter, then its body."""
-        front = [_words(text) if any(mark in text for mark in _MARKS) else text for text in self.front]
+        front, parts, at = list[str](), list[Passage](), 0
+        written = _SEPARATOR.join(self.front)
+        marks = [mark for mark in _MARKS if mark in written]
+        for part, texts in self._parts:
+            parts.append(part._replace(start=at))
+            read = [_words(text) if any(mark in text for mark in marks) else text for text in texts] if marks else texts
+            front += read
+            at += sum(map(len, read)) + len(_SEPARATOR) * len(read)
+        parts.append(Passage(at, BODY, None))
         lines = [_prose_of(runs) for runs in content.lines]
-        # Which text stands where is seldom asked: a clean page never pays for it.
-        return Prose(_SEPARATOR.join((*front, "", *lines)), lambda: list(self._passages(front, content, lines)))
+        text = _SEPARATOR.join((*front, "", *lines))
+        return Prose(text, parts, lambda: list(self._passages(front, content, lines)))
 
     def _passages(self, front: Sequence[str], content: Body, lines: Sequence[str]) -> Iterator[Passage]:
         """Where each text starts in what they are joined to."""

@@ -36,10 +36,18 @@ def faults_of(error: ValidationError, schema: type[BaseModel], raw: Mapping[str,
     """Each place the schema refused something, once."""
     faults: dict[tuple[int, int], Fault] = {}
     for detail in error.errors(include_url=False, include_context=True):
+        if _follows_from_its_items(detail):
+            continue
         fault = _fault(detail, schema, raw, locator)
         at = (fault.place.line, fault.place.column)
         faults[at] = _joined(faults[at], fault) if at in faults else fault
     return list(faults.values())
+
+
+def _follows_from_its_items(detail: ErrorDetails) -> bool:
+    """Whether a list is called too short only because an item of it was refused, which is told by itself."""
+    given = detail["input"]
+    return detail["type"] == "too_short" and isinstance(given, list) and len(given) >= detail["ctx"]["min_length"]
 
 
 def _joined(one: Fault, other: Fault) -> Fault:
