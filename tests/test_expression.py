@@ -69,7 +69,7 @@ def test_nought_under_a_line_is_told_apart() -> None:
         ("7 shells", Fraction(7), "shells", None),
     ],
 )  # fmt: skip
-def test_amounts(text: str, number: Fraction, unit: str, count: int) -> None:
+def test_amounts(text: str, number: Fraction, unit: str, count: int | None) -> None:
     amount = read_amount(text)
     assert amount is not None
     assert (amount.number.value, amount.unit, amount.count) == (number, unit, count)

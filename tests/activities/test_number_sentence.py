@@ -255,3 +255,16 @@ def test_versions_are_the_same_every_time() -> None:
     limits = the_reference().years[3]
     first = [changed.sentences for changed, _, _ in KIND.versions(fields, context, limits)]
     assert first == [changed.sentences for changed, _, _ in KIND.versions(fields, context, limits)]
+
+
+def test_a_year_before_division_is_told_forwards() -> None:
+    """How a gap is reasoned out keeps to the signs a year has met (DFE-00180-2013: ÷ with × in Year 2)."""
+    told = [solved(KIND, {"sentences": "5 × ___ = 35"}, year) for year in (1, 2)]
+    assert [one.answers[0].worked for one in told] == ["5 × 7 = 35.", "35 ÷ 5 = 7."]
+    assert ["÷" in one.demands.signs for one in told] == [False, True]
+
+
+def test_amounts_are_reckoned_in_their_smallest_unit() -> None:
+    """100p − 65p = 35p, and not parts of a pound: £1 is 100p (Decimal Currency Act 1967, from memory)."""
+    demands = solved(KIND, {"sentences": "£1 − ___p = 35p"}, 2).demands
+    assert demands.calculated == (35, 65, 100)

@@ -54,6 +54,7 @@ from storymaths.model.objective import Framework
 from storymaths.model.page_fields import PageFields
 from storymaths.model.reference import Reference
 from storymaths.parse.document import parse_document
+from storymaths.parse.yaml_text import YamlLocator
 
 _STRANDS = {"N": "Number", "M": "Measure"}
 _OBJECTIVES = {"1A": "N", "1B": "M", "1C": "M", "2A": "N", "2B": "N", "2C": "M", "2D": "M", "3A": "N"}
@@ -118,7 +119,8 @@ def mini_reference() -> Reference:
         for name, idea in whole.concepts.items()
     }
     objectives = {("mini", objective.code): objective for objective in MINI.objectives}
-    return replace(whole, frameworks={"mini": MINI}, concepts=ideas, objectives=objectives)
+    places = {"curricula/mini.yaml": YamlLocator("site_data/curricula/mini.yaml", "objectives: []")}
+    return replace(whole, frameworks={"mini": MINI}, concepts=ideas, objectives=objectives, locators=places)
 
 
 def three_small_books() -> Collection:

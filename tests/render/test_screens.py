@@ -58,6 +58,14 @@ def test_a_balance_accepts_either_way_round_as_one_answer() -> None:
     assert board.count == 4
 
 
+def test_missing_digits_have_a_place_each() -> None:
+    asked = "kind: number-sentence\ntitle: A trial\nsentences: 7?8 − 16? = 546"
+    (board,) = boards_of(work_out(asked, "here", 1, None, 4, reference()))
+    by_itself(board)
+    assert board.between == ("7", "8 − 16", " = 546")
+    assert board.answers == {"card-0|card-2": 0}
+
+
 def test_an_order_keeps_its_order_and_ties_share_a_place() -> None:
     text = "kind: order\ntitle: Ties\nfact: mass\ncast: {gull: {mass: 2}, crab: {mass: 3}, seal: {mass: 2}}\n"
     (board,) = boards_of(work_out(text, "here", 1, None, 2, reference()))

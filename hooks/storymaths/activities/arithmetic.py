@@ -19,6 +19,9 @@ from .tables_used import table_of
 _AS_SIGNS = frozenset({"£", "p", "°C"})
 """Units that are signs of the year."""
 _AS_LISTED = {"litre": "litres", "hour": "hours", "minute": "minutes", "second": "seconds"}
+_COUNTED_OUT = 20
+"""Up to so many things can be dealt out, without a table."""
+_FIGURES = frozenset("0123456789,.−/")
 _CALCULATED: Mapping[str, Sign] = {"+": "+", "−": "−", "×": "×", "÷": "÷", "/": "÷"}
 
 
@@ -116,8 +119,17 @@ def find_tables(operations: Iterable[Operation], year: YearLimits) -> frozenset[
             tables |= table_of(*factors, year)
         elif one.sign == "×" and 1 in (left.denominator, right.denominator):
             whole, fraction = (left, right) if left.denominator == 1 else (right, left)
-            tables |= table_of(whole / fraction.denominator, fraction.denominator, year)
+            tables |= _table_of_part(whole, fraction.denominator, year)
     return frozenset(tables)
+
+
+def _table_of_part(whole: Fraction, parts: int, year: YearLimits) -> frozenset[int]:
+    """Halves, quarters and eighths are found by halving again and again; few things are shared out, without a table."""
+    if not year.knows("×") or parts > 12:
+        return frozenset()
+    if parts in (2, 4, 8):
+        return frozenset({2})
+    return frozenset() if whole <= _COUNTED_OUT else frozenset({parts})
 
 
 def cards_of(numbers: Iterable[Number], sentences: Iterable[Iterable[str]]) -> Cards:
@@ -131,7 +143,7 @@ def cards_of(numbers: Iterable[Number], sentences: Iterable[Iterable[str]]) -> C
 
 def _face(number: Fraction, shown: str) -> str:
     """As written; wholes with a fraction as one fraction, which a card shows under one another."""
-    if not set(shown) - set("0123456789,.−/"):
+    if set(shown) <= _FIGURES and "−" not in shown[1:]:
         return shown
     return str(number).replace("-", "−")
 

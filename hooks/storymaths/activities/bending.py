@@ -16,6 +16,7 @@ from .kind import ActivityFields, Kind, Unsolvable
 from .pins import Pinned, pinned
 
 _MOST_TRIED = 1500
+_CHOSEN = "Chosen by the author for this year."
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +51,7 @@ def year_version(
         _as_chosen(kind, held, solution), candidates(kind, held.fields, held.context, held.limits, held.keeps)
     ):
         if not why_not(version, held.limits, reference):
-            return version
+            return replace(version, changed=_CHOSEN) if held.is_all_of(version.fields, version.context) else version
     raise Unsolvable(
         ("years", year),
         f"No version for {year_name(year)} was found. {_as_it_stands(kind, held, reference)}",
@@ -62,7 +63,7 @@ def year_version(
 def _as_chosen(kind: Kind[Any], held: Pinned, solution: Solution) -> Iterator[Version]:
     """The activity with nothing but its pins put in, if they say which numbers to use."""
     if held.field_names or held.facts:
-        for version in _solved(kind, held.fields, held.context, held.limits, "Chosen by the author for this year."):
+        for version in _solved(kind, held.fields, held.context, held.limits, _CHOSEN):
             if held.facts or version.solution.demands.numbers != solution.demands.numbers:
                 yield version
 

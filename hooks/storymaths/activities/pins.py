@@ -31,6 +31,11 @@ class Pinned:
     field_names: frozenset[str]
     facts: Mapping[str, Mapping[str, FactValue]]
 
+    def is_all_of(self, fields: ActivityFields, context: Context) -> bool:
+        """Whether a version is what the author pinned and nothing else."""
+        pinned = self.field_names - {"ask", "title"} or self.facts
+        return bool(pinned) and fields == self.fields and context.characters == self.context.characters
+
     def keeps(self, fields: ActivityFields, context: Context) -> bool:
         """Whether a version has all that is pinned."""
         if any(getattr(fields, name) != getattr(self.fields, name) for name in self.field_names):

@@ -6,11 +6,12 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any
 
-from ..model.activity import Context, Solution, Task
+from ..model.activity import Context, Solution
 from ..model.book import Book
 from ..model.fields import year_name
 from ..model.problem import Place, Problem
 from ..model.reference import Reference
+from .author_demands import read_demands
 from .bending import Version, year_version
 from .block import Block, read_block
 from .claims import claim_fault, claims_none
@@ -18,7 +19,6 @@ from .context import build_context
 from .fit import misfits, too_early
 from .kind import ActivityFields, Kind, Unsolvable
 from .memory import ActivityInput, Memory
-from .met import demands_met
 from .rules import BEYOND_YEAR, CANNOT_BE, CLAIM_WRONG, NO_ANSWER, RULES, TOO_MANY
 from .worked import AnyWorked, Worked
 
@@ -119,7 +119,7 @@ def in_own_words(fields: ActivityFields, solution: Solution) -> Solution:
     if not fields.own_words:
         return solution
     task = replace(solution.task, ask=fields.ask or solution.task.ask)
-    return replace(solution, task=task, demands=solution.demands | demands_met(Task("\n".join(fields.own_words)), ()))
+    return replace(solution, task=task, demands=solution.demands | read_demands(fields.own_words))
 
 
 def as_problem(error: Unsolvable, block: Block) -> Problem:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
-from typing import Any, Generic
+from typing import Generic
 
 from typing_extensions import TypeVar
 
@@ -13,12 +13,12 @@ from .book import FactAbout, FactValue
 from .demands import Demands
 from .figures import FigureData
 from .money import Currency
-from .plain import as_plain_mapping
+from .plain import Plain, as_plain_mapping
 from .reference import ActivityCaps
 from .year import YearLimits
 
-# While kinds are given types of their own one by one, an answer without one is a mapping.
-V_co = TypeVar("V_co", covariant=True, default=Mapping[str, Any])
+V_co = TypeVar("V_co", covariant=True, default=object)
+"""The kind's own type of answer; whoever only shows an answer need not know it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +54,7 @@ class Answer(Generic[V_co]):
     value: V_co
 
     @property
-    def data(self) -> Mapping[str, Any]:
+    def data(self) -> Mapping[str, Plain]:
         """The value as plain data, in the shape the kind documents."""
         return as_plain_mapping(self.value)
 

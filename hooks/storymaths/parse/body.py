@@ -18,7 +18,7 @@ from markdown_it.token import Token
 from ..model.body import Block, Body, Fence, Heading, List, Mark, Markup, Paragraph, Quotation, Rule, Run, Runs, Table
 from ..model.body import name_headings as _name_headings
 
-_NEEDS_READING = re.compile(r"[*`\[<&\\]|^\s*(?:>|(?:[-+#]|\d+[.)])\s+\S)|\n")
+_NEEDS_READING = re.compile(r"[*`\[<&\\]|^\s*(?:>|(?:[-+]|#{1,6}|\d+[.)])\s+\S)|\n")
 """What makes a line more than words; most have none of it."""
 _WRONG_ENDS = "]{wrong}"
 _OWN_NAME = re.compile(r" *\{#([\w-]+)\} *$")

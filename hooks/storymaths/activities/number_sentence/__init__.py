@@ -3,64 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
-from typing import Annotated, Any, ClassVar, Literal
+from typing import Any, ClassVar
 
-from pydantic import BeforeValidator, Field, PlainValidator
-
-from ...expression.number import read_stretch
 from ...model.activity import Context, Solution
-from ...model.fields import Text
 from ...model.year import YearLimits
-from ..kind import ActivityFields, Exact, Kind, Unsolvable
+from ..kind import ActivityFields, Kind
 from ..own_words import without_stale_words
-from .fact_family import family_solution, family_versions
-from .sentence_solution import solution_of
-from .sentence_versions import remade
+from .solve import solve
+from .tasks import FamilyTask, NumberSentenceAnswer, NumberSentenceTask, SentencesTask
+from .versions import versions_of
 
 
-def _gaps(value: Any) -> Any:
-    if value == "cast" or isinstance(value, range):
-        return value
-    stretch = read_stretch(value) if isinstance(value, str) else None
-    if stretch and stretch[0] <= stretch[1]:
-        return range(stretch[0], stretch[1] + 1)
-    if isinstance(value, (list, tuple)) and value and all(type(number) is int for number in value):
-        return tuple(sorted(set(value)))
-    raise ValueError('should be a range such as 0-20, a list such as [2, 5, 10], or "cast"')
-
-
-Gaps = Annotated[range | tuple[int, ...] | Literal["cast"], PlainValidator(_gaps)]
-"""The numbers that may stand in gaps, in rising order; ``cast`` for the numbers of the characters."""
-
-OneOrMore = Annotated[tuple[Text, ...], BeforeValidator(lambda value: (value,) if isinstance(value, str) else value)]
-Sign = Literal["+", "−", "×", "÷", "=", "≠", "<", ">"]
-
-
-class NumberSentenceFields(ActivityFields):
-    """Either ``sentences`` or a ``family``."""
-
-    sentences: Annotated[OneOrMore, Field(max_length=12)] = ()
-    """Number sentences; ``___`` stands for a missing number or sign, ``_`` in a number for a missing digit.
-
-    A character's id stands for its ``fact``. One without any gap is to be judged true or not.
-    """
-    gaps: Gaps | None = None
-    """What may stand in a gap for a number. Needed when more than one number would do."""
-    each_once: bool = False
-    """Whether no number may stand in two gaps of one sentence, as with cards. With ``gaps: cast`` nobody may."""
-    swapped: Literal["counts", "same"] = "counts"
-    """Whether the same numbers in other gaps are another answer."""
-    signs: tuple[Sign, ...] = ()
-    """Which signs may stand in a gap for one; if not stated, those the year has met (of the relations = and ≠,
-    from Year 2 < = >)."""
-    family: Annotated[tuple[Exact | Literal["___"], ...], Field(min_length=3, max_length=3)] | None = None
-    """Three numbers of a fact family in any order; one may be missing, written ``___``."""
-    family_of: Literal["+", "×"] = "+"
-    """Whether the family adds and takes away, or multiplies and divides."""
-
-
-class NumberSentence(Kind[NumberSentenceFields]):
+class NumberSentence(Kind[NumberSentenceTask, NumberSentenceAnswer]):
     """Steps: the operations of the hardest sentence, one for each gap after its first, one more if a gap is undone.
 
     For a family: two, and one for each family.
@@ -100,37 +54,21 @@ answers: 2
         "2AS-4": "adds and takes away two-digit numbers",
         "2MD-2": "a missing factor, for how many groups",
     }
-    tasks = (NumberSentenceFields,)
+    tasks = (SentencesTask, FamilyTask)
 
-    def solve(self, fields: NumberSentenceFields, context: Context) -> Solution:
+    def schema_for(self, raw: Mapping[str, Any]) -> type[ActivityFields]:
+        """A family where one is given, else sentences."""
+        return FamilyTask if "family" in raw else SentencesTask
+
+    def solve(self, fields: NumberSentenceTask, context: Context) -> Solution[NumberSentenceAnswer]:
         """Every filling, sentence by sentence; in each, the first gap's number rising, then the next."""
-        if bool(fields.sentences) == bool(fields.family):
-            message = "There is nothing to work out." if not fields.family else "There are sentences and a family."
-            raise Unsolvable(
-                ("sentences",), message, "write sentences, or a family of three numbers.", "activity-broken"
-            )
-        if fields.family:
-            return family_solution(fields.family, fields.family_of, context)
-        return solution_of(fields, context)
+        return solve(fields, context)
 
     def versions(
-        self, fields: NumberSentenceFields, context: Context, year: YearLimits
-    ) -> Iterator[tuple[NumberSentenceFields, Context, str]]:
-        """Remade numbers and the same ones: the same first for a younger year, last for an older one."""
-        yield from without_stale_words(fields, context, _versions(fields, context, year))
-
-
-def _versions(
-    fields: NumberSentenceFields, context: Context, year: YearLimits
-) -> Iterator[tuple[NumberSentenceFields, Context, str]]:
-    there = replace(context, year=year)
-    harder = year.year > context.year.year
-    if not harder:
-        yield fields, there, "The same numbers."
-    if year.year > 0:  # Reception has met no signs
-        yield from family_versions(fields, there) if fields.family else remade(fields, context, year)
-    if harder:
-        yield fields, there, "The same numbers."
+        self, fields: NumberSentenceTask, context: Context, year: YearLimits
+    ) -> Iterator[tuple[NumberSentenceTask, Context, str]]:
+        """Other numbers and the same ones: the same first for a younger year, last for an older one."""
+        yield from without_stale_words(fields, context, versions_of(fields, context, year))
 
 
 KIND = NumberSentence()

@@ -12,6 +12,7 @@ from .compare import ComparePractice
 from .fraction import FractionPractice
 from .measure import MeasurePractice
 from .money import MoneyPractice
+from .number_sentence import NumberSentencePractice
 from .position import PositionPractice
 from .rules import RulesPractice
 from .sequence import SequencePractice
@@ -32,6 +33,7 @@ class Practice(Strict):
     fraction: FractionPractice
     measure: MeasurePractice
     money: MoneyPractice
+    number_sentence: NumberSentencePractice
     position: PositionPractice
     rules: RulesPractice
     sequence: SequencePractice

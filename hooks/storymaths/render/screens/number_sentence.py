@@ -4,92 +4,97 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import permutations
-from typing import Any
 
-from ...activities.worked import AnyWorked
-from ...model.activity import GAP, Answer
-from ...parse.number_sentence import find_number_sentences, is_true
+from ...activities.number_sentence.filled import PLACES, Filled
+from ...activities.number_sentence.gap_filling import is_filled_truly
+from ...activities.number_sentence.tasks import (
+    Family,
+    Judged,
+    NumberSentenceAnswer,
+    NumberSentenceTask,
+    SentencesTask,
+)
+from ...activities.saying import written
+from ...activities.worked import Worked
+from ...expression.gapped import written_out
+from ...expression.number import Rational
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, cast, characters_of, with_nearby
+from .pieces import card, card_id, cast, with_nearby
 
 _SIGNS = ("+", "−", "×", "÷", "=", "≠", "<", ">")
+_HERE = "\0"
+"""Marks a place in a sentence that is written out."""
 
 
-def boards(worked: AnyWorked) -> Iterable[Board]:
+def boards(worked: Worked[NumberSentenceTask, NumberSentenceAnswer]) -> Iterable[Board]:
     """A board for each sentence with gaps; one for all that are to be judged; one for a family."""
-    assert worked.solution is not None
-    answers = worked.solution.answers
-    gapped = [answer for answer in answers if "gaps" in answer.data]
-    for line in dict.fromkeys(answer.data["line"] for answer in gapped):
-        yield _filled(worked, line, [answer for answer in gapped if answer.data["line"] == line])
-    judged = [answer for answer in answers if "true" in answer.data]
+    values = [answer.value for answer in worked.solution.answers]
+    filled = [value for value in values if isinstance(value, Filled)]
+    for line in dict.fromkeys(one.line for one in filled):
+        yield _fill(worked, [one for one in filled if one.line == line])
+    judged = [value for value in values if isinstance(value, Judged)]
     if judged:
-        yield _judged(worked, judged)
-    for answer in answers:
-        if "family" in answer.data:
-            yield _family(answer.data["sentences"])
+        yield _judge(judged)
+    yield from (_build(value) for value in values if isinstance(value, Family))
 
 
-def _filled(worked: AnyWorked, line: int, answers: Sequence[Answer]) -> Board:
-    assert worked.solution is not None
-    shown = worked.solution.task.lines[line - 1]
-    between = shown.parts
-    places = tuple(Place(f"gap-{n}", f"gap {n}", 1) for n in range(1, len(between)))
-    written = worked.fields.sentences[line - 1] if worked.fields else ""
-    swaps = getattr(worked.fields, "swapped", "counts") == "same"
-    ways = [list(_ways(places, answer.data, written, swaps)) for answer in answers]
-    who = "who" in answers[0].data
-    pieces = _cast(worked) if who else _cards([gap for answer in answers for gap in answer.data["gaps"]])
+def _fill(worked: Worked[NumberSentenceTask, NumberSentenceAnswer], filled: Sequence[Filled]) -> Board:
+    task, one = worked.fields, filled[0]
+    assert isinstance(task, SentencesTask), "a family is not filled"
+    gaps = len(one.in_gaps())
+    between = tuple(written_out(one.sentence.asked, [_HERE] * gaps, names=True).split(_HERE))
+    places = tuple(Place(f"gap-{n}", f"gap {n}", 1) for n in range(1, gaps + 1))
+    ways = [list(_ways(places, each, task.swapped == "same")) for each in filled]
+    if one.who:
+        pieces = cast(worked.context.characters, worked.solution.task.shows, 1 if task.each_once else None)
+    else:
+        pieces = _cards([gap for each in filled for gap in _write_gaps(each)])
     return Board("sentence", "", pieces, places, keyed(places, ways), between=between)
 
 
-def _cast(worked: AnyWorked) -> tuple[Piece, ...]:
-    assert worked.solution is not None
-    once = bool(getattr(worked.fields, "each_once", False))
-    return cast(characters_of(worked), worked.solution.task.shows, 1 if once else None)
+def _write_gaps(filled: Filled) -> list[int | str]:
+    """What stands in the gaps: whole numbers, and signs and other numbers as they are written."""
+    return [gap if isinstance(gap, (int, str)) else written(gap, filled.places) for gap in filled.in_gaps()]
 
 
-def _cards(gaps: Sequence[Any]) -> tuple[Piece, ...]:
+def _cards(gaps: Sequence[int | str]) -> tuple[Piece, ...]:
     signs = [gap for gap in gaps if gap in _SIGNS]
     whole = [gap for gap in gaps if isinstance(gap, int)]
     others = [gap for gap in gaps if not isinstance(gap, int) and gap not in _SIGNS]
     wanted = (card(sign, None) for sign in (_SIGNS if signs and {"=", "<", ">"} & set(signs) else _SIGNS[:4]))
     numbers = with_nearby(whole, None) if whole else ()
-    return (*numbers, *(card(str(one), None) for one in dict.fromkeys(others)), *(wanted if signs else ()))
+    return (*numbers, *(card(one, None) for one in dict.fromkeys(others)), *(wanted if signs else ()))
 
 
-def _ways(places: Sequence[Place], data: Any, written: str, swaps: bool) -> Iterator[dict[str, list[str]]]:
-    ids = data["who"] if "who" in data else [card_id(gap) for gap in data["gaps"]]
-    pairs = list(zip(ids, data["gaps"], strict=True))
-    for order in dict.fromkeys(permutations(pairs)) if swaps else [tuple(pairs)]:
-        if list(order) == pairs or _holds(written, data["sentence"], [gap for _, gap in order]):
-            yield {place.id: [one] for place, (one, _) in zip(places, order, strict=True)}
+def _ways(places: Sequence[Place], filled: Filled, swaps: bool) -> Iterator[dict[str, list[str]]]:
+    """What may lie in the places; with swaps, the same numbers in any gaps in which the sentence is true."""
+    count = len(filled.numbers)
+    for order in permutations(range(count)) if swaps else [tuple(range(count))]:
+        numbers = tuple(filled.numbers[at] for at in order)
+        if is_filled_truly(filled.sentence, numbers):
+            ids = [filled.who[at].id for at in order] if filled.who else _card_ids(filled, numbers)
+            yield {place.id: [one] for place, one in zip(places, ids, strict=True)}
 
 
-def _holds(written: str, sentence: str, gaps: Sequence[Any]) -> bool:
-    """Whether the sentence is true with other numbers in its gaps."""
-    frame, words = written.split(), sentence.split()
-    if len(frame) != len(words):
-        return False
-    rest = iter(gaps)
-    told = " ".join(str(next(rest)) if mark == GAP else word for mark, word in zip(frame, words, strict=True))
-    found = find_number_sentences(told)
-    return bool(found) and all(is_true(one) for one in found)
+def _card_ids(filled: Filled, numbers: tuple[Rational, ...]) -> list[str]:
+    swapped = Filled(filled.line, filled.sentence, numbers)
+    return [card_id(gap) for gap in _write_gaps(swapped)]
 
 
-def _judged(worked: AnyWorked, answers: Sequence[Answer]) -> Board:
-    assert worked.solution is not None
-    lines = [worked.solution.task.lines[answer.data["line"] - 1].parts[0].strip() for answer in answers]
-    pieces = tuple(Piece(f"line-{n}", line) for n, line in enumerate(lines, 1))
+def _judge(judged: Sequence[Judged]) -> Board:
+    pieces = tuple(Piece(f"line-{n}", written_out(one.sentence.asked, names=True)) for n, one in enumerate(judged, 1))
     places = (Place("true", "true"), Place("not-true", "not true"))
-    true = [piece.id for piece, answer in zip(pieces, answers, strict=True) if answer.data["true"]]
+    true = [piece.id for piece, one in zip(pieces, judged, strict=True) if one.true]
     ways = [[{"true": true, "not-true": [piece.id for piece in pieces if piece.id not in true]}]]
     return Board("rings", "", pieces, places, keyed(places, ways))
 
 
-def _family(sentences: Sequence[str]) -> Board:
-    tokens = [sentence.split() for sentence in sentences]
-    places = tuple(Place(f"card-{n}", f"card {n}", 1) for n in range(1, len(tokens[0]) + 1))
-    ways = [[{place.id: [card_id(one)] for place, one in zip(places, row, strict=True)}] for row in tokens]
-    pieces = tuple(card(one, None) for one in dict.fromkeys(token for row in tokens for token in row))
+def _build(family: Family) -> Board:
+    rows = [
+        [one if isinstance(one, str) else written(one or 0, PLACES) for one in sentence]
+        for sentence in family.sentences()
+    ]
+    places = tuple(Place(f"card-{n}", f"card {n}", 1) for n in range(1, len(rows[0]) + 1))
+    ways = [[{place.id: [card_id(one)] for place, one in zip(places, row, strict=True)}] for row in rows]
+    pieces = tuple(card(one, None) for one in dict.fromkeys(word for row in rows for word in row))
     return Board("sentence", "", pieces, places, keyed(places, ways), between=("",) * (len(places) + 1))

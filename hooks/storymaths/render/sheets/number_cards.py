@@ -2,25 +2,21 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 from ...model.activity import Solution
 from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Needed, Session
-from .card_faces import SIGNS, Card, number_card, sign_card, worth
+from .card_faces import SIGNS, Card, number_card, sign_card
 from .card_sizes import SIZE_FOR, cards_part, sets_on_a_page
 from .note_numbers import stretch_in
 from .paper import in_sets
 from .sheet import SheetData
 from .sheet_context import SheetActivity, SheetContext
 
-_MOVED = frozenset({"number-sentence"})
-"""Kinds whose numbers are moved about, and not read off a picture or said."""
 _MOST, _MOST_OF_A_SIGN = 100, 4
-_NUMBER = re.compile(r"(?<![\w/.,:])−?\d[\d,]*(?:\.\d+|/\d+)?(?![\w/:])")
 
 
 def number_cards(
@@ -29,7 +25,7 @@ def number_cards(
     """The cards for a session's activities, or those its materials ask for; none where there is no use for any."""
     session = page.fields
     materials = {one.item: one for one in session.materials if one.item in ("number-card", "sign-card")}
-    sets = _sets(session, materials, [one for one in activities if _moves_numbers(one)])
+    sets = _sets(session, materials, [one for one in activities if one.own.cards])
     if not sets:
         return None
     needed = next(iter(materials.values()), Needed(item="number-card", per="pair"))
@@ -46,11 +42,6 @@ def number_cards(
         replace(use, on_a_page=copies, versions=len(sets)),
         {},
     )
-
-
-def _moves_numbers(activity: SheetActivity) -> bool:
-    """Whether its numbers are cards to move."""
-    return activity.own.cards is not None or activity.kind in _MOVED
 
 
 def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[SheetActivity]) -> dict[str, list[Card]]:
@@ -71,27 +62,17 @@ def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[S
     return {"": asked} if asked else {}
 
 
-def _moved_text(solution: Solution) -> Iterator[str]:
-    """What pupils lay with cards: the numbers shown, the lines to fill and the answers; not the reasoning."""
-    yield from map(str, (*solution.task.shows, *solution.task.lines))
-    yield from (answer.says for answer in solution.answers)
-
-
 def _numbers_of(solutions: Sequence[Solution]) -> list[Card]:
     """Each number once, the smallest first."""
-    texts = [text for one in solutions if one.cards is None for text in _moved_text(one)]
-    found = {worth(number): number for text in texts for number in _NUMBER.findall(text)}
-    found |= {card.number: card.face for one in solutions if one.cards for card in one.cards.numbers}
+    found = {card.number: card.face for one in solutions if one.cards for card in one.cards.numbers}
     return [number_card(found[amount]) for amount in sorted(found)[:_MOST]]
 
 
 def _signs_of(solutions: Sequence[Solution]) -> list[Card]:
     """Each sign as often as one answer or line needs it."""
-    texts = [text for one in solutions if one.cards is None for text in _moved_text(one)]
     cards = []
     for sign in SIGNS:
-        laid = [one.cards.signs.get(sign, 0) for one in solutions if one.cards]
-        often = max((*laid, *(text.count(sign) for text in texts)), default=0)
+        often = max((one.cards.signs.get(sign, 0) for one in solutions if one.cards), default=0)
         cards += [sign_card(sign)] * min(often, _MOST_OF_A_SIGN)
     return cards
 

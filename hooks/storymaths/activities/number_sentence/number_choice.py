@@ -11,22 +11,9 @@ from ...expression.tree import Node, Number, Operation, join, worth_of
 from ...model.year import YearLimits
 
 if TYPE_CHECKING:
-    from .sentence_versions import Slots
+    from .versions import Slots
 
 _MOST_COMBINED = 2000
-_EARLY_TABLES = {1, 2, 5, 10, 11}
-_POOLS = {
-    0: range(1, 10),
-    1: range(1, 20),
-    2: (*range(2, 13), 15, 16, 18, 20, 23, 24, 25, 27, 28, 30, 35, 36, 37, 40, 45, 46, 48, 50, 54, 59, 60, 65, 72, 80),
-    3: (*range(2, 13), 20, 25, 30, 45, 50, 60, 75, 87, 90, 96, 100, 118, 125, 129, 136, 147, 150, 159, 168, 175,
-        187, 200, 228, 246, 250, 267, 275, 300, 358, 400, 425, 475),
-    4: (*range(2, 13), 25, 50, 75, 100, 150, 187, 250, 275, 296, 400, 650, 850, 967, 1000, 1250, 1480, 1600, 1750,
-        1875, 2400, 2500, 2675, 3475, 4000),
-    5: (*range(2, 13), 25, 50, 100, 125, 250, 400, 1000, 1250, 2500, 12_000, 12_500, 24_500, 37_500, 100_000, 125_000),
-    6: (*range(2, 13), 25, 50, 100, 125, 250, 400, 1000, 1250, 2500, 12_500, 125_000, 1_250_000, 2_500_000, 3_750_000),
-}  # fmt: skip
-"""Numbers a year works with."""
 
 
 def best_numbers(
@@ -34,7 +21,7 @@ def best_numbers(
 ) -> list[dict[int, Rational]]:
     """Numbers for every place, whole, in the old order and within the year, those that practise most first."""
     free = [at for at in line.values if at != line.follows]
-    pool = [n for n in _POOLS[year.year] if n <= year.largest_calculated]
+    pool = [n for n in year.practice.number_sentence.numbers if n <= year.largest_calculated]
     found = []
     for chosen in _choices(pool, len(free)):
         new = line.settled(dict(zip(free, chosen, strict=True)))
@@ -92,7 +79,7 @@ def _practised(node: Node, gaps: Sequence[Rational], known: dict[int, Rational],
     if node.sign in "×÷":
         first, second = (a, b) if node.sign == "×" else (result, b)
         table = min(first, second) > 1 and max(first, second) <= 12 and (first in year.tables or second in year.tables)
-        new = {first, second} & set(year.tables) - _EARLY_TABLES
+        new = {first, second} & set(year.practice.number_sentence.newer_tables)
         return left + right + 2 + bool(new) - (max(first, second) > 10) if table else None
     one, other = (a, b) if node.sign == "+" else (result, b)
     return left + right + (int(one) % 10 + int(other) % 10 > 10) - 2 * (min(one, other) == 0)

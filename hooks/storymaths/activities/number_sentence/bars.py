@@ -9,14 +9,14 @@ from ...expression.tree import Gap, Node, Number, Operation
 from ...model.activity import Figure
 from ...model.figures.amounts import BarPart, SumBars
 from ..saying import listed, written
-from .filled_sentence import Filled
+from .filled import Filled
 
 _MOST_PARTS, _MOST_LETTERS = 5, 24
 _Part = tuple[bool, Rational, bool]
 """Whether it is added, how much it is, and whether it is the gap."""
 
 
-def bars_of(filled: Sequence[Filled]) -> Figure | None:
+def draw_bars(filled: Sequence[Filled]) -> Figure | None:
     """The bars for the one answer of a sentence of + and −; what is taken away stands in the other bar."""
     if len(filled) != 1 or filled[0].single_plan() is None or filled[0].has_units():
         return None

@@ -1,4 +1,4 @@
-"""Number sentences remade for another year: other numbers in the same places and the same order, and still true."""
+"""Number sentences and families for another year: other numbers in the same places and the same order, still true."""
 
 from __future__ import annotations
 
@@ -7,7 +7,6 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
 from itertools import islice, pairwise
-from typing import TYPE_CHECKING
 
 from ...expression.gapped import sentences_of, written_out
 from ...expression.number import Rational
@@ -15,17 +14,17 @@ from ...expression.tokens import Token
 from ...model.activity import Context
 from ...model.year import YearLimits
 from ..kind import Unsolvable
-from ..revalue import revalued
-from ..saying import written
-from .filled_sentence import Filled
+from ..revalue import SAME_NUMBERS, easier_first, revalued, with_values
+from ..saying import listed, written
+from .filled import PLACES, Filled
 from .gap_filling import NeedsRange, fillings, is_filled_truly
-from .sentence_numbers import best_numbers
-from .sentence_solving import every_filling
+from .number_choice import best_numbers
+from .search import find_fillings
+from .tasks import FamilyTask, NumberSentenceTask, SentencesTask
 
-if TYPE_CHECKING:
-    from . import NumberSentenceFields
-
-Version = tuple["NumberSentenceFields", Context, str]
+Version = tuple[NumberSentenceTask, Context, str]
+_FACTORS = (6, 7, 8, 9, 4, 3, 12, 11)
+"""What a table is multiplied by in a family, best first."""
 _SCALES = (Fraction(10), Fraction(5), Fraction(2), Fraction(1, 10), Fraction(1, 5), Fraction(1, 2))
 _PART = {2: "half", 5: "a fifth of", 10: "a tenth of"}
 _MOST_OFFERED = 300
@@ -91,76 +90,93 @@ class Slots:
     def text(self, new: Mapping[int, Rational]) -> str:
         """The sentence as asked, with the new numbers where known ones stand."""
         asked = [
-            token._replace(text=written(new[at], 3)) if token.kind == "number" else token
+            token._replace(text=written(new[at], PLACES)) if token.kind == "number" else token
             for at, token in enumerate(self.one.sentence.asked)
         ]
         return written_out(asked, names=True)
 
 
-def remade(fields: NumberSentenceFields, context: Context, year: YearLimits) -> Iterator[Version]:
+def versions_of(task: NumberSentenceTask, context: Context, year: YearLimits) -> Iterator[Version]:
+    """Other numbers and the same ones: the same first for a younger year, last for an older one."""
+    there = replace(context, year=year)
+    same: Version = (task, there, SAME_NUMBERS)
+    yield from easier_first(same, _with_other_numbers(task, context, there), year.year > context.year.year)
+
+
+def _with_other_numbers(task: NumberSentenceTask, context: Context, there: Context) -> Iterator[Version]:
+    if not there.year.knows("="):
+        return
+    if isinstance(task, FamilyTask):
+        yield from _with_other_family(task, there)
+    else:
+        yield from _with_other_sentences(task, context, there)
+
+
+def _with_other_family(task: FamilyTask, there: Context) -> Iterator[Version]:
+    """Families that suit the year, crossing ten before not, the same number missing."""
+    year = there.year
+    for a, b in _pairs_for(task, year):
+        whole = a + b if task.family_of == "+" else a * b
+        if whole <= min(year.largest_calculated, year.largest_number) and len(set(task.known)) == len(task.known):
+            changed = task.with_known((a, b, whole)[: len(task.known)])
+            yield changed, there, f"The family of {listed([written(number) for number in (a, b, whole)])}."
+
+
+def _pairs_for(task: FamilyTask, year: YearLimits) -> Sequence[tuple[int, int]]:
+    """Pairs of parts, or a table and a factor, best first."""
+    if task.family_of == "+":
+        return year.practice.bonds.pairs
+    tables = [table for table in reversed(year.tables) if table > 1]
+    return [(min(t, n), max(t, n)) for n in _FACTORS for t in tables if t != n]
+
+
+def _with_other_sentences(task: SentencesTask, context: Context, there: Context) -> Iterator[Version]:
     """Versions in which the first filling found is true still: all scaled alike, then remade to suit the year."""
     try:
-        found = {one.line: one for one in reversed(every_filling(fields, context))}
+        found = {one.line: one for one in reversed(find_fillings(task, context))}
     except Unsolvable:
         return
-    slots = [Slots(found[line]) for line in range(1, len(fields.sentences) + 1) if line in found]
+    slots = [Slots(found[line]) for line in range(1, len(task.sentences) + 1) if line in found]
     plain = all(token.kind != "digits" and not token.unit for line in slots for token in line.tokens)
-    if len(slots) < len(fields.sentences) or not plain:
+    if len(slots) < len(task.sentences) or not plain:
         return
-    there = replace(context, year=year)
     if not any(token.text in ("×", "÷", "of") for line in slots for token in line.tokens):
-        yield from _scaled(fields, there, slots)
-    yield from _with_new_cast(fields, there, slots) if fields.fact else _renumbered(fields, there, slots)
+        yield from _scaled(task, there, slots)
+    yield from _with_new_cast(task, there, slots) if task.fact else _renumbered(task, there, slots)
 
 
-def _scaled(fields: NumberSentenceFields, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
+def _scaled(task: SentencesTask, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
     top = min(context.year.largest_calculated, context.year.largest_number)
-    gaps = fields.gaps if isinstance(fields.gaps, (range, tuple)) and len(fields.gaps) <= 400 else ()
-    # From Year 3 on a year's numbers are ten times as large as those of the year before.
-    for scale in dict.fromkeys((Fraction(10 ** max(1, context.year.year - 2)), *_SCALES)):
+    gaps = task.gaps if isinstance(task.gaps, (range, tuple)) and len(task.gaps) <= 400 else ()
+    facts = [int(character.facts[task.fact]) for character in context.characters] if task.fact else []
+    for scale in dict.fromkeys((Fraction(context.year.practice.number_sentence.times), *_SCALES)):
         values = [*(value for line in slots for value in line.values.values()), *gaps]
-        if any((value * scale).denominator > 1 or value * scale > top for value in values):
+        if any((value * scale).denominator > 1 for value in (*values, *facts)):
             continue
-        update: dict[str, object] = {
-            "sentences": tuple(line.text({at: _by(v, scale) for at, v in line.values.items()}) for line in slots)
-        }
+        if any(value * scale > top for value in values):
+            continue
+        texts = tuple(line.text({at: _by(v, scale) for at, v in line.values.items()}) for line in slots)
+        scaled = task.with_sentences(texts)
         if gaps:
-            update["gaps"] = tuple(_by(number, scale) for number in gaps)
+            scaled = scaled.with_gaps(tuple(_by(number, scale) for number in gaps))
         size = f"{written(scale)} times what it was" if scale > 1 else f"{_PART[scale.denominator]} what it was"
-        new = (
-            {character.id: _by(int(character.facts[fields.fact]), scale) for character in context.characters}
-            if fields.fact
-            else {}
-        )
-        if all(
-            int(character.facts[fields.fact]) * scale == new[character.id]
-            for character in context.characters
-            if fields.fact
-        ):
-            yield fields.model_copy(update=update), _with(context, fields.fact, new), f"Every number is {size}."
+        place = with_values(context, task.fact, {value: _by(value, scale) for value in facts}) if task.fact else context
+        yield scaled, place, f"Every number is {size}."
 
 
 def _by(number: Rational, scale: Fraction) -> int:
     return int(number * scale)
 
 
-def _with(context: Context, fact: str | None, new: Mapping[str, int]) -> Context:
-    if not fact:
-        return context
-    return replace(
-        context, characters=tuple(replace(p, facts={**p.facts, fact: new[p.id]}) for p in context.characters)
-    )
-
-
-def _with_new_cast(fields: NumberSentenceFields, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
+def _with_new_cast(task: SentencesTask, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
     """New numbers for the cast; the known number that follows is worked out, so that the same characters fit."""
-    fact = fields.fact or ""
+    fact = task.fact or ""
     for changed, why in islice(revalued(context, fact, context.year), 4 * _MOST_OFFERED):
         by_name = {character.name: int(character.facts[fact]) for character in changed.characters}
         new = [line.settled(_of_cast(line, by_name)) for line in slots]
         if all(new):
             texts = tuple(line.text(numbers or {}) for line, numbers in zip(slots, new, strict=True))
-            yield fields.model_copy(update={"sentences": texts}), changed, why
+            yield task.with_sentences(texts), changed, why
 
 
 def _of_cast(line: Slots, by_name: Mapping[str, int]) -> dict[int, Rational]:
@@ -177,9 +193,9 @@ def _of_cast(line: Slots, by_name: Mapping[str, int]) -> dict[int, Rational]:
     return new
 
 
-def _renumbered(fields: NumberSentenceFields, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
+def _renumbered(task: SentencesTask, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
     """Numbers chosen for the year in every sentence; like sentences get different ones."""
-    offered = [best_numbers(line, context.year, fields.gaps) for line in slots]
+    offered = [best_numbers(line, context.year, task.gaps) for line in slots]
     if not all(offered):
         return
     for turn in range(min(_MOST_OFFERED, max(map(len, offered)))):
@@ -187,4 +203,4 @@ def _renumbered(fields: NumberSentenceFields, context: Context, slots: Sequence[
             line.text(numbers[(turn + 3 * at) % len(numbers)])
             for at, (line, numbers) in enumerate(zip(slots, offered, strict=True))
         )
-        yield fields.model_copy(update={"sentences": texts}), context, "Other numbers in the same places and order."
+        yield task.with_sentences(texts), context, "Other numbers in the same places and order."

@@ -8,7 +8,7 @@ from ...expression.number import Rational
 from ...expression.tree import Gap, Node, Operation, join, worth_of
 from ...model.activity import LikelyError
 from ..saying import written
-from .filled_sentence import Filled
+from .filled import Filled
 from .gap_filling import Plan
 
 _ACTS = {
@@ -23,19 +23,19 @@ _ACTS = {
 }
 
 
-def slip_in(filled: Filled) -> LikelyError | None:
+def find_error(filled: Filled) -> LikelyError | None:
     """The slip for a sentence with one missing number; None where none is likely to give another number."""
     plan = filled.single_plan()
     if plan is None or filled.has_units():
         return None
-    does, gives = _slipped(filled, plan) or ("", None)
+    does, gives = _err(filled, plan) or ("", None)
     right = filled.numbers[0]
     if gives is None or gives == right or gives < 0 <= right:
         return None
     return LikelyError(does, f"{written(gives, filled.places)} instead of {written(right, filled.places)}.")
 
 
-def _slipped(filled: Filled, plan: Plan) -> tuple[str, Rational | None] | None:
+def _err(filled: Filled, plan: Plan) -> tuple[str, Rational | None] | None:
     sides = filled.sentence.sides
     known = sides[plan.known_side]
     target = worth_of(known, filled.numbers)
