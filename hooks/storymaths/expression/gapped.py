@@ -6,7 +6,6 @@ belongs, for a sign; inside a number, as in ``7?8``, for a digit.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import product
@@ -18,7 +17,6 @@ from .tree import Node
 
 MOST_LETTERS, MOST_SIGNS, LARGEST = 120, 4, 10_000_000
 _LONGEST_NUMBER = 14
-_MINUS_BEFORE = re.compile(r"(?:^|[+−×÷=≠<>(] ?)−$")
 
 
 class NotASentence(ValueError):
@@ -71,9 +69,14 @@ def written_out(tokens: Sequence[Token], gaps: Sequence[str] = (), names: bool =
     for place, token in enumerate(tokens):
         piece = _piece(token, left, names)
         before = tokens[place - 1].text if place else "("
-        minus = before == "−" and _MINUS_BEFORE.search(text)
-        text += piece if before == "(" or token.text == ")" or minus else f" {piece}"
+        close = before == "(" or token.text == ")" or (before == "−" and _opens(tokens, place - 1))
+        text += piece if close else f" {piece}"
     return text
+
+
+def _opens(tokens: Sequence[Token], place: int) -> bool:
+    """Whether nothing stands before a sign that it could join to what follows."""
+    return not place or tokens[place - 1].kind in ("sign", "relation") or tokens[place - 1].text == "("
 
 
 def _piece(token: Token, left: list[str], names: bool) -> str:

@@ -182,7 +182,8 @@ class _Blocks:
     def _fence(self, token: Token, line: int) -> Fence:
         assert token.map is not None, "a fence has lines"
         opening = self._lines[token.map[0]]
-        closed = token.map[1] - token.map[0] == token.content.count("\n") + 2
+        lines = len(token.content.removesuffix("\n").split("\n")) if token.content else 0
+        closed = token.map[1] - token.map[0] == lines + 2
         return Fence(line, opening.index(token.markup) + 1, token.info.strip(), token.content, closed)
 
     @property

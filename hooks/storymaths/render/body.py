@@ -102,7 +102,8 @@ class _Drawing:
     def _table(self, table: Table) -> str:
         head = self._row(table.head, table, "th")
         rows = "\n".join(self._row(row, table, "td") for row in table.rows)
-        return f"{_TABLE_FRAME}<table>\n<thead>\n{head}\n</thead>\n<tbody>\n{rows}\n</tbody>\n</table></div>"
+        told = f"<tbody>\n{rows}\n</tbody>\n" if rows else ""
+        return f"{_TABLE_FRAME}<table>\n<thead>\n{head}\n</thead>\n{told}</table></div>"
 
     def _row(self, cells: Sequence[Runs], table: Table, tag: str) -> str:
         # Columns are set by class: the page's policy allows no style of its own.

@@ -1,0 +1,27 @@
+"""One fault is one problem: nothing is said to follow from it that is not so."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from project import collection, problems_with, text_of
+from storymaths.model.session import Session
+
+SESSIONS = [page.source for page in collection().of_kind(Session)]
+
+
+@pytest.mark.parametrize("source", SESSIONS)
+def test_a_stop_without_an_answer_is_one_problem(source: str) -> None:
+    text = text_of(source)
+    without = re.sub(r"^ +hear:(?:.*\n)(?: {8,}- .*\n)*", "", text, count=1, flags=re.MULTILINE)
+    assert without != text
+    problems = problems_with({source: without})
+    assert [problem.rule for problem in problems] == ["field-missing"], [str(problem) for problem in problems]
+
+
+def test_a_list_that_holds_something_is_not_too_short() -> None:
+    source = SESSIONS[0]
+    text = text_of(source).replace("reads:", "reads: []\nunread:", 1)
+    messages = [problem.message for problem in problems_with({source: text})]
+    assert any('"reads" needs at least one item' in message for message in messages)

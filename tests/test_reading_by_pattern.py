@@ -1,0 +1,94 @@
+"""Every module that reads text by pattern, and whose text that is: an author's or an outsider's, never the program's own.
+
+What the program wrote itself it has as data. Where that is not so yet, the module stands in ``OWN_TEXT`` with what remains.
+"""
+
+from __future__ import annotations
+
+import ast
+
+from project import ROOT
+
+CORE = ROOT / "hooks" / "storymaths"
+
+AUTHORS = {
+    "activities/claims.py": "the answers an author says there are",
+    "activities/clock/time.py": "times and lengths of time in an activity's data",
+    "activities/order/clues.py": "clues in an activity's data",
+    "activities/own_words.py": "an author's own words for a task",
+    "activities/position/grid_moves.py": "moves in an activity's data",
+    "activities/position/grid_squares.py": "names of squares in an activity's data",
+    "activities/sort/cards.py": "numbers to sort in an activity's data",
+    "check/file_name_unusable.py": "names of content files",
+    "check/html_found.py": "addresses, and lists of attributes, in an author's words",
+    "check/link_broken.py": "addresses in an author's words",
+    "check/number_beyond_year.py": "the prose of a page",
+    "check/pupil_numbers.py": "the prose of a page",
+    "check/things_used.py": "the prose of a page",
+    "check/unit_beyond_year.py": "the prose of a page",
+    "covers/stages.py": "the task with symbols, and the names of materials",
+    "expression/number.py": "written numbers and amounts",
+    "expression/signs.py": "arithmetic as authors type it",
+    "expression/tokens.py": "arithmetic as authors type it",
+    "model/address.py": "headings and names, for their addresses",
+    "model/document.py": "front matter, for whether it is marked up",
+    "model/fields.py": "dates",
+    "model/prose.py": "the prose of a page",
+    "parse/body.py": "Markdown",
+    "parse/collection.py": "names of content files",
+    "parse/document.py": "a content file, for where its front matter ends",
+    "parse/drawing.py": "drawings in content/",
+    "parse/letters.py": "a content file",
+    "parse/number_sentence.py": "the prose of a page",
+    "parse/page_text.py": "a content file, before anything is made of it",
+    "parse/reading_level.py": "the words of a home page",
+    "render/body.py": "addresses in an author's words",
+    "render/cleaning.py": "addresses in an author's words",
+    "render/inline.py": "gaps in a line of an author's words",
+    "render/quotes.py": "quotation marks in an author's words",
+    "render/sheets/cast_cards.py": "the note to a material",
+    "render/sheets/note_numbers.py": "the note to a material",
+    "render/sheets/words.py": "an author's words, for gaps and for where a line may end",
+}
+OUTSIDERS = {
+    "commands/plan.py": "what is typed after a command",
+    "commands/terminal.py": "messages, for signs that would act on a terminal",
+    "publish/assets.py": "scripts and styles of the theme, for the notes in them",
+    "publish/open_data/xml_out.py": "any text, for signs that XML has not",
+    "publish/pack/contents.py": "names of files in a site",
+    "publish/pack/first_page.py": "names of files in a site",
+    "publish/pack/limits.py": "names in a zip file, which may be a stranger's",
+    "publish/pack/manifest.py": "a manifest, which may be a stranger's",
+    "publish/weeks_page.py": "a style of the theme",
+    "release/built_pages.py": "a finished site, read as a browser reads it",
+    "release/links_lead.py": "a finished site, read as a browser reads it",
+    "scripts/join.py": "the scripts of the site",
+}
+OWN_TEXT = {
+    "activities/met.py": "what kinds have said: goes when the last of them tells its demands as values",
+    "publish/linked_data/features.py": "the page drawn, for pictures with words: the page's content could say",
+    "publish/pack/page_links.py": "pages drawn, to turn links out of a pack into words",
+    "render/sheets/number_cards.py": "what kinds have said: goes when the last of them gives its cards",
+    "render/sheets/recording.py": "the caption of a task's table",
+    "render/spoken.py": "the page drawn, for the maths in it, so that it is heard right",
+    "render/word_links.py": "the page drawn, for the first time each word of the word bank stands in it",
+}
+
+
+def reads_by_pattern(text: str) -> bool:
+    return any(
+        isinstance(node, ast.Import) and any(name.name == "re" for name in node.names)
+        for node in ast.walk(ast.parse(text))
+    )
+
+
+def test_every_module_that_reads_by_pattern_is_listed_with_what_it_reads() -> None:
+    modules = {
+        path.relative_to(CORE).as_posix()
+        for path in CORE.rglob("*.py")
+        if reads_by_pattern(path.read_text(encoding="utf-8"))
+    }
+    listed = [*AUTHORS, *OUTSIDERS, *OWN_TEXT]
+    assert sorted(listed) == sorted(set(listed)), "a module is listed once"
+    assert modules - set(listed) == set(), "say what it reads; it may not be what the program itself wrote"
+    assert set(listed) - modules == set(), "it reads by pattern no more"
