@@ -12,6 +12,7 @@ from project import ROOT
 CORE = ROOT / "hooks" / "storymaths"
 
 AUTHORS = {
+    "activities/author_demands.py": "an author's own words for a task",
     "activities/claims.py": "the answers an author says there are",
     "activities/clock/time.py": "times and lengths of time in an activity's data",
     "activities/order/clues.py": "clues in an activity's data",
@@ -48,6 +49,7 @@ AUTHORS = {
     "render/quotes.py": "quotation marks in an author's words",
     "render/sheets/cast_cards.py": "the note to a material",
     "render/sheets/note_numbers.py": "the note to a material",
+    "render/sheets/recording.py": "the note to a material",
     "render/sheets/words.py": "an author's words, for gaps and for where a line may end",
 }
 OUTSIDERS = {
@@ -65,11 +67,8 @@ OUTSIDERS = {
     "scripts/join.py": "the scripts of the site",
 }
 OWN_TEXT = {
-    "activities/met.py": "what kinds have said: goes when the last of them tells its demands as values",
     "publish/linked_data/features.py": "the page drawn, for pictures with words: the page's content could say",
     "publish/pack/page_links.py": "pages drawn, to turn links out of a pack into words",
-    "render/sheets/number_cards.py": "what kinds have said: goes when the last of them gives its cards",
-    "render/sheets/recording.py": "the caption of a task's table",
     "render/spoken.py": "the page drawn, for the maths in it, so that it is heard right",
     "render/word_links.py": "the page drawn, for the first time each word of the word bank stands in it",
 }

@@ -23,7 +23,8 @@ from storymaths.activities.on_pages import work_out_pages
 from storymaths.activities.table import KINDS
 from storymaths.activities.work_out import WorkedOut
 from storymaths.model.collection import Collection
-from storymaths.model.document import Document, Fields
+from storymaths.model.document import Document
+from storymaths.model.page_fields import PageFields
 from storymaths.parse.document import parse_document
 from storymaths.render.site import Site
 
@@ -38,7 +39,7 @@ def make_collection(count: int) -> Collection:
     return replace(collection(), documents=tuple(pages))
 
 
-def _page(number: int, texts: list[str]) -> Document[Fields]:
+def _page(number: int, texts: list[str]) -> Document[PageFields]:
     blocks = "\n\n".join(f"```maths\n{text.rstrip()}\n```" for text in texts)
     opening = f"---\nkind: page\ntitle: Page {number}\nsummary: Made up to measure with.\n---\n\n"
     page = parse_document(f"content/page-{number}.md", f"{opening}{blocks}\n")
