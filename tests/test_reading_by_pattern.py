@@ -12,6 +12,7 @@ from project import ROOT
 CORE = ROOT / "hooks" / "storymaths"
 
 AUTHORS = {
+    "activities/author_demands.py": "an author's own words for a task",
     "activities/claims.py": "the answers an author says there are",
     "activities/clock/time.py": "times and lengths of time in an activity's data",
     "activities/order/clues.py": "clues in an activity's data",
