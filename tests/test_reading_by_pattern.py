@@ -66,7 +66,6 @@ OUTSIDERS = {
     "scripts/join.py": "the scripts of the site",
 }
 OWN_TEXT = {
-    "activities/met.py": "what kinds have said: goes when the last of them tells its demands as values",
     "publish/linked_data/features.py": "the page drawn, for pictures with words: the page's content could say",
     "publish/pack/page_links.py": "pages drawn, to turn links out of a pack into words",
     "render/sheets/number_cards.py": "what kinds have said: goes when the last of them gives its cards",
