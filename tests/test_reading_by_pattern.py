@@ -68,7 +68,6 @@ OUTSIDERS = {
 OWN_TEXT = {
     "publish/linked_data/features.py": "the page drawn, for pictures with words: the page's content could say",
     "publish/pack/page_links.py": "pages drawn, to turn links out of a pack into words",
-    "render/sheets/number_cards.py": "what kinds have said: goes when the last of them gives its cards",
     "render/sheets/recording.py": "the caption of a task's table",
     "render/spoken.py": "the page drawn, for the maths in it, so that it is heard right",
     "render/word_links.py": "the page drawn, for the first time each word of the word bank stands in it",
