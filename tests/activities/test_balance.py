@@ -200,7 +200,7 @@ def test_bad_values_are_refused_in_plain_words(bad: object) -> None:
     [
         (with_cast({}), "at least two characters"),
         (with_cast({"gull": 0, "crab": 3}), "The mass of gull is 0."),
-        (with_cast({"gull": 10**9, "crab": 3}), "The mass of gull is 1000000000."),
+        (with_cast({"gull": 10**9, "crab": 3}), "The mass of gull is 1,000,000,000."),
         (with_cast({"gull": 2, "crab": 3}, fact="legs"), 'no fact "legs"'),
         (with_cast({"gull": 2, "crab": 3}, given={"side": ["gul"]}), 'Did you mean "gull"?'),
         (with_cast({"gull": 2, "crab": 3}, start={"left": ["gull"], "right": ["gull"]}), "level already"),
