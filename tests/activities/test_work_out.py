@@ -191,7 +191,7 @@ def test_blocks_are_found_with_their_lines_and_worked_out_with_their_book() -> N
     found = activities_of(made, with_page(made))
     assert len(found) == 2
     first, second = found
-    assert made.body[first.start : first.end] == f"```maths\n{LEGS}```\n"
+    assert first.fence.text == LEGS
     assert first.place.line == made.body_line + 4
     assert first.worked.problems == ()
     assert first.worked.year == 2
