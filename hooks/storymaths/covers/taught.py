@@ -79,9 +79,7 @@ def _has_parts(key: Key, reference: Reference) -> bool:
 def _by_part(key: Key, pages: Sequence[SessionPage], reference: Reference) -> dict[str, list[SessionPage]]:
     """Of the sessions that name an objective, those that teach each of its parts; parts none teaches are left out."""
     taught = [(page, parts_taught(page, key, reference)) for page in pages]
-    found = {
-        part.id: [page for page, parts in taught if part in parts] for part in reference.objectives[key].parts
-    }
+    found = {part.id: [page for page, parts in taught if part in parts] for part in reference.objectives[key].parts}
     return {part: sessions for part, sessions in found.items() if sessions}
 
 

@@ -9,7 +9,6 @@ from pydantic import Field
 
 from .fields import Day, Id, Strict, Text, Year
 
-
 ALL = "all"
 """What an author writes for every part of an objective."""
 

@@ -17,7 +17,13 @@ HEADER = (
     "Framework", "Year", "Strand", "Code", "Objective, in our words", "Book", "Covered", "Taught in sessions",
     "Taken up again in sessions", "Touched when taught to another year, sessions", "Parts taught", "Parts missing",
 )  # fmt: skip
-_COVERED = {"taught": "taught", "part": "taught in part", "again": "taken up again", "bend": "touched when taught to another year", None: "not covered"}
+_COVERED = {
+    "taught": "taught",
+    "part": "taught in part",
+    "again": "taken up again",
+    "bend": "touched when taught to another year",
+    None: "not covered",
+}
 
 
 def coverage_files(site: Site) -> Mapping[str, str]:

@@ -63,7 +63,9 @@ def _record(site: Site, page: Document[Session]) -> Record:
 
 
 def _codes(claims: Claims) -> dict[str, list[str]]:
-    return {framework: list(dict.fromkeys(claim.code for claim in listed)) for framework, listed in claims.items() if listed}
+    return {
+        framework: list(dict.fromkeys(claim.code for claim in listed)) for framework, listed in claims.items() if listed
+    }
 
 
 def _parts(site: Site, page: Document[Session]) -> dict[str, dict[str, list[str]]]:
