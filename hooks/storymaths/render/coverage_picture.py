@@ -13,7 +13,7 @@ from .figures.pen import at, box, disc, line, path, words
 
 _ORDER: tuple[How | None, ...] = ("taught", "part", "again", "bend", None)
 _SAID: dict[How | None, str] = {
-    "taught": "taught", "part": "taught in part", "again": "taken up again", "bend": "touched", None: "not covered",
+    "taught": "taught in full", "part": "taught in part", "again": "taken up again", "bend": "touched", None: "not covered",
 }  # fmt: skip
 _CELL, _MARK = 22, 14
 _PER_LINE = 12
