@@ -23,7 +23,7 @@ def told(objectives: str) -> list[tuple[str, str, str]]:
         "england-content-domain: [2C3: [inverse, missing-number]]",
         "england-content-domain: [2C3: all]",
         "england-content-domain: [2C3: inverse]",
-        "england-content-domain:\n    - 2C3: [inverse]\n    - 2C4: [add-numbers, written]",
+        "england-content-domain:\n    - 2C3: [inverse]\n    - 2C4: [add-numbers, in-writing]",
         "england-content-domain: [2F1b, 2C3: all]",  # an objective that is one thing needs no part
     ],
 )
@@ -56,7 +56,7 @@ def test_a_part_that_cannot_be_meant(objectives: str, says: str) -> None:
     assert says in message
 
 
-@pytest.mark.parametrize("objectives", ["[{2C3: []}]", "[{2C3: 4}]", "[7]", "[{2C3: [inverse], 2C4: [mental]}]"])
+@pytest.mark.parametrize("objectives", ["[{2C3: []}]", "[{2C3: 4}]", "[7]", "[{2C3: [inverse], 2C4: [in-writing]}]"])
 def test_what_is_no_objective_at_all(objectives: str) -> None:
     ((rule, message, _),) = told(f"england-content-domain: {objectives}")
     assert rule == "field-mistyped"
