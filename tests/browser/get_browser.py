@@ -16,7 +16,15 @@ from pathlib import Path
 from playwright.sync_api import sync_playwright
 
 WINDOWLESS = "chromium-headless-shell"
-NAMES = (WINDOWLESS, "chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "microsoft-edge", "brave-browser")
+NAMES = (
+    WINDOWLESS,
+    "chromium",
+    "chromium-browser",
+    "google-chrome",
+    "google-chrome-stable",
+    "microsoft-edge",
+    "brave-browser",
+)
 
 
 def find_browser() -> str | None:
