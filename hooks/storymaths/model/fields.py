@@ -134,7 +134,7 @@ class Claim(NamedTuple):
     """Ids of parts, or ``all``; empty where none is named."""
 
 
-def _claim(value: Any) -> Claim:
+def _claim(value: object) -> Claim:
     if isinstance(value, str):
         return Claim(value)
     if isinstance(value, Claim):
