@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from markupsafe import Markup
 
 from ..activities.work_out import WorkedOut
+from ..covers.practised import Practised, practised_in
 from ..model.activity import Figure, Solution
 from ..model.document import Document
 from ..model.page_fields import PageFields
+from ..model.session import Session
 from .body import DrawFence, draw_blocks
 from .figures.table import draw
 from .site import Site
@@ -28,8 +30,16 @@ class ShownVersion:
 
 def activities_drawn(site: Site, page: Document[PageFields], source: str, level: int = 4) -> DrawFence:
     """How the activities of a page are drawn where they stand in its body. ``level`` heads an activity."""
+    for_teachers = isinstance(page.fields, Session)
     drawn = {
-        found.fence.line: draw_activity(site, found.worked, source, f"activity-{number}", level)
+        found.fence.line: draw_activity(
+            site,
+            found.worked,
+            source,
+            f"activity-{number}",
+            level,
+            practised_in(found.worked, site.collection.reference) if for_teachers else (),
+        )
         for number, found in enumerate(site.activities_of(page), 1)
     }
     return lambda fence: drawn.get(fence.line)
@@ -40,8 +50,10 @@ def body_with_activities(site: Site, page: Document[PageFields], source: str, le
     return draw_blocks(page.content.blocks, source, activities_drawn(site, page, source, level))
 
 
-def draw_activity(site: Site, worked: WorkedOut, source: str, anchor: str, level: int = 4) -> str:
-    """An activity as HTML; one that could not be worked out says so to its author."""
+def draw_activity(
+    site: Site, worked: WorkedOut, source: str, anchor: str, level: int = 4, practises: Sequence[Practised] = ()
+) -> str:
+    """An activity as HTML, with what it practises; one that could not be worked out says so to its author."""
     if worked.kind is None or worked.fields is None or worked.solution is None or worked.year is None:
         return '<p class="activity-broken">This activity cannot be worked out yet.</p>'
     template = site.templates.get_template("activity.html")
@@ -53,6 +65,7 @@ def draw_activity(site: Site, worked: WorkedOut, source: str, anchor: str, level
         anchor=anchor,
         level=level,
         figure=draw_figure,
+        practises=practises,
         **site.tools(source),
     )
 
