@@ -54,9 +54,10 @@ def _work_out(collection: Collection, memory: Memory[WorkedOut] | None) -> tuple
     if not any(page.content.activities for page in collection.documents):
         return {page.path: () for page in collection.documents}, []
     from .activities.on_pages import check_activities, work_out_pages  # noqa: PLC0415 - the kinds take half a second to load
+    from .activities.page_bends import check_bends  # noqa: PLC0415 - as above
 
     activities = work_out_pages(collection, memory)
-    return activities, check_activities(activities)
+    return activities, [*check_activities(activities), *check_bends(collection, activities)]
 
 
 @contextmanager

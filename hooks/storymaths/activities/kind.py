@@ -60,6 +60,8 @@ class ActivityFields(Strict):
     """The name of the task, as in ``site_data/tasks.yaml`` and after the field that says which is meant."""
 
     kind: Text
+    id: Id | None = None
+    """A short name of its own on its page, by which a bend names it; without one it goes by its title."""
     title: Text
     ask: Text | None = None
     """The task in the author's own words, in place of the kind's."""
@@ -70,7 +72,7 @@ class ActivityFields(Strict):
     year: Year | None = None
     """The year it is for; on a page, the page's own if not stated."""
     years: Mapping[Year, Mapping[str, Any]] = Field(default_factory=dict)
-    """Versions for other years: what the author wants to pin; the rest is searched for."""
+    """Versions for other years, off the pages that bend: what the author wants to pin; the rest is searched for."""
     answers: int | tuple[Any, ...] | None = None
     """What the author believes: how many, or which. The build checks it."""
     at_most: Annotated[int, Field(ge=1, le=500)] = 60
