@@ -36,7 +36,9 @@ class Version:
 
     def is_same(self, fields: ActivityFields, context: Context) -> bool:
         """Whether it sets just what an activity sets, be it in other words."""
-        own, other = ({name: value for name, value in one if name not in _BESIDE_THE_TASK} for one in (fields, self.fields))
+        own, other = (
+            {name: value for name, value in one if name not in _BESIDE_THE_TASK} for one in (fields, self.fields)
+        )
         return own == other and context.characters == self.context.characters
 
 

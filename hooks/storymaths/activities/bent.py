@@ -86,7 +86,9 @@ class Bending:
         for name, words in (("title", fields.title), ("ask", fields.ask or "")):
             if name not in pins and (number := stale_number(words, solution)):
                 message = f'The {name} is still that of the class, and says "{number}".'
-                raise Unsolvable(self.at, message, f"pin {name}: as well, as it is in this year.", "bend-promise-broken")
+                raise Unsolvable(
+                    self.at, message, f"pin {name}: as well, as it is in this year.", "bend-promise-broken"
+                )
 
     def _found(self, held: Pinned) -> Version:
         for version in candidates(self.block.kind, held.fields, held.context, held.limits, held.keeps):
@@ -114,7 +116,10 @@ class Bending:
 
     def _reasons(self, fields: ActivityFields, context: Context, solution: Solution) -> list[str]:
         here = replace(context, year=self.limits)
-        return [*self._beyond(fields, solution), *broken_promises(fields, here, solution.demands, self.bend, self.reference)]
+        return [
+            *self._beyond(fields, solution),
+            *broken_promises(fields, here, solution.demands, self.bend, self.reference),
+        ]
 
     def _beyond(self, fields: ActivityFields, solution: Solution) -> list[str]:
         early = too_early(fields, self.limits, self.reference)
@@ -147,7 +152,9 @@ class Bending:
             raise Unsolvable((*self.at, "answers"), *fault, "activity-claim-wrong")
         if not solution.answers and not claims_none(fields):
             message = f"With what is pinned there is no answer. {solution.note}".rstrip()
-            raise Unsolvable(self.at, message, "pin other numbers, or answers: 0 if that is the point.", "activity-no-answer")
+            raise Unsolvable(
+                self.at, message, "pin other numbers, or answers: 0 if that is the point.", "activity-no-answer"
+            )
         if len(solution.answers) > fields.at_most:
             message = f"With what is pinned there are {len(solution.answers)} answers, and at_most is {fields.at_most}."
             raise Unsolvable(self.at, message, "pin less to find, or a larger at_most.", "activity-too-many-answers")

@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from posixpath import dirname
 from typing import Any
 
-from ..model.body import Fence
 from ..model.bend import YearBend
+from ..model.body import Fence
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.home import Home

@@ -11,16 +11,19 @@ from .fields import Codes, Count, Id, Strict, Text
 
 Serves = Literal["same", "find", "left out"]
 """An activity serves a year as it is, with numbers the program finds, or not at all."""
+_SERVES: tuple[Serves, ...] = get_args(Serves)
 Choice = Serves | Mapping[str, Any]
 """The same, or what is pinned: fields of the activity as they are in that year."""
 CLOCKS = {"o'clock": 60, "half past": 30, "quarter past": 15, "five minutes": 5, "one minute": 1}
 """To how many minutes a clock is read, by the finest time that is told."""
 
 
-def _choice(value: Any) -> Choice:
-    plain = value.strip().replace("’", "'") if isinstance(value, str) else value
-    if plain in get_args(Serves) if isinstance(plain, str) else isinstance(plain, Mapping) and plain:
-        return plain  # type: ignore[no-any-return]  # what a schema is given has no type yet; the line above looks at it
+def _choice(value: object) -> Choice:
+    if isinstance(value, Mapping) and value:
+        return value
+    for serves in _SERVES:
+        if value == serves:
+            return serves
     raise ValueError("it should be same, find, left out, or what it has in that year, such as {whole: 5}")
 
 

@@ -88,13 +88,14 @@ class YearLimits(Strict):
     def held_to(self, largest: int | None, signs: tuple[str, ...], clock_minutes: int | None) -> YearLimits:
         """The year with no number beyond ``largest``, and with what an author chose of that which is at choice."""
         most = self.largest_number if largest is None else largest
-        finest = self.at_choice.clock_minutes
-        chosen = finest is not None and clock_minutes is not None and clock_minutes < self.clock_minutes
+        least, finest = self.at_choice.clock_minutes, self.clock_minutes
+        if least is not None and clock_minutes is not None:
+            finest = min(finest, max(least, clock_minutes))
         year = self.model_copy(
             update={
                 "largest_number": min(most, self.largest_number),
                 "largest_calculated": min(most, self.largest_calculated),
-                "clock_minutes": max(finest, clock_minutes) if chosen else self.clock_minutes,
+                "clock_minutes": finest,
             }
         )
         year._met = replace(self._met, signs=self._met.signs | (set(signs) & set(self.at_choice.signs)))

@@ -67,13 +67,14 @@ def _shown(
     site: Site, page: Document[PageFields], activities: Sequence[PageActivity], year: int, bend: YearBend
 ) -> ShownBend:
     limits = site.collection.reference.years[year]
-    changed, same, left_out = [], [], []
+    changed, same, left_out = list[NamedActivity](), list[NamedActivity](), list[NamedActivity]()
     for number, activity in enumerate(activities, 1):
         fields, version = activity.worked.fields, activity.worked.versions.get(year)
         if fields is None:
             continue
         aloud = version is not None and not version.written and _writes(bend, limits)
-        named = NamedActivity(fields.title, anchor_of(number), aloud)
+        title = fields.title if version is None else version.fields.title
+        named = NamedActivity(title, anchor_of(number), aloud)
         (left_out if version is None else same if version.same else changed).append(named)
     book = site.collection.book_of(page)
     names = {character.id: character.name for character in book.fields.cast} if book else {}
@@ -87,14 +88,14 @@ def _of_numbers(bend: YearBend, names: dict[str, str]) -> Iterator[str]:
     if bend.up_to is not None:
         yield f"Numbers to {bend.up_to:,}."
     if bend.units:
-        yield f"Only in {listed(bend.units)}."
+        yield f"All in {listed(bend.units)}."
     if bend.clock is not None:
         yield _CLOCK[bend.clock]
 
 
 def _of_recording(bend: YearBend, limits: YearLimits) -> Iterator[str]:
     if bend.signs is not None:
-        yield f"No sign but {listed(bend.signs)}." if bend.signs else "No signs."
+        yield f"The only signs are {listed(bend.signs)}." if bend.signs else "No signs."
     if not _writes(bend, limits):
         yield "Children write nothing."
 
