@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -161,18 +161,6 @@ class Bending:
         return version
 
 
-def names_of(fields: ActivityFields) -> Iterator[str]:
-    """What a bend may call an activity: its id, its title."""
-    if fields.id:
-        yield fields.id
-    yield fields.title
-
-
-def is_called(fields: ActivityFields, name: str) -> bool:
-    """Whether a bend means an activity by a name; letters' size and spaces do not count in a title."""
-    return any(" ".join(one.casefold().split()) == " ".join(name.casefold().split()) for one in names_of(fields))
-
-
 def bend_versions(
     block: Block, context: Context, solution: Solution, bends: Mapping[int, YearBend], reference: Reference
 ) -> tuple[dict[int, Version], list[Unsolvable]]:
@@ -182,7 +170,7 @@ def bend_versions(
     for year, bend in sorted(bends.items()):
         limits = reference.years[year].held_to(bend.up_to, bend.signs or (), bend.clock)
         for name, choice in bend.activities.items():
-            if not is_called(block.fields, name):
+            if not block.fields.is_called(name):
                 continue
             at: Loc = ("bends", year or "Reception", "activities", name)
             try:

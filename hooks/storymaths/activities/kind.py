@@ -85,6 +85,14 @@ class ActivityFields(Strict):
         """What pupils read in the author's own words."""
         return (self.ask,) if self.ask else ()
 
+    def is_called(self, name: str) -> bool:
+        """Whether a bend means it by a name: its id or its title, in which letters' size and spaces do not count."""
+        return _plain(name) in map(_plain, filter(None, (self.id, self.title)))
+
+
+def _plain(name: str) -> str:
+    return " ".join(name.casefold().split())
+
 
 F = TypeVar("F", bound=ActivityFields, default=Any)
 V = TypeVar("V", default=Any)

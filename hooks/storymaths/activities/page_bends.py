@@ -11,7 +11,6 @@ from ..model.document import Document
 from ..model.fields import year_name
 from ..model.page_fields import PageFields
 from ..model.problem import Problem
-from .bent import is_called
 from .kind import ActivityFields
 from .on_pages import PageActivities, PageActivity, bends_of
 from .rules import BEND_UNCLEAR, NAME_TWICE, OUT_OF_PLACE, every_rule
@@ -43,7 +42,7 @@ def _named_twice(activities: Sequence[PageActivity]) -> Iterator[Problem]:
         if fields is None:
             continue
         name = fields.id
-        if name and any(is_called(other, name) for other in seen):
+        if name and any(other.is_called(name) for other in seen):
             message = f'Another activity of this page is called "{name}" as well.'
             yield NAME_TWICE.problem(activity.place, message, "give each an id of its own.")
         seen.append(fields)
@@ -72,7 +71,7 @@ def _unclear(
         before: dict[int, str] = {}
         for name in bend.activities:
             place = page.place("bends", year or "Reception", "activities", name, "[key]")
-            meant = [index for index, fields in enumerate(known) if is_called(fields, name)]
+            meant = [index for index, fields in enumerate(known) if fields.is_called(name)]
             if not meant and None not in activities:
                 fix = f"use {listed(names, 'or')}." if names else "take it out, or put the activity into the page."
                 message = f'No activity of this page is called "{name}".{did_you_mean(name, names)}'
