@@ -110,15 +110,13 @@ class Bending:
 
     def _why_not(self, version: Version, limits: YearLimits) -> list[str]:
         reasons = why_not(version, limits, self.reference)
-        return reasons or broken_promises(
-            version.fields, version.context, version.solution.demands, self.bend, self.reference
-        )
+        return reasons or broken_promises(version.fields, version.context, version.solution, self.bend, self.reference)
 
     def _reasons(self, fields: ActivityFields, context: Context, solution: Solution) -> list[str]:
         here = replace(context, year=self.limits)
         return [
             *self._beyond(fields, solution),
-            *broken_promises(fields, here, solution.demands, self.bend, self.reference),
+            *broken_promises(fields, here, solution, self.bend, self.reference),
         ]
 
     def _beyond(self, fields: ActivityFields, solution: Solution) -> list[str]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
-from ..model.activity import Context
+from ..model.activity import Context, Solution
 from ..model.bend import CLOCKS, YearBend
 from ..model.demands import Demands
 from ..model.fields import year_name
@@ -18,16 +18,22 @@ _CLOCK_SAID = {minutes: said for said, minutes in CLOCKS.items()}
 
 
 def broken_promises(
-    fields: ActivityFields, context: Context, demands: Demands, bend: YearBend, reference: Reference
+    fields: ActivityFields, context: Context, solution: Solution, bend: YearBend, reference: Reference
 ) -> list[str]:
     """What of a bend a version does not keep, in plain reasons; empty when it keeps all. ``context`` is of its year."""
+    demands = solution.demands
+    # Who chooses a sign for a year that does not meet it of itself chooses the words that go with it.
     return [
         *_too_large(demands, bend),
         *_not_said("sign", demands.signs, bend.signs),
         *_not_said("unit", demands.units, bend.units),
         *_too_fine(demands, bend),
         *_not_in_the_cast(fields, context, bend),
-        *_late_words(demands, context.year, reference),
+        *(
+            ()
+            if set(bend.signs or ()) & set(context.year.at_choice.signs)
+            else _late_words(solution, context.year, reference)
+        ),
     ]
 
 
@@ -58,8 +64,11 @@ def _not_in_the_cast(fields: ActivityFields, context: Context, bend: YearBend) -
         yield f"{listed(others)} {'are' if len(others) > 1 else 'is'} in it, and the bend says cast: {_list(bend.cast)}"
 
 
-def _late_words(demands: Demands, limits: YearLimits, reference: Reference) -> Iterator[str]:
-    for name in sorted(set(demands.words) - demands.shapes):
+def _late_words(solution: Solution, limits: YearLimits, reference: Reference) -> Iterator[str]:
+    """Words that are read in the task and are new in a later year; shapes may be met by name before."""
+    task = solution.task
+    read = " ".join((task.ask, *map(str, task.lines), *(task.table.columns if task.table else ()))).casefold()
+    for name in sorted(set(solution.demands.words) - solution.demands.shapes):
         word = reference.words.get(name)
-        if word is not None and word.year > limits.year and not word.everyday:
+        if word and word.year > limits.year and any(form.casefold() in read for form in (word.word, *word.also)):
             yield f"it uses the word {name}, which is new in {year_name(word.year)}"
