@@ -70,5 +70,6 @@ def _late_words(solution: Solution, limits: YearLimits, reference: Reference) ->
     read = " ".join((task.ask, *map(str, task.lines), *(task.table.columns if task.table else ()))).casefold()
     for name in sorted(set(solution.demands.words) - solution.demands.shapes):
         word = reference.words.get(name)
-        if word and word.year > limits.year and any(form.casefold() in read for form in (word.word, *word.also)):
+        late = word is not None and word.year > limits.year and not word.everyday
+        if word and late and any(form.casefold() in read for form in (word.word, *word.also)):
             yield f"it uses the word {name}, which is new in {year_name(word.year)}"
