@@ -95,6 +95,7 @@ def test_what_is_pinned_is_what_the_year_has() -> None:
     assert version.changed == ""
     assert [one.facts["mass"] for one in version.context.characters] == [450, 300, 250, 200, 150, 50]
     assert len(version.solution.answers) == 3
+    assert version.solution.likely_error is None
 
 
 def test_pinned_numbers_are_never_exchanged_for_others() -> None:

@@ -79,7 +79,7 @@ def test_promises_are_told_as_a_teacher_says_them() -> None:
     assert "The only signs are = and ≠." in told
     clock = bends_on(next(page for page, _ in sessions() if page.source.endswith("ferry-fare/session-1.md")))
     assert "O’clock only." in clock["Reception"]
-    assert "To five minutes." in clock["Year 2"]
+    assert "Clock times to five minutes." in clock["Year 2"]
 
 
 def test_a_recording_sheet_has_a_page_for_a_year_only_where_something_else_is_written() -> None:

@@ -54,7 +54,8 @@ class Bending:
             raise Unsolvable((*self.at, WRITTEN), message, "write true or false.", "activity-broken")
         held = self._pinned(pins)
         made = self._found(held) if choice == "find" or LARGEST in pins else self._as_pinned(held, pins)
-        return replace(made, written=written)
+        # The slip a kind thinks likely may hold numbers and signs that the bend does not have: the class's is enough.
+        return replace(made, written=written, solution=replace(made.solution, likely_error=None))
 
     def _same(self) -> Version:
         own = Version(self.block.fields, replace(self.context, year=self.limits), self.solution, "", same=True)

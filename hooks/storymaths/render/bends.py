@@ -16,9 +16,9 @@ from .site import Site
 _CLOCK = {
     60: "O’clock only.",
     30: "O’clock and half past only.",
-    15: "To the quarter hour.",
-    5: "To five minutes.",
-    1: "To the minute.",
+    15: "Clock times to the quarter hour.",
+    5: "Clock times to five minutes.",
+    1: "Clock times to the minute.",
 }
 
 
