@@ -6,10 +6,10 @@ from collections.abc import Iterator
 
 from ..model.collection import Collection
 from ..model.fields import year_name
-from ..model.home import Home
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..model.session import Session
+from .pupil_numbers import pupil_pages
 
 RULE = Rule(
     name="bend-without-objective",
@@ -23,7 +23,7 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each bend to the year a page is already for, and for a session's with no objective at all."""
-    for page in (*collection.of_kind(Session), *collection.of_kind(Home)):
+    for page in pupil_pages(collection):
         if page.fields.year in page.fields.bends:
             year = page.fields.year
             yield RULE.problem(
