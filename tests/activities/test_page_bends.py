@@ -249,3 +249,9 @@ def test_typed_signs_and_times_are_those_meant() -> None:
 
 def test_the_frozen_collections_bends_have_no_problem() -> None:
     assert list(check_bends(collection(), work_out_pages(collection()))) == []
+
+
+def test_the_title_of_the_class_does_not_stay_over_numbers_that_were_found() -> None:
+    block = "kind: bonds\nid: ten\ntitle: Ways to make 30\nwhole: 30\nparts: 2\nthings: shells\n"
+    problem = only_problem(bend(1, "up_to: 10", "activities: {ten: find}"), block)
+    assert problem.message == 'The title is still that of the class, and says "30".'

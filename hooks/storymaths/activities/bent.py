@@ -53,7 +53,7 @@ class Bending:
             message = '"written" says whether children write this down.'
             raise Unsolvable((*self.at, WRITTEN), message, "write true or false.", "activity-broken")
         held = self._pinned(pins)
-        made = self._found(held) if choice == "find" or LARGEST in pins else self._as_pinned(held, pins)
+        made = self._found(held, pins) if choice == "find" or LARGEST in pins else self._as_pinned(held, pins)
         # The slip a kind thinks likely may hold numbers and signs that the bend does not have: the class's is enough.
         return replace(made, written=written, solution=replace(made.solution, likely_error=None))
 
@@ -87,14 +87,14 @@ class Bending:
         for name, words in (("title", fields.title), ("ask", fields.ask or "")):
             if name not in pins and (number := stale_number(words, solution)):
                 message = f'The {name} is still that of the class, and says "{number}".'
-                raise Unsolvable(
-                    self.at, message, f"pin {name}: as well, as it is in this year.", "bend-promise-broken"
-                )
+                fix = f"pin {name}: as well, as it is in this year, beside the numbers."
+                raise Unsolvable(self.at, message, fix, "bend-promise-broken")
 
-    def _found(self, held: Pinned) -> Version:
+    def _found(self, held: Pinned, pins: Mapping[str, Any]) -> Version:
         for version in candidates(self.block.kind, held.fields, held.context, held.limits, held.keeps):
             whole = replace(version, solution=in_own_words(version.fields, version.solution))
             if not (whole.is_same(self.block.fields, self.context) or self._why_not(whole, held.limits)):
+                self._not_stale(whole.fields, version.solution, pins)
                 return whole
         year, stated = year_name(self.limits.year), [key for key in self.block.raw if key not in _NOT_TO_PIN]
         reasons = self._reasons(self.block.fields, self.context, self.solution)
