@@ -167,6 +167,8 @@ def test_one_activity_may_be_done_aloud() -> None:
         (3, ["activities: {level: {teams: any, answers: 5}}"], BALANCE, "activity-claim-wrong", "You say 5; there are 12"),
         (1, ["up_to: 2", "activities: {level: find}"], BALANCE, "activity-no-version", "No other numbers were found for Year 1."),
         (1, ["activities: {faces: {shapes: [cube]}}"], FACES, "bend-promise-broken", "the word face, which is new in Year 2"),
+        (1, ["activities: {sum: {sentences: [3 + = ___]}}"], SUM, "activity-broken", "3 + = ___"),
+        (1, ["written: false", "activities: {sum: same}"], f"{SUM}ask: Write it in.\n", "bend-promise-broken", "asks children to write"),
         (1, ["activities: {sum: {sentences: [300 + 4 = ___]}}"], SUM, "activity-beyond-year", "numbers to 100"),
     ],
 )  # fmt: skip

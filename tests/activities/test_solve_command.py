@@ -145,6 +145,12 @@ def test_solve_tells_of_a_page_what_each_activity_is_in_every_year(capsys: pytes
     assert "  Camel 450 g, Moose 300 g," in told
     assert main(["solve", "content/books/cliff-house-lift/session-4.md"]) == 0
     assert "  Nothing is written." in capsys.readouterr().out
+    assert main(["solve", "content/books/cliff-house-lift/session-4.md", "--format", "json"]) == 0
+    assert [one["kind"] for one in json.loads(capsys.readouterr().out)] == [
+        "balance",
+        "always-sometimes-never",
+        "balance",
+    ]
 
 
 def test_solve_tells_what_is_wrong_with_a_pages_bends(

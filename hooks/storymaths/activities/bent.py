@@ -46,7 +46,7 @@ class Bending:
             return None
         written = self.limits.writes if self.bend.written is None else self.bend.written
         if choice == "same":
-            return replace(self._same(), written=written)
+            return self._recorded(self._same(), written)
         pins = {} if isinstance(choice, str) else dict(choice)
         written = pins.pop(WRITTEN, written)
         if not isinstance(written, bool):
@@ -55,7 +55,14 @@ class Bending:
         held = self._pinned(pins)
         made = self._found(held, pins) if choice == "find" or LARGEST in pins else self._as_pinned(held, pins)
         # The slip a kind thinks likely may hold numbers and signs that the bend does not have: the class's is enough.
-        return replace(made, written=written, solution=replace(made.solution, likely_error=None))
+        return self._recorded(replace(made, solution=replace(made.solution, likely_error=None)), written)
+
+    def _recorded(self, version: Version, written: bool) -> Version:
+        """The version as one that is written or not. Raises ``Unsolvable`` for one that asks to write and is not."""
+        if not written and "write" in version.solution.task.ask.casefold().split():
+            message = f"It asks children to write, and in {year_name(self.limits.year)} they write nothing."
+            raise Unsolvable(self.at, message, "pin ask: with what they say or show.", "bend-promise-broken")
+        return replace(version, written=written)
 
     def _same(self) -> Version:
         own = Version(self.block.fields, replace(self.context, year=self.limits), self.solution, "", same=True)
@@ -175,7 +182,7 @@ def bend_versions(
             try:
                 made = Bending(block, context, solution, bend, limits, reference, at).version(choice)
             except Unsolvable as error:
-                refused.append(error)
+                refused.append(error.with_traceback(None))  # it is kept, and need not keep all it came from
                 continue
             if made is not None:
                 versions.setdefault(year, made)

@@ -43,7 +43,8 @@ def _solve_page(root: Path, options: argparse.Namespace) -> int:
     if path is None or reading.collection is None:
         raise Misused(f"{options.file} is not a page of the content that can be read; `storymaths check` says more.")
     reference, names = reading.collection.reference, every_rule().keys() - rules().keys()
-    print("\n\n\n".join(_FORMATS[options.format](one.worked, reference) for one in reading.activities[path]))
+    told = [_FORMATS[options.format](one.worked, reference) for one in reading.activities[path]]
+    print(f"[{', '.join(told)}]" if options.format == "json" else "\n\n\n".join(told))
     problems = [one for one in reading.problems if one.place.path == path and one.rule in names]
     print("\n".join(map(str, problems)), end="\n" * bool(problems), file=sys.stderr)
     return FAILED if problems else 0
