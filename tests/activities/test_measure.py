@@ -12,7 +12,7 @@ from activities.contexts import the_reference
 from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from storymaths.activities.kind import ActivityFields
+from storymaths.activities.kind import ActivityFields, Unsolvable
 from storymaths.activities.measure import KIND
 from storymaths.activities.measure.amount import SIZES, is_met
 from storymaths.model.activity import Context
@@ -298,3 +298,31 @@ def test_a_country_that_meets_signs_and_units_in_other_years_needs_no_other_prog
     assert "÷" not in KIND.solve(scale, there).answers[0].worked
     ordered, _ = read(KIND, {"find": "order", "amounts": ["3 cm", "5 cm"]})
     assert KIND.solve(ordered, there).demands.signs == frozenset()
+
+
+@given(amounts(2, 5), st.sampled_from(["order", "compare"]))
+@settings(max_examples=60, deadline=None)
+def test_amounts_in_unlike_units_keep_their_order_in_every_version(some: list[tuple[int, str]], find: str) -> None:
+    things = {name: f"{number} {unit}" for name, (number, unit) in zip("abcde", some, strict=False)}
+    data = {"find": find, "things": dict(list(things.items())[: 2 if find == "compare" else 5])}
+    try:
+        before = solved(KIND, data, 3)
+    except Unsolvable:
+        return
+    for year in (1, 2):
+        version = first_version(KIND, data, year, home=3)
+        if version is not None:
+            keys = ("order", "together") if find == "order" else ("more",)
+            for key in keys:
+                assert version[3].answers[0].data[key] == before.answers[0].data[key], (data, version[3])
+
+
+def test_loads_past_all_the_weights_are_told() -> None:
+    data = {"find": "reach", "weights": [1, 3], "up_to": 6}
+    solution = solved(KIND, data)
+    assert [answer.data["load"] for answer in solution.answers] == [1, 3, 4]
+    assert "Nothing levels 2, 5 or 6." in solution.note
+    assert (
+        "4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15 or 15 more of them"
+        in solved(KIND, {"find": "reach", "weights": [1, 2], "up_to": 30}).note
+    )

@@ -188,3 +188,9 @@ def test_versions_fit_their_year_and_keep_the_order(year: int) -> None:
         numbers = [int(character.facts["mass"]) for character in version[1].characters]
         ranked = sorted(numbers)
         assert [n % 10 for n in ranked] == sorted((n % 10 for n in ranked), reverse=True)
+
+
+def test_orders_from_the_most_are_listed_as_the_cast_is() -> None:
+    data = {"clues": ["a > c"], "starting": "most", "cast": {"a": {}, "b": {}, "c": {}}}
+    orders = ["".join(name for [name] in answer["order"]) for answer in answers_of(KIND, data)]
+    assert orders == sorted("".join(p) for p in permutations("abc") if p.index("a") < p.index("c"))

@@ -381,3 +381,23 @@ def test_a_country_that_folds_and_adds_angles_early_needs_other_data_alone() -> 
     solution = KIND.solve(half, here)
     assert solution.answers[0].worked == "Every square has its partner as far behind the line."
     assert not solution.demands.operations
+
+
+def test_all_of_a_sort_are_those_on_which_it_is_counted() -> None:
+    [placing] = answers_of(KIND, {"shapes": "solid", "by": ["faces = 6"]})
+    placed = [name for region in placing["regions"].values() for name in region]
+    assert sorted(placed) == sorted(FLAT_FACED)
+    [round_ones] = answers_of(KIND, {"shapes": "solid", "by": ["curved"]})
+    assert {"sphere", "cylinder"} <= set(round_ones["regions"]["in"])
+    counted = answers_of(KIND, {"shapes": "flat", "count": ["symmetry"]})
+    assert "circle" not in [one["shape"] for one in counted]
+    assert "square" in [one["shape"] for one in counted]
+
+
+def test_a_shape_that_is_named_and_cannot_be_counted_is_refused() -> None:
+    assert "cylinder" in refused(KIND, {"shapes": ["cube", "cylinder"], "by": ["faces = 6"]})
+
+
+def test_the_slip_in_a_claim_is_one_that_a_shape_bears_out() -> None:
+    assert solved(KIND, {"claims": [{"edges": 7}]}).likely_error is None
+    assert solved(KIND, {"claims": [{"faces": 6, "edges": 7}]}).likely_error is not None

@@ -118,7 +118,11 @@ def _explain_ways(task: SplitTask | MissingTask, bonds: Sequence[Bond], context:
     goes_up = f"The first part goes up{by} from {low} to {high}"
     if set(firsts.values()) == {1}:
         if low == high:
-            return f"The first part can only be {low}. No step is left out."
+            return f"The first part can only be {low}."
+        jumped = [first for first in range(min(firsts), max(firsts), task.step) if first not in firsts]
+        if jumped:
+            are = "is" if len(jumped) == 1 else "are"
+            return f"{goes_up}. Only {listed(list(map(written, jumped)))} {are} left out: two parts would be the same."
         swapped = not order_counts(task, context) and count_missing(task, context) == 2
         end = "After that the same parts come again, swapped." if swapped else "No step is left out."
         return f"{goes_up}. {end}"
@@ -159,11 +163,13 @@ def find_error(task: BondsTask, bonds: Sequence[Bond], context: Context) -> Like
         case _ if not bonds:
             return None
         case WholeTask(known=(one, other)):
-            return LikelyError("Takes one part from the other.", f"{written(abs(one - other))}.")
+            apart = abs(one - other)
+            return LikelyError("Takes one part from the other.", f"{written(apart)}.") if apart < one + other else None
         case CastTask():
             return _error_of_cast(task, ways, context)
         case MissingTask() if count_missing(task, context) == 1:
-            return LikelyError("Adds what is known to the whole.", f"{written(task.whole + sum(task.known))}.")
+            added = f"{written(task.whole + sum(task.known))}."
+            return LikelyError("Adds what is known to the whole.", added) if sum(task.known) else None
         case _ if order_counts(task, context):
             fewer = len({tuple(sorted(bond.parts)) for bond in bonds})
             does = "Takes a way for the same when its parts are swapped."

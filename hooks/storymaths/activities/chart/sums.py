@@ -13,8 +13,8 @@ from .tasks import PLACES
 def demands_of_numbers(numbers: Iterable[Number]) -> Demands:
     """What reading numbers demands."""
     read = amounts(numbers)
-    decimal = any(0 < (ending_places(one.number) or 0) <= PLACES for one in read)
-    return Demands(amounts=read, signs=frozenset("." if decimal else ""))
+    finest = max((count for one in read if (count := ending_places(one.number) or 0) <= PLACES), default=0)
+    return Demands(amounts=read, signs=frozenset("." if finest else ""), places=finest)
 
 
 def demands_of_sums(sums: Iterable[Operation]) -> Demands:

@@ -112,7 +112,14 @@ def explain_judged(judged: Judged, year: YearLimits) -> str:
     shown = judged.as_filled()
     if judged.true:
         return explain(shown, year)
-    return _write_steps(find_steps_to_judge(shown, year), shown) or "Nothing can be shared into no parts."
+    if steps := find_steps_to_judge(shown, year):
+        return _write_steps(steps, shown)
+    right = put_right(shown)
+    if right is None:
+        return "Nothing can be shared into no parts."
+    left, _, other = written_out(judged.sentence.tokens).partition(f" {judged.sentence.relations[0]} ")
+    so = "the same as" if right.left == right.right else "less than" if right.left < right.right else "more than"
+    return f"{left} is {so} {other}."
 
 
 def explain_all(task: SentencesTask, lines: Lines, filled: Sequence[Filled]) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
@@ -15,6 +16,7 @@ from ..kind import Unsolvable
 from ..rule_language.tree import Gives
 from ..sort.cards import Card, Cards
 from ..sort.labels import Labels
+from ..sort.rules import SortRule
 from .set import FLATS, SAID, SOLIDS, WORDS, Flat, Solid, count_of, known_name, parts_of
 
 _VOCABULARY = frozenset(
@@ -59,6 +61,14 @@ class Shapes:
         )
         return Cards(tuple(cards), gives, lacking, of="shape")
 
+    def with_counts(self, rules: Iterable[str | SortRule]) -> Shapes:
+        """Those on which everything is counted that the rules speak of."""
+        spoken = " ".join(rule if isinstance(rule, str) else rule.rule for rule in rules)
+        props = [prop for prop in self.properties if re.search(rf"\b{prop}\b", spoken)]
+        pairs = zip(self.shapes, self.titles, strict=True)
+        kept = [pair for pair in pairs if all(count_of(pair[0], prop) is not None for prop in props)]
+        return replace(self, shapes=tuple(shape for shape, _ in kept), titles=tuple(title for _, title in kept))
+
     def labels(self) -> Labels:
         """How their properties are said."""
         about = {name: FactAbout(means=said, unit="" if name == "curved" else said) for name, said in SAID.items()}
@@ -83,8 +93,13 @@ def words_in(names: Iterable[str]) -> list[str]:
     return [word for name in names for word in name.replace("-", " ").split() if word in _VOCABULARY]
 
 
-def shapes_of(named: Sequence[str] | str | None, fact: str | None, context: Context) -> Shapes:
-    """The shapes named, or a whole half of the set, or those in a fact of the cast. Raises ``Unsolvable``."""
+def shapes_of(
+    named: Sequence[str] | str | None, fact: str | None, rules: Iterable[str | SortRule], context: Context
+) -> Shapes:
+    """The shapes named, or in a fact of the cast, or all of a sort on which the rules can be tried.
+
+    Raises ``Unsolvable``.
+    """
     if named is None and fact and context.characters:
         return _of_cast(fact, context)
     if not named:
@@ -92,8 +107,8 @@ def shapes_of(named: Sequence[str] | str | None, fact: str | None, context: Cont
         raise Unsolvable(("shapes",), "No shapes are named.", fix)
     if isinstance(named, str):
         names = list(FLATS if named == "flat" else SOLIDS)
-    else:
-        names = [_known(name, ("shapes", index)) for index, name in enumerate(named)]
+        return _of_one_sort(names, names, context, ("shapes",)).with_counts(rules)
+    names = [_known(name, ("shapes", index)) for index, name in enumerate(named)]
     return _of_one_sort(names, names, context, ("shapes",))
 
 

@@ -35,11 +35,11 @@ def solve(task: ShapeTask, context: Context) -> Solution[ShapeAnswer]:
             fix = "give just one of count, by, clues, claims, half or make."
             raise Unsolvable(("count",), "Nothing is asked about the shapes.", fix)
         case CountTask():
-            return _count(task, shapes_of(task.shapes, task.fact, context))
+            return _count(task, shapes_of(task.shapes, task.fact, task.count, context))
         case SortTask():
-            return sort_shapes(task, shapes_of(task.shapes, task.fact, context))
+            return sort_shapes(task, shapes_of(task.shapes, task.fact, task.by, context))
         case ClueTask():
-            return find_fitting(task, shapes_of(task.shapes, task.fact, context))
+            return find_fitting(task, shapes_of(task.shapes, task.fact, task.clues, context))
         case ClaimTask():
             return _judge_all(task, context)
         case HalfTask():
@@ -93,7 +93,14 @@ def _judge_all(task: ClaimTask, context: Context) -> Solution[Verdict]:
         words = tuple(WORDS[prop] for prop in claim.given)
         demands |= Demands(amounts(claim.given.values()), words=words) | why.demands
         answers.append(Answer(say.write_verdict(claim, verdict), why.says, verdict))
-    cannot = next((claim for claim, (verdict, _) in zip(task.claims, judged, strict=True) if not verdict.can), None)
+    cannot = next(
+        (
+            claim
+            for claim, (verdict, _) in zip(task.claims, judged, strict=True)
+            if not verdict.can and len(claim.given) > 1 and claim.is_half_true()
+        ),
+        None,
+    )
     return Solution(
         task=Task(
             say.ask_about_claims(solid),

@@ -188,9 +188,10 @@ def explain_all(task: ShareTask, found: Sequence[InGroups], context: Context) ->
 
 def _explain_all_ways(task: WaysTask, found: Sequence[InGroups], context: Context) -> str:
     if not found:
+        if task.fewest == 1 and task.most is None:
+            return "Every size of group was tried, and each leaves another number over."
         most = total_of(task, context) if task.most is None else task.most
-        tried = f"Every number of groups from {written(task.fewest)} to {written(most)} was tried"
-        return f"{tried}, and each leaves another number over."
+        return f"Every number of groups from {written(task.fewest)} to {written(most)} was tried, and none comes out."
     note = "Every number of groups was tried in turn; only these come out."
     both = {(one.groups, one.each) for one in found}
     swapped = [one for one in found if (one.each, one.groups) in both]

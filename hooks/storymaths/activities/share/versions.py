@@ -96,5 +96,7 @@ def _with_new_piles(task: PilesTask, there: Context) -> Iterator[Version]:
     for size in (2,) if by == 2 else (*practice.sizes, by):
         for start, step in practice.piles:
             new = tuple(size * (start + step * ranks[pile // by]) + min(pile % by, size - 1) for pile in task.piles)
+            if len(set(new)) < len(set(task.piles)):
+                continue
             says = f"The amounts are {listed([written(pile) for pile in new])}, shared by {written(size)}."
             yield task.with_piles(new, size), there, says
