@@ -78,7 +78,7 @@ def test_what_turning_it_round_would_give() -> None:
     assert solution.answers[0].data["verdict"] == "always"
     assert solution.likely_error is not None
     assert "a = 5" in solution.likely_error.gives
-    assert "36 more it says nothing" in solution.note
+    assert "All 4 cases that fit the “if”" in solution.note
 
 
 def test_cases_the_statement_does_not_speak_of_mislead() -> None:

@@ -22,7 +22,7 @@ def test_the_example_is_a_year_2_lesson() -> None:
     solution = solved(KIND, KIND.example)
     assert [answer.data["parts"] for answer in solution.answers] == [[3, 5, 12], [3, 7, 10], [5, 7, 8]]
     assert fits(solution, 2)
-    assert "20 to try" in solution.note
+    assert "20 groups of three to try" in solution.note
 
 
 @given(
@@ -110,7 +110,7 @@ def test_holders_get_every_share_and_known_parts_leave_the_rest() -> None:
 @pytest.mark.parametrize(
     ("data", "why"),
     [
-        ({"whole": 95, "step": 10}, "between two such steps"),
+        ({"whole": 95, "step": 10}, "never comes to 95"),
         ({"whole": 9, "largest": 4}, "Even the largest parts make 8"),
         ({"whole": 4, "smallest": 4}, "Even the smallest parts make 8"),
         ({"whole": 6, "known": [3], "different": True}, "the same as one that is known"),

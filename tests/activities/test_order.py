@@ -56,7 +56,7 @@ def test_the_example_is_a_year_2_lesson() -> None:
         "limpet < crab < gull < seal",
         "limpet < seal < gull < crab",
     ]
-    assert "They do not tell which of crab and seal has more." in solution.note
+    assert "they do not tell which of crab and seal has more." in solution.note
     assert fits(solution, 2)
 
 
@@ -101,7 +101,7 @@ def test_clues_that_clash_are_named_and_no_others(texts: list[str]) -> None:
 def test_whether_the_clues_fix_one_and_which_is_idle() -> None:
     cast = without_facts(["gull", "crab", "seal"])
     one = solved(KIND, {"cast": cast, "clues": ["gull > crab", "crab > seal", "gull > seal"]})
-    assert one.note == 'The clues fix one order. The rest would do without "gull > seal".'
+    assert one.note == 'The clues fix one order. The clue "gull > seal" is not needed.'
     assert solved(KIND, {"cast": cast, "clues": ["gull > crab > seal"]}).note == "The clues fix one order."
 
 
@@ -131,7 +131,7 @@ def test_the_slip_of_looking_at_the_ones() -> None:
     cast = {name: {"mass": mass} for name, mass in {"gull": 19, "crab": 28, "seal": 37}.items()}
     likely_error = solved(KIND, {"cast": cast, "fact": "mass"}).likely_error
     assert likely_error is not None
-    assert likely_error.gives == "The order 37, 28, 19."
+    assert likely_error.gives == "37, 28, 19."
 
 
 @pytest.mark.parametrize("bad", BAD_NUMBERS, ids=range(len(BAD_NUMBERS)))

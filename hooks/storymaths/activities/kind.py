@@ -10,6 +10,7 @@ from typing import Annotated, Any, ClassVar, Generic, Literal
 from pydantic import BeforeValidator, Field
 from typing_extensions import TypeVar
 
+from ..expression.noun import Noun
 from ..expression.number import read_number
 from ..model.activity import Context, Solution
 from ..model.book import FactValue
@@ -67,6 +68,8 @@ class ActivityFields(Strict):
     """Ids from the book's cast, or the characters themselves with their facts."""
     fact: Text | None = None
     """The fact of the cast the activity turns on, such as ``mass``."""
+    singular: Text | None = None
+    """One of the things that are counted, where the usual singular is another word: ``die`` for ``dice``."""
     year: Year | None = None
     """The year it is for; on a page, the page's own if not stated."""
     years: Mapping[Year, Mapping[str, Any]] = Field(default_factory=dict)
@@ -82,6 +85,10 @@ class ActivityFields(Strict):
     def own_words(self) -> tuple[str, ...]:
         """What pupils read in the author's own words."""
         return (self.ask,) if self.ask else ()
+
+    def noun(self, things: str | None) -> Noun:
+        """Things that are counted, with the author's own singular; empty where they have no name."""
+        return Noun(things or "", self.singular or "")
 
 
 F = TypeVar("F", bound=ActivityFields, default=Any)

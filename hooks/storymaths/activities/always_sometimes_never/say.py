@@ -70,9 +70,9 @@ def explain_verdict(shown: Iterator[tuple[bool, str, str]]) -> str:
 
 def note_on_trying(cases: int, passed_over: int, because: str | None) -> str:
     """How one knows, for the adult, and what trying cannot show."""
-    outside = f"; of {passed_over:,} more it says nothing, as its if-part is not so" if passed_over else ""
-    tried = "The one case it speaks of was tried" if cases == 1 else f"All {cases:,} cases it speaks of were tried"
-    return f"{tried}{outside}. {because or 'For all numbers there must be a reason: ask for it.'}"
+    fitting = " that fit the “if”" if passed_over else ""
+    tried = "The one case was tried" if cases == 1 else f"All {cases:,} cases{fitting} were tried"
+    return f"{tried}. {because or 'Trying is not a proof: ask for the reason.'}"
 
 
 def expect_stopping_early(when: str, is_so: bool) -> LikelyError:

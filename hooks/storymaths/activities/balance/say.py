@@ -31,7 +31,10 @@ def ask_for(task: BalanceTask, beam: Beam) -> str:
             some = f" {capital(left[0].name)} must be in one of them." if left else ""
             if task.teams == "all":
                 return f"Put everybody into two teams with {same}.{some} Find every way."
-            size = "teams" if task.teams == "any" else f"teams of {task.teams}" if task.teams != 1 else "characters"
+            if task.teams == 1:
+                one = f"{capital(left[0].name)} must be one of them. " if left else ""
+                return f"Which two characters have {same}? {one}Find every way."
+            size = "teams" if task.teams == "any" else f"teams of {task.teams}"
             rest = " Not everybody has to join in." if task.teams == "any" else ""
             return f"Make two {size} with {same}.{rest}{some} Find every way."
 
@@ -75,18 +78,14 @@ def explain_all(task: BalanceTask, beam: Beam, ways: Sequence[LevelTeams]) -> st
     count = "There is one way" if len(ways) == 1 else f"There are {len(ways)} ways"
     left, right = map(beam.total, beam.settled_teams)
     if left and not beam.may_join_both:
-        return (
-            f"{count}. Whoever joins must come to {beam.amount(abs(left - right))}; go through the others, the largest "
-            "first, and no other choice of them does."
-        )
+        need = beam.amount(abs(left - right))
+        return f"{count}. Whoever joins must make {need}. Try the others, the largest first: no other choice makes it."
     totals = sorted({way.total for way in ways})
     there = listed([beam.amount(total) for total in totals])
     if len(totals) > _MOST_LISTED:
         there = f"{len(totals)} totals, from {beam.amount(totals[0])} to {beam.amount(totals[-1])}"
-    return (
-        f"{count}. List every team by its total, from the smallest. Two teams that may play, with nobody in both, "
-        f"have the same total only at {there}."
-    )
+    only = "The only total" if len(totals) == 1 else "The only totals"
+    return f"{count}. {only} that two teams can make, with nobody in both: {there}."
 
 
 def find_error(task: BalanceTask, beam: Beam) -> LikelyError | None:

@@ -13,7 +13,7 @@ from .number import WrittenAs, as_amount
 from .tasks import EqualTask, OrderTask
 
 ERROR_IN_EQUAL = LikelyError("Thinks that more parts make a larger fraction.", "that they are not equal")
-NOTE_ON_ORDER = "Numbers have one order; two that are equal stand at one place."
+NOTE_ON_ORDER = "Numbers have one order; equal ones share a place."
 NOTE_ON_WRITING = "A number can be written in many ways, all worth the same; these are the usual ones."
 
 

@@ -9,6 +9,7 @@ from typing import Annotated, Any
 
 from pydantic import PlainValidator
 
+from ...expression.noun import is_plural, plural, singular
 from ...expression.number import read_amount
 from ...model.quantity import UNITS
 from ...model.year import YearLimits
@@ -58,7 +59,7 @@ class Amount:
     @property
     def kind(self) -> str:
         """What is measured; the unit itself where it is no standard one."""
-        return SIZES[self.unit][0] if self.unit in SIZES else self.unit.rstrip("s")
+        return SIZES[self.unit][0] if self.unit in SIZES else singular(self.unit)
 
     @property
     def size(self) -> Fraction:
@@ -184,8 +185,8 @@ def unit_name(unit: str, number: Fraction) -> str:
     """The unit after a number: ``1 litre``, ``2 litres``, ``1 shell``, ``2 shells``, ``2 kg``."""
     if unit in UNITS and unit not in ("litre", "litres", "minute", "minutes", "hour", "hours", "second", "seconds"):
         return unit
-    one = unit[:-1] if unit.endswith("s") else unit
-    return one if 0 < number <= 1 else f"{one}s"
+    one = singular(unit)
+    return one if 0 < number <= 1 else unit if is_plural(unit) else plural(unit)
 
 
 def common_unit(amounts: Sequence[Amount]) -> str:

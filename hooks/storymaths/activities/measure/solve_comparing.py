@@ -10,7 +10,7 @@ from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ...model.demands import Demands, amounts
 from ...model.year import YearLimits
 from ..kind import Unsolvable
-from ..saying import counted, ending_places, listed
+from ..saying import ending_places, listed, there_are
 from . import say_comparing as say
 from .amount import SIZES, Amount, bare, tell
 from .answers import Compared, Converted, Ordered
@@ -23,8 +23,7 @@ def compare(task: CompareAmounts, context: Context) -> Solution[Compared]:
     """Which of two is more, and by how much: into one unit, then the difference."""
     things, year = measured_of(task, context), context.year
     if len(things) != 2:
-        be = "is" if len(things) == 1 else "are"
-        message = f"There {be} {counted(len(things), 'amounts')} to compare."
+        message = f"{there_are(len(things), 'amounts')} to compare."
         raise Unsolvable(("find",), message, "give two amounts.")
     unit = find_common_unit([one.amount for one in things], ("amounts",))
     size = {thing.id or place: thing.amount.into(unit) for place, thing in zip(_PLACES, things, strict=True)}
@@ -49,7 +48,7 @@ def compare(task: CompareAmounts, context: Context) -> Solution[Compared]:
         | Demands(words=(word,) if one.kind != "temperature" else (), amounts=amounts([0]) if start else ())
         | demands_of_sentences([*made_like, last], year),
         2 + len(made_like),
-        "Two amounts of one kind are compared in one way.",
+        "Put both in one unit, and compare the numbers.",
         say.expect_numbers_alone(behind.tell(year)) if misled else None,
     )
 
@@ -100,7 +99,7 @@ def order(task: OrderAmounts, context: Context) -> Solution[Ordered]:
         (Answer(says, say.explain_order(says, sentences, task.greatest_first, year), _in_order(places, year)),),
         demands_of_told(given, year, (*words, "order")) | demands_of_sentences(sentences, year),
         len(things) - 1,
-        "In one unit amounts have one order; equal amounts share a place.",
+        "Put them all in one unit. Equal amounts share a place.",
         _expect_order_by_number(task, things, ordered, year),
     )
 

@@ -126,9 +126,9 @@ def explain_all(task: SentencesTask, lines: Lines, filled: Sequence[Filled]) -> 
     """How one knows that these are all."""
     notes = []
     if any(one.single_plan() for one in filled):
-        notes.append("Undoing a sentence leaves one number for its gap, so there is no other.")
+        notes.append("Work backwards: only one number fits the gap.")
     if any(len(one.in_gaps()) > 1 or not one.single_plan() for one in filled):
-        notes.append("Everything that may stand in the first gap was tried in turn, and so on; the last gap follows.")
+        notes.append("Try everything in the first gap in turn, then in the next; the last gap follows.")
     if task.swapped == "same" and filled:
         notes.append("The same numbers in other gaps are counted once.")
     for line, tokens in enumerate(lines, start=1):

@@ -85,13 +85,13 @@ class Speaker:
             reached = counted(len(away) - 1, "other squares")
             return f"Every way to {name_of(goal)} is blocked: {reached} can be reached, and it is not one of them."
         return (
-            f"No route is shorter than {counted(away[goal], 'squares')}. As many lead to a square as to those one square "
-            f"nearer the start, put together; counting on like that, {count} lead to {name_of(goal)}."
+            f"No route is shorter than {counted(away[goal], 'squares')}. Write on each square how many routes lead to it: "
+            f"add up those of its neighbours one step nearer the start. {name_of(goal)} gets {count}."
         )
 
     def err_in_counting(self, squares: int) -> LikelyError:
         """The start counted as well."""
-        return LikelyError("Counts the square it starts on.", f"{squares + 1} squares in place of {squares}.")
+        return LikelyError("Counts the square it starts on.", f"{squares + 1} squares instead of {squares}.")
 
     # Drawings.
 

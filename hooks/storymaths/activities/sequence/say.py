@@ -168,7 +168,7 @@ def explain_all(task: RowTask, rule: Rule, values: Sequence[RowAnswer]) -> str:
         if not values:
             return f"Nothing is wrong: {say_rule(rule)}."
         return "Leave out each number in turn: only without this one do the others follow one rule."
-    return f"The rule is settled by the numbers that are known: {say_rule(rule)}."
+    return f"The numbers show the rule: {say_rule(rule)}."
 
 
 def _explain_unsaid(rule: Rule, one: Fraction) -> str:

@@ -95,7 +95,7 @@ def _find_answers(task: GapsTask | PlacesTask | SaidTask, rule: Rule, context: C
         case GapsTask():
             if not task.gaps:
                 message = "No number is missing, so there is nothing to find."
-                fix = "put ___ in place of a term, or add places, said or mistake."
+                fix = "put ___ instead of a term, or add places, said or mistake."
                 raise Unsolvable(("terms",), message, fix, "activity-broken")
             terms = tuple(_term_at(rule, place, context, "terms") for place in range(1, len(task.terms) + 1))
             filled = FilledRow(terms, tuple(terms[place - 1] for place in task.gaps))

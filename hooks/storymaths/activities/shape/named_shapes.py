@@ -55,7 +55,10 @@ class Shapes:
                 gives[prop] = "number"
         cards = (
             Card(
-                shape.name, title, {"curved": shape.curved, **{prop: count_of(shape, prop) for prop in self.properties}}
+                shape.name,
+                title,
+                {"curved": shape.curved, **{prop: count_of(shape, prop) for prop in self.properties}},
+                called={prop: SAID[prop] for prop in self.properties},
             )
             for shape, title in zip(self.shapes, self.titles, strict=True)
         )

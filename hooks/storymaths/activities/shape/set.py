@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from ...expression import noun
+
 SAID = {
     "sides": "straight sides",
     "corners": "corners",
@@ -21,8 +23,7 @@ SAID = {
 }
 SOLID_COUNTS = frozenset({"faces", "edges", "vertices"})
 """What is counted on solids; all else is on flat shapes."""
-ONE = {"vertices": "vertex", "symmetry": "line of symmetry"}
-"""One of it, where that is not just the plural without its s."""
+
 WORDS = {
     "sides": "side", "corners": "corner", "symmetry": "line of symmetry", "right_angles": "right angle",
     "faces": "face", "edges": "edge", "vertices": "vertex",
@@ -133,9 +134,7 @@ def known_name(name: str) -> str | None:
 
 def with_article(name: str) -> str:
     """``a cube``, ``an oval``, ``an L-shaped hexagon``; a name that says whose it is stays as it is."""
-    if known_name(name) != name:
-        return name
-    return f"{'an' if name[0] in 'aeioL' else 'a'} {name}"
+    return noun.with_article(name) if known_name(name) == name else name
 
 
 def parts_of(shape: Flat | Solid) -> Mapping[str, tuple[int, ...] | None]:

@@ -56,7 +56,7 @@ def _with_new_cast(task: ShareTask, fact: str, there: Context, wanted: int) -> I
         rank = (abs(found - wanted), max(values) > there.year.largest_calculated, -min(values), values)
         ranked.append((rank, changed))
     for _, changed in sorted(ranked, key=lambda item: item[0]):
-        yield task, changed, "The numbers of the cast are remade, in the same order."
+        yield task, changed, "Other numbers, in the same order."
 
 
 def _with_new_groups(
