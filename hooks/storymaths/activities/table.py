@@ -7,6 +7,7 @@ from typing import Any
 
 from . import (
     always_sometimes_never,
+    angle,
     balance,
     bonds,
     chart,
@@ -41,6 +42,7 @@ _KINDS: tuple[Kind[Any], ...] = (
     measure.KIND,
     chart.KIND,
     position.KIND,
+    angle.KIND,
     shape.KIND,
     always_sometimes_never.KIND,
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import ClassVar, Literal, NamedTuple
 
 Square = tuple[int, int]
@@ -69,6 +70,16 @@ class MirrorSquares:
     """``x`` is a shaded square."""
     upright: bool
     """Whether the mirror line is."""
+
+
+@dataclass(frozen=True, slots=True)
+class AngleFan:
+    """Angles side by side round one point, anti-clockwise from an arm that points right."""
+
+    NAME: ClassVar = "angle-fan"
+    degrees: tuple[int | Fraction, ...]
+    labels: tuple[str, ...]
+    """What stands in each."""
 
 
 @dataclass(frozen=True, slots=True)

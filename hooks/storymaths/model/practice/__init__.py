@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..fields import Strict
 from .always_sometimes_never import AlwaysSometimesNeverPractice
+from .angle import AnglePractice
 from .balance import BalancePractice
 from .bonds import BondsPractice
 from .chart import ChartPractice
@@ -25,6 +26,7 @@ class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
     always_sometimes_never: AlwaysSometimesNeverPractice
+    angle: AnglePractice
     balance: BalancePractice
     bonds: BondsPractice
     chart: ChartPractice
