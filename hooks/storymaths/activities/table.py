@@ -13,6 +13,7 @@ from . import (
     chart,
     clock,
     compare,
+    coordinates,
     fraction,
     measure,
     money,
@@ -23,6 +24,7 @@ from . import (
     shape,
     share,
     sort,
+    unknowns,
 )
 from .kind import Kind
 
@@ -33,6 +35,7 @@ _KINDS: tuple[Kind[Any], ...] = (
     order.KIND,
     sort.KIND,
     number_sentence.KIND,
+    unknowns.KIND,
     bonds.KIND,
     sequence.KIND,
     share.KIND,
@@ -42,6 +45,7 @@ _KINDS: tuple[Kind[Any], ...] = (
     measure.KIND,
     chart.KIND,
     position.KIND,
+    coordinates.KIND,
     angle.KIND,
     shape.KIND,
     always_sometimes_never.KIND,

@@ -10,7 +10,7 @@ from .cases import CaseGrid, CaseStrip
 from .charts import BarChart, BlockDiagram, LineGraph, Pictogram, PieChart, TallyChart
 from .fractions import FractionBar, FractionLine, ShapeInParts
 from .measures import Balance, ClockFace, ClockJumps, Coins, MeasureScale, Weighing
-from .shapes import AngleFan, FlatShapes, GridRoute, LaidPieces, MirrorSquares, SolidShapes
+from .shapes import AngleFan, CoordinateGrid, FlatShapes, GridRoute, LaidPieces, MirrorSquares, SolidShapes
 from .sorting import Places, SortCarroll, SortHoop, SortVenn
 
 FigureData = (
@@ -25,6 +25,7 @@ FigureData = (
     | ClockFace
     | ClockJumps
     | Coins
+    | CoordinateGrid
     | FlatShapes
     | FractionBar
     | FractionLine

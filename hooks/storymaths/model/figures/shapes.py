@@ -82,6 +82,28 @@ class AngleFan:
     """What stands in each."""
 
 
+class LetteredPoint(NamedTuple):
+    """A point by its letter, along first and then up."""
+
+    letter: str
+    x: int
+    y: int
+
+
+@dataclass(frozen=True, slots=True)
+class CoordinateGrid:
+    """Squared paper with two axes, points by their letters, and outlines."""
+
+    NAME: ClassVar = "coordinate-grid"
+    across: int
+    """How far each axis goes."""
+    four: bool
+    """Whether the axes go on below nought."""
+    points: tuple[LetteredPoint, ...]
+    outlines: tuple[tuple[tuple[int, int], ...], ...]
+    """Shapes by their corners, going round."""
+
+
 @dataclass(frozen=True, slots=True)
 class GridRoute:
     """A grid of named squares with a start, perhaps a goal, blocked squares, and a way over it."""

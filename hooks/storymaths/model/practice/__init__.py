@@ -10,6 +10,7 @@ from .bonds import BondsPractice
 from .chart import ChartPractice
 from .clock import ClockPractice
 from .compare import ComparePractice
+from .coordinates import CoordinatesPractice
 from .fraction import FractionPractice
 from .measure import MeasurePractice
 from .money import MoneyPractice
@@ -32,6 +33,7 @@ class Practice(Strict):
     chart: ChartPractice
     clock: ClockPractice
     compare: ComparePractice
+    coordinates: CoordinatesPractice
     fraction: FractionPractice
     measure: MeasurePractice
     money: MoneyPractice

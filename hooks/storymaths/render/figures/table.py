@@ -17,6 +17,7 @@ from . import (
     clock_face,
     clock_jumps,
     coins,
+    coordinate_grid,
     flat_shapes,
     fraction_bar,
     fraction_line,
@@ -96,6 +97,8 @@ def draw(figure: FigureData) -> str:
             return weighing.draw(figure)
         case shapes.AngleFan():
             return angle_fan.draw(figure)
+        case shapes.CoordinateGrid():
+            return coordinate_grid.draw(figure)
         case shapes.FlatShapes():
             return flat_shapes.draw(figure)
         case shapes.GridRoute():
