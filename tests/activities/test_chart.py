@@ -361,3 +361,19 @@ def test_what_a_chart_cannot_be_asked_is_refused() -> None:
     )
     refused(KIND, {"data": {"gulls": 3, "crabs": 16}, "show": "pie"}, 6, "activity-cannot-be")
     refused(KIND, {"data": {"1": 3, "2": 5, "3": 3}, "show": "line", "questions": [{"ask": "where", "of": "4"}]}, 5)
+
+
+@given(st.dictionaries(st.sampled_from(LABELS), st.integers(-20, 20), min_size=2, max_size=6))
+@settings(max_examples=60, deadline=None)
+def test_a_table_may_go_below_nought(data: dict[str, int]) -> None:
+    """The gap is counted degree by degree."""
+    low, high = min(data, key=lambda label: data[label]), max(data, key=lambda label: data[label])
+    if data[low] == data[high]:
+        return
+    steps = 0
+    while data[low] + steps < data[high]:
+        steps += 1
+    questions = [{"ask": "more", "of": high, "than": low}, {"ask": "range"}]
+    solution = solved(KIND, {"data": data, "thing": "°C", "show": "table", "questions": questions}, 5)
+    assert [answer.data["answer"] for answer in solution.answers] == [steps, steps]
+    refused(KIND, {"data": {**data, low: -1}, "show": "bar"}, 5, "activity-cannot-be")

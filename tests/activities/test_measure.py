@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date, timedelta
 from fractions import Fraction
 from itertools import product
 
@@ -10,6 +11,7 @@ import pytest
 import yaml
 from activities.contexts import the_reference
 from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
+from dateutil.relativedelta import relativedelta
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.kind import ActivityFields, Unsolvable
@@ -326,3 +328,33 @@ def test_loads_past_all_the_weights_are_told() -> None:
         "4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15 or 15 more of them"
         in solved(KIND, {"find": "reach", "weights": [1, 2], "up_to": 30}).note
     )
+
+
+@given(
+    st.lists(
+        st.tuples(st.integers(1, 40), st.sampled_from(["days", "weeks", "months", "years"])), min_size=2, max_size=5
+    )
+)
+@settings(max_examples=150, deadline=None)
+def test_months_are_ordered_as_on_every_calendar(some: list[tuple[int, str]]) -> None:
+    """The same lengths laid on the calendar from every day of four years, of which one is a leap year."""
+    data = {"find": "order", "amounts": [f"{number} {unit}" for number, unit in some]}
+    if len({unit in ("days", "weeks") for _, unit in some}) == 1:
+        return
+    try:
+        [found] = answers_of(KIND, data, 4)
+    except Unsolvable:
+        return
+    for start in (date(2027, 1, 1) + timedelta(days=days) for days in range(0, 1461, 7)):
+        ends = [start + relativedelta(**{unit: number}) for number, unit in some]
+        laid = [amount for _, amount in sorted(zip(ends, data["amounts"], strict=True))]
+        singular = {f"1 {unit}s": f"1 {unit}" for unit in ("day", "week", "month", "year")}
+        assert [singular.get(one, one) for one in laid] == [singular.get(one, one) for one in found["order"]]
+
+
+def test_months_and_years_are_turned_into_each_other_and_into_nothing_else() -> None:
+    assert [
+        one["number"] for one in answers_of(KIND, {"find": "convert", "amounts": ["60 months"], "to": "years"}, 4)
+    ] == [5]
+    refused(KIND, {"find": "convert", "amounts": ["2 months"], "to": "weeks"}, 4, "activity-cannot-be")
+    refused(KIND, {"find": "order", "amounts": ["4 weeks", "1 month"]}, 4, "activity-cannot-be")

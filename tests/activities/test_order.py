@@ -194,3 +194,16 @@ def test_orders_from_the_most_are_listed_as_the_cast_is() -> None:
     data = {"clues": ["a > c"], "starting": "most", "cast": {"a": {}, "b": {}, "c": {}}}
     orders = ["".join(name for [name] in answer["order"]) for answer in answers_of(KIND, data)]
     assert orders == sorted("".join(p) for p in permutations("abc") if p.index("a") < p.index("c"))
+
+
+@given(st.lists(st.integers(-50, 50), min_size=2, max_size=6, unique=True))
+@settings(max_examples=60, deadline=None)
+def test_numbers_below_nought_are_ordered_by_walking_up(values: list[int]) -> None:
+    cast = {name: {"night": value} for name, value in zip("abcdef", values, strict=False)}
+    [found] = answers_of(KIND, {"fact": "night", "cast": cast}, 4)
+    walked = [name for step in range(-50, 51) for name, facts in cast.items() if facts["night"] == step]
+    assert [name for [name] in found["order"]] == walked
+    below = min(values) < 0
+    solution = solved(KIND, {"fact": "night", "cast": cast}, 3)
+    assert fits(solution, 3) is not below
+    assert fits(solution, 4)

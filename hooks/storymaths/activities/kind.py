@@ -12,6 +12,7 @@ from typing_extensions import TypeVar
 
 from ..expression.noun import Noun
 from ..expression.number import read_number
+from ..expression.say import written
 from ..model.activity import Context, Solution
 from ..model.book import FactValue
 from ..model.document import Loc
@@ -138,8 +139,12 @@ class Kind(ABC, Generic[F, V]):
                 yield fields, changed, why
 
 
-def whole_fact(context: Context, fact: str, loc: Loc = ("fact",)) -> dict[str, int]:
-    """The whole-number values of a fact by character id. Raises ``Unsolvable`` where one lacks it or it is not one."""
+def whole_fact(context: Context, fact: str, loc: Loc = ("fact",), below_nought: bool = False) -> dict[str, int]:
+    """The whole-number values of a fact by character id, above nought where nothing else is said.
+
+    Raises ``Unsolvable`` where one lacks it or it is not one.
+    """
+    least = -context.caps.number if below_nought else 1
     values: dict[str, int] = {}
     for character in context.characters:
         value = character.facts.get(fact)
@@ -156,11 +161,11 @@ def whole_fact(context: Context, fact: str, loc: Loc = ("fact",)) -> dict[str, i
                 f"The {fact} of {character.name} is {_as_written(value)}, which is not a whole number.",
                 "write a whole number.",
             )
-        if not 0 < value <= context.caps.number:
+        if not least <= value <= context.caps.number:
             raise Unsolvable(
                 loc,
-                f"The {fact} of {character.name} is {value:,}.",
-                f"write a whole number from 1 to {context.caps.number:,}.",
+                f"The {fact} of {character.name} is {written(value)}.",
+                f"write a whole number from {written(least)} to {context.caps.number:,}.",
             )
         values[character.id] = value
     return values

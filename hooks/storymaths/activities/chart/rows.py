@@ -85,7 +85,7 @@ class Rows:
 def rows_of(task: ChartTask, context: Context) -> Rows:
     """The rows of a data list, or of a fact of the cast. Raises ``Unsolvable``."""
     if task.data is not None:
-        filled = _fill(_flat(task), task.total, context, ("data",))
+        filled = _fill(_flat(task), task.total, context, ("data",), task.show == "table")
         rows = Rows(filled, task.noun(task.thing), owned=False, columns=task.columns, axis=task.axis or "")
     else:
         fact = task.fact
@@ -93,7 +93,8 @@ def rows_of(task: ChartTask, context: Context) -> Rows:
             raise Unsolvable(("data",), "There is nothing to show.", "give data, or a cast and one of its facts.")
         counts = noun_of(context.facts.get(fact))
         named = task.noun(task.thing) if task.thing else counts or task.noun(fact.replace("_", " "))
-        rows = Rows(_fill(_facts(fact, context), task.total, context, ("fact",)), named, owned=named not in UNITS)
+        filled = _fill(_facts(fact, context), task.total, context, ("fact",), task.show == "table")
+        rows = Rows(filled, named, owned=named not in UNITS)
     if not 2 <= len(rows.rows) <= context.caps.characters:
         message = f"{there_are(len(rows.rows), 'rows')}."
         raise Unsolvable(("data",), message, f"give from 2 to {context.caps.characters} rows.")
@@ -129,18 +130,22 @@ def _facts(fact: str, context: Context) -> dict[str, Amount]:
     return values
 
 
-def _fill(given: Mapping[str, Amount], total: Fraction | None, context: Context, loc: Loc) -> tuple[Row, ...]:
+def _fill(
+    given: Mapping[str, Amount], total: Fraction | None, context: Context, loc: Loc, below_nought: bool
+) -> tuple[Row, ...]:
+    least = -context.caps.number if below_nought else 0
     for label, value in given.items():
-        if isinstance(value, Fraction) and not 0 <= value <= context.caps.number:
+        if isinstance(value, Fraction) and not least <= value <= context.caps.number:
             message = f"The amount of {label} is {written(value, 3)}."
-            raise Unsolvable((*loc, label), message, f"write a number from 0 to {context.caps.number:,}.")
+            fix = f"write a number from {written(least)} to {context.caps.number:,}."
+            raise Unsolvable((*loc, label), message, fix if below_nought else f"{fix[:-1]}, or show a table.")
     known = sum((value for value in given.values() if isinstance(value, Fraction)), Fraction(0))
     unknown = [label for label, value in given.items() if not isinstance(value, Fraction)]
     if len(unknown) > 1 or (unknown and total is None):
         message = "More than one amount is left open." if len(unknown) > 1 else "An amount is left open."
         raise Unsolvable((*loc, unknown[-1]), message, "leave one open, and give the total.")
     missing = (total - known) if total is not None else Fraction(0)
-    if missing < 0 or (not unknown and missing):
+    if (missing < 0 and not below_nought) or (not unknown and missing):
         message = f"The total is given as {written(total or 0, 3)}, and the amounts come to {written(known, 3)}."
         raise Unsolvable(("total",), message, "put the total right, or leave it out.")
     return tuple(

@@ -8,7 +8,7 @@ from typing import Literal
 
 from ...check.suggestion import did_you_mean
 from ...model.activity import Answer, Context, LikelyError
-from ...model.demands import Demands, operation
+from ...model.demands import Demands, Operation, operation
 from ...model.document import Loc
 from ..kind import Unsolvable
 from ..saying import capital, listed
@@ -65,7 +65,7 @@ def usual_questions(rows: Rows) -> list[Question]:
     between = [row for row in by_size if least.amount < row.amount < most.amount]
     if between:
         asked.append(Question(ask="fewer", of=between[-1].label, than=most.label))
-    return asked if rows.hidden else [*asked, Question(ask="altogether")]
+    return asked if rows.hidden or least.amount < 0 else [*asked, Question(ask="altogether")]
 
 
 def answer_question(
@@ -146,7 +146,7 @@ def _with_columns(label: str, rows: Rows, ask: str) -> tuple[str, ...]:
 
 def _find_range(rows: Rows) -> Asked:
     least, most = (end(row.amount for row in rows.rows) for end in (min, max))
-    sums = [operation("−", most, least, most - least)]
+    sums = [_gap_between(most, least)]
     answer = Answer(
         f"The range is {write_number(most - least)}.", say.explain_by_sums(sums), RangeOfAll(Found(most - least))
     )
@@ -186,12 +186,21 @@ def _compare(word: Literal["more", "fewer"], labels: Sequence[str], rows: Rows, 
     if gap <= 0:
         have = f"{one} has {write_number(rows[one].amount)} and {other} has {write_number(rows[other].amount)}"
         raise Unsolvable(loc, f"{have}: that is not {word}.", "ask it the other way round.")
-    said, sums = ChartWords(rows), [operation("−", larger.amount, smaller.amount, gap)]
+    said, sums = ChartWords(rows), [_gap_between(larger.amount, smaller.amount)]
     signed = context.year.knows("−")
     worked = say.explain_by_sums(sums) if signed else say.explain_by_pairing(larger.label, gap)
     demands = demands_of_sums(sums) if signed else demands_of_numbers([gap])
     value = HowManyMore(word, one, other, Found(gap))
     return Asked(said.ask_gap(one, other, word), Answer(said.say_gap(one, other, word, gap), worked, value), demands, 3)
+
+
+def _gap_between(more: Fraction, less: Fraction) -> Operation:
+    """The less taken from the more; of numbers below nought, how far both are from it."""
+    if less < 0 < more:
+        return operation("+", -less, more, more - less)
+    if less < 0:
+        return operation("−", -less, -more, more - less)
+    return operation("−", more, less, more - less)
 
 
 def _add_up(labels: Sequence[str], rows: Rows, context: Context) -> Asked:

@@ -9,7 +9,7 @@ from ...expression.noun import noun_of
 from ...model.activity import CastMember, Context, Figure, LikelyError
 from ...model.figures.sorting import Places
 from ...model.quantity import UNITS
-from ..saying import counted, listed
+from ..saying import counted, listed, written
 from .clues import Clue
 from .search import Orders
 from .tasks import OrderTask
@@ -67,7 +67,7 @@ class Speaker:
 
     def amount(self, number: int) -> str:
         """A value with its unit: ``6``, ``6 kg``, ``4 legs``."""
-        return f"{number:,} {self.unit}" if self.unit in UNITS else counted(number, self.unit)
+        return f"{written(number)} {self.unit}" if self.unit in UNITS else counted(number, self.unit)
 
     # The answer.
 
@@ -78,7 +78,7 @@ class Speaker:
     def explain(self, order: Groups, values: Mapping[str, int]) -> str:
         """The values in order."""
         unit = f" {self.unit}" if self.unit in UNITS else ""
-        numbers = ([f"{values[character.id]:,}{unit}" for character in group] for group in order)
+        numbers = ([f"{written(values[character.id])}{unit}" for character in group] for group in order)
         return f"{self._then.join(self._and.join(group) for group in numbers)}."
 
     def explain_by_clues(self, clues: Sequence[Clue]) -> str:
@@ -117,10 +117,19 @@ class Speaker:
 
     def err_in_digits(self, numbers: Sequence[int]) -> LikelyError | None:
         """Looking at the ones before the tens."""
+        if min(numbers) < 0:
+            return self._err_below_nought(numbers)
         wrong = sorted(numbers, key=lambda number: number % 10, reverse=not self._rising)
         if max(numbers) < 10 or wrong == list(numbers) or len(numbers) < 2:
             return None
         return LikelyError("Looks at the ones first.", f"{', '.join(self.amount(number) for number in wrong)}.")
+
+    def _err_below_nought(self, numbers: Sequence[int]) -> LikelyError | None:
+        """Passing over the minus signs."""
+        wrong = sorted(numbers, key=abs, reverse=not self._rising)
+        if wrong == list(numbers):
+            return None
+        return LikelyError("Looks at the numbers without their signs.", f"{', '.join(map(self.amount, wrong))}.")
 
     def err_in_clues(self, clues: Sequence[Clue], orders: Sequence[Groups]) -> LikelyError | None:
         """Stopping at the first order, or reading “between” as “in the very middle of”."""

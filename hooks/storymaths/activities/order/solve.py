@@ -25,7 +25,7 @@ def solve(task: OrderTask, context: Context) -> Solution[OrderFound]:
 
 
 def _by_fact(task: OrderByFact, context: Context) -> Solution[OrderFound]:
-    values = whole_fact(context, task.fact, ("cast",))
+    values = whole_fact(context, task.fact, ("cast",), below_nought=True)
     ranked = sorted(context.characters, key=lambda character: values[character.id])
     rising = [tuple(group) for _, group in groupby(ranked, key=lambda character: values[character.id])]
     say = Speaker(task, context)
