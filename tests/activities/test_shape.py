@@ -76,6 +76,33 @@ def test_flat_shapes_are_counted_on_their_own_corners(name: str) -> None:
     assert isclose(sum(angles), 180 * (len(corners) - 2), abs_tol=1e-6)
     assert shape.right_angles == sum(isclose(angle, 90, abs_tol=1e-6) for angle in angles)
     assert shape.symmetry == lines_of_symmetry(corners)
+    assert shape.acute == sum(angle < 89.9 for angle in angles)
+    assert shape.obtuse == sum(90.1 < angle < 179.9 for angle in angles)
+    sides = list(pairwise([*corners, corners[0]]))
+    turned = [
+        abs(atan2(dy - cy, dx - cx) - atan2(by - ay, bx - ax)) % pi
+        for ((ax, ay), (bx, by)), ((cx, cy), (dx, dy)) in combinations(sides, 2)
+    ]
+    assert shape.parallel == any(min(turn, pi - turn) < 0.01 for turn in turned)
+    assert shape.perpendicular == any(abs(turn - pi / 2) < 0.01 for turn in turned)
+
+
+@pytest.mark.parametrize(
+    ("rule", "first"), [("parallel", 3), ("perpendicular", 3), ("acute = 2", 4), ("obtuse > 0", 4)]
+)
+def test_a_word_for_sides_or_angles_is_met_in_its_year_and_not_before(rule: str, first: int) -> None:
+    data = {"shapes": "flat", "by": [rule]}
+    assert solved(KIND, data, first)
+    refused(KIND, data, first - 1, "activity-beyond-year")
+
+
+def test_parallel_and_perpendicular_sides_are_sorted_by() -> None:
+    [placing] = answers_of(
+        KIND, {"shapes": ["square", "rhombus", "kite", "right-angled triangle"], "by": ["parallel", "perpendicular"]}, 3
+    )
+    assert placing["regions"] == {
+        "both": ["square"], "first": ["rhombus"], "second": ["right-angled triangle"], "neither": ["kite"],
+    }  # fmt: skip
 
 
 @pytest.mark.parametrize("name", FLAT_FACED)

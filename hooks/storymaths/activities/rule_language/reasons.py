@@ -78,7 +78,7 @@ def _leaf(
         case Comparison(left=left) if gives(left) == "text":
             yield Reason(f"{amount(left)}: {decider(left)(case)}")
         case Name(name=name):
-            yield Reason(amount(leaf) if case[name] else denied(amount(leaf)))
+            yield Reason(amount(leaf, names) if case[name] else denied(amount(leaf, names)))
 
 
 def _about(part: Rule, names: Mapping[str, str]) -> str:

@@ -50,13 +50,14 @@ def solve(task: ShapeTask, context: Context) -> Solution[ShapeAnswer]:
 
 def _count(task: CountTask, shapes: Shapes) -> Solution[Counts]:
     """The properties of each shape, in the order given."""
+    demands = shapes.demands(task.count)
     for index, prop in enumerate(task.count):
         if prop not in shapes.properties:
             what = "Solids" if shapes.solid else "Flat shapes"
             fix = f"count {say.name_properties(shapes.properties, 'or')}."
             raise Unsolvable(("count", index), f"{what} have no {SAID[prop]} to count.", fix)
     adds = shapes.context.year.knows("+")
-    answers, demands = [], shapes.demands(task.count)
+    answers = []
     for shape, title in zip(shapes.shapes, shapes.titles, strict=True):
         counts: dict[str, int] = {}
         for prop in task.count:
