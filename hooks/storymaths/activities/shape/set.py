@@ -165,10 +165,9 @@ def parts_of(shape: Flat | Solid) -> Mapping[str, tuple[int, ...] | None]:
 
 def has(shape: Flat | Solid, fact: str) -> bool:
     """Whether it has a curved side, or two that are parallel or perpendicular."""
-    flat = isinstance(shape, Flat)
-    return (
-        shape.curved if fact == "curved" else flat and (shape.parallel if fact == "parallel" else shape.perpendicular)
-    )
+    if isinstance(shape, Solid) or fact == "curved":
+        return shape.curved
+    return shape.parallel if fact == "parallel" else shape.perpendicular
 
 
 def count_of(shape: Flat | Solid, prop: str) -> int | None:
