@@ -17,6 +17,7 @@ from . import (
     fraction,
     measure,
     money,
+    nearest,
     number_sentence,
     order,
     position,
@@ -32,6 +33,7 @@ from .kind import Kind
 _KINDS: tuple[Kind[Any], ...] = (
     balance.KIND,
     compare.KIND,
+    nearest.KIND,
     order.KIND,
     sort.KIND,
     number_sentence.KIND,
