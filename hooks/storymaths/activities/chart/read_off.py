@@ -36,9 +36,9 @@ def read_off(question: Question, rows: Rows, loc: Loc) -> Asked:
     about = "About " if told != exact else ""
     unit = singular(side) if question.nearest == 1 and side else f"{question.nearest or 0:,}"
     nearest = f", to the nearest {unit}" if question.nearest else ""
-    what = f"How many {side} are" if side else "What number is"
+    many = f"How many {side} are there" if side else "What does the line show"
     return Asked(
-        f"{what} level with {there}{nearest}?",
+        f"{many} at {there}{nearest}?" if at else f"Where along the bottom does the line reach {there}{nearest}?",
         Answer(
             f"{about}{much(told, side)}.",
             _say_way(at, there),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ...activities.saying import counted
 from ...model.figures.charts import Pictogram
 from .chart_rows import LEFT, ROOM, TOP, WIDE, label_at, labels, tall
 from .lettering import LINE, block, broken, height
@@ -25,7 +26,7 @@ def draw(figure: Pictogram) -> str:
         top += high
     if not figure.keyed:
         return svg(figure.NAME, WIDE, top + 4, *pieces)
-    key = broken(f"stands for {each:,} {figure.thing}".strip(), WIDE - 60)
+    key = broken(f"stands for {counted(each, figure.thing)}", WIDE - 60)
     pieces += [disc(22, top + 22, 12, "fig-fill"), block(44, top + 27, key, "start")]
     return svg(figure.NAME, WIDE, top + 20 + max(height(key), LINE), *pieces)
 
