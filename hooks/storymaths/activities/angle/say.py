@@ -24,7 +24,7 @@ _PLACES = {
     "straight line": "make a straight line",
     "point": "go all the way round a point",
 }
-ONE_TOTAL = "What is known is taken from the total, so there is one answer."
+ONE_TOTAL = "Take what is known from the total."
 HOW_NAMED = "Hold the corner of a sheet of paper in each: it is a right angle."
 HOW_TURNED = "A whole turn is four right angles."
 

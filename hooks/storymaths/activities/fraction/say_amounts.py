@@ -17,8 +17,8 @@ from .demands import places_beside
 from .tasks import PartTask, RestTask, WholeTask
 
 NOTE_ON_PARTS = "Equal parts are all the same size, so each amount has one answer."
-NOTE_ON_RESTS = "Each part that goes is taken away once, so there is one answer."
-NOTE_ON_WHOLES = "One equal part is known and the whole is all of them, so there is one answer."
+NOTE_ON_RESTS = "Take away each part that goes."
+NOTE_ON_WHOLES = "Find one equal part; the whole is all of them."
 
 
 def explain_part(amount: Fraction, fraction: Fraction, year: YearLimits) -> str:

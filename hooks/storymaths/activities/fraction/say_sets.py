@@ -12,7 +12,7 @@ from .answers import Group, PartOfCast, SharedCount
 from .say_amounts import explain_part
 from .tasks import GroupsTask, SetTask
 
-NOTE_ON_SETS = "Each character either fits or does not, so there is one answer."
+NOTE_ON_SETS = "Each character fits or does not."
 
 
 def ask_for_counts(fraction: Fraction, up_to: int | None) -> str:
