@@ -116,3 +116,9 @@ def test_every_number_sentence_of_the_collection_is_heard_whole() -> None:
         for sentence in find_number_sentences(page.prose.text):
             if not sentence.marked_wrong:
                 assert named(speak(f"<p>{escape(sentence.text)}</p>"))[:1] == [in_words(sentence.text)]
+
+
+def test_a_number_over_a_number_is_no_fraction_where_it_names_something() -> None:
+    for reference in ("1169/2011", "2026/27", "178/2002"):
+        assert speak(f"<p>See {reference} there.</p>") == f"<p>See {reference} there.</p>"
+    assert "aria-label" in speak("<p>1/1000 of it</p>")

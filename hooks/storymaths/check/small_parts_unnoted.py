@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ..expression.noun import with_article
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import Rule
@@ -35,7 +36,7 @@ def check(collection: Collection) -> Iterator[Problem]:
                 why = "comes apart into pieces that fit" if material.sheds_small_parts else f"({size}) {fits}"
                 yield RULE.problem(
                     page.place(*loc),
-                    f"A {material.name} {why} inside the small-parts cylinder, and the page has no small-parts note.",
+                    f"The page has no small-parts note, and {with_article(material.name)} {why} inside the small-parts cylinder.",
                     "add to cautions: {risk: small-parts, note: how they are counted out and in, and kept from under-threes}.",
                 )
                 break
