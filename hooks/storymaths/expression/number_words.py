@@ -17,14 +17,12 @@ TENS: Mapping[str, int] = {
 }
 SCALES: Mapping[str, int] = {"hundred": 100, "thousand": 1000, "million": 1_000_000}
 PART_OF: Mapping[str, Fraction] = {
-    word: Fraction(1, under)
-    for under, part in PARTS.items()
-    for word in (part, "halves" if under == 2 else f"{part}s")
+    word: Fraction(1, under) for under, part in PARTS.items() for word in (part, "halves" if under == 2 else f"{part}s")
 }
 """Words for one or more equal parts of a whole: ``third``, ``thirds``."""
 SO_MANY_OF: Mapping[str, Rational] = {
     **PART_OF,
-    **{word: size for one, size in (SCALES | {"dozen": 12, "one": 1, "whole": 1}).items() for word in (one, f"{one}s")},
+    **{word: size for one, size in {**SCALES, "dozen": 12, "one": 1, "whole": 1}.items() for word in (one, f"{one}s")},
     **{f"{word}s": count for word, count in ONES.items() if count and not word.endswith("x")},
     **{f"{word.removesuffix('y')}ies": count for word, count in TENS.items() if word.endswith("y")},
     "ten": 10,
@@ -38,7 +36,7 @@ class Words(NamedTuple):
     """A number in words: what it is worth, and how many words it takes."""
 
     value: Rational
-    count: int
+    length: int
 
 
 def read_words(words: Sequence[str]) -> Words | None:
@@ -50,22 +48,22 @@ def read_words(words: Sequence[str]) -> Words | None:
             ends.append(0)
         ends[-1] = index + 1
     read = _number(atoms)
-    while read and not ends[read.count - 1]:  # it may not stop inside a word
-        read = _number(atoms[: read.count - 1])
-    return Words(whole_if_can(read.value), ends[read.count - 1]) if read else None
+    while read and not ends[read.length - 1]:  # it may not stop inside a word
+        read = _number(atoms[: read.length - 1])
+    return Words(whole_if_can(read.value), ends[read.length - 1]) if read else None
 
 
 def _number(atoms: Sequence[str]) -> Words | None:
     whole = _whole(atoms)
     if whole is None:
         return _one_part(atoms)
-    size = PART_OF.get(atoms[whole.count]) if whole.count < len(atoms) else None
+    size = PART_OF.get(atoms[whole.length]) if whole.length < len(atoms) else None
     if size is not None and whole.value < TENS["twenty"]:  # the twenty-third is a day
-        return Words(whole.value * size, whole.count + 1)
-    if atoms[whole.count : whole.count + 1] == ["and"]:
-        part = _one_part(atoms[whole.count + 1 :]) or _parts(atoms[whole.count + 1 :])
+        return Words(whole.value * size, whole.length + 1)
+    if atoms[whole.length : whole.length + 1] == ["and"]:
+        part = _one_part(atoms[whole.length + 1 :]) or _parts(atoms[whole.length + 1 :])
         if part:
-            return Words(whole.value + part.value, whole.count + 1 + part.count)
+            return Words(whole.value + part.value, whole.length + 1 + part.length)
     return whole
 
 
@@ -89,7 +87,7 @@ def _whole(atoms: Sequence[str]) -> Words | None:
     """A whole number: groups below a thousand, each with its scale."""
     total, at, last = 0, 0, 1_000_000_000
     while group := _below_a_thousand(atoms[at:]):
-        value, after = group.value, at + group.count
+        value, after = group.value, at + group.length
         scale = SCALES.get(atoms[after], 1) if after < len(atoms) else 1
         scale = scale if 100 < scale < last else 1
         total, at, last = total + int(value) * scale, after + (scale > 1), scale
@@ -106,13 +104,13 @@ def _below_a_thousand(atoms: Sequence[str]) -> Words | None:
     if below is None:
         scaled = len(atoms) > 1 and atoms[0] in _AN and atoms[1] in SCALES
         below = Words(1, 1) if scaled else None
-    if below is None or atoms[below.count : below.count + 1] != ["hundred"] or not 0 < below.value < 100:
+    if below is None or atoms[below.length : below.length + 1] != ["hundred"] or not 0 < below.value < 100:
         return below
-    at = below.count + 1
+    at = below.length + 1
     skips = atoms[at : at + 1] == ["and"]
     rest = _below_a_hundred(atoms[at + skips :])
     hundreds = int(below.value) * 100
-    return Words(hundreds + rest.value, at + skips + rest.count) if rest and rest.value else Words(hundreds, at)
+    return Words(hundreds + rest.value, at + skips + rest.length) if rest and rest.value else Words(hundreds, at)
 
 
 def _below_a_hundred(atoms: Sequence[str]) -> Words | None:

@@ -47,8 +47,8 @@ def _with_numbers(text: str, tokens: Sequence[Token]) -> Iterator[Token]:
     while at < len(tokens):
         token, at = tokens[at], at + 1
         if token.kind == "word" and (read := read_words(_words(text, tokens, at - 1))):
-            last = tokens[at + read.count - 2]
-            at += read.count - 1
+            last = tokens[at + read.length - 2]
+            at += read.length - 1
             shown = text[token.start : last.end]
             yield Token("number", shown, read.value, "", token.start, last.end, shown)
         elif token.kind == "number" and not token.unit and at < len(tokens) and tokens[at].start == token.end:
@@ -150,23 +150,25 @@ def _with_signs(text: str, tokens: Sequence[Token]) -> list[Token]:
     """Signs that are none, by where they stand, become words or marks of the sentence."""
     found: list[Token] = []
     for at, token in enumerate(tokens):
-        shown = text[token.start : token.end]
-        if token.kind in ("sign", "relation") and shown and shown != token.text:
-            token = token._replace(typed=shown.lower())
-        if shown[:1].isalpha() and token.kind in ("sign", "relation"):
-            joins = _joins(found, token, tokens, at)
-            token = token if joins else token._replace(kind="word", text=shown, typed="")
-        elif shown == "?" and _ends_sentence(text, token):
-            token = token._replace(kind="other", text="?")
-        elif shown == ":" and _is_apart(text, token) and found and found[-1].kind == "number" and _is_value(tokens, at + 1):
-            token = token._replace(kind="sign", text="÷", typed=":")
-        elif shown in ("-", "–") and not found and _is_apart(f" {text}", token, 1):
-            token = token._replace(kind="other", text=shown, typed="")
-        found.append(token)
+        found.append(_as_meant(text, found, token, tokens, at))
     return found
 
 
-def _joins(before: Sequence[Token], token: Token, tokens: Sequence[Token], at: int) -> bool:
+def _as_meant(text: str, before: Sequence[Token], token: Token, tokens: Sequence[Token], at: int) -> Token:
+    shown = text[token.start : token.end]
+    is_sign = token.kind in ("sign", "relation")
+    if is_sign and shown[:1].isalpha() and not _joins(before, token, shown.lower(), tokens, at):
+        return token._replace(kind="word", text=shown)
+    if shown == "?" and _ends_sentence(text, token):
+        return token._replace(kind="other", text="?")
+    if shown in ("-", "–") and not before and _is_apart(f" {text}", token, 1):
+        return token._replace(kind="other", text=shown)
+    if shown == ":" and _is_apart(text, token) and before and before[-1].kind == "number" and _is_value(tokens, at + 1):
+        return token._replace(kind="sign", text="÷", typed=":")
+    return token._replace(typed=shown.lower()) if is_sign and shown not in ("", token.text) else token
+
+
+def _joins(before: Sequence[Token], token: Token, typed: str, tokens: Sequence[Token], at: int) -> bool:
     """Whether a word stands where a sign would."""
     if not _is_value(tokens, at + 1):
         return False
@@ -175,7 +177,7 @@ def _joins(before: Sequence[Token], token: Token, tokens: Sequence[Token], at: i
         return part is not None and part.kind == "number" and _is_part(part)
     if token.text == "+" and at + 2 < len(tokens) and tokens[at + 2].text in _LEFT:
         return False  # 4 and 1 left over
-    if token.kind == "sign" and token.typed != "and":
+    if token.kind == "sign" and typed != "and":
         return True
     named = 0
     while named < min(_MOST_NAMED, len(before)) and before[-1 - named].kind == "word":

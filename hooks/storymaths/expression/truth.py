@@ -11,7 +11,7 @@ from .grammar import Reader, Unreadable
 from .number import Rational, exact
 from .signs import OPERATE
 from .tokens import Token
-from .tree import Node, Number, Operation, holds, holds_between, numbers_in, operations_in, quantity_of
+from .tree import Node, Number, Operation, holds_between, numbers_in, operations_in, quantity_of
 
 MAY_BE_NONE = frozenset(("-", "–", ":", "and", ","))
 """What is typed for a sign of arithmetic, and may as well part two sayings."""
@@ -35,9 +35,9 @@ def judge(tokens: Sequence[Token], left_over: int | None = None) -> Verdict:
     if len(tokens) == 5 and left_over is None:  # most sentences are a sum of two numbers, and what it is
         first, sign, second, relation, whole = tokens
         plain = first.kind == second.kind == whole.kind == "number" and not (first.unit or second.unit or whole.unit)
-        if plain and sign.text in ("+", "−", "×") and relation.text in ("=", "≠", "<", ">"):
-            if holds(OPERATE[sign.text](first.value, second.value), relation.text, whole.value):
-                return TRUE
+        plain = plain and sign.text in ("+", "−", "×") and relation.text == "="
+        if plain and OPERATE[sign.text](first.value, second.value) == whole.value:
+            return TRUE
     verdict = _judge(tokens, left_over)
     if verdict.holds is not False:
         return verdict
@@ -137,7 +137,8 @@ def _is_about(left: Node, one: Quantity, right: Node, other: Quantity) -> bool:
     They are where one is the other rounded to its last figure that is not nought (101 ≈ 100, 1/3 ≈ 0.33), or where they
     differ by a tenth of the larger at most; by a quarter where both are sums, each with its own numbers rounded.
     """
-    difference, larger = abs(one.amount - other.amount), max(abs(one.amount), abs(other.amount))
+    amounts = Fraction(one.amount), Fraction(other.amount)
+    difference, larger = abs(amounts[0] - amounts[1]), max(map(abs, amounts))
     both_sums = isinstance(left, Operation) and isinstance(right, Operation)
     rounded = max(_half_a_place(left), _half_a_place(right))
     return difference <= max(rounded, larger / Fraction(4 if both_sums else 10))

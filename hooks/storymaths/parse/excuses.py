@@ -9,7 +9,9 @@ from ..expression.tokens import Token
 from .sentence_runs import Run
 
 _ASKS = frozenset("are can could did do does is may might should was were which who will would".split())
-_TRUE_OR_FALSE = re.compile(r"\b(?:true or (?:false|untrue|not)|right or wrong|correct or not|true or is|whether)\b", re.I)
+_TRUE_OR_FALSE = re.compile(
+    r"\b(?:true or (?:false|untrue|not)|right or wrong|correct or not|true or is|whether)\b", re.I
+)
 _SAID_UNTRUE = re.compile(
     r"[\"”’]?,?\s*(?:(?:is|are|was|be|can|could|would|must|does|did|do)\s*(?:be\s+)?)?"
     r"(?:not\b|n[’']t|isn[’']t|cannot|can[’']t|never|wrong|false|untrue|incorrect|nonsense|impossible|an? (?:mistake|error|slip))",

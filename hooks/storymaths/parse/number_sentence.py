@@ -71,7 +71,7 @@ def find_unread(text: str) -> tuple[Unread, ...]:
     return tuple(sorted((*unclear, *unread), key=lambda stretch: stretch.start))
 
 
-@lru_cache(maxsize=4096)  # several rules read each page, one rule after another
+@lru_cache(maxsize=8192)  # several rules read each page, one rule after another
 def _read(text: str) -> tuple[tuple[NumberSentence, ...], tuple[Unread, ...]]:
     marked = [(mark.start(1), mark.end(1)) for mark in _WRONG_MARK.finditer(text)] if "{wrong}" in text else []
     found, unread = list[NumberSentence](), list[Unread]()
@@ -122,8 +122,18 @@ def _unread(words: str, tokens: tuple[Token, ...], runs: tuple[Run, ...], low: i
         run = next((run for run in runs if run.tokens[0].start < token.start < run.tokens[-1].end), None)
         if not before or not after or (run and not run.why):
             continue
-        start, last = (run.tokens[0].start, run.tokens[-1].end) if run else (before[0].start, after[0].end)
+        start, last = (before[0].start, after[0].end) if run is None else _whole_of(run, tokens)
         yield Unread(" ".join(words[start:last].split()), low + start, run.why if run else _why(tokens, at))
+
+
+def _whole_of(run: Run, tokens: tuple[Token, ...]) -> tuple[int, int]:
+    """Where a run starts and ends with the signs beside it, and what these join it to."""
+    first, last = tokens.index(run.tokens[0]), run.last
+    while first and "sign" in (tokens[first].kind, tokens[first - 1].kind):
+        first -= 1
+    while last + 1 < len(tokens) and "sign" in (tokens[last].kind, tokens[last + 1].kind):
+        last += 1
+    return tokens[first].start, tokens[last].end
 
 
 def _why(tokens: tuple[Token, ...], at: int) -> str:

@@ -112,10 +112,9 @@ def _parts(tokens: Sequence[Token], first: int, last: int) -> Iterator[tuple[int
     """The run, in parts where "and" stands between two that each have a relation."""
     related = [at for at in range(first, last + 1) if tokens[at].kind == "relation"]
     for at in range(first, last + 1):
-        if tokens[at].typed == "and" and first < at and related[0] < at < related[-1]:
-            if any(first < relation < at for relation in related):
-                yield first, at - 1
-                first = at + 1
+        if tokens[at].typed == "and" and at < related[-1] and any(first < relation < at for relation in related):
+            yield first, at - 1
+            first = at + 1
     yield first, last
 
 
@@ -175,6 +174,8 @@ def _open_before(text: str, tokens: Sequence[Token], first: int, last: int) -> s
         return "two numbers stand side by side"
     if text[token.start - 1] not in _OPENS and before.kind != "relation":
         return f'"{text[before.start : token.end]}" is no number'
+    if before.text == "`":
+        return "code stands before it"
     if before.kind == "word":
         word, is_alone = before.text.lower(), tokens[first + 1].kind == "relation"
         further = tokens[first - 2] if first > 1 else None
@@ -214,6 +215,8 @@ def _open_after(text: str, tokens: Sequence[Token], first: int, last: int) -> st
         return "two numbers stand side by side"
     if text[token.end] not in _CLOSES and after.kind != "relation":
         return f'"{text[token.start : after.end]}" is no number'
+    if after.text == "`":
+        return "code stands after it"
     if after.kind == "word" and after.text.lower() in _AFTER:
         return f'"{after.text}" stands after it'
     if after.kind == "word" and _leads_to_sign(tokens, last):
