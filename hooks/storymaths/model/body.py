@@ -248,8 +248,8 @@ def _cells(row: tuple[Runs, ...]) -> Iterator[Runs]:
     """The cells of a row; where a sign such as = has a cell of its own, the row is one line that says something."""
     if any(len(cell) == 1 and cell[0].text.strip() in _RELATIONS for cell in row):
         joined: list[Run] = []
-        for cell in row:
-            joined += [Run("words", " | ", joined[-1].line)] * bool(joined and cell) + [*cell]
+        for cell in filter(None, row):
+            joined += [Run("words", " | ", cell[0].line), *cell] if joined else cell
         yield tuple(joined)
     else:
         yield from row

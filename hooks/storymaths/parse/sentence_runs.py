@@ -14,7 +14,7 @@ _MOST_TOKENS = 160
 _OPENS = "\"“‘'([{|—–…* \n\u2028"
 _CLOSES = "\"”’')]}|.,;:!?—–…* \n\u2028"
 _BEFORE = frozenset(
-    "about almost another approximately around between both by each every from half into less minus nearly not off or out "
+    "about almost another approximately around between both by each every from half into less minus nearly not off out "
     "over past per plus quarter than third times to under until up whether without x".split()
 )
 """Words that change what the number after them says."""
@@ -179,7 +179,8 @@ def _open_before(text: str, tokens: Sequence[Token], first: int, last: int) -> s
     if before.kind == "word":
         word, is_alone = before.text.lower(), tokens[first + 1].kind == "relation"
         further = tokens[first - 2] if first > 1 else None
-        after_name = word == "and" and is_alone and further is not None and further.kind == "word"
+        after_name = word in ("and", "or") and is_alone and further is not None and further.kind == "word"
+        after_name = after_name or (word == "or" and further is not None and further.kind == "number")
         of_part = word == "of" and (is_alone or further is None or further.text.lower() in _PORTIONS)
         if word in _BEFORE or of_part or after_name or (in_words and word not in _SAYS):
             return f'"{before.text}" stands before it'
