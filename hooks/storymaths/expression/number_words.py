@@ -30,6 +30,8 @@ SO_MANY_OF: Mapping[str, Rational] = {
 }
 """Words that stand after a number and are counted by it: 4 ``tens``, 3 ``fives``, 2 ``thirds``, 5 ``hundred``."""
 _AN = ("a", "an")
+BEGINNINGS = frozenset((*ONES, *TENS, *_AN, "half"))
+"""What a number in words begins with, up to its first hyphen."""
 
 
 class Words(NamedTuple):

@@ -11,7 +11,7 @@ from fractions import Fraction
 
 from ..model.quantity import MEASURES, UNITS_IN_WORDS
 from .number import whole_if_can
-from .number_words import SO_MANY_OF, read_words
+from .number_words import BEGINNINGS, SO_MANY_OF, read_words
 from .signs import SPOKEN
 from .tokens import Token, read_tokens
 
@@ -46,7 +46,8 @@ def _with_numbers(text: str, tokens: Sequence[Token]) -> Iterator[Token]:
     at = 0
     while at < len(tokens):
         token, at = tokens[at], at + 1
-        if token.kind == "word" and (read := read_words(_words(text, tokens, at - 1))):
+        read = read_words(_words(text, tokens, at - 1)) if _may_be_number(token) else None
+        if read:
             last = tokens[at + read.length - 2]
             at += read.length - 1
             shown = text[token.start : last.end]
@@ -66,6 +67,10 @@ def _with_numbers(text: str, tokens: Sequence[Token]) -> Iterator[Token]:
                 yield token
         else:
             yield token
+
+
+def _may_be_number(token: Token) -> bool:
+    return token.kind == "word" and token.text.partition("-")[0].lower() in BEGINNINGS
 
 
 def _words(text: str, tokens: Sequence[Token], at: int) -> list[str]:
