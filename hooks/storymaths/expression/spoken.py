@@ -166,6 +166,8 @@ def _as_meant(text: str, before: Sequence[Token], token: Token, tokens: Sequence
         return token._replace(kind="word", text=shown)
     if shown == "?" and _ends_sentence(text, token):
         return token._replace(kind="other", text="?")
+    if shown in ("<", ">", "=") and text[token.end : token.end + 1] in ("-", "–", "<", ">"):
+        return token._replace(kind="other", text=shown)  # an arrow
     if shown in ("-", "–") and not before and _is_apart(f" {text}", token, 1):
         return token._replace(kind="other", text=shown)
     if shown == ":" and _is_apart(text, token) and before and before[-1].kind == "number" and _is_value(tokens, at + 1):

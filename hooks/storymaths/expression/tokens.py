@@ -59,7 +59,7 @@ def read_tokens(
         elif group == "word":
             token = Token("word", match.group(), 0, "", low, high)
         elif group == "sign":
-            sign = dialect.signs[match.group() if not dialect.any_case else match.group().lower()]
+            sign = dialect.signs[match.group().lower() if dialect.capitals else match.group()]
             token = Token("relation" if sign in _RELATIONS else "sign", sign, 0, "", low, high)
         elif group in ("number", "unit", "gap", "pound"):
             token = _value(match, after_value)

@@ -9,6 +9,7 @@ from fractions import Fraction
 from ..model.quantity import Quantity, UnlikeQuantities
 from .grammar import Reader, Unreadable
 from .number import Rational, exact
+from .number_words import PART_OF
 from .signs import OPERATE
 from .tokens import Token
 from .tree import Node, Number, Operation, holds_between, numbers_in, operations_in, quantity_of
@@ -27,6 +28,7 @@ class Verdict:
 
 TRUE, UNTRUE = Verdict(True), Verdict(False)
 _BY_NOUGHT = Verdict(False, "nothing can be divided by 0")
+_OF_SOMETHING = Verdict(None, "it is a part of something that is not told here")
 _UNCLEAR = Verdict(None, "not every part of it is a number that is known")
 
 
@@ -92,13 +94,15 @@ def _compare(left: Node, relation: str, right: Node) -> Verdict:
         return Verdict(_is_about(left, one, right, other))
     if holds_between(one, relation, other):
         return TRUE
-    if _is_of_something(left, other) or _is_of_something(right, one) or any(map(_adds_a_percentage, (left, right))):
-        return Verdict(None, "it is a part of something that is not told here")
-    return UNTRUE
+    if _is_of_something(left, right, other) or _is_of_something(right, left, one):
+        return _OF_SOMETHING
+    return _OF_SOMETHING if _adds_a_percentage(left) or _adds_a_percentage(right) else UNTRUE
 
 
 def _compare_figures(left: Node, relation: str, right: Node) -> Verdict:
     """Sides of which only some name the unit: 250 g + 250 g = 500."""
+    if _is_share(left) or _is_share(right):
+        return _OF_SOMETHING
     if len({number.unit for side in (left, right) for number in numbers_in(side)} - {""}) == 1:
         figures = [_figures(side) for side in (left, right)]
         if relation != "≈" and None not in figures and (operations_in(left) or operations_in(right)):
@@ -117,12 +121,22 @@ def _figures(side: Node) -> Node | None:
             return side
 
 
-def _is_of_something(side: Node, other: Quantity) -> bool:
-    """Whether a fraction or percentage stands for a part of an amount: 1/4 = 5, and so 3/4 = 15."""
-    if not isinstance(side, Number) or side.unit:
-        return False
-    is_part = side.shown.endswith("%") or (side.value.denominator > 1 and "." not in side.shown and side.value < 1)
-    return is_part and (other.amount > 1 or side.shown == "100%")
+def _is_of_something(side: Node, beside: Node, other: Quantity) -> bool:
+    """Whether a fraction or percentage stands for a part of an amount: 1/4 = 5, and so 3 quarters = 15."""
+    tells_wholes = any(number.shown.lower() in ("whole", "wholes") for number in numbers_in(beside))
+    is_all = isinstance(side, Number) and side.shown == "100%"
+    return _is_share(side) and not tells_wholes and (is_all or other.amount > 1)
+
+
+def _is_share(side: Node) -> bool:
+    """Whether a side is a fraction or percentage alone, or so many thirds."""
+    match side:
+        case Number(value=value, shown=shown, unit=""):
+            return shown.endswith("%") or (value.denominator > 1 and "." not in shown and value < 1)
+        case Operation("×", Number(unit=""), Number(shown=shown)):
+            return shown.lower() in PART_OF
+        case _:
+            return False
 
 
 def _adds_a_percentage(side: Node) -> bool:

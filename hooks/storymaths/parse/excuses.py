@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
+from math import prod
 
-from ..expression.spoken import is_thing
+from ..expression.spoken import LINKS, is_thing
 from ..expression.tokens import Token
 from .sentence_runs import Run
 
@@ -13,8 +14,8 @@ _TRUE_OR_FALSE = re.compile(
     r"\b(?:true or (?:false|untrue|not)|right or wrong|correct or not|true or is|whether)\b", re.I
 )
 _SAID_UNTRUE = re.compile(
-    r"[\"”’]?,?\s*(?:(?:is|are|was|be|can|could|would|must|does|did|do)\s*(?:be\s+)?)?"
-    r"(?:not\b|n[’']t|isn[’']t|cannot|can[’']t|never|wrong|false|untrue|incorrect|nonsense|impossible|an? (?:mistake|error|slip))",
+    r"[\"”’]?,?\s*(?:(?:is|are|was|be|can|could|would|must|does|did|do)\s+(?:be\s+)?)?"
+    r"(?:not\b|isn[’']t|cannot|can[’']t|never|true|wrong|false|untrue|incorrect|nonsense|impossible|an? (?:mistake|error|slip))",
     re.I,
 )
 _SCALE = re.compile(
@@ -26,6 +27,11 @@ _SO_MANY = frozenset(
     "bag bags box boxes bundle bundles dozen feet foot group groups hand hands half halves inch inches mile miles pack packs "
     "pair pairs pint pints pound pounds row rows score set sets stick sticks stone strip strips team teams yard yards".split()
 )
+_INTRODUCES = LINKS | frozenset(
+    "addition both check equation fact facts find finish get gets give gives keep keeps know lay like make makes means read "
+    "reads say says sentence sentences show showing shows start statement subtraction sum sums try use write writes wrote".split()
+)
+"""Words before a number that do not number the thing they name, as "box 3" does."""
 _NO_HEADS = frozenset(("more", "altogether", "each", "others", "left"))
 
 
@@ -38,6 +44,10 @@ def excuse(text: str, tokens: tuple[Token, ...], run: Run) -> str:
         return "it is asked, not said"
     if not any(token.kind == "sign" for token in run.tokens) and _SCALE.search(text):
         return "it is a scale, or what one thing costs or stands for"
+    if _is_numbered(tokens, run):
+        return "its first number may be a name"
+    if _tells_a_digit(run):
+        return "it may tell what a digit is worth"
     return _of_unlike_things(tokens, run)
 
 
@@ -46,6 +56,24 @@ def _is_asked(before: str) -> bool:
     clause = re.split(r"[,:;—–(“\"]", before)[-1].split()
     words = [word.lower() for word in clause if word.lower() not in ("so", "and", "but", "or", "now", "then", "well")]
     return bool(words) and words[0] in _ASKS
+
+
+def _is_numbered(tokens: tuple[Token, ...], run: Run) -> bool:
+    """Whether a word before its first number may be what that numbers: box 3 = 5 + 4 pens."""
+    at = tokens.index(run.tokens[0]) - 1
+    if at < 0 or tokens[at].kind != "word" or run.tokens[1].kind != "relation":
+        return False
+    return tokens[at].text.lower() not in _INTRODUCES
+
+
+def _tells_a_digit(run: Run) -> bool:
+    """Whether it says what a digit is worth: in 45, 4 = 4 tens."""
+    digit, relation, *worth = (token.value if token.kind == "number" else token.text for token in run.tokens)
+    signs = {sign for sign in worth if isinstance(sign, str)}
+    if not isinstance(digit, int) or not 0 < digit < 10 or relation != "=" or not signs <= {"×"}:
+        return False
+    size = prod(number for number in worth if not isinstance(number, str)) / digit
+    return size in (10, 100, 1000)
 
 
 def _of_unlike_things(tokens: tuple[Token, ...], run: Run) -> str:

@@ -21,14 +21,12 @@ from .excuses import excuse
 from .sentence_runs import Run, runs_of
 
 _VALUE = (
-    rf"[\s|(£−-]*(?:[\d{''.join(VULGAR)}]|"
+    rf"[\s|(£−–-]*(?:[\d{''.join(VULGAR)}]|"
     rf"(?:an? |)(?:{'|'.join(sorted({*ONES, *TENS, *PART_OF, *TWICE, 'hundred', 'thousand', 'million', 'dozen'}))})\b)"
 )
-_RELATED = re.compile(
-    rf"[=≠<>≤≥≈](?={_VALUE})"
-    rf"|\s(?:is|are|makes?|leaves|gives|equals|comes to|same as|equal to|worth|equal)(?=\s{_VALUE})"
-)
-"""Where a relation stands before a number: looking only there is several times faster."""
+_WORD = rf"(?:is|are|makes?|leaves|gives|equals|comes to|same as|equal to|worth|equal)(?=\s{_VALUE})"
+_RELATED = tuple(re.compile(pattern) for pattern in (rf"[=≠<>≤≥≈](?={_VALUE})", f" {_WORD}", f"\n{_WORD}"))
+"""Where a relation stands before a number: looking only there is several times faster, and fastest for one letter."""
 _ENDS = re.compile(r"\n\n|\u2028|(?<=[^\s+−×÷=≠<>≤≥≈][.!?])[\"”’')\]}*]*(?=\s)")
 """Where a sentence ends: at its mark, at the end of its paragraph, or at the end of a line that is broken on purpose."""
 _WRONG_MARK = re.compile(r"\[([^\]\n]+)\]\{wrong\}")
@@ -91,13 +89,13 @@ def _read(text: str) -> tuple[tuple[NumberSentence, ...], tuple[Unread, ...]]:
 def _stretches(text: str) -> Iterator[tuple[int, int]]:
     """Where sentences in which a number may follow a relation start and end."""
     end = 0
-    for related in _RELATED.finditer(text):
-        if related.start() >= end:
-            block = text.rfind("\n\n", end, related.start())
+    for low, high in sorted(related.span() for pattern in _RELATED for related in pattern.finditer(text)):
+        if low >= end:
+            block = text.rfind("\n\n", end, low)
             start = max(end, block + 2 if block >= 0 else end)
-            for further in _ENDS.finditer(text, start, related.start() + 1):
+            for further in _ENDS.finditer(text, start, low + 1):
                 start = further.end()
-            after = _ENDS.search(text, related.end())
+            after = _ENDS.search(text, high)
             end = after.end() if after else len(text)
             yield start, end
 

@@ -18,6 +18,7 @@ _BEFORE = frozenset(
     "over past per plus quarter than third times to under until up whether without x".split()
 )
 """Words that change what the number after them says."""
+_UNKNOWN = {"`": "code stands beside it", "…": "not all of it is written out"}
 _PORTIONS = frozenset("all double each lots half most none number part quarter rest some third twice".split())
 """Words before "of" that make another number of the one after it."""
 _AFTER = frozenset(
@@ -27,7 +28,7 @@ _AFTER = frozenset(
 """Words that change what the number before them says."""
 _PAUSES = frozenset("and as because but if or since so that then when where which while".split())
 _SAYS = frozenset(
-    "also altogether and as because but exactly if know knows means now say says see since so that then therefore think too "
+    "also altogether and as because but each exactly if know left knows means now say says see since so that then therefore think too "
     "well when while yes".split()
 )
 """Words that may stand beside a sum told in words, and are no part of it."""
@@ -153,6 +154,9 @@ def _listed_before(tokens: Sequence[Token], first: int) -> tuple[Token, ...]:
 def _why_in_words(run: Run) -> str:
     """Why a relation in words may say another thing than that two sides are equal."""
     words = [token.typed for token in run.tokens if token.kind == "relation" and token.typed[:1].isalpha()]
+    first, second = run.tokens[:2]
+    if words and words[0].endswith("worth") and second.kind == "relation" and not first.unit:
+        return "it may tell what a digit is worth"
     if not words or any(token.kind == "sign" for token in run.tokens):
         return ""
     if all(word in _BARE or word.endswith("not equal to") for word in words) or all(t.unit for t in run.tokens[::2]):
@@ -174,8 +178,12 @@ def _open_before(text: str, tokens: Sequence[Token], first: int, last: int) -> s
         return "two numbers stand side by side"
     if text[token.start - 1] not in _OPENS and before.kind != "relation":
         return f'"{text[before.start : token.end]}" is no number'
-    if before.text == "`":
-        return "code stands before it"
+    if before.text in _UNKNOWN:
+        return _UNKNOWN[before.text]
+    if token.things in ("more", "less", "fewer") and tokens[first + 1].kind == "relation":
+        return f'"{token.things}" is told of another number'
+    if before.kind == "word" and token.text == "−" and tokens[first + 2].kind == "relation":
+        return "it takes away from what is not told here"
     if before.kind == "word":
         word, is_alone = before.text.lower(), tokens[first + 1].kind == "relation"
         further = tokens[first - 2] if first > 1 else None
@@ -216,8 +224,8 @@ def _open_after(text: str, tokens: Sequence[Token], first: int, last: int) -> st
         return "two numbers stand side by side"
     if text[token.end] not in _CLOSES and after.kind != "relation":
         return f'"{text[token.start : after.end]}" is no number'
-    if after.text == "`":
-        return "code stands after it"
+    if after.text in _UNKNOWN or text.startswith("...", token.end):
+        return _UNKNOWN.get(after.text, _UNKNOWN["…"])
     if after.kind == "word" and after.text.lower() in _AFTER:
         return f'"{after.text}" stands after it'
     if after.kind == "word" and _leads_to_sign(tokens, last):
