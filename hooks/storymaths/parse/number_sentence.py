@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
 
@@ -115,35 +115,36 @@ def _unread(words: str, tokens: tuple[Token, ...], runs: tuple[Run, ...], low: i
     for at, token in enumerate(tokens):
         if token.kind != "relation" or token.start < last:
             continue
-        before = [near for near in tokens[max(0, at - _NEAR) : at] if near.kind == "number"]
-        after = [near for near in tokens[at + 1 : at + 1 + _NEAR] if near.kind == "number"]
+        near = range(max(0, at - _NEAR), min(len(tokens), at + _NEAR))
+        before = [place for place in near if place < at and tokens[place].kind == "number"]
+        after = [place for place in near if place > at and tokens[place].kind == "number"]
         run = next((run for run in runs if run.tokens[0].start < token.start < run.tokens[-1].end), None)
         if not before or not after or (run and not run.why):
             continue
-        start, last = (before[0].start, after[0].end) if run is None else _whole_of(run, tokens)
-        yield Unread(" ".join(words[start:last].split()), low + start, run.why if run else _why(tokens, at))
+        first, end = _whole_of(run, tokens) if run else (before[0], after[0])
+        start, last = tokens[first].start, tokens[end].end
+        why = run.why if run else _why(tokens[first : end + 1])
+        yield Unread(" ".join(words[start:last].split()), low + start, why)
 
 
 def _whole_of(run: Run, tokens: tuple[Token, ...]) -> tuple[int, int]:
-    """Where a run starts and ends with the signs beside it, and what these join it to."""
+    """The first and last piece of a run with the signs beside it, and what these join it to."""
     first, last = tokens.index(run.tokens[0]), run.last
     while first and "sign" in (tokens[first].kind, tokens[first - 1].kind):
         first -= 1
     while last + 1 < len(tokens) and "sign" in (tokens[last].kind, tokens[last + 1].kind):
         last += 1
-    return tokens[first].start, tokens[last].end
+    return first, last
 
 
-def _why(tokens: tuple[Token, ...], at: int) -> str:
-    """Why a relation between numbers is in no run: the nearest thing that is no number."""
-    for near in (*tokens[at + 1 : at + _NEAR], *reversed(tokens[max(0, at - _NEAR) : at])):
-        if near.kind in ("gap", "sign-gap", "digits"):
-            return "it has a gap to fill"
-        if near.kind == "other" and ":" in near.text and near.text != ":":
-            return "it tells a time of day"
-        if near.kind == "word":
-            return f'"{near.text}" is no number'
-    return "it cannot be read as a sum"
+def _why(tokens: Sequence[Token]) -> str:
+    """Why some pieces with a relation among them are in no run."""
+    if any(token.kind in ("gap", "sign-gap", "digits") for token in tokens):
+        return "it has a gap to fill"
+    if any(token.kind == "other" and token.text[-1].isdigit() for token in tokens):
+        return "it tells a time of day"
+    word = next((token.text for token in tokens if token.kind == "word"), "")
+    return f'"{word}" is no number' if word else "it cannot be read as a sum"
 
 
 def marked_mistakes(text: str) -> Iterator[tuple[str, int]]:
