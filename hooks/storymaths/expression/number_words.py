@@ -64,7 +64,7 @@ def _number(atoms: Sequence[str]) -> Words | None:
         return Words(whole.value * size, whole.length + 1)
     if atoms[whole.length : whole.length + 1] == ["and"]:
         part = _one_part(atoms[whole.length + 1 :]) or _parts(atoms[whole.length + 1 :])
-        if part:
+        if part and atoms[whole.length + 1 + part.length :][:1] != ["of"]:  # half of twelve and a third of nine
             return Words(whole.value + part.value, whole.length + 1 + part.length)
     return whole
 

@@ -78,7 +78,7 @@ def _words(text: str, tokens: Sequence[Token], at: int) -> list[str]:
     words: list[str] = []
     for before, token in zip((None, *tokens[at:]), tokens[at : at + _MOST_WORDS], strict=False):
         shown = text[token.start : token.end].lower()
-        if (token.kind != "word" and shown != "and") or (before and token.start > before.end + 1):
+        if (token.kind != "word" and shown not in ("and", "of")) or (before and token.start > before.end + 1):
             break
         words.append(shown)
     return words
@@ -115,7 +115,11 @@ def _with_amounts(text: str, tokens: Sequence[Token]) -> Iterator[Token]:
 
 
 def _with_unit(text: str, token: Token, tokens: Sequence[Token], at: int) -> tuple[Token, int]:
-    """A number with the unit in words that follows it, and where to go on."""
+    """A number with the unit in words that follows it, and where to go on: 3 metres, half an hour."""
+    if token.value.denominator > 1 and (whole := _whole_unit(tokens, at)):
+        last, unit = whole
+        end, value = tokens[last].end, whole_if_can(token.value * MEASURES[unit][1])
+        return token._replace(text=text[token.start : end], value=value, unit=unit, end=end), last + 1
     if token.unit or at >= len(tokens) or tokens[at].kind != "word":
         return token, at
     unit = UNITS_IN_WORDS.get(tokens[at].text.lower())
@@ -124,6 +128,16 @@ def _with_unit(text: str, token: Token, tokens: Sequence[Token], at: int) -> tup
     end = tokens[at].end
     value = whole_if_can(token.value * MEASURES[unit][1])
     return token._replace(text=text[token.start : end], value=value, unit=unit, end=end), at + 1
+
+
+def _whole_unit(tokens: Sequence[Token], at: int) -> tuple[int, str] | None:
+    """Where "an hour", or "of a kilogram", ends, and which unit that is."""
+    at += at < len(tokens) and tokens[at].text == "of"
+    words = [token.text.lower() for token in tokens[at : at + 2] if token.kind == "word"]
+    if len(words) < 2 or words[0] not in ("a", "an"):
+        return None
+    unit = UNITS_IN_WORDS.get(words[1], words[1])
+    return (at + 1, unit) if unit in MEASURES and len(words[1]) > 1 else None
 
 
 def _is_smaller_part(whole: Token, part: Token) -> bool:
@@ -139,12 +153,21 @@ def _size(tokens: Sequence[Token], at: int, count: Token) -> Token | None:
     if count.unit or at >= len(tokens) or tokens[at].start == count.end:
         return None
     token = tokens[at]
+    if token.text.lower() == "ten" and count.value == 1:
+        return token
     if token.kind == "word" and (value := SO_MANY_OF.get(token.text.lower())):
         return Token("number", token.text, value, "", token.start, token.end, token.text)
     plural = tokens[at + 1 : at + 2]
+    if token.unit in ("p", "£") and plural and plural[0].text in ("coin", "coins", "note", "notes"):
+        return token
     if token.kind == "number" and plural and plural[0].text in ("s", "’s", "'s") and plural[0].start == token.end:
         return token._replace(text=f"{token.text}s", end=plural[0].end)
     return None
+
+
+def _is_size(tokens: Sequence[Token], at: int) -> bool:
+    """Whether a number of tens or thirds was made a product here."""
+    return at < len(tokens) and tokens[at].text == "×" and tokens[at].start == tokens[at].end
 
 
 def _is_value(tokens: Sequence[Token], at: int) -> bool:
@@ -170,6 +193,8 @@ def _as_meant(text: str, before: Sequence[Token], token: Token, tokens: Sequence
         return token._replace(kind="other", text=shown)  # an arrow
     if shown in ("-", "–") and not before and _is_apart(f" {text}", token, 1):
         return token._replace(kind="other", text=shown)
+    if shown == "," and len(before) > 1 and before[-2].start == before[-2].end and _is_size(tokens, at + 2):
+        return token._replace(kind="sign", text="+", typed=",")  # 3 hundreds, 4 tens and 5 ones
     if shown == ":" and _is_apart(text, token) and before and before[-1].kind == "number" and _is_value(tokens, at + 1):
         return token._replace(kind="sign", text="÷", typed=":")
     return token._replace(typed=shown.lower()) if is_sign and shown not in ("", token.text) else token

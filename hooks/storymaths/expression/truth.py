@@ -48,6 +48,11 @@ def judge(tokens: Sequence[Token], left_over: int | None = None) -> Verdict:
     return Verdict(None, "its dash may stand for from one to the other") if _has_stretch(tokens) else verdict
 
 
+def holds_whole(tokens: Sequence[Token]) -> bool:
+    """Whether a sentence holds with all that stands in it taken for signs."""
+    return bool(_judge(tokens, None).holds)
+
+
 def _judge(tokens: Sequence[Token], left_over: int | None) -> Verdict:
     try:
         sides, relations = Reader(tokens).sentence()

@@ -7,7 +7,7 @@ from math import prod
 
 from ..expression.spoken import LINKS, is_thing
 from ..expression.tokens import Token
-from .sentence_runs import Run
+from .sentence_runs import SAYS, Run
 
 _ASKS = frozenset("are can could did do does is may might should was were which who will would".split())
 _TRUE_OR_FALSE = re.compile(
@@ -18,6 +18,9 @@ _SAID_UNTRUE = re.compile(
     r"(?:not\b|isn[’']t|cannot|can[’']t|never|true|wrong|false|untrue|incorrect|nonsense|impossible|an? (?:mistake|error|slip))",
     re.I,
 )
+_ROUNDED = re.compile(
+    r"\b(?:round(?:ed|ing)|rounds? (?:up|down|to)|nearest|roughly|approximately|estimate[sd]?)\b", re.I
+)
 _SCALE = re.compile(
     r"\b(?:plan|map|scale|model|graph|chart|axis|key|drawing|picture|pictogram|symbol|stands? for|represents?|every|each|per|"
     r"water|price|costs?|speed|exchange|rate|worth)s?\b",
@@ -27,9 +30,13 @@ _SO_MANY = frozenset(
     "bag bags box boxes bundle bundles dozen feet foot group groups hand hands half halves inch inches mile miles pack packs "
     "pair pairs pint pints pound pounds row rows score set sets stick sticks stone strip strips team teams yard yards".split()
 )
-_INTRODUCES = LINKS | frozenset(
-    "addition both check equation fact facts find finish get gets give gives keep keeps know lay like make makes means read "
-    "reads say says sentence sentences show showing shows start statement subtraction sum sums try use write writes wrote".split()
+_INTRODUCES = (
+    LINKS
+    | SAYS
+    | frozenset(
+        "addition both check equation fact facts find finish get gets give gives keep keeps know lay like make makes means read "
+        "reads say says sentence sentences show showing shows start statement subtraction sum sums try use write writes wrote".split()
+    )
 )
 """Words before a number that do not number the thing they name, as "box 3" does."""
 _NO_HEADS = frozenset(("more", "altogether", "each", "others", "left"))
@@ -42,6 +49,8 @@ def excuse(text: str, tokens: tuple[Token, ...], run: Run) -> str:
         return "it is said to be untrue"
     if _TRUE_OR_FALSE.search(text) or (text.rstrip("\"”’') \n").endswith("?") and _is_asked(before)):
         return "it is asked, not said"
+    if _ROUNDED.search(text):
+        return "it tells about how many"
     if not any(token.kind == "sign" for token in run.tokens) and _SCALE.search(text):
         return "it is a scale, or what one thing costs or stands for"
     if _is_numbered(tokens, run):
@@ -88,6 +97,8 @@ def _of_unlike_things(tokens: tuple[Token, ...], run: Run) -> str:
         heads.add(_one(following[0]))
     if len(heads) > 1:
         return "unlike things are counted"
+    if any(token.text == "÷" for token in run.tokens):
+        return ""
     counted = following[:1] and (run.tokens[-1].value == 1 or _SO_MANY & set(following[:2]))
     if counted or _SO_MANY & {token.things for token in run.tokens}:
         return "one thing stands for so many others"

@@ -8,11 +8,12 @@ from dataclasses import dataclass, replace
 from ..expression.signs import LEVELS
 from ..expression.spoken import is_thing
 from ..expression.tokens import Token
+from ..expression.truth import holds_whole
 
 _OPERATIONS = frozenset(sign for level in LEVELS for sign in level)
 _MOST_TOKENS = 160
-_OPENS = "\"“‘'([{|—–…* \n\u2028"
-_CLOSES = "\"”’')]}|.,;:!?—–…* \n\u2028"
+_OPENS = "\"“‘'’”)]}([{|,.;:!?—–-…*•✓✔✗✘` \n\u2028"
+_CLOSES = "\"”’'“‘([{)]}|.,;:!?—–-…*✓✔✗✘` \n\u2028"
 _BEFORE = frozenset(
     "about almost another approximately around between both by each every from half into less minus nearly not off out "
     "over past per plus quarter than third times to under until up whether without x".split()
@@ -27,7 +28,7 @@ _AFTER = frozenset(
 )
 """Words that change what the number before them says."""
 _PAUSES = frozenset("and as because but if or since so that then when where which while".split())
-_SAYS = frozenset(
+SAYS = frozenset(
     "also altogether and as because but each exactly if know left knows means now say says see since so that then therefore think too "
     "well when while yes".split()
 )
@@ -59,6 +60,8 @@ def runs_of(text: str, tokens: Sequence[Token]) -> Iterator[Run]:
             at += 1
             continue
         parts = tuple(_parts(tokens, at, last))
+        if len(parts) > 1 and holds_whole(tokens[at : last + 1]):
+            parts = ((at, last),)
         parted = list(tokens)
         for _, end in parts[:-1]:
             parted[end + 1] = tokens[end + 1]._replace(kind="word", text="and", typed="")
@@ -123,6 +126,7 @@ def _cut(text: str, tokens: Sequence[Token], first: int, last: int) -> Run:
     """The part of a run whose sides are closed; where there is none, the run and why."""
     if last - first > _MOST_TOKENS:
         return Run(tuple(tokens[first : last + 1]), last, why="it is too long")
+    first, last = _without_brackets(tokens, first, last)
     left_over = _left_over(tokens, first, last)
     why = ""
     while opens := _open_before(text, tokens, first, last):
@@ -139,6 +143,28 @@ def _cut(text: str, tokens: Sequence[Token], first: int, last: int) -> Run:
         last = related - 1
     run = Run((*_listed_before(tokens, first), *tokens[first : last + 1]), last, left_over)
     return replace(run, why=_why_in_words(run))
+
+
+def _without_brackets(tokens: Sequence[Token], first: int, last: int) -> tuple[int, int]:
+    """The run without a bracket round all of it, which is the sentence's and not the sum's."""
+    while tokens[first].text == "(" and _never_closes(tokens[first + 1 : last + 1]):
+        first += 1
+    shown = [token.text for token in tokens[first : last + 1]]
+    while shown[-1] == ")" and shown.count(")") > shown.count("("):
+        shown.pop()
+    return first, first + len(shown) - 1
+
+
+def _never_closes(tokens: Sequence[Token]) -> bool:
+    """Whether a bracket is still open where a relation stands."""
+    deep = 1
+    for token in tokens:
+        deep += {"(": 1, ")": -1}.get(token.text, 0)
+        if not deep:
+            return False
+        if token.kind == "relation":
+            return True
+    return True
 
 
 def _listed_before(tokens: Sequence[Token], first: int) -> tuple[Token, ...]:
@@ -176,7 +202,8 @@ def _open_before(text: str, tokens: Sequence[Token], first: int, last: int) -> s
         return _why_open(tokens[max(0, first - 2)])
     if before.kind == "number":
         return "two numbers stand side by side"
-    if text[token.start - 1] not in _OPENS and before.kind != "relation":
+    is_mark = text[token.start - 1] in _OPENS and (before.kind != "other" or before.text in _OPENS)
+    if not is_mark and before.kind != "relation":
         return f'"{text[before.start : token.end]}" is no number'
     if before.text in _UNKNOWN:
         return _UNKNOWN[before.text]
@@ -190,7 +217,7 @@ def _open_before(text: str, tokens: Sequence[Token], first: int, last: int) -> s
         after_name = word in ("and", "or") and is_alone and further is not None and further.kind == "word"
         after_name = after_name or (word == "or" and further is not None and further.kind == "number")
         of_part = word == "of" and (is_alone or further is None or further.text.lower() in _PORTIONS)
-        if word in _BEFORE or of_part or after_name or (in_words and word not in _SAYS):
+        if word in _BEFORE or of_part or after_name or (in_words and word not in SAYS):
             return f'"{before.text}" stands before it'
         return "not all of it is numbers" if _follows_sign(tokens, first) else ""
     is_listed = first > 1 and before.text == "," and tokens[first - 2].kind == "number"
@@ -222,7 +249,8 @@ def _open_after(text: str, tokens: Sequence[Token], first: int, last: int) -> st
         return _why_open(tokens[min(last + 2, len(tokens) - 1)])
     if after.kind == "number":
         return "two numbers stand side by side"
-    if text[token.end] not in _CLOSES and after.kind != "relation":
+    is_mark = text[token.end] in _CLOSES and (after.kind != "other" or after.text in _CLOSES)
+    if not is_mark and after.kind != "relation":
         return f'"{text[token.start : after.end]}" is no number'
     if after.text in _UNKNOWN or text.startswith("...", token.end):
         return _UNKNOWN.get(after.text, _UNKNOWN["…"])
@@ -247,7 +275,7 @@ def _open_in_words(tokens: Sequence[Token], last: int) -> str:
         after += 1
     token = tokens[after] if after < len(tokens) else None
     listed = token and token.text == "," and tokens[after + 1 : after + 2] and tokens[after + 1].kind == "number"
-    if token is None or (token.kind == "other" and not listed) or token.text.lower() in _SAYS or token.text == ")":
+    if token is None or (token.kind == "other" and not listed) or token.text.lower() in SAYS or token.text == ")":
         return ""
     return f'"{token.text}" stands after it'
 
@@ -263,6 +291,8 @@ def _left_over(tokens: Sequence[Token], first: int, last: int) -> int | None:
     after = list(tokens[last + 1 : last + 4])
     if after and after[0].text == ",":
         after.pop(0)
+    if after and after[0].text[0] in "rR" and after[0].text[1:].isdecimal():
+        return int(after[0].text[1:])
     if len(after) < 2 or after[0].text not in _LEFT_OVER or not after[1].number.isdecimal():
         return None
     return int(after[1].number)
