@@ -13,17 +13,16 @@ from ..model.quantity import MEASURES, UNITS_IN_WORDS
 from .number import whole_if_can
 from .number_words import BEGINNINGS, SO_MANY_OF, read_words
 from .signs import SPOKEN
+from .spoken_signs import is_value, with_signs, with_things
 from .tokens import Token, read_tokens
 
 POWERS = {"²": 2, "³": 3}
 TWICE = frozenset(("double", "twice"))
-LINKS = frozenset(
-    "a after altogether an and as at because before but each for from here if in is it left not now of on or over so than that "
-    "the their then there these they this those to too we when where which while who with without you r remainder".split()
-)
-"""Words that name no things: what comes after a number and one of these is not what is counted."""
-_MOST_WORDS, _MOST_NAMED = 9, 3
-_LEFT = frozenset(("left", "over", "remaining", "spare"))
+_NAMED_SUMS = {
+    ("sum", "of"): "+", ("total", "of"): "+", ("product", "of"): "×",
+    ("difference", "between"): "−", ("difference", "of"): "−",
+}  # fmt: skip
+_MOST_WORDS = 9
 
 
 def read_spoken(text: str) -> tuple[Token, ...]:
@@ -31,8 +30,8 @@ def read_spoken(text: str) -> tuple[Token, ...]:
     one_line = text.replace("\n", " ")
     tokens = _without_cells(list(read_tokens(one_line, SPOKEN)))
     tokens = list(_with_numbers(one_line, tokens))
-    tokens = list(_with_amounts(one_line, tokens))
-    return tuple(_with_things(one_line, _with_signs(one_line, tokens)))
+    tokens = _with_named_sums(list(_with_amounts(one_line, tokens)))
+    return tuple(with_things(one_line, with_signs(one_line, tokens)))
 
 
 def _without_cells(tokens: Sequence[Token]) -> list[Token]:
@@ -89,7 +88,7 @@ def _with_amounts(text: str, tokens: Sequence[Token]) -> Iterator[Token]:
     at = 0
     while at < len(tokens):
         token, at = tokens[at], at + 1
-        if token.kind == "word" and token.text.lower() in TWICE and _is_value(tokens, at):
+        if token.kind == "word" and token.text.lower() in TWICE and is_value(tokens, at):
             yield Token("number", token.text, 2, "", token.start, token.end, "2")
             yield Token("sign", "×", 0, "", token.end, token.end)
             continue
@@ -117,17 +116,19 @@ def _with_amounts(text: str, tokens: Sequence[Token]) -> Iterator[Token]:
 def _with_unit(text: str, token: Token, tokens: Sequence[Token], at: int) -> tuple[Token, int]:
     """A number with the unit in words that follows it, and where to go on: 3 metres, half an hour."""
     if token.value.denominator > 1 and (whole := _whole_unit(tokens, at)):
-        last, unit = whole
-        end, value = tokens[last].end, whole_if_can(token.value * MEASURES[unit][1])
-        return token._replace(text=text[token.start : end], value=value, unit=unit, end=end), last + 1
+        return _measured(text, token, whole[1], tokens[whole[0]].end), whole[0] + 1
     if token.unit or at >= len(tokens) or tokens[at].kind != "word":
         return token, at
     unit = UNITS_IN_WORDS.get(tokens[at].text.lower())
     if unit is None or (tokens[at].start == token.end and unit not in MEASURES):
         return token, at
-    end = tokens[at].end
+    return _measured(text, token, unit, tokens[at].end), at + 1
+
+
+def _measured(text: str, token: Token, unit: str, end: int) -> Token:
+    """A number as an amount of a unit, with the words that tell it."""
     value = whole_if_can(token.value * MEASURES[unit][1])
-    return token._replace(text=text[token.start : end], value=value, unit=unit, end=end), at + 1
+    return token._replace(text=text[token.start : end], value=value, unit=unit, end=end)
 
 
 def _whole_unit(tokens: Sequence[Token], at: int) -> tuple[int, str] | None:
@@ -165,91 +166,24 @@ def _size(tokens: Sequence[Token], at: int, count: Token) -> Token | None:
     return None
 
 
-def _is_size(tokens: Sequence[Token], at: int) -> bool:
-    """Whether a number of tens or thirds was made a product here."""
-    return at < len(tokens) and tokens[at].text == "×" and tokens[at].start == tokens[at].end
-
-
-def _is_value(tokens: Sequence[Token], at: int) -> bool:
-    return at < len(tokens) and (tokens[at].kind == "number" or tokens[at].text in ("(", "−"))
-
-
-def _with_signs(text: str, tokens: Sequence[Token]) -> list[Token]:
-    """Signs that are none, by where they stand, become words or marks of the sentence."""
+def _with_named_sums(tokens: Sequence[Token]) -> list[Token]:
+    """The sum of 3 and 4 becomes a sum in brackets."""
     found: list[Token] = []
-    for at, token in enumerate(tokens):
-        found.append(_as_meant(text, found, token, tokens, at))
-    return found
-
-
-def _as_meant(text: str, before: Sequence[Token], token: Token, tokens: Sequence[Token], at: int) -> Token:
-    shown = text[token.start : token.end]
-    is_sign = token.kind in ("sign", "relation")
-    if is_sign and shown[:1].isalpha() and not _joins(before, token, shown.lower(), tokens, at):
-        return token._replace(kind="word", text=shown)
-    if shown == "?" and _ends_sentence(text, token):
-        return token._replace(kind="other", text="?")
-    if shown in ("<", ">", "=") and text[token.end : token.end + 1] in ("-", "–", "<", ">"):
-        return token._replace(kind="other", text=shown)  # an arrow
-    if shown in ("-", "–") and not before and _is_apart(f" {text}", token, 1):
-        return token._replace(kind="other", text=shown)
-    if shown == "," and len(before) > 1 and before[-2].start == before[-2].end and _is_size(tokens, at + 2):
-        return token._replace(kind="sign", text="+", typed=",")  # 3 hundreds, 4 tens and 5 ones
-    if shown == ":" and _is_apart(text, token) and before and before[-1].kind == "number" and _is_value(tokens, at + 1):
-        return token._replace(kind="sign", text="÷", typed=":")
-    return token._replace(typed=shown.lower()) if is_sign and shown not in ("", token.text) else token
-
-
-def _joins(before: Sequence[Token], token: Token, typed: str, tokens: Sequence[Token], at: int) -> bool:
-    """Whether a word stands where a sign would."""
-    if not _is_value(tokens, at + 1):
-        return False
-    if token.text == "of":
-        part = before[-1] if before else None
-        return part is not None and part.kind == "number" and _is_part(part)
-    if token.text == "+" and at + 2 < len(tokens) and tokens[at + 2].text in _LEFT:
-        return False  # 4 and 1 left over
-    if token.kind == "sign" and typed != "and":
-        return True
-    named = 0
-    while named < min(_MOST_NAMED, len(before)) and before[-1 - named].kind == "word":
-        named += 1
-    return len(before) > named and (before[-1 - named].kind in ("number", "gap") or before[-1 - named].text == ")")
-
-
-def _is_part(token: Token) -> bool:
-    """Whether a number may stand before "of" as a part of what follows: ½, 3/4, 10%, two thirds."""
-    return token.value.denominator > 1 or token.text[-1] == "%" or "/" in token.text
-
-
-def _ends_sentence(text: str, mark: Token) -> bool:
-    """Whether a question mark is the end of a question and no gap."""
-    close = mark.start > 0 and (text[mark.start - 1].isalnum() or text[mark.start - 1] in ")”’\"'")
-    return close and (mark.end == len(text) or not text[mark.end].isalnum())
-
-
-def _is_apart(text: str, token: Token, further: int = 0) -> bool:
-    """Whether a mark has space on both sides."""
-    start, end = token.start + further, token.end + further
-    return text[start - 1 : start].isspace() and text[end : end + 1].isspace()
-
-
-def _with_things(text: str, tokens: Sequence[Token]) -> Iterator[Token]:
-    """Numbers take in the names of what they count, where a sign comes after."""
     at = 0
     while at < len(tokens):
-        token, at = tokens[at], at + 1
-        if token.kind == "number":
-            after = at
-            while after < min(at + _MOST_NAMED, len(tokens)) and is_thing(tokens[after]):
-                after += 1
-            if at < after < len(tokens) and tokens[after].kind in ("sign", "relation"):
-                last = tokens[after - 1]
-                token = token._replace(text=text[token.start : last.end], end=last.end, things=last.text.lower())
-                at = after
-        yield token
-
-
-def is_thing(token: Token) -> bool:
-    """Whether a word may name what is counted."""
-    return token.kind == "word" and token.text.lower() not in LINKS and len(token.text) > 1
+        name, *rest = tokens[at : at + 5]
+        sign = _NAMED_SUMS.get((name.text.lower(), rest[0].text)) if len(rest) == 4 and name.kind == "word" else None
+        if sign and rest[1].kind == rest[3].kind == "number" and rest[2].text == "+":
+            if found and found[-1].text.lower() == "the":
+                name = found.pop()
+            one, other = (rest[1], rest[3]) if sign != "−" or rest[1].value >= rest[3].value else (rest[3], rest[1])
+            found += [
+                Token("bracket", "(", 0, "", name.start, name.start), one,
+                Token("sign", sign, 0, "", name.start, name.start), other,
+                Token("bracket", ")", 0, "", rest[3].end, rest[3].end),
+            ]  # fmt: skip
+            at += 5
+        else:
+            found.append(name)
+            at += 1
+    return found

@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from math import prod
 
-from ..expression.spoken import LINKS, is_thing
+from ..expression.spoken_signs import LINKS, is_thing
 from ..expression.tokens import Token
-from .sentence_runs import SAYS, Run
+from .sentence_edges import SAYS
+from .sentence_runs import Run
 
 _ASKS = frozenset("are can could did do does is may might should was were which who will would".split())
 _TRUE_OR_FALSE = re.compile(
