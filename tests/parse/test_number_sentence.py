@@ -150,6 +150,14 @@ def test_written_fractions_are_read_exactly(fraction: Fraction) -> None:
     assert exact(f"{fraction.numerator}/{fraction.denominator}") == fraction
 
 
+@pytest.mark.parametrize(
+    "text",
+    ["(" * 9_000 + "1 = 1", "1, " * 6_000 + "1 and 1 is 1", "1 = " + "−" * 9_000 + "1", "3 tens, " * 2_000 + "1 = 1"],
+)
+def test_no_length_brings_it_down(text: str) -> None:
+    assert False not in [truth for _, truth in truths(text)]
+
+
 @given(st.text(alphabet="0123456789 +−×÷=≠<>()£pkgm½/.,_[]{}wrong-:x|%²? isand", max_size=60))
 def test_no_text_brings_it_down(text: str) -> None:
     for sentence in find_number_sentences(text):

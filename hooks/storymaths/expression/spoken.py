@@ -75,7 +75,7 @@ def _may_be_number(token: Token) -> bool:
 def _words(text: str, tokens: Sequence[Token], at: int) -> list[str]:
     """The words from a place on, in small letters, as far as they stand one space apart."""
     words: list[str] = []
-    for before, token in zip((None, *tokens[at:]), tokens[at : at + _MOST_WORDS], strict=False):
+    for before, token in zip((None, *tokens[at : at + _MOST_WORDS]), tokens[at : at + _MOST_WORDS], strict=False):
         shown = text[token.start : token.end].lower()
         if (token.kind != "word" and shown not in ("and", "of")) or (before and token.start > before.end + 1):
             break

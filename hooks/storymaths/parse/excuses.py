@@ -40,12 +40,16 @@ _INTRODUCES = (
     )
 )
 """Words before a number that do not number the thing they name, as "box 3" does."""
+_NEAR = 200
+"""How many letters on each side of a sum are looked at."""
 _NO_HEADS = frozenset(("more", "altogether", "each", "others", "left"))
 
 
 def excuse(text: str, tokens: tuple[Token, ...], run: Run) -> str:
     """Why a run that does not hold is to be left alone, in a few words; empty where it is untrue."""
-    before, after = text[: run.tokens[0].start], text[run.tokens[-1].end :]
+    start, end = run.tokens[0].start, run.tokens[-1].end
+    before, after = text[max(0, start - _NEAR) : start], text[end : end + _NEAR]
+    text = before + text[start:end] + after
     if _SAID_UNTRUE.match(after):
         return "it is said to be untrue"
     if _TRUE_OR_FALSE.search(text) or (text.rstrip("\"”’') \n").endswith("?") and _is_asked(before)):
@@ -70,7 +74,7 @@ def _is_asked(before: str) -> bool:
 
 def _is_numbered(tokens: tuple[Token, ...], run: Run) -> bool:
     """Whether a word before its first number may be what that numbers: box 3 = 5 + 4 pens."""
-    at = tokens.index(run.tokens[0]) - 1
+    at = run.first - 1
     if at < 0 or tokens[at].kind != "word" or run.tokens[1].kind != "relation":
         return False
     return tokens[at].text.lower() not in _INTRODUCES

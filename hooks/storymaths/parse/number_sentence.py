@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
+from operator import attrgetter
 
 from ..expression.grammar import Reader, Unreadable
 from ..expression.number import exact
@@ -118,7 +120,8 @@ def _unread(words: str, tokens: tuple[Token, ...], runs: tuple[Run, ...], low: i
         near = range(max(0, at - _NEAR), min(len(tokens), at + _NEAR))
         before = [place for place in near if place < at and tokens[place].kind == "number"]
         after = [place for place in near if place > at and tokens[place].kind == "number"]
-        run = next((run for run in runs if run.tokens[0].start < token.start < run.tokens[-1].end), None)
+        place = bisect_right(runs, at, key=attrgetter("first")) - 1
+        run = runs[place] if place >= 0 and runs[place].first < at < runs[place].last else None
         if not before or not after or (run and not run.why):
             continue
         first, end = _whole_of(run, tokens) if run else (before[0], after[0])
@@ -129,7 +132,7 @@ def _unread(words: str, tokens: tuple[Token, ...], runs: tuple[Run, ...], low: i
 
 def _whole_of(run: Run, tokens: tuple[Token, ...]) -> tuple[int, int]:
     """The first and last piece of a run with the signs beside it, and what these join it to."""
-    first, last = tokens.index(run.tokens[0]), run.last
+    first, last = run.first, run.last
     while first and "sign" in (tokens[first].kind, tokens[first - 1].kind):
         first -= 1
     while last + 1 < len(tokens) and "sign" in (tokens[last].kind, tokens[last + 1].kind):

@@ -11,7 +11,7 @@ from ..expression.truth import holds_whole
 from .sentence_edges import open_after, open_before
 
 _OPERATIONS = frozenset(sign for level in LEVELS for sign in level)
-_MOST_TOKENS = 160
+_MOST_TOKENS, _MOST_BRACKETS, _MOST_LISTED = 160, 40, 40
 _LEFT_OVER = frozenset(("r", "remainder", "with", "and"))
 _BARE = frozenset(("equals", "is equal to", "are equal to", "is the same as", "are the same as"))
 """Words for = that may stand between two numbers alone; "is" and "makes" say more things than one."""
@@ -22,8 +22,9 @@ class Run:
     """A stretch of pieces with a relation among them."""
 
     tokens: tuple[Token, ...]
+    first: int
     last: int
-    """Where its last piece stands in the sentence."""
+    """Where its first and last piece stand in the sentence."""
     left_over: int | None = None
     why: str = ""
     """Why it cannot be read whole; empty where it can."""
@@ -40,12 +41,18 @@ def runs_of(text: str, tokens: Sequence[Token]) -> Iterator[Run]:
         parts = tuple(_parts(tokens, at, last))
         if len(parts) > 1 and holds_whole(tokens[at : last + 1]):
             parts = ((at, last),)
-        parted = list(tokens)
-        for _, end in parts[:-1]:
-            parted[end + 1] = tokens[end + 1]._replace(kind="word", text="and", typed="")
+        parted = tokens if len(parts) == 1 else _with_words(tokens, [end + 1 for _, end in parts[:-1]])
         for first, end in parts:
             yield _cut(text, parted, first, end)
         at = last + 1
+
+
+def _with_words(tokens: Sequence[Token], places: Sequence[int]) -> list[Token]:
+    """The pieces, with "and" as a word and no sign in some places."""
+    found = list(tokens)
+    for at in places:
+        found[at] = found[at]._replace(kind="word", text="and", typed="")
+    return found
 
 
 def _may_begin(text: str, tokens: Sequence[Token], at: int) -> bool:
@@ -78,8 +85,10 @@ def _joins(token: Token) -> bool:
 
 def _past_value(tokens: Sequence[Token], at: int) -> int | None:
     """Where a value with its brackets ends; None where none stands."""
-    minus = False
-    while at < len(tokens) and (tokens[at].text == "(" or (tokens[at].text == "−" and not minus)):
+    minus, start = False, at
+    while at < min(len(tokens), start + _MOST_BRACKETS) and (
+        tokens[at].text == "(" or (tokens[at].text == "−" and not minus)
+    ):
         minus = minus or tokens[at].text == "−"
         at += 1
     if at == len(tokens) or tokens[at].kind not in ("number", "broken"):
@@ -93,6 +102,9 @@ def _past_value(tokens: Sequence[Token], at: int) -> int | None:
 def _parts(tokens: Sequence[Token], first: int, last: int) -> Iterator[tuple[int, int]]:
     """The run, in parts where "and" stands between two that each have a relation."""
     related = [at for at in range(first, last + 1) if tokens[at].kind == "relation"]
+    if len(related) == 1 or last - first > _MOST_TOKENS:
+        yield first, last
+        return
     for at in range(first, last + 1):
         if tokens[at].typed == "and" and at < related[-1] and any(first < relation < at for relation in related):
             yield first, at - 1
@@ -103,7 +115,7 @@ def _parts(tokens: Sequence[Token], first: int, last: int) -> Iterator[tuple[int
 def _cut(text: str, tokens: Sequence[Token], first: int, last: int) -> Run:
     """The part of a run whose sides are closed; where there is none, the run and why."""
     if last - first > _MOST_TOKENS:
-        return Run(tuple(tokens[first : last + 1]), last, why="it is too long")
+        return Run(tuple(tokens[first : last + 1]), first, last, why="it is too long")
     first, last = _without_brackets(tokens, first, last)
     left_over = _left_over(tokens, first, last)
     why = ""
@@ -111,17 +123,17 @@ def _cut(text: str, tokens: Sequence[Token], first: int, last: int) -> Run:
         why = why or opens
         related = next(at for at in range(first, last) if tokens[at].kind == "relation")
         if not any(tokens[at].kind == "relation" for at in range(related + 1, last)):
-            return Run(tuple(tokens[first : last + 1]), last, why=why)
+            return Run(tuple(tokens[first : last + 1]), first, last, why=why)
         first = related + 1
     while opens := "" if left_over is not None else open_after(text, tokens, first, last):
         why = why or opens
         related = next(at for at in range(last, first, -1) if tokens[at].kind == "relation")
         if not any(tokens[at].kind == "relation" for at in range(first, related)):
-            return Run(tuple(tokens[first : last + 1]), last, why=why)
+            return Run(tuple(tokens[first : last + 1]), first, last, why=why)
         last = related - 1
     listed = _listed_before(tokens, first)
-    run = Run((*listed, *tokens[first : last + 1]), last, left_over)
-    return replace(run, why=open_before(text, tokens, first - len(listed), last) or _why_in_words(run))
+    run = Run((*listed, *tokens[first : last + 1]), first - len(listed), last, left_over)
+    return replace(run, why=open_before(text, tokens, run.first, last) or _why_in_words(run))
 
 
 def _without_brackets(tokens: Sequence[Token], first: int, last: int) -> tuple[int, int]:
@@ -150,7 +162,12 @@ def _listed_before(tokens: Sequence[Token], first: int) -> tuple[Token, ...]:
     """Numbers of a list that goes on with "and": 10p, 5p and 2p."""
     found: tuple[Token, ...] = ()
     if tokens[first + 1].typed == "and":
-        while first > 1 and tokens[first - 1].text == "," and tokens[first - 2].kind == "number":
+        while (
+            first > 1
+            and len(found) < _MOST_LISTED
+            and tokens[first - 1].text == ","
+            and tokens[first - 2].kind == "number"
+        ):
             first -= 2
             found = (tokens[first], tokens[first + 1]._replace(kind="sign", text="+", typed=","), *found)
     return found
