@@ -88,7 +88,7 @@ def open_after(text: str, tokens: Sequence[Token], first: int, last: int) -> str
         return "it has a gap to fill"
     if after.kind == "sign":
         return _why_open(tokens[min(last + 2, len(tokens) - 1)])
-    if after.kind == "number":
+    if after.kind == "number" and not (token.text.isdecimal() and after.text.isalpha()):  # 4 + 8 = 12 three times over
         return "two numbers stand side by side"
     is_mark = text[token.end] in _CLOSES and (after.kind != "other" or after.text in _CLOSES)
     if not is_mark and after.kind != "relation":

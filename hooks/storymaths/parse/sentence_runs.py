@@ -39,8 +39,8 @@ def runs_of(text: str, tokens: Sequence[Token]) -> Iterator[Run]:
             at += 1
             continue
         parts = tuple(_parts(tokens, at, last))
-        if len(parts) > 1 and holds_whole(tokens[at : last + 1]):
-            parts = ((at, last),)
+        if len(parts) > 1 and not all(holds_whole(tokens[first : end + 1]) for first, end in parts):
+            parts = ((at, last),) if holds_whole(tokens[at : last + 1]) else parts
         parted = tokens if len(parts) == 1 else _with_words(tokens, [end + 1 for _, end in parts[:-1]])
         for first, end in parts:
             yield _cut(text, parted, first, end)
