@@ -37,7 +37,9 @@ def run(root: Path, options: argparse.Namespace) -> int:
     if options.unread and reading.collection:
         from .unread import list_unread  # noqa: PLC0415 - the kinds take half a second to load
 
-        print(*(line for path, line in list_unread(reading) if is_wanted(path)), sep="\n")
+        for path, line in list_unread(reading):
+            if is_wanted(path):
+                print(line)
         return 0
     problems = [problem for problem in reading.problems if is_wanted(problem.place.path)]
     if problems or options.format == "json":
