@@ -70,9 +70,11 @@ def _number(atoms: Sequence[str]) -> Words | None:
 
 
 def _one_part(atoms: Sequence[str]) -> Words | None:
-    """``half``, ``a quarter``."""
+    """``half``, ``a quarter``, and ``a dozen``."""
     if atoms[:1] == ["half"]:
         return Words(Fraction(1, 2), 1)
+    if atoms[:2] == ["a", "dozen"]:
+        return Words(12, 2)
     if len(atoms) > 1 and atoms[0] in _AN and (size := PART_OF.get(atoms[1])):
         return Words(size, 2)
     return None

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from ..model.quantity import Quantity, UnlikeQuantities
+from ..model.quantity import MEASURES, Quantity, UnlikeQuantities
 from .grammar import Reader, Unreadable
 from .number import Rational, exact
 from .number_words import PART_OF
@@ -182,12 +182,13 @@ def _other_readings(tokens: Sequence[Token]) -> Iterator[Sequence[Token]]:
 
 
 def _has_stretch(tokens: Sequence[Token]) -> bool:
-    """Whether two numbers stand close to a dash: pages 4-7, or 4 − 7."""
-    return any(
-        token.typed in ("-", "–") and 0 < at < len(tokens) - 1
-        and tokens[at - 1].kind == "number" and tokens[at - 1].end == token.start and tokens[at + 1].start == token.end
-        for at, token in enumerate(tokens)
-    )  # fmt: skip
+    """Whether a dash may tell from where to where: pages 4-7, or open 9 - 5 = 8 hours."""
+    has_time = any(token.unit and MEASURES[token.unit][0] in ("time", "calendar") for token in tokens)
+    for before, dash, after in zip(tokens, tokens[1:], tokens[2:], strict=False):
+        is_close = before.end == dash.start and after.start == dash.end
+        if dash.typed in ("-", "–") and before.kind == "number" and (is_close or (has_time and not before.unit)):
+            return True
+    return False
 
 
 def _holds_from_the_left(tokens: Sequence[Token]) -> bool:

@@ -24,7 +24,7 @@ _ROUNDED = re.compile(
 )
 _SCALE = re.compile(
     r"\b(?:plan|map|scale|model|graph|chart|axis|key|drawing|picture|pictogram|symbol|stands? for|represents?|every|each|per|"
-    r"water|price|costs?|speed|exchange|rate|worth)s?\b",
+    r"water|rule|machine|input|output|code|price|costs?|speed|exchange|rate|worth)s?\b",
     re.I,
 )
 _SO_MANY = frozenset(
@@ -57,7 +57,7 @@ def excuse(text: str, tokens: tuple[Token, ...], run: Run) -> str:
     if _ROUNDED.search(text):
         return "it tells about how many"
     if not any(token.kind == "sign" for token in run.tokens) and _SCALE.search(text):
-        return "it is a scale, or what one thing costs or stands for"
+        return "it is a scale, a rule, or what one thing costs or stands for"
     if _is_numbered(tokens, run):
         return "its first number may be a name"
     if _tells_a_digit(run):
