@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
@@ -32,6 +32,11 @@ _RELATED = tuple(re.compile(pattern) for pattern in (rf"[=≠<>≤≥≈](?={_VA
 _ENDS = re.compile(r"\n\n|\u2028|(?<=[^\s+−×÷=≠<>≤≥≈][.!?])[\"”’')\]}*]*(?=\s)")
 """Where a sentence ends: at its mark, at the end of its paragraph, or at the end of a line that is broken on purpose."""
 _WRONG_MARK = re.compile(r"\[([^\]\n]+)\]\{wrong\}")
+_SIDE = r"\d+(?: [+−×] \d+)*"
+_PLAIN = re.compile(
+    rf"(?:(?<=[:;,.(“\"] )|(?<=[(“\"])|(?<=[Ss]o )|(?<=rite )|^){_SIDE}(?: = {_SIDE})+(?=[.,;:)”\"](?!\d)|$)"
+)
+"""A sum that is plainly whole: most are, and need no closer reading if they hold."""
 _NEAR = 6
 
 
@@ -75,8 +80,11 @@ def find_unread(text: str) -> tuple[Unread, ...]:
 def _read(text: str) -> tuple[tuple[NumberSentence, ...], tuple[Unread, ...]]:
     marked = [(mark.start(1), mark.end(1)) for mark in _WRONG_MARK.finditer(text)] if "{wrong}" in text else []
     found, unread = list[NumberSentence](), list[Unread]()
-    for low, high in _stretches(text):
+    for low, high, related in _stretches(text):
         words = text[low:high]
+        if plain := _plain(words, low, related):
+            found += plain
+            continue
         tokens = read_spoken(words)
         runs = tuple(runs_of(words, tokens))
         for run in runs:
@@ -88,10 +96,23 @@ def _read(text: str) -> tuple[tuple[NumberSentence, ...], tuple[Unread, ...]]:
     return tuple(found), tuple(unread)
 
 
-def _stretches(text: str) -> Iterator[tuple[int, int]]:
-    """Where sentences in which a number may follow a relation start and end."""
+def _plain(words: str, low: int, related: Sequence[int]) -> list[NumberSentence]:
+    """The number sentences of a stretch where each of its relations stands in a plain one that holds; else none."""
+    found = []
+    for plain in _PLAIN.finditer(words) if "÷" not in words else ():
+        tokens = tuple(read_tokens(words, PROSE, start=plain.start(), end=plain.end()))
+        found.append(NumberSentence(plain[0], low + plain.start(), False, None, tokens, judge(tokens)))
+    covered = sum(one.start <= at < one.start + len(one.text) for one in found for at in related)
+    all_hold = covered == len(related) and all(one.verdict.holds for one in found)
+    return found if all_hold and "{" not in words else []
+
+
+def _stretches(text: str) -> Iterator[tuple[int, int, list[int]]]:
+    """Where sentences in which a number may follow a relation start and end, and where their relations stand."""
     end = 0
-    for low, high in sorted(related.span() for pattern in _RELATED for related in pattern.finditer(text)):
+    spans = sorted(related.span() for pattern in _RELATED for related in pattern.finditer(text))
+    starts = [low for low, _ in spans]
+    for low, high in spans:
         if low >= end:
             block = text.rfind("\n\n", end, low)
             start = max(end, block + 2 if block >= 0 else end)
@@ -99,7 +120,7 @@ def _stretches(text: str) -> Iterator[tuple[int, int]]:
                 start = further.end()
             after = _ENDS.search(text, high)
             end = after.end() if after else len(text)
-            yield start, end
+            yield start, end, starts[bisect_left(starts, low) : bisect_left(starts, end)]
 
 
 def _sentence(words: str, tokens: tuple[Token, ...], run: Run, low: int, is_marked: bool) -> NumberSentence:
