@@ -41,6 +41,7 @@ AUTHORS = {
     "parse/collection.py": "names of content files",
     "parse/document.py": "a content file, for where its front matter ends",
     "parse/drawing.py": "drawings in content/",
+    "parse/excuses.py": "the prose of a page",
     "parse/letters.py": "a content file",
     "parse/number_sentence.py": "the prose of a page",
     "parse/page_text.py": "a content file, before anything is made of it",

@@ -114,7 +114,8 @@ def test_every_number_sentence_of_the_collection_is_heard_whole() -> None:
     # The finder of sentences to check is another reader, written apart: what it finds must stand inside one name.
     for page in collection().documents:
         for sentence in find_number_sentences(page.prose.text):
-            if not sentence.marked_wrong:
+            # What is told in words is heard as it is read.
+            if not sentence.marked_wrong and not any(token.typed for token in sentence.tokens):
                 assert named(speak(f"<p>{escape(sentence.text)}</p>"))[:1] == [in_words(sentence.text)]
 
 
