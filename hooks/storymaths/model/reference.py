@@ -11,6 +11,7 @@ from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
+from .known_facts import KnownFacts
 from .locator import Locator
 from .material import Caution, Material
 from .money import Currency
@@ -94,6 +95,7 @@ class Reference:
     imprint: Imprint
     site: SiteSettings
     money: Currency
+    facts: KnownFacts
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]

@@ -1,0 +1,61 @@
+"""Numbers as sentences write them, in figures or words, and whether one stands for itself there."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from ..expression.number import Rational, exact
+from ..expression.number_words import NUMBER_IN_WORDS, number_in_words
+from ..expression.say import written
+
+_FIGURES = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?![\w/%°-]|[.,:]\d)"
+N = rf"(?<![\w£−/.,:+-])(?:{_FIGURES}|{NUMBER_IN_WORDS})"
+"""The pattern of a number without a unit."""
+LIST = rf"{N}(?:(?:,? and |,? or |, ){N})+"
+"""The pattern of two numbers or more."""
+NUMBER = re.compile(N)
+END = r"(?= ?(?:[.,;:!)\"”’\]—–]|$|(?:so|because|but|while|since|as|which|whereas|then)\b))"
+"""What follows where a claim is over."""
+END_OR_AND = rf"(?:{END}|(?= (?:and|or)\b))"
+_PARTS = {"half": 2, "third": 3, "quarter": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10}
+_PARTS |= {"twelfth": 12, "hundredth": 100}
+_PART_WORDS = "|".join(("halves", *(f"{part}s?" for part in _PARTS)))
+FRACTION_IN_WORDS = rf"(?<![\w-])(?:(?:an? |one |(?:\d+|{NUMBER_IN_WORDS})[ -])?(?:{_PART_WORDS})(?![\w-]))"
+"""The pattern of ``half``, ``a quarter``, ``three quarters``."""
+FRACTION = rf"(?:(?<![\w£−/.,:+-])\d+/\d+(?![\w/]|[.,]\d)|{FRACTION_IN_WORDS})"
+_GOES_ON_BEFORE = re.compile(
+    r"(?:\b(?:and|or|plus|minus|add|times|of|away|from|by|to|over|less|more|than|divided|shared|between|among|lots|groups"
+    r"|double|twice|half|quarter|halfway|is|are|equals|makes?|pages?|sessions?|steps?|years?|lines?|rows?|cards?"
+    r"|questions?|teams?|tables?|days?|per|point|last|first|about|nearly|almost|over|under|only)|[+−×÷=/*<>]|\d,?) $"
+)
+
+
+def number(text: str) -> Rational:
+    """What a match of ``N`` is worth."""
+    return exact(text) if text[0].isdigit() else number_in_words(text)
+
+
+def numbers(text: str) -> list[Rational]:
+    """Every number of a list, in order."""
+    return [number(match.group()) for match in NUMBER.finditer(text)]
+
+
+def fraction(text: str) -> Fraction:
+    """What a match of ``FRACTION`` is worth. Nought under the line raises ``ZeroDivisionError``."""
+    if "/" in text:
+        return Fraction(exact(text))
+    *many, part = text.replace("-", " ").split(" ")
+    below = _PARTS.get(part) or _PARTS.get(part.removesuffix("s")) or 2
+    count = 1 if not many or many[0] in ("a", "an") else number(" ".join(many))
+    return Fraction(count) / below
+
+
+def stands_alone(sentence: str, start: int) -> bool:
+    """Whether nothing before a number makes it part of something else: a sum, a page, a card."""
+    return not _GOES_ON_BEFORE.search(sentence, max(0, start - 16), start)
+
+
+def says(value: Rational) -> str:
+    """A number as a message writes it."""
+    return written(value, places=3)

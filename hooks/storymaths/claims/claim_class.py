@@ -1,0 +1,35 @@
+"""What a class of claim is: the words that call for a look, what it reads, what it leaves, and whence it knows."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from ..model.known_facts import KnownFacts
+
+
+class Untrue(NamedTuple):
+    """Something in a sentence that does not hold: where it starts and ends, and what is so."""
+
+    start: int
+    end: int
+    so: str
+
+
+Find = Callable[[str, KnownFacts], Iterator[Untrue]]
+"""Reads a sentence, in small letters and on one line."""
+
+
+@dataclass(frozen=True, slots=True)
+class ClaimClass:
+    """A class of claim."""
+
+    name: str
+    """What it is about, as a teacher says it."""
+    reads: str
+    leaves: str
+    source: str
+    cues: frozenset[str]
+    """Words without one of which no sentence is looked at."""
+    find: Find

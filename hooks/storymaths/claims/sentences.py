@@ -1,0 +1,83 @@
+"""The sentences of a page, and which of them state something plainly: no question, no condition, no child's mistake."""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_right
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+from ..model.prose import Prose
+
+_ENDS = re.compile(r"[.!?…][\"”’')\]*]*\s+|\n\n+")
+_LEAVES_OPEN = re.compile(
+    r"\b(?:if|not|never|nor|neither|cannot|\w+n[’']t|wrong|wrongly|mistakes?|false|untrue|incorrect|unless|whether|suppose|imagine|"
+    r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?|thought|believes?|a child who|children who|instead of|rather than|silly|"
+    r"forget|forgets|forgot|misread|lest|argue|prove|disprove|claims?)\b"
+)
+_OPEN_PASSAGE = re.compile(
+    r"\b(?:true or false|right or wrong|true or not|agree|disagree|who is right|spot the|find the mistake|odd one out|"
+    r"always,? sometimes|what is wrong|put (?:it|them) right|correct (?:it|them|this|the))\b"
+)
+_CHILDS_FIELDS = frozenset(("hear", "says", "misconceptions"))
+_CHILD_SPEAKS = re.compile(
+    r"\b(?:child|children|pupils?|somebody|someone|anyone|they|one|he|she|some|hear|listen|answers?|another|replies|reply|puppet|"
+    r"says|mistake|thinks|may|might|writes|wrote)\b(?!.*\b(?:say|ask|write|tell them|tell the)\b)"
+)
+_MARK = "]{wrong}"
+
+
+@dataclass(frozen=True)
+class Sentences:
+    """The sentences of a page's prose, found when one is first asked for."""
+
+    prose: Prose
+
+    @cached_property
+    def _starts(self) -> Sequence[int]:
+        return [0, *(match.end() for match in _ENDS.finditer(self.prose.lowered))]
+
+    def at(self, offset: int) -> tuple[int, str]:
+        """Where the sentence that holds a position starts, and the sentence, in small letters and on one line."""
+        index = bisect_right(self._starts, offset)
+        start = self._starts[index - 1]
+        end = self._starts[index] if index < len(self._starts) else len(self.prose.text)
+        return start, self.prose.lowered[start:end].replace("\n", " ").rstrip()
+
+    def states(self, start: int, end: int) -> bool:
+        """Whether what stands there is stated plainly, by somebody who means it to be true."""
+        _, sentence = self.at(start)
+        if sentence.rstrip("\"”’')* ").endswith("?") or _LEAVES_OPEN.search(sentence):
+            return False
+        if _CHILDS_FIELDS.intersection(self.prose.passage_at(start).loc) or self._is_marked_wrong(start, end):
+            return False
+        low, high = self.paragraph(start)
+        if _OPEN_PASSAGE.search(self.prose.lowered, low, high):
+            return False
+        return not self._is_a_childs(low, start)
+
+    def paragraph(self, offset: int) -> tuple[int, int]:
+        """Where the paragraph, or the field, around a position starts and ends."""
+        text = self.prose.text
+        low, high = text.rfind("\n\n", 0, offset), text.find("\n\n", offset)
+        return (0 if low < 0 else low + 2), (len(text) if high < 0 else high)
+
+    def _is_marked_wrong(self, start: int, end: int) -> bool:
+        text = self.prose.text
+        if _MARK not in text:
+            return False
+        close = text.find(_MARK, end - 1)
+        return close >= 0 and "[" in text[max(0, start - 300) : end] and "[" not in text[end:close] and close - end < 300
+
+    def _is_a_childs(self, low: int, start: int) -> bool:
+        """Whether it stands in quotation marks, and a child was said to speak."""
+        before = self.prose.lowered[low:start]
+        straight = before.count('"') % 2 == 1
+        if not straight and before.count("“") <= before.count("”"):
+            return False
+        opened = before.rfind('"' if straight else "“")
+        said = re.split(r"[.!?][\"”)]* +", before[:opened])[-1]
+        closed = self.prose.lowered.find('"' if straight else "”", start)
+        after = self.prose.lowered[closed + 1 : closed + 40].split(".")[0] if closed >= 0 else ""
+        return bool(_CHILD_SPEAKS.search(said) or _CHILD_SPEAKS.search(after))
