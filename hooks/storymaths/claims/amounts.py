@@ -3,25 +3,30 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
+from dataclasses import dataclass
 from fractions import Fraction
 
 from ..expression.number import Rational, exact
-from ..expression.number_words import NUMBER_IN_WORDS, number_in_words
+from ..expression.number_words import NUMBER_IN_WORDS, WORDS_OF_NUMBERS, number_in_words
 from ..expression.say import written
 
 _FIGURES = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?![\w/%°-]|[.,:]\d)"
-N = rf"(?<![\w£−/.,:+-])(?:{_FIGURES}|{NUMBER_IN_WORDS})"
-"""The pattern of a number without a unit."""
+N = rf"(?<![\w£−/.,:+-]){_FIGURES}"
+"""The pattern of a number without a unit; those in words have become figures before a sentence is looked at."""
 LIST = rf"{N}(?:(?:,? and |,? or |, ){N})+"
 """The pattern of two numbers or more."""
 NUMBER = re.compile(N)
+_IN_WORDS = re.compile(rf"(?<!one )(?<!nearest )(?<!\d )\b{NUMBER_IN_WORDS}")
+"""One ten is a ten of tens and ones, and stays in words."""
 END = r"(?= ?(?:[.,;:!)\"”’\]—–]|$|(?:so|because|but|while|since|as|which|whereas|then)\b))"
 """What follows where a claim is over."""
 END_OR_AND = rf"(?:{END}|(?= (?:and|or)\b))"
 _PARTS = {"half": 2, "third": 3, "quarter": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10}
 _PARTS |= {"twelfth": 12, "hundredth": 100}
+_COUNTED = frozenset((*WORDS_OF_NUMBERS, *_PARTS, *(f"{part}s" for part in _PARTS), "halves", "noon", "midday", "midnight"))
 _PART_WORDS = "|".join(("halves", *(f"{part}s?" for part in _PARTS)))
-FRACTION_IN_WORDS = rf"(?<![\w-])(?:(?:an? |one |(?:\d+|{NUMBER_IN_WORDS})[ -])?(?:{_PART_WORDS})(?![\w-]))"
+FRACTION_IN_WORDS = rf"(?<![\w-])(?:(?:an? |one |\d+[ -])?(?:{_PART_WORDS})(?![\w-]))"
 """The pattern of ``half``, ``a quarter``, ``three quarters``."""
 FRACTION = rf"(?:(?<![\w£−/.,:+-])\d+/\d+(?![\w/]|[.,]\d)|{FRACTION_IN_WORDS})"
 _GOES_ON_BEFORE = re.compile(
@@ -33,7 +38,7 @@ _GOES_ON_BEFORE = re.compile(
 
 def number(text: str) -> Rational:
     """What a match of ``N`` is worth."""
-    return exact(text) if text[0].isdigit() else number_in_words(text)
+    return exact(text)
 
 
 def numbers(text: str) -> list[Rational]:
@@ -49,6 +54,41 @@ def fraction(text: str) -> Fraction:
     below = _PARTS.get(part) or _PARTS.get(part.removesuffix("s")) or 2
     count = 1 if not many or many[0] in ("a", "an") else number(" ".join(many))
     return Fraction(count) / below
+
+
+@dataclass(frozen=True, slots=True)
+class InFigures:
+    """A sentence with its number words as figures, and where each piece of it stood."""
+
+    text: str
+    moved: tuple[tuple[int, int], ...]
+    """From which place on in the new text how much is to be added to find the old place."""
+
+    @classmethod
+    def of(cls, sentence: str) -> InFigures:
+        """A sentence in small letters."""
+        parts, moved, length, last = list[str](), list[tuple[int, int]](), 0, 0
+        for match in _IN_WORDS.finditer(sentence):
+            figures = f"{number_in_words(match.group()):,}"
+            parts += [sentence[last : match.start()], figures]
+            length += match.start() - last + len(figures)
+            last = match.end()
+            moved.append((length, last - length))
+        return cls("".join((*parts, sentence[last:])), tuple(moved))
+
+    def place(self, at: int, end: bool = False) -> int:
+        """Where a place of the new text, the start of something or its end, stands in the old one."""
+        delta = 0
+        for low, added in self.moved:
+            if at < low or (at == low and not end):
+                break
+            delta = added
+        return at + delta
+
+
+def count_numbers(words: Iterable[str]) -> int:
+    """How many words of a sentence are numbers or parts."""
+    return sum(1 for word in words if word in _COUNTED or word.isdigit())
 
 
 def stands_alone(sentence: str, start: int) -> bool:

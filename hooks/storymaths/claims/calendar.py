@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, N, number
-from .claim_class import ClaimClass, Untrue
+from .claim_class import IS, ClaimClass, Untrue
 
 _ORDINALS = "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth last".split()
 _ORDINAL = "|".join(_ORDINALS)
@@ -25,6 +25,8 @@ def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
             if number(match["count"]) not in days_in[match["name"]]:
                 right = " or ".join(map(str, days_in[match["name"]]))
                 yield Untrue(*match.span(), f"{match['name'].capitalize()} has {right} days")
+    if not any(f" {word} " in sentence for word in ("after", "before", "the")):
+        return
     for names, what in ((months, "month"), (facts.calendar.days, "day")):
         yield from _order(sentence, names, what)
 
@@ -50,6 +52,7 @@ CLASS = ClaimClass(
     reads="How many days a named month has; which day or month comes straight before or after another; a month's place in the year.",
     leaves="Dates, and which day of the week is the first, which people count in two ways.",
     source="site_data/facts.yaml, calendar.",
-    cues=frozenset(("days", "day", "month", "after", "before", "comes")),
+    cues=frozenset(("days", "month", "comes", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")),
     find=_find,
+    verbs=IS,
 )

@@ -17,6 +17,10 @@ class Untrue(NamedTuple):
     so: str
 
 
+IS = frozenset(
+    "is are was make makes equal equals has have give gives means lasts takes comes say says worth total totals add adds".split()
+)
+"""Verbs by which one thing is said to be another."""
 Find = Callable[[str, KnownFacts], Iterator[Untrue]]
 """Reads a sentence, in small letters and on one line."""
 
@@ -33,3 +37,7 @@ class ClaimClass:
     cues: frozenset[str]
     """Words without one of which no sentence is looked at."""
     find: Find
+    numbers: int = 0
+    """How many numbers, parts such as halves among them, a sentence must hold to be looked at closely."""
+    verbs: frozenset[str] = frozenset()
+    """Words of which it must hold one, where there are any."""

@@ -6,13 +6,13 @@ import re
 from collections.abc import Iterator
 
 from ..model.known_facts import KnownFacts
-from .amounts import END_OR_AND, N, NUMBER_IN_WORDS, number
-from .claim_class import ClaimClass, Untrue
+from .amounts import END_OR_AND, N, number
+from .claim_class import IS, ClaimClass, Untrue
 
-_HOUR = rf"(?:\d{{1,2}}|{NUMBER_IN_WORDS})"
+_HOUR = rf"\d{{1,2}}"
 _PART = r"(?: ?(?:[ap]\.?m\.?(?!\w)|in the (?:morning|afternoon|evening)|at night))?"
 TIME = (
-    rf"(?<![\w:.£])(?:(?:half past|quarter past|quarter to|(?:\d{{1,2}}|{NUMBER_IN_WORDS}) (?:minutes? )?(?:past|to)) {_HOUR}(?: o[’']clock)?"
+    rf"(?<![\w:.£])(?:(?:half past|quarter past|quarter to|\d{{1,2}} (?:minutes? )?(?:past|to)) {_HOUR}(?: o[’']clock)?"
     rf"|{_HOUR} o[’']clock|\d{{1,2}}:\d\d|midday|noon|midnight){_PART}(?![\w:])"
 )
 _TOLD = re.compile(r"(?:(half|quarter|[\w-]+) (?:minutes? )?(past|to) )?(\d+:\d+|[\w-]+)")
@@ -104,6 +104,8 @@ CLASS = ClaimClass(
     reads="Two ways of telling one time; a time so many minutes or hours after or before another; how long there is between two.",
     leaves="Times with a dot, and times told without both; where morning or afternoon is not said, either will do.",
     source="Common practice, no source: sixty minutes an hour, twelve hours round the clock.",
-    cues=frozenset(("past", "quarter", "clock", "noon", "midday", "midnight", "minutes", "hour", "hours", "am", "pm")),
+    cues=frozenset(("past", "quarter", "noon", "midday", "midnight", "minutes", "hour", "hours", "am", "pm")),
     find=_find,
+    numbers=2,
+    verbs=IS,
 )

@@ -9,7 +9,7 @@ from fractions import Fraction
 from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, N, number, says
-from .claim_class import ClaimClass, Untrue
+from .claim_class import IS, ClaimClass, Untrue
 
 _FIGURES = r"\d+(?:\.\d\d)?"
 _MONEY = rf"(?:£{_FIGURES}(?![\w/]|[.,:]\d)|(?<![\w£−/.,:+-])\d+p\b)"
@@ -53,6 +53,8 @@ CLASS = ClaimClass(
     reads="Coins and prices in pounds and pence, two or more, or so many of one coin, and what they make; change from what was paid.",
     leaves="Coins without their p or £, and sums with signs, which the reader of arithmetic works out.",
     source="Decimal Currency Act 1969: 100 new pence to the pound.",
-    cues=frozenset(("p", "make", "makes", "total", "change", "comes", "worth")),
+    cues=frozenset(("p", "£")),
     find=_find,
+    numbers=2,
+    verbs=IS,
 )

@@ -82,4 +82,5 @@ CLASS = ClaimClass(
     source="Common practice, no source: the order of numbers; exact fractions; units as in site_data/facts.yaml.",
     cues=frozenset(("than", "between")),
     find=_find,
+    numbers=2,
 )

@@ -68,6 +68,7 @@ CLASS = ClaimClass(
     leaves="Lists that nothing says are counted, and those that keep no one step.",
     source="Common practice, no source: the difference of one number and the next.",
     cues=frozenset(("count", "counting", "counted", "counts", "steps", "step", "pattern", "sequence", "multiples", "times", "jumps",
-                    "skip", "time", "goes", "go", "going")),
+                    "skip")),
     find=_find,
+    numbers=3,
 )  # fmt: skip

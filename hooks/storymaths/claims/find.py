@@ -7,55 +7,75 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 
+from ..expression.number_words import WORDS_OF_NUMBERS
 from ..model.known_facts import KnownFacts
 from ..model.prose import Prose
+from .amounts import InFigures, count_numbers
 from .claim_class import ClaimClass
 from .sentences import Sentences
 from .table import CLASSES
 
+_SIGNS = ("£", "/")
+"""Cues that are no words."""
+_WORD = re.compile(r"[a-z]+|\d+")
 
-@dataclass(frozen=True, slots=True)
+
+@dataclass(frozen=True, slots=True, order=True)
 class FalseClaim:
-    """A claim that does not hold: its class, where it starts in the prose, its words, and what is so."""
+    """A claim that does not hold: where it starts in the prose, its class, its words, and what is so."""
 
-    of: str
     start: int
+    of: str
     words: str
     so: str
 
 
 @cache
 def _by_cue() -> Mapping[str, Sequence[ClaimClass]]:
-    cues = sorted({cue for each in CLASSES for cue in each.cues})
+    cues = {cue for each in CLASSES for cue in each.cues}
     return {cue: [each for each in CLASSES if cue in each.cues] for cue in cues}
 
 
-def find_false_claims(prose: Prose, facts: KnownFacts) -> Iterator[FalseClaim]:
+def find_false_claims(prose: Prose, facts: KnownFacts) -> list[FalseClaim]:
     """The false claims of a page's prose, in order; what is said to be wrong, asked or supposed is passed over."""
+    by_cue = _by_cue()
+    cues = by_cue.keys() & prose.words | {sign for sign in _SIGNS if sign in prose.text}
+    if not cues:
+        return []
     sentences = Sentences(prose)
-    looked: set[tuple[str, int]] = set()
-    found = set[FalseClaim]()
-    for cue in _by_cue().keys() & prose.words:
+    wanted: dict[int, dict[str, ClaimClass]] = {}
+    for cue in cues:
         for at in _places(cue, prose.lowered):
-            start, sentence = sentences.at(at)
-            for each in _by_cue()[cue]:
-                if (each.name, start) in looked:
-                    continue
-                looked.add((each.name, start))
-                for low, high, so in each.find(sentence, facts):
-                    if sentences.states(start + low, start + high):
-                        words = " ".join(prose.text[start + low : start + high].split())
-                        found.add(FalseClaim(each.name, start + low, words, so))
-    yield from sorted(found, key=lambda claim: (claim.start, claim.of))
+            wanted.setdefault(sentences.number_at(at), {}).update((each.name, each) for each in by_cue[cue])
+    return sorted({claim for each, classes in wanted.items() for claim in _in_sentence(sentences, each, classes, facts)})
 
 
 def _places(cue: str, lowered: str) -> Iterator[int]:
-    if len(cue) == 1:  # a unit, close to its number
+    if len(cue) == 1 and cue.isalpha():  # a unit, close to its number
         yield from (match.start() for match in re.finditer(rf"(?<=\d){cue}\b", lowered))
         return
-    at = lowered.find(cue)
+    at, long = lowered.find(cue), len(cue)
     while at >= 0:
-        yield at
-        at = lowered.find(cue, at + len(cue))
+        if not (lowered[at - 1 : at].isalpha() or lowered[at + long : at + long + 1].isalpha()):
+            yield at
+        at = lowered.find(cue, at + long)
 
 
+def _in_sentence(
+    sentences: Sentences, each: int, classes: Mapping[str, ClaimClass], facts: KnownFacts
+) -> Iterator[FalseClaim]:
+    start, sentence = sentences.sentence(each)
+    words = _WORD.findall(sentence)
+    held = frozenset(words)
+    called = [one for one in classes.values() if not one.verbs or not one.verbs.isdisjoint(held)]
+    if called:
+        counted = count_numbers(words)
+        called = [one for one in called if counted >= one.numbers]
+    if not called:
+        return
+    figures = InFigures(sentence, ()) if WORDS_OF_NUMBERS.isdisjoint(held) else InFigures.of(sentence)
+    for one in called:
+        for low, high, so in one.find(figures.text, facts):
+            first, last = start + figures.place(low), start + figures.place(high, end=True)
+            if sentences.states(first, last):
+                yield FalseClaim(first, one.name, " ".join(sentences.prose.text[first:last].split()), so)

@@ -10,7 +10,7 @@ from ..expression.number import Rational
 from ..expression.say import written
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, FRACTION, N, fraction, number, says, stands_alone
-from .claim_class import ClaimClass, Untrue
+from .claim_class import IS, ClaimClass, Untrue
 
 _WHOLE = rf"(?:(?P<wholes>{N}|an?|the) wholes?(?: one)?)"
 _SAME = r"(?:is|are|makes?|is the same as|are the same as|is equal to|are equal to|equals?|is worth|are worth|is equivalent to|are equivalent to)"
@@ -18,9 +18,8 @@ _MAKE_WHOLE = re.compile(rf"(?P<parts>{FRACTION}) (?:together )?{_SAME} {_WHOLE}
 _IN_WHOLE = re.compile(rf"\bthere are (?P<count>{N}) (?P<part>halves|[a-z]+hs|thirds|quarters) in {_WHOLE}{END_OR_AND}")
 _WHOLE_HAS = re.compile(rf"\b{_WHOLE} (?:has|is|are|makes?|equals|can be cut into) (?P<parts>{FRACTION}){END_OR_AND}")
 _ALIKE = re.compile(rf"(?P<first>{FRACTION}) {_SAME} (?P<second>{FRACTION}){END_OR_AND}")
-_IS_PART = re.compile(rf"(?P<part>{N}) is (?P<how>{FRACTION}|double|twice|three times|four times|five times|ten times) (?:of )?(?P<whole>{N}){END_OR_AND}")
+_IS_PART = re.compile(rf"(?P<part>{N}) is (?P<how>{FRACTION}|double|twice|\d+ times) (?:of )?(?P<whole>{N}){END_OR_AND}")
 _PART_OF = re.compile(rf"(?P<how>{FRACTION}) of (?:the )?(?P<whole>{N})(?P<noun> [a-z]+)? (?:is|are|makes?|gives?|equals) (?P<part>{N})(?: [a-z]+)?{END_OR_AND}")
-_TIMES = {"double": 2, "twice": 2, "three times": 3, "four times": 4, "five times": 5, "ten times": 10}
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
@@ -41,12 +40,18 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
 def _of_amounts(sentence: str) -> Iterator[Untrue]:
     for match in (*_IS_PART.finditer(sentence), *_PART_OF.finditer(sentence)):
         start = match.start("part") if match.re is _IS_PART else match.start()
-        times: Rational = _TIMES.get(match["how"]) or fraction(match["how"])
+        times: Rational = _times(match["how"])
         right = times * number(match["whole"])
         # A plain sum, such as half of 9 is 4, is the reader of arithmetic's; here the whole is of things.
         if (match.re is _IS_PART or match["noun"]) and stands_alone(sentence, start) and number(match["part"]) != right:
-            of = "" if match["how"] in _TIMES else "of "
+            of = "" if match["how"] in ("double", "twice") or "times" in match["how"] else "of "
             yield Untrue(*match.span(), f"{match['how']} {of}{says(number(match['whole']))} is {written(right)}")
+
+
+def _times(how: str) -> Rational:
+    if how in ("double", "twice"):
+        return 2
+    return number(how.partition(" ")[0]) if how.endswith("times") else fraction(how)
 
 
 def _is_part(word: str) -> bool:
@@ -73,6 +78,8 @@ CLASS = ClaimClass(
     leaves="Plain sums such as half of 9 is 4, which the reader of arithmetic works out; parts of an amount that is not given.",
     source="Common practice, no source: exact fractions.",
     cues=frozenset(("half", "halves", "third", "thirds", "quarter", "quarters", "fifths", "fifth", "sixths", "eighths", "tenths",
-                    "double", "twice", "whole", "wholes", "times", "same", "equal")),
+                    "double", "twice", "whole", "wholes", "times", "/")),
     find=_find,
+    numbers=2,
+    verbs=IS,
 )  # fmt: skip

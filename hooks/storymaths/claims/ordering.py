@@ -51,6 +51,7 @@ CLASS = ClaimClass(
     "or the greatest of a list.",
     leaves="Orders of anything but plain numbers, such as times or names; lists of two.",
     source="Common practice, no source: the order of numbers.",
-    cues=frozenset(("order", "first", *_UP.split("|"), *_DOWN.split("|")) ),
+    cues=frozenset(("order", *_UP.split("|"), *_DOWN.split("|")) ),
     find=_find,
+    numbers=3,
 )

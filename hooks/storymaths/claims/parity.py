@@ -17,13 +17,13 @@ _FORMS = (
     re.compile(rf"\b(?P<kind>odd|even) (?:numbers?|ones?)(?: are|:|,? such as|,? like|,? for example,?| include)? ?"
                rf"(?P<of>{LIST}|{N}){END_OR_AND}"),
 )  # fmt: skip
-_KIND = r"(?:an? |the |two |any two |any |one |some )?(odd|even)(?: (?:numbers?|ones?))?"
+_KIND = r"(?:an? |the |(?:any )?2 |any |1 |some )?(odd|even)(?: (?:numbers?|ones?))?"
 _MADE = (
     re.compile(rf"{_KIND} (and|plus|add|\+|times|×|minus|take away|−) {_KIND},? (?:always )?"
                r"(?:is|are|makes?|gives?|equals?|=|adds? (?:up )?to|comes? to|will be|must be)(?: always)? (?:an? )?(odd|even)\b"),
-    re.compile(r"\b(?:two|any two) (odd|even) numbers (?:always )?(?:make|add(?: up)? to|total|give|come to|have)(?: always)? "
+    re.compile(r"\b(?:any )?2 (odd|even) numbers (?:always )?(?:make|add(?: up)? to|total|give|come to|have)(?: always)? "
                r"(?:an? )?(odd|even) (?:total|number|sum|answer)"),
-    re.compile(r"\bthe (sum|total|product|difference) of (?:two|any two) (odd|even) numbers is (?:always )?(?:an? )?(odd|even)\b"),
+    re.compile(r"\bthe (sum|total|product|difference) of (?:any )?2 (odd|even) numbers is (?:always )?(?:an? )?(odd|even)\b"),
 )  # fmt: skip
 _AND = {"and": "+", "plus": "+", "add": "+", "minus": "+", "take away": "+", "−": "+", "sum": "+", "total": "+", "difference": "+"}
 

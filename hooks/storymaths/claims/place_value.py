@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, N, number, says, stands_alone
-from .claim_class import ClaimClass, Untrue
+from .claim_class import IS, ClaimClass, Untrue
 
 _PLACES = {"ones": 1, "one": 1, "units": 1, "unit": 1, "tens": 10, "ten": 10, "hundreds": 100, "hundred": 100, "thousands": 1000, "thousand": 1000}
 _PLACE = r"(?:ones?|units?|tens?|hundreds?|thousands?)\b"
@@ -83,7 +83,9 @@ CLASS = ClaimClass(
     "of a place.",
     leaves="Digits of a number that is not named in the sentence; decimals.",
     source="Common practice, no source: numbers are written in tens.",
-    cues=frozenset(("tens", "ten", "ones", "hundreds", "hundred", "thousands", "stands", "worth", "digit", "means", "value", "units",
+    cues=frozenset(("tens", "ones", "hundreds", "thousands", "stands", "worth", "digit", "means", "value", "units",
                     "represents")),
     find=_find,
+    numbers=2,
+    verbs=IS | {"stands", "represents", "shows", "made", "split", "splits"},
 )  # fmt: skip

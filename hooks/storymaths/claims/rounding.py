@@ -37,4 +37,5 @@ CLASS = ClaimClass(
     source="Common practice, no source: a number halfway is rounded up.",
     cues=frozenset(("nearest",)),
     find=_find,
+    numbers=2,
 )

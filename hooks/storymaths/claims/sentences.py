@@ -38,16 +38,18 @@ class Sentences:
     def _starts(self) -> Sequence[int]:
         return [0, *(match.end() for match in _ENDS.finditer(self.prose.lowered))]
 
-    def at(self, offset: int) -> tuple[int, str]:
-        """Where the sentence that holds a position starts, and the sentence, in small letters and on one line."""
-        index = bisect_right(self._starts, offset)
-        start = self._starts[index - 1]
-        end = self._starts[index] if index < len(self._starts) else len(self.prose.text)
-        return start, self.prose.lowered[start:end].replace("\n", " ").rstrip()
+    def number_at(self, offset: int) -> int:
+        """Which sentence holds a position: its number, from nought."""
+        return bisect_right(self._starts, offset) - 1
+
+    def sentence(self, number: int) -> tuple[int, str]:
+        """Where a sentence starts, and the sentence, in small letters and on one line."""
+        start, *rest = self._starts[number : number + 2]
+        return start, self.prose.lowered[start : rest[0] if rest else None].replace("\n", " ").rstrip()
 
     def states(self, start: int, end: int) -> bool:
         """Whether what stands there is stated plainly, by somebody who means it to be true."""
-        _, sentence = self.at(start)
+        _, sentence = self.sentence(self.number_at(start))
         if sentence.rstrip("\"”’')* ").endswith("?") or _LEAVES_OPEN.search(sentence):
             return False
         if _CHILDS_FIELDS.intersection(self.prose.passage_at(start).loc) or self._is_marked_wrong(start, end):

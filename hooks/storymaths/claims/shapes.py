@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from ..model.known_facts import KnownFacts, KnownShapes
 from .amounts import N, number, says
-from .claim_class import ClaimClass, Untrue
+from .claim_class import IS, ClaimClass, Untrue
 
 _CUES = "sides corners vertices faces edges symmetry angles sided"
 
@@ -57,4 +57,6 @@ CLASS = ClaimClass(
     source="site_data/facts.yaml, shapes.",
     cues=frozenset(_CUES.split()),
     find=_find,
+    numbers=1,
+    verbs=IS | {"with", "called"},
 )

@@ -39,4 +39,5 @@ CLASS = ClaimClass(
     source="Common practice, no source: equal groups multiplied.",
     cues=frozenset(("shared", "share", "groups", "bags", "boxes", "plates", "rows", "teams")),
     find=_find,
+    numbers=3,
 )

@@ -9,11 +9,11 @@ from functools import lru_cache
 
 from ..expression.number import Rational
 from ..model.known_facts import KnownFacts, KnownUnits
-from .amounts import END_OR_AND, FRACTION_IN_WORDS, NUMBER_IN_WORDS, fraction, number, says
-from .claim_class import ClaimClass, Untrue
+from .amounts import END_OR_AND, FRACTION_IN_WORDS, fraction, number, says
+from .claim_class import IS, ClaimClass, Untrue
 
 _FIGURES = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?"
-_COUNT = rf"(?<![\w£−/.,:+-])(?:{_FIGURES}|{NUMBER_IN_WORDS}|a (?:hundred|thousand)(?= )|an?(?= )|each(?= )|every(?= )|{FRACTION_IN_WORDS} of (?:an? |one )|half an? )"
+_COUNT = rf"(?<![\w£−/.,:+-])(?:{_FIGURES}|a (?:hundred|thousand)(?= )|an?(?= )|each(?= )|every(?= )|{FRACTION_IN_WORDS} of (?:an? |one )|half an? )"
 _IS = r"(?:is|has|are|have|makes?|equals?|lasts?|contains?|is the same as|are the same as|is equal to|is worth|are worth|takes|there are in)"
 
 
@@ -76,4 +76,6 @@ CLASS = ClaimClass(
                     "centimetres", "millimetres", "metres", "metre", "grams", "gram", "kg", "km", "ml", "millilitres", "pence", "pennies",
                     "decade", "century", "hours")),
     find=_find,
+    numbers=1,
+    verbs=IS | {"in", "contains"},
 )  # fmt: skip

@@ -14,6 +14,8 @@ _WORTH: Mapping[str, int] = {
     "nought": 0,
     "zero": 0,
 }
+WORDS_OF_NUMBERS = frozenset(_WORTH)
+"""The words that such a number begins with."""
 _TIMES = {"hundred": 100, "thousand": 1_000, "million": 1_000_000}
 _DIGIT = "|".join(_UP_TO_TWELVE[:9])
 _UNDER_100 = rf"(?:{'|'.join(_TENS)})(?:[- ](?:{_DIGIT})\b)?|{'|'.join((*_TEENS, *reversed(_UP_TO_TWELVE)))}"
