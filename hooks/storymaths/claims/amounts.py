@@ -22,9 +22,21 @@ _IN_WORDS = re.compile(rf"(?<!one )(?<!nearest )(?<!\d )\b{NUMBER_IN_WORDS}")
 END = r"(?= ?(?:[.,;:!)\"”’\]—–]|$|(?:so|because|but|while|since|as|which|whereas|then)\b))"
 """What follows where a claim is over."""
 END_OR_AND = rf"(?:{END}|(?= (?:and|or)\b))"
-_PARTS = {"half": 2, "third": 3, "quarter": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10}
+_PARTS = {
+    "half": 2,
+    "third": 3,
+    "quarter": 4,
+    "fifth": 5,
+    "sixth": 6,
+    "seventh": 7,
+    "eighth": 8,
+    "ninth": 9,
+    "tenth": 10,
+}
 _PARTS |= {"twelfth": 12, "hundredth": 100}
-_COUNTED = frozenset((*WORDS_OF_NUMBERS, *_PARTS, *(f"{part}s" for part in _PARTS), "halves", "noon", "midday", "midnight"))
+_COUNTED = frozenset(
+    (*WORDS_OF_NUMBERS, *_PARTS, *(f"{part}s" for part in _PARTS), "halves", "noon", "midday", "midnight")
+)
 _PART_WORDS = "|".join(("halves", *(f"{part}s?" for part in _PARTS)))
 FRACTION_IN_WORDS = rf"(?<![\w-])(?:(?:an? |one |\d+[ -])?(?:{_PART_WORDS})(?![\w-]))"
 """The pattern of ``half``, ``a quarter``, ``three quarters``."""

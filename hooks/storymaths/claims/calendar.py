@@ -39,7 +39,9 @@ def _order(sentence: str, names: Sequence[str], what: str) -> Iterator[Untrue]:
         step = 1 if match["way"] == "after" else -1
         right = names[(names.index(match["two"]) + step) % len(names)]
         if match["one"] != right:
-            yield Untrue(*match.span(), f"the {what} {match['way']} {match['two'].capitalize()} is {right.capitalize()}")
+            yield Untrue(
+                *match.span(), f"the {what} {match['way']} {match['two'].capitalize()} is {right.capitalize()}"
+            )
     place = rf"\b(?P<one>{name}) is the (?P<nth>{_ORDINAL}) {what} of the (?:year|week)\b"
     for match in re.finditer(place, sentence):
         at = names.index(match["one"])
@@ -52,7 +54,9 @@ CLASS = ClaimClass(
     reads="How many days a named month has; which day or month comes straight before or after another; a month's place in the year.",
     leaves="Dates, and which day of the week is the first, which people count in two ways.",
     source="site_data/facts.yaml, calendar.",
-    cues=frozenset(("days", "month", "comes", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")),
+    cues=frozenset(
+        ("days", "month", "comes", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+    ),
     find=_find,
     verbs=IS,
 )

@@ -21,8 +21,12 @@ _SAME = re.compile(
     rf"(?P<one>{TIME}),? (?:is|means|=|is the same (?:time )?as|is (?:also )?(?:written|shown)(?: as)?|is another way (?:of saying|to say)) (?P<two>{TIME}){END_OR_AND}"
 )
 _OF_ANOTHER = re.compile(r"\b(?:after|before|than|past|from|to|and|until|till|between|by) $")
-_LATER = re.compile(rf"(?P<span>{_SPAN}) (?P<way>after|later than|before|earlier than|past) (?P<one>{TIME}),? (?:is|it is|comes to|makes) (?P<two>{TIME}){END_OR_AND}")
-_BETWEEN = re.compile(rf"\b(?:from|between) (?P<one>{TIME}) (?:to|until|till|and) (?P<two>{TIME}) (?:is|are|takes|lasts|makes|there are) (?P<span>{_SPAN}){END_OR_AND}")
+_LATER = re.compile(
+    rf"(?P<span>{_SPAN}) (?P<way>after|later than|before|earlier than|past) (?P<one>{TIME}),? (?:is|it is|comes to|makes) (?P<two>{TIME}){END_OR_AND}"
+)
+_BETWEEN = re.compile(
+    rf"\b(?:from|between) (?P<one>{TIME}) (?:to|until|till|and) (?P<two>{TIME}) (?:is|are|takes|lasts|makes|there are) (?P<span>{_SPAN}){END_OR_AND}"
+)
 _DAY, _HALF_DAY = 24 * 60, 12 * 60
 
 
@@ -95,7 +99,9 @@ def _told(time: tuple[int, bool]) -> str:
 
 def _lasting(one: tuple[int, bool], two: tuple[int, bool]) -> str:
     hours, minutes = divmod((two[0] - one[0]) % (_DAY if one[1] and two[1] else _HALF_DAY), 60)
-    parts = [f"{count} {unit}{'' if count == 1 else 's'}" for count, unit in ((hours, "hour"), (minutes, "minute")) if count]
+    parts = [
+        f"{count} {unit}{'' if count == 1 else 's'}" for count, unit in ((hours, "hour"), (minutes, "minute")) if count
+    ]
     return " and ".join(parts) or "no time at all"
 
 

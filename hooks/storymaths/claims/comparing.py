@@ -25,7 +25,9 @@ _COMPARED = re.compile(
 _BY = re.compile(
     rf"(?P<first>{N}) (?:is|are) (?P<by>{N}) (?P<how>more|less|fewer|greater|smaller) than (?P<second>{N}){END}"
 )
-_BETWEEN = re.compile(rf"(?P<mid>{N}) (?:is|comes|lies|stands) (?P<half>halfway |half way |exactly )?(?:in )?between (?P<low>{N}) and (?P<high>{N}){END}")
+_BETWEEN = re.compile(
+    rf"(?P<mid>{N}) (?:is|comes|lies|stands) (?P<half>halfway |half way |exactly )?(?:in )?between (?P<low>{N}) and (?P<high>{N}){END}"
+)
 _HALFWAY = re.compile(rf"\bhalf ?way between (?P<low>{N}) and (?P<high>{N}) (?:is|comes|lies|stands) (?P<mid>{N}){END}")
 _AMOUNT = re.compile(rf"(£)?({_FIGURES}) ?({_UNIT})?$")
 

@@ -39,7 +39,9 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         if named:
             step: Rational = _NAMED[named["named"]] if named["named"] else int(named["figures"])
             wrong = [(a, b) for a, b in pairwise(values) if abs(b - a) != step]
-            is_wrong = bool(wrong) and len(values) >= _FEWEST and run.start() > named.start() and len(wrong) < len(values) - 1
+            is_wrong = (
+                bool(wrong) and len(values) >= _FEWEST and run.start() > named.start() and len(wrong) < len(values) - 1
+            )
             if is_wrong:
                 yield _told(run, step, *wrong[0])
         elif len(values) >= _FEWEST_UNNAMED:

@@ -47,7 +47,9 @@ def find_false_claims(prose: Prose, facts: KnownFacts) -> list[FalseClaim]:
     for cue in cues:
         for at in _places(cue, prose.lowered):
             wanted.setdefault(sentences.number_at(at), {}).update((each.name, each) for each in by_cue[cue])
-    return sorted({claim for each, classes in wanted.items() for claim in _in_sentence(sentences, each, classes, facts)})
+    return sorted(
+        {claim for each, classes in wanted.items() for claim in _in_sentence(sentences, each, classes, facts)}
+    )
 
 
 def _places(cue: str, lowered: str) -> Iterator[int]:

@@ -18,8 +18,12 @@ _MAKE_WHOLE = re.compile(rf"(?P<parts>{FRACTION}) (?:together )?{_SAME} {_WHOLE}
 _IN_WHOLE = re.compile(rf"\bthere are (?P<count>{N}) (?P<part>halves|[a-z]+hs|thirds|quarters) in {_WHOLE}{END_OR_AND}")
 _WHOLE_HAS = re.compile(rf"\b{_WHOLE} (?:has|is|are|makes?|equals|can be cut into) (?P<parts>{FRACTION}){END_OR_AND}")
 _ALIKE = re.compile(rf"(?P<first>{FRACTION}) {_SAME} (?P<second>{FRACTION}){END_OR_AND}")
-_IS_PART = re.compile(rf"(?P<part>{N}) is (?P<how>{FRACTION}|double|twice|\d+ times) (?:of )?(?P<whole>{N}){END_OR_AND}")
-_PART_OF = re.compile(rf"(?P<how>{FRACTION}) of (?:the )?(?P<whole>{N})(?P<noun> [a-z]+)? (?:is|are|makes?|gives?|equals) (?P<part>{N})(?: [a-z]+)?{END_OR_AND}")
+_IS_PART = re.compile(
+    rf"(?P<part>{N}) is (?P<how>{FRACTION}|double|twice|\d+ times) (?:of )?(?P<whole>{N}){END_OR_AND}"
+)
+_PART_OF = re.compile(
+    rf"(?P<how>{FRACTION}) of (?:the )?(?P<whole>{N})(?P<noun> [a-z]+)? (?:is|are|makes?|gives?|equals) (?P<part>{N})(?: [a-z]+)?{END_OR_AND}"
+)
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:

@@ -20,8 +20,12 @@ _WAY = (
 _BEFORE_LIST = r"(?:,? (?:they|these|the (?:numbers|totals|cards)) (?:are|go|come|read|run)|,? (?:it|that) is)?[:,]? "
 _AFTER = re.compile(rf"\b{_WAY}{_BEFORE_LIST}(?P<list>{LIST}){END}")
 _AHEAD = re.compile(rf"(?P<list>{LIST})(?:,? (?:are|is|go|goes|run|stand|come)(?: all| now)?) {_WAY}{END}")
-_END_OF = re.compile(rf"\bthe (?:(?P<least>{_UP})|(?P<most>{_DOWN}))(?: number)? of (?:the numbers )?(?P<list>{LIST}) is (?P<one>{N}){END}")
-_ONE_OF = re.compile(rf"(?P<one>{N}) is the (?:(?P<least>{_UP})|(?P<most>{_DOWN}))(?: number)? of (?:the numbers )?(?P<list>{LIST}){END}")
+_END_OF = re.compile(
+    rf"\bthe (?:(?P<least>{_UP})|(?P<most>{_DOWN}))(?: number)? of (?:the numbers )?(?P<list>{LIST}) is (?P<one>{N}){END}"
+)
+_ONE_OF = re.compile(
+    rf"(?P<one>{N}) is the (?:(?P<least>{_UP})|(?P<most>{_DOWN}))(?: number)? of (?:the numbers )?(?P<list>{LIST}){END}"
+)
 _FEWEST = 3
 
 
@@ -51,7 +55,7 @@ CLASS = ClaimClass(
     "or the greatest of a list.",
     leaves="Orders of anything but plain numbers, such as times or names; lists of two.",
     source="Common practice, no source: the order of numbers.",
-    cues=frozenset(("order", *_UP.split("|"), *_DOWN.split("|")) ),
+    cues=frozenset(("order", *_UP.split("|"), *_DOWN.split("|"))),
     find=_find,
     numbers=3,
 )

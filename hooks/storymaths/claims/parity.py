@@ -25,7 +25,17 @@ _MADE = (
                r"(?:an? )?(odd|even) (?:total|number|sum|answer)"),
     re.compile(r"\bthe (sum|total|product|difference) of (?:any )?2 (odd|even) numbers is (?:always )?(?:an? )?(odd|even)\b"),
 )  # fmt: skip
-_AND = {"and": "+", "plus": "+", "add": "+", "minus": "+", "take away": "+", "−": "+", "sum": "+", "total": "+", "difference": "+"}
+_AND = {
+    "and": "+",
+    "plus": "+",
+    "add": "+",
+    "minus": "+",
+    "take away": "+",
+    "−": "+",
+    "sum": "+",
+    "total": "+",
+    "difference": "+",
+}
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:

@@ -10,7 +10,18 @@ from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, N, number, says, stands_alone
 from .claim_class import IS, ClaimClass, Untrue
 
-_PLACES = {"ones": 1, "one": 1, "units": 1, "unit": 1, "tens": 10, "ten": 10, "hundreds": 100, "hundred": 100, "thousands": 1000, "thousand": 1000}
+_PLACES = {
+    "ones": 1,
+    "one": 1,
+    "units": 1,
+    "unit": 1,
+    "tens": 10,
+    "ten": 10,
+    "hundreds": 100,
+    "hundred": 100,
+    "thousands": 1000,
+    "thousand": 1000,
+}
 _PLACE = r"(?:ones?|units?|tens?|hundreds?|thousands?)\b"
 _COUNT = rf"(?:{N}|no)"
 _PART = rf"{_COUNT} (?:long |short |lots of )?{_PLACE}"
@@ -18,7 +29,9 @@ _PARTS = rf"{_PART}(?:(?:,? and |, |,? \+ |,? plus ){_PART})*"
 _ONE_PART = re.compile(rf"({_COUNT}) (?:long |short |lots of )?({_PLACE})")
 _MAKES = r"(?:is|are|makes?|gives?|equals?|say|says|is the same as|are the same as|is worth|are worth|is equal to|are equal to)(?: the number)?"
 _SIDES = re.compile(rf"(?P<left>{_PARTS}|{N}),? {_MAKES} (?P<right>{_PARTS}|{N}){END_OR_AND}")
-_HAS = re.compile(rf"(?P<left>{N}) (?:has|is made of|is made up of|splits into|can be split into) (?P<right>{_PARTS}){END_OR_AND}")
+_HAS = re.compile(
+    rf"(?P<left>{N}) (?:has|is made of|is made up of|splits into|can be split into) (?P<right>{_PARTS}){END_OR_AND}"
+)
 _DIGIT = re.compile(
     rf"(?:in (?:the number )?(?P<whole>{N}),? )?the (?:digit )?(?P<digit>\d)(?: in (?:the number )?(?P<whole2>{N}))? "
     rf"(?:stands for|is worth|means|has (?:a|the) value of|represents|is in the place of|shows) (?P<worth>{_PART}|{N})"

@@ -11,13 +11,30 @@ from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, N, number, says
 from .claim_class import ClaimClass, Untrue
 
-_TO = {"ten": 10, "10": 10, "hundred": 100, "100": 100, "thousand": 1000, "1000": 1000, "1,000": 1000, "whole number": 1, "whole": 1, "one": 1}
+_TO = {
+    "ten": 10,
+    "10": 10,
+    "hundred": 100,
+    "100": 100,
+    "thousand": 1000,
+    "1000": 1000,
+    "1,000": 1000,
+    "whole number": 1,
+    "whole": 1,
+    "one": 1,
+}
 _NEAREST = rf"to the nearest (?P<to>{'|'.join(sorted(_TO, key=len, reverse=True))})\b"
 _IS = r",? (?:it |that )?(?:is|becomes|gives|makes|rounds to|goes to|comes to|to get|to make)"
 _FORMS = (
-    re.compile(rf"(?P<from>{N})(?:,? (?:is |when )?(?:rounded|rounds?)(?: up| down| off)?)?,? {_NEAREST}{_IS} (?P<got>{N}){END_OR_AND}"),
-    re.compile(rf"{_NEAREST},? (?P<from>{N}) (?:is|rounds(?: up| down)? to|becomes|goes to|is rounded to) (?P<got>{N}){END_OR_AND}"),
-    re.compile(rf"(?P<from>{N}) (?:is (?:rounded )?|rounds (?:up |down )?to |is rounded (?:up |down )?to )(?P<got>{N}),? {_NEAREST}"),
+    re.compile(
+        rf"(?P<from>{N})(?:,? (?:is |when )?(?:rounded|rounds?)(?: up| down| off)?)?,? {_NEAREST}{_IS} (?P<got>{N}){END_OR_AND}"
+    ),
+    re.compile(
+        rf"{_NEAREST},? (?P<from>{N}) (?:is|rounds(?: up| down)? to|becomes|goes to|is rounded to) (?P<got>{N}){END_OR_AND}"
+    ),
+    re.compile(
+        rf"(?P<from>{N}) (?:is (?:rounded )?|rounds (?:up |down )?to |is rounded (?:up |down )?to )(?P<got>{N}),? {_NEAREST}"
+    ),
 )
 
 

@@ -70,7 +70,9 @@ class Sentences:
         if _MARK not in text:
             return False
         close = text.find(_MARK, end - 1)
-        return close >= 0 and "[" in text[max(0, start - 300) : end] and "[" not in text[end:close] and close - end < 300
+        return (
+            close >= 0 and "[" in text[max(0, start - 300) : end] and "[" not in text[end:close] and close - end < 300
+        )
 
     def _is_a_childs(self, low: int, start: int) -> bool:
         """Whether it stands in quotation marks, and a child was said to speak."""

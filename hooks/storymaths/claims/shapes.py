@@ -46,7 +46,9 @@ def _judge(match: re.Match[str], told: re.Match[str], shapes: KnownShapes) -> It
     if right is not None and said != right:
         parts = shapes.parts[part][0 if right == 1 else 1]
         article = "an" if match["shape"][0] in "aeio" else "a"
-        yield Untrue(match.start(), max(match.end(), told.end()), f"{article} {match['shape']} has {says(right)} {parts}")
+        yield Untrue(
+            match.start(), max(match.end(), told.end()), f"{article} {match['shape']} has {says(right)} {parts}"
+        )
 
 
 CLASS = ClaimClass(
