@@ -18,7 +18,9 @@ LEFT = [(name, text) for name, told in BY_CLASS.items() for text in told["left"]
 
 
 def claims_in(words: str) -> list[FalseClaim]:
-    page = parse_document("content/page.md", f"---\nkind: page\ntitle: Words\nsummary: Some.\n---\n\nHere it is. {words}\n")
+    page = parse_document(
+        "content/page.md", f"---\nkind: page\ntitle: Words\nsummary: Some.\n---\n\nHere it is. {words}\n"
+    )
     assert isinstance(page, Document)
     return list(find_false_claims(page.prose, reference().facts))
 
