@@ -56,7 +56,7 @@ def _work_out(collection: Collection, memory: Memory[WorkedOut] | None) -> tuple
     from .activities.on_pages import check_activities, work_out_pages  # noqa: PLC0415 - the kinds take half a second to load
 
     activities = work_out_pages(collection, memory)
-    return activities, check_activities(activities)
+    return activities, check_activities(activities, collection.documents)
 
 
 @contextmanager

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from posixpath import dirname
 from typing import Any
@@ -14,6 +14,7 @@ from ..model.page_fields import PageFields
 from ..model.problem import Place, Problem
 from .memory import Memory
 from .rules import BROKEN, TWICE
+from .told_ways import check_told
 from .work_out import WorkedOut, work_out
 
 _USUAL_YEAR = 2
@@ -47,13 +48,16 @@ def activities_of(
     return tuple(_worked(fence, document, collection, memory) for fence in document.content.activities)
 
 
-def check_activities(pages: PageActivities) -> list[Problem]:
-    """Every problem of every activity, in the order of files and lines."""
+def check_activities(pages: PageActivities, documents: Sequence[Document[PageFields]] = ()) -> list[Problem]:
+    """Every problem of every activity, and of what ``documents`` say of them, in the order of files and lines."""
     problems: list[Problem] = []
     for activities in pages.values():
         for activity in activities:
             problems += activity.worked.problems
         problems += _twice(activities)
+    for page in documents:
+        worked = {one.fence.line: done for one in pages.get(page.path, ()) if (done := one.worked.done)}
+        problems += check_told(page, worked) if worked else ()
     return sorted(set(problems))
 
 

@@ -28,6 +28,11 @@ _CHILD_SPEAKS = re.compile(
 _MARK = "]{wrong}"
 
 
+def leaves_open(sentence: str) -> bool:
+    """Whether a sentence, in small letters, asks, supposes, denies or tells a mistake."""
+    return sentence.rstrip("\"”’')* ").endswith("?") or _LEAVES_OPEN.search(sentence) is not None
+
+
 @dataclass(frozen=True)
 class Sentences:
     """The sentences of a page's prose, found when one is first asked for."""
@@ -50,7 +55,7 @@ class Sentences:
     def states(self, start: int, end: int) -> bool:
         """Whether what stands there is stated plainly, by somebody who means it to be true."""
         _, sentence = self.sentence(self.number_at(start))
-        if sentence.rstrip("\"”’')* ").endswith("?") or _LEAVES_OPEN.search(sentence):
+        if leaves_open(sentence):
             return False
         if _CHILDS_FIELDS.intersection(self.prose.passage_at(start).loc) or self._is_marked_wrong(start, end):
             return False
