@@ -22,7 +22,9 @@ _OPENS = re.compile(
     rf"(?:{_WAYS}(?P<alone>,? and no (?:more|others)| in all| altogether|)|[a-z]+(?:,? and no (?:more|others)| in all| altogether))(?P<end>[.:])"
 )
 _NO_MORE = re.compile(rf"\b{_N} {_WAYS},? and no (?:more|others)\b")
-_ALL = re.compile(rf"\b(?:all (?:of )?(?:the )?{_N} {_WAYS}|(?:find|finds|found|have) (?P<both>both ways))\b(?! of| to| round)")
+_ALL = re.compile(
+    rf"\b(?:all (?:of )?(?:the )?{_N} {_WAYS}|(?:find|finds|found|have) (?P<both>both ways))\b(?! of| to| round)"
+)
 _LIST = re.compile(r" ?(?:they|these|the ways|the answers|the rides) are (?P<list>[^.]*=[^.]*)\.")
 _VERDICT = re.compile(
     r"(?:^(?:for the (?:adult|grown-up)s?: ?)?|\b(?:it|this|that|the statement|the answer) is )(?P<verdict>always|sometimes|never)(?: true)?(?=[.,;:]| and | because | since )"

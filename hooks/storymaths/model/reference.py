@@ -18,6 +18,7 @@ from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
+from .prose_words import ProseWords
 from .site_settings import SiteSettings
 from .task_years import TaskYears
 from .year import YearLimits
@@ -96,6 +97,7 @@ class Reference:
     site: SiteSettings
     money: Currency
     facts: KnownFacts
+    prose: ProseWords
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]
