@@ -71,6 +71,7 @@ class Limits(Strict):
     quoted_words: int
     home_reading_grade: float
     home_reading_slack: float
+    home_reading_words: int
     class_size: int
     activity: ActivityCaps
     files: FileLimits
