@@ -33,20 +33,24 @@ def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
 
 def _order(sentence: str, names: Sequence[str], what: str) -> Iterator[Untrue]:
     name = "|".join(names)
-    after = rf"\b(?P<one>{name}) (?:is|comes) (?:the {what} )?(?:just |straight |right )?(?P<way>after|before) (?P<two>{name}){END_OR_AND}"
-    named = rf"\bthe {what} (?P<way>after|before) (?P<two>{name}) is (?P<one>{name})\b"
+    after = rf"\b(?P<one>{name}) (?:is|comes) (?:the {what} )?(?P<next>just |straight |right )?(?P<way>after|before) (?P<two>{name}){END_OR_AND}"
+    named = rf"\bthe (?P<next>){what} (?P<way>after|before) (?P<two>{name}) is (?P<one>{name})\b"
     for match in (*re.finditer(after, sentence), *re.finditer(named, sentence)):
         step = 1 if match["way"] == "after" else -1
         right = names[(names.index(match["two"]) + step) % len(names)]
+        if match["next"] is None:  # somewhere after: among the days of a week everything is
+            in_order = (names.index(match["one"]) - names.index(match["two"])) * step > 0
+            if in_order or what == "day" or match["one"] == right:
+                continue
         if match["one"] != right:
             yield Untrue(
                 *match.span(), f"the {what} {match['way']} {match['two'].capitalize()} is {right.capitalize()}"
             )
-    place = rf"\b(?P<one>{name}) is the (?P<nth>{_ORDINAL}) {what} of the (?:year|week)\b"
-    for match in re.finditer(place, sentence):
+    place = rf"\b(?P<one>{name}) is the (?P<nth>{_ORDINAL}) month of the year\b"
+    for match in re.finditer(place, sentence) if what == "month" else ():
         at = names.index(match["one"])
-        if match["nth"] not in {_ORDINALS[at]} | ({"last"} if at == len(names) - 1 else set()) and what == "month":
-            yield Untrue(*match.span(), f"{match['one'].capitalize()} is the {_ORDINALS[at]} {what}")
+        if match["nth"] not in (_ORDINALS[at], "last" if at == len(names) - 1 else ""):
+            yield Untrue(*match.span(), f"{match['one'].capitalize()} is the {_ORDINALS[at]} month")
 
 
 CLASS = ClaimClass(

@@ -13,7 +13,7 @@ _HOUR = rf"\d{{1,2}}"
 _PART = r"(?: ?(?:[ap]\.?m\.?(?!\w)|in the (?:morning|afternoon|evening)|at night))?"
 TIME = (
     rf"(?<![\w:.£])(?:(?:half past|quarter past|quarter to|\d{{1,2}} (?:minutes? )?(?:past|to)) {_HOUR}(?: o[’']clock)?"
-    rf"|{_HOUR} o[’']clock|\d{{1,2}}:\d\d|midday|noon|midnight){_PART}(?![\w:])"
+    rf"|{_HOUR} o[’']clock|\d{{1,2}}:\d\d|\d{{1,2}}(?= ?[ap]\.?m\b)|midday|noon|midnight){_PART}(?![\w:])"
 )
 _TOLD = re.compile(r"(?:(half|quarter|[\w-]+) (?:minutes? )?(past|to) )?(\d+:\d+|[\w-]+)")
 _SPAN = rf"(?:(?:{N}|an?) hours?(?:,? (?:and )?(?:{N}) minutes?| and a half| and a quarter)?|{N} and a half hours|{N} minutes?|half an hour|(?:a|three) quarters? of an hour)"
@@ -23,6 +23,9 @@ _SAME = re.compile(
 _OF_ANOTHER = re.compile(r"\b(?:after|before|than|past|from|to|and|until|till|between|by) $")
 _LATER = re.compile(
     rf"(?P<span>{_SPAN}) (?P<way>after|later than|before|earlier than|past) (?P<one>{TIME}),? (?:is|it is|comes to|makes) (?P<two>{TIME}){END_OR_AND}"
+)
+_THEN = re.compile(
+    rf"(?P<one>{TIME}),? (?:and |so |then )*(?P<span>{_SPAN}) (?P<way>later|earlier)(?: it is|,? it[’']s| is)? (?P<two>{TIME}){END_OR_AND}"
 )
 _BETWEEN = re.compile(
     rf"\b(?:from|between) (?P<one>{TIME}) (?:to|until|till|and) (?P<two>{TIME}) (?:is|are|takes|lasts|makes|there are) (?P<span>{_SPAN}){END_OR_AND}"
@@ -37,11 +40,11 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         one, two = _minutes(match["one"]), _minutes(match["two"])
         if one is not None and two is not None and not _alike(one, two):
             yield Untrue(*match.span(), f"{match['one']} is {_told(one)}")
-    for match in _LATER.finditer(sentence):
+    for match in (*_LATER.finditer(sentence), *_THEN.finditer(sentence)):
         one, two, span = _minutes(match["one"]), _minutes(match["two"]), _length(match["span"])
         if one is None or two is None:
             continue
-        right = (one[0] + (span if match["way"] in ("after", "later than", "past") else -span), one[1])
+        right = (one[0] + (span if match["way"] in ("after", "later than", "later", "past") else -span), one[1])
         if not _alike(right, two):
             yield Untrue(*match.span(), f"it is {_told(right)}")
     for match in _BETWEEN.finditer(sentence):

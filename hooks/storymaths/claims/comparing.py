@@ -29,6 +29,13 @@ _BETWEEN = re.compile(
     rf"(?P<mid>{N}) (?:is|comes|lies|stands) (?P<half>halfway |half way |exactly )?(?:in )?between (?P<low>{N}) and (?P<high>{N}){END}"
 )
 _HALFWAY = re.compile(rf"\bhalf ?way between (?P<low>{N}) and (?P<high>{N}) (?:is|comes|lies|stands) (?P<mid>{N}){END}")
+_NEXT = re.compile(
+    rf"(?P<first>{N}) (?:comes|is) (?P<next>just |straight |the number )?(?P<way>before|after) (?P<second>{N}){END}"
+)
+_BACKWARDS = re.compile(r"\b(?:back|backwards|down|downwards|countdown)\b")
+_NEARER = re.compile(
+    rf"(?P<mid>{N}) is (?:nearer|closer) (?:to )?(?P<low>{N}) than (?:it is )?(?:to )?(?P<high>{N}){END}"
+)
 _AMOUNT = re.compile(rf"(£)?({_FIGURES}) ?({_UNIT})?$")
 
 
@@ -57,6 +64,23 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         if stands_alone(sentence, match.start()) and first != right:
             yield Untrue(*match.span(), f"{says(right)} is {match['by']} {match['how']} than {says(second)}")
     yield from _between(sentence)
+    yield from _next(sentence)
+
+
+def _next(sentence: str) -> Iterator[Untrue]:
+    for match in _NEXT.finditer(sentence) if not _BACKWARDS.search(sentence) else ():
+        first, second = number(match["first"]), number(match["second"])
+        step = first - second if match["way"] == "after" else second - first
+        if stands_alone(sentence, match.start()) and (step <= 0 or (match["next"] and step != 1)):
+            right = second + 1 if match["way"] == "after" else second - 1
+            yield Untrue(*match.span(), f"{says(right)} comes just {match['way']} {says(second)}")
+    for match in _NEARER.finditer(sentence):
+        mid, near, far = number(match["mid"]), number(match["low"]), number(match["high"])
+        if stands_alone(sentence, match.start()) and abs(mid - near) >= abs(mid - far):
+            yield Untrue(
+                *match.span(),
+                f"it is {says(abs(mid - near))} from {says(near)} and {says(abs(mid - far))} from {says(far)}",
+            )
 
 
 def _alike(first: str | None, second: str | None) -> bool:
@@ -79,10 +103,10 @@ def _between(sentence: str) -> Iterator[Untrue]:
 CLASS = ClaimClass(
     name="comparing",
     reads="Two numbers, amounts in one kind of unit, or fractions, of which one is said to be more, less or some more than the "
-    "other; a number said to lie between two others, or halfway.",
+    "other; a number said to lie between two others, or halfway, or to come before or after another.",
     leaves="What is counted in different things (6 pennies and 5 pounds), sums, and comparisons without both numbers.",
     source="Common practice, no source: the order of numbers; exact fractions; units as in site_data/facts.yaml.",
-    cues=frozenset(("than", "between")),
+    cues=frozenset(("than", "between", "comes")),
     find=_find,
     numbers=2,
 )

@@ -11,12 +11,17 @@ from .claim_class import ClaimClass, Untrue
 
 _NOUN = r"(?: (?:one|numbers?|totals?|answers?))?"
 _FORMS = (
-    re.compile(rf"(?P<of>{LIST}|{N})(?:, | (?=is|are))(?:which |that )?(?:is|are) (?:all |both |each |always )?(?:an? )?"
+    re.compile(rf"(?P<of>{LIST}(?= are|, which are)|{N})(?:, | (?=is|are))(?:which |that )?(?:is|are) (?:all |both |each |always )?(?:an? )?"
                rf"(?P<kind>odd|even){_NOUN}{END_OR_AND}"),
     re.compile(rf"(?P<of>{N}),? (?:is )?an (?P<kind>odd|even) (?:number|total|answer)\b"),
     re.compile(rf"\b(?P<kind>odd|even) (?:numbers?|ones?)(?: are|:|,? such as|,? like|,? for example,?| include)? ?"
                rf"(?P<of>{LIST}|{N}){END_OR_AND}"),
 )  # fmt: skip
+_PART_OF_SUM = re.compile(r"(?:\d|\b(?:and|plus|minus|times|add|or|of|to|by|from|than)|[+×÷=−])[ ,]*$")
+_DOUBLED = re.compile(
+    r"\b(?:doubl(?:es?|ing)(?: (?:any|a|every) (?:whole )?number)?|twice (?:any|a|every) (?:whole )?number) (?:always )?(?:is|are|gives?|makes?)"
+    r"(?: always)? (?:an? )?odd\b"
+)
 _KIND = r"(?:an? |the |(?:any )?2 |any |1 |some )?(odd|even)(?: (?:numbers?|ones?))?"
 _MADE = (
     re.compile(rf"{_KIND} (and|plus|add|\+|times|×|minus|take away|−) {_KIND},? (?:always )?"
@@ -41,6 +46,8 @@ _AND = {
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for form in _FORMS:
         for match in form.finditer(sentence):
+            if _PART_OF_SUM.search(sentence, max(0, match.start() - 20), match.start()):
+                continue
             odd = match["kind"] == "odd"
             wrong = [value for value in numbers(match["of"]) if value.denominator == 1 and (value % 2 == 1) != odd]
             if wrong:
@@ -50,6 +57,8 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
 
 
 def _rules(sentence: str) -> Iterator[Untrue]:
+    for match in _DOUBLED.finditer(sentence):
+        yield Untrue(*match.span(), "a double is even")
     for match in _MADE[0].finditer(sentence):
         first, sign, second, made = match.groups()
         yield from _judge(match, first, _AND.get(sign, "×"), second, made)

@@ -32,6 +32,7 @@ _SIDES = re.compile(rf"(?P<left>{_PARTS}|{N}),? {_MAKES} (?P<right>{_PARTS}|{N})
 _HAS = re.compile(
     rf"(?P<left>{N}) (?:has|is made of|is made up of|splits into|can be split into) (?P<right>{_PARTS}){END_OR_AND}"
 )
+_IN = re.compile(rf"\bin (?:the number )?(?P<left>{N}),? there are (?P<right>{_PARTS}){END_OR_AND}")
 _DIGIT = re.compile(
     rf"(?:in (?:the number )?(?P<whole>{N}),? )?the (?:digit )?(?P<digit>\d)(?: in (?:the number )?(?P<whole2>{N}))? "
     rf"(?:stands for|is worth|means|has (?:a|the) value of|represents|is in the place of|shows) (?P<worth>{_PART}|{N})"
@@ -44,12 +45,12 @@ _PLACE_DIGIT = re.compile(
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
-    for form in (_SIDES, _HAS):
+    for form in (_SIDES, _HAS, _IN):
         for match in form.finditer(sentence):
             left, right = match["left"], match["right"]
             if not (_ONE_PART.search(left) or _ONE_PART.search(right)) or not stands_alone(sentence, match.start()):
                 continue
-            if form is _HAS and len(_ONE_PART.findall(right)) == 1:
+            if form is not _SIDES and len(_ONE_PART.findall(right)) == 1:
                 if not _holds_so_many(number(left), right):
                     yield Untrue(*match.span(), f"{says(number(left))} has not {right}")
             elif _worth(left) != _worth(right):

@@ -37,6 +37,10 @@ _FORMS = (
     ),
 )
 
+_UNNAMED = re.compile(
+    rf"(?P<from>{N}) (?:rounds (?:up |down )?|is rounded (?:up |down )?|rounded (?:up |down )?is )(?:to )?(?P<got>{N}){END_OR_AND}"
+)
+
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for form in _FORMS:
@@ -45,14 +49,21 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
             right = floor(Fraction(value) / to + Fraction(1, 2)) * to
             if number(match["got"]) != right:
                 yield Untrue(*match.span(), f"to the nearest {match['to']}, {says(value)} is {says(right)}")
+    for match in _UNNAMED.finditer(sentence) if "nearest" not in sentence else ():
+        value, got = number(match["from"]), number(match["got"])
+        steps = [10**power for power in range(7) if got % 10**power == 0]
+        if value.denominator == 1 and got not in {
+            floor(Fraction(value) / to + Fraction(1, 2)) * to for to in steps[1:]
+        }:
+            yield Untrue(*match.span(), f"{says(got)} is not the nearest of its kind to {says(value)}")
 
 
 CLASS = ClaimClass(
     name="rounding",
     reads="A number and what it is to the nearest ten, hundred, thousand or whole number.",
-    leaves="Rounding whose step is not named; about and nearly.",
+    leaves="About and nearly; decimals rounded to a step that is not named.",
     source="Common practice, no source: a number halfway is rounded up.",
-    cues=frozenset(("nearest",)),
+    cues=frozenset(("nearest", "rounds", "rounded")),
     find=_find,
     numbers=2,
 )

@@ -3,52 +3,69 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import lru_cache
 
-from ..model.known_facts import KnownFacts, KnownShapes
-from .amounts import N, number, says
+from ..expression.number import Rational
+from ..expression.number_words import NUMBER_IN_WORDS, number_in_words
+from ..model.known_facts import KnownFacts, KnownShapes, Part
+from .amounts import END_OR_AND, N, number, says
 from .claim_class import IS, ClaimClass, Untrue
 
 _CUES = "sides corners vertices faces edges symmetry angles sided"
 
 
+class _Forms:
+    """The ways a shape and its parts are told, for the names known."""
+
+    def __init__(self, names: Iterable[str], parts: Iterable[str]) -> None:
+        shape = rf"(?P<shape>{_longest_first(names)})(?:e?s)?"
+        some = rf"(?:{N}|no) (?:{_longest_first(parts)})\b"
+        some = rf"(?P<list>{some}(?:(?:,? and |, ){some})*)"
+        self.part = re.compile(rf"(?P<count>{N}|no) (?P<part>{_longest_first(parts)})\b")
+        self.whole = (
+            re.compile(
+                rf"(?<![\w-]){shape} (?:always |all |each |also )?(?:has|have) (?:exactly |only |got )?{some}{END_OR_AND}"
+            ),
+            re.compile(rf"\bshapes? (?:with|that has|that have) {some} (?:is|are) (?:called )?(?:an? )?{shape}\b"),
+            re.compile(
+                rf"(?<![\w-]){shape} is an? (?:flat |solid |closed )?shape (?:with|that has) {some}{END_OR_AND}"
+            ),
+        )
+        sided = rf"(?P<sided>\d+|{NUMBER_IN_WORDS.rpartition('(?!')[0]})-sided"
+        self.sided = (
+            re.compile(rf"(?<![\w-]){shape} is an? {sided} (?:shape|polygon|figure)\b"),
+            re.compile(rf"\b{sided} (?:shape|polygon|figure)s? (?:is|are) (?:called )?(?:an? )?{shape}\b"),
+        )
+
+
+def _longest_first(names: Iterable[str]) -> str:
+    return f"(?:{'|'.join(sorted(map(re.escape, names), key=len, reverse=True))})"
+
+
 @lru_cache(maxsize=2)
-def _forms(names: tuple[str, ...], parts: tuple[str, ...]) -> tuple[re.Pattern[str], re.Pattern[str], re.Pattern[str]]:
-    shape = "|".join(sorted((re.escape(name) for name in names), key=len, reverse=True))
-    part = "|".join(sorted((re.escape(name) for name in parts), key=len, reverse=True))
-    shape = rf"(?P<shape>(?:{shape}))(?P<many>e?s)?"
-    some = rf"(?P<count>{N}|no) (?P<part>{part})\b"
-    return (
-        re.compile(rf"\b(?:an? |any |every |each |all |the |this |that |its )?(?<![\w-]){shape} (?:always |all |each |also )?"
-                   rf"(?:has|have|with) (?:exactly |only |got )?(?P<list>{_unnamed(some)}(?:(?:,? and |, ){_unnamed(some)})*)"),
-        re.compile(rf"\ban? (?:flat |solid |closed )?shape (?:with|that has) (?P<list>{_unnamed(some)}) is (?:called )?an? {shape}\b"),
-        re.compile(some),
-    )  # fmt: skip
-
-
-def _unnamed(pattern: str) -> str:
-    return re.sub(r"\?P<\w+>", "?:", pattern)
+def _forms(names: tuple[str, ...], parts: tuple[str, ...]) -> _Forms:
+    return _Forms(names, parts)
 
 
 def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
     shapes = facts.shapes
-    has, called, some = _forms(tuple(shapes.by_name), tuple(shapes.by_part))
-    for match in (*has.finditer(sentence), *called.finditer(sentence)):
-        for told in some.finditer(sentence, match.start("list"), match.end("list")):
-            yield from _judge(match, told, shapes)
+    forms = _forms(tuple(shapes.by_name), tuple(shapes.by_part))
+    for match in (match for form in forms.whole for match in form.finditer(sentence)):
+        for told in forms.part.finditer(sentence, match.start("list"), match.end("list")):
+            said = 0 if told["count"] == "no" else number(told["count"])
+            yield from _judge(match, shapes.by_part[told["part"]], said, shapes)
+    for match in (match for form in forms.sided for match in form.finditer(sentence)):
+        sides = match["sided"]
+        yield from _judge(match, "sides", int(sides) if sides.isdigit() else number_in_words(sides), shapes)
 
 
-def _judge(match: re.Match[str], told: re.Match[str], shapes: KnownShapes) -> Iterator[Untrue]:
-    part = shapes.by_part[told["part"]]
+def _judge(match: re.Match[str], part: Part, said: Rational, shapes: KnownShapes) -> Iterator[Untrue]:
     right = shapes.by_name[match["shape"]].get(part)
-    said = 0 if told["count"] == "no" else number(told["count"])
     if right is not None and said != right:
         parts = shapes.parts[part][0 if right == 1 else 1]
         article = "an" if match["shape"][0] in "aeio" else "a"
-        yield Untrue(
-            match.start(), max(match.end(), told.end()), f"{article} {match['shape']} has {says(right)} {parts}"
-        )
+        yield Untrue(*match.span(), f"{article} {match['shape']} has {says(right)} {parts}")
 
 
 CLASS = ClaimClass(
@@ -59,6 +76,5 @@ CLASS = ClaimClass(
     source="site_data/facts.yaml, shapes.",
     cues=frozenset(_CUES.split()),
     find=_find,
-    numbers=1,
-    verbs=IS | {"with", "called"},
+    verbs=IS,
 )
