@@ -21,6 +21,7 @@ _STEPS = re.compile(
     rf"\b(?:count\w*(?: on| back| up| down| forwards?| backwards?)?(?: from {N})? in|(?:go\w*|jump\w*|skip\w*|step\w*)(?: up| down| on| back)? in|"
     rf"steps of|jumps of|multiples of|the) (?:steps of )?{_STEP}(?P<table> times table)?(?:,? from {N})?\b"
 )
+_OTHER_STEPS = re.compile(r"(?:,? and |,? or |, )\d")
 _COUNTED = re.compile(
     r"\b(?:count\w*|steps?|pattern|sequence|multiples|each time|goes up|go up|goes down|times table|skip|jumps?|number line|and so on)\b"
 )
@@ -34,14 +35,14 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         named = None
     if named is None and not _COUNTED.search(sentence):
         return
-    for run in _RUN.finditer(sentence):
+    if named and _OTHER_STEPS.match(sentence, named.end()) and not named.group().endswith("s"):
+        return
+    for run in _RUN.finditer(sentence, named.end() if named else 0):
         values = [number(each.group()) for each in NUMBER.finditer(run.group())]
         if named:
             step: Rational = _NAMED[named["named"]] if named["named"] else int(named["figures"])
             wrong = [(a, b) for a, b in pairwise(values) if abs(b - a) != step]
-            is_wrong = (
-                bool(wrong) and len(values) >= _FEWEST and run.start() > named.start() and len(wrong) < len(values) - 1
-            )
+            is_wrong = bool(wrong) and len(values) >= _FEWEST and len(wrong) < len(values) - 1
             if is_wrong:
                 yield _told(run, step, *wrong[0])
         elif len(values) >= _FEWEST_UNNAMED:
