@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from ..expression.number_words import NUMBER_IN_WORDS, number_in_words
+from ..claims.number_words import NUMBER_IN_WORDS, number_in_words
 from ..model.prose import Numeral, Prose
 
 _LARGE = ("hundred", "thousand", "million")

@@ -8,8 +8,8 @@ from ..model.collection import Collection
 from ..model.document import Document
 from ..model.problem import Problem
 from ..model.rule import COMMON_PRACTICE, Rule
-from .adult_matters import joins_a_size
 from ..model.session import Session
+from .adult_matters import joins_a_size
 
 RULE = Rule(
     name="symbol-not-introduced",

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from ..expression.number import Rational, exact
-from ..expression.number_words import NUMBER_IN_WORDS, WORDS_OF_NUMBERS, number_in_words
 from ..expression.say import written
+from .number_words import NUMBER_IN_WORDS, WORDS_OF_NUMBERS, number_in_words
 
 _FIGURES = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?![\w/%°-]|[.,:]\d)"
 N = rf"(?<![\w£−/.,:+-]){_FIGURES}"

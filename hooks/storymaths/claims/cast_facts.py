@@ -14,9 +14,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from ..expression.number_words import NUMBER_IN_WORDS, number_in_words
 from ..model.book import Book, Character
 from ..model.prose import Prose
+from .number_words import NUMBER_IN_WORDS, number_in_words
 from .sentences import Sentences
 
 _N = rf"(?<![\w£−/.,:+-])(?:\d+(?![\w/%°-]|[.,:]\d)|{NUMBER_IN_WORDS})"

@@ -7,11 +7,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 
-from ..expression.number_words import WORDS_OF_NUMBERS
 from ..model.known_facts import KnownFacts
 from ..model.prose import Prose
 from .amounts import InFigures, count_numbers
 from .claim_class import ClaimClass
+from .number_words import WORDS_OF_NUMBERS
 from .sentences import Sentences
 from .table import CLASSES
 

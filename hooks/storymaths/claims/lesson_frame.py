@@ -11,12 +11,12 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from ..expression.number_words import NUMBER_IN_WORDS, number_in_words
 from ..model.body import Body, Section, words_of_runs
 from ..model.home import Home
 from ..model.material import Material
 from ..model.prose import Prose
 from ..model.session import Session
+from .number_words import NUMBER_IN_WORDS, number_in_words
 from .sentences import Sentences
 
 _PAGES = re.compile(  # begins with letters that are the same in all forms, which is many times as fast to look for

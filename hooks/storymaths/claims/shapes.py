@@ -7,10 +7,10 @@ from collections.abc import Iterable, Iterator
 from functools import lru_cache
 
 from ..expression.number import Rational
-from ..expression.number_words import NUMBER_IN_WORDS, number_in_words
 from ..model.known_facts import KnownFacts, KnownShapes, Part
 from .amounts import END_OR_AND, N, number, says
 from .claim_class import IS, ClaimClass, Untrue
+from .number_words import NUMBER_IN_WORDS, number_in_words
 
 _CUES = "sides corners vertices faces edges symmetry angles sided"
 

@@ -11,8 +11,8 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from ..expression.number_words import NUMBER_IN_WORDS, number_in_words
 from ..model.body import Block, Body, Fence, Heading, Run, Runs
+from .number_words import NUMBER_IN_WORDS, number_in_words
 from .sentences import leaves_open
 
 _N = rf"(?P<count>\d+|{NUMBER_IN_WORDS})"
