@@ -51,7 +51,7 @@ def is_an_adults(text: str, numeral: Numeral, reference: Reference) -> bool:
     words = _words(reference.prose.adults)
     before = _ENDS.split(text[max(0, numeral.start - _LOOK) : numeral.start])[-1].lower().replace("\n", " ")
     after = _ENDS.split(text[numeral.end : numeral.end + _LOOK])[0].lower().replace("\n", " ")
-    if len(numeral.text) > 3 and numeral.text.startswith("0") or _PHONE.search(before):
+    if (len(numeral.text) > 3 and numeral.text.startswith("0")) or _PHONE.search(before):
         return True
     if words.before.search(before) or words.after.match(after) or _is_time(numeral.text, before, after):
         return True

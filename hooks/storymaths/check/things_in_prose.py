@@ -40,7 +40,8 @@ class _Lexicon:
     def __init__(self, things: Mapping[str, Material], handling: Handling) -> None:
         self.by_last: dict[str, list[tuple[str, bool, Material | ThingNamed]]] = {}
         small = [one for one in things.values() if one.food or one.is_small_part == "yes"]
-        for thing in (*small, *handling.things):
+        every: list[Material | ThingNamed] = [*small, *handling.things]
+        for thing in every:
             for form in dict.fromkeys((thing.name, thing.plural, *thing.also)):
                 last = re.split(r"[^a-z]+", form.lower())[-1]
                 self.by_last.setdefault(last, []).append((form.lower(), form == thing.name != thing.plural, thing))

@@ -108,6 +108,11 @@ def stands_alone(sentence: str, start: int) -> bool:
     return not _GOES_ON_BEFORE.search(sentence, max(0, start - 16), start)
 
 
+def difference(one: Rational, other: Rational) -> Rational:
+    """How far apart two numbers are."""
+    return max(one, other) - min(one, other)
+
+
 def says(value: Rational) -> str:
     """A number as a message writes it."""
     return written(value, places=3)

@@ -33,7 +33,10 @@ def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
 
 def _order(sentence: str, names: Sequence[str], what: str) -> Iterator[Untrue]:
     name = "|".join(names)
-    after = rf"\b(?P<one>{name}) (?:is|comes) (?:the {what} )?(?P<next>just |straight |right )?(?P<way>after|before) (?P<two>{name}){END_OR_AND}"
+    after = (
+        rf"\b(?P<one>{name}) (?:is|comes) (?:the {what} )?(?P<next>just |straight |right )?(?P<way>after|before)"
+        rf" (?P<two>{name}){END_OR_AND}"
+    )
     named = rf"\bthe (?P<next>){what} (?P<way>after|before) (?P<two>{name}) is (?P<one>{name})\b"
     for match in (*re.finditer(after, sentence), *re.finditer(named, sentence)):
         step = 1 if match["way"] == "after" else -1

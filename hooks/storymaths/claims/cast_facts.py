@@ -183,7 +183,10 @@ class BookFacts:
             have = self.numbers_of(fact)
             if plural.replace("_", " ") not in text:
                 continue
-            form = rf"\b[Tt]he (?P<count>{_N}) {re.escape(plural.replace('_', ' '))}(?:,| are|:) (?P<list>\d+(?:(?:, | and |, and )\d+){{2,}})"
+            form = (
+                rf"\b[Tt]he (?P<count>{_N}) {re.escape(plural.replace('_', ' '))}(?:,| are|:) (?P<list>\d+(?:(?:, | and"
+                rf" |, and )\d+){{2,}})"
+            )
             for match in re.finditer(form, text):
                 listed = [int(each) for each in re.findall(r"\d+", match["list"])]
                 if len(have) in (_worth(match["count"]), len(listed)) and sorted(listed) != sorted(have):

@@ -18,7 +18,8 @@ class Untrue(NamedTuple):
 
 
 IS = frozenset(
-    "is are was make makes equal equals has have give gives means lasts takes come comes equal cost costs say says worth total totals add adds".split()
+    "is are was make makes equal equals has have give gives means lasts takes come comes equal cost costs say says worth"
+    " total totals add adds".split()
 )
 """Verbs by which one thing is said to be another."""
 Find = Callable[[str, KnownFacts], Iterator[Untrue]]

@@ -16,11 +16,13 @@ _MONEY = rf"(?:£{_FIGURES}(?![\w/]|[.,:]\d)|(?<![\w£−/.,:+-])\d+p\b)"
 _SEVERAL = rf"(?:(?:an?|one|{N}) )?{_MONEY}(?: coins?| pieces?| notes?)?"
 _ONE = re.compile(rf"(?:(an?|{N}) )?({_MONEY})")
 _TOTAL = re.compile(
-    rf"(?P<coins>(?:{_SEVERAL}(?:,? and |, ))+{_SEVERAL}|(?:{N}) {_MONEY} coins)(?: together)?,? (?:is|are|makes?|totals?|comes? to|adds? up to|"
+    rf"(?P<coins>(?:{_SEVERAL}(?:,? and |, ))+{_SEVERAL}|(?:{N}) {_MONEY} coins)(?: together)?,?"
+    rf" (?:is|are|makes?|totals?|comes? to|adds? up to|"
     rf"are worth|is worth|gives?)(?: altogether)? (?P<total>{_MONEY}){END_OR_AND}"
 )
 _CHANGE = re.compile(
-    rf"\bchange from (?P<paid>{_MONEY})(?: (?:for|after (?:spending|paying)|when (?:you|it) (?:spend|costs?)) (?P<cost>{_MONEY}))? is (?P<change>{_MONEY})"
+    rf"\bchange from (?P<paid>{_MONEY})(?: (?:for|after (?:spending|paying)|when (?:you|it) (?:spend|costs?))"
+    rf" (?P<cost>{_MONEY}))? is (?P<change>{_MONEY})"
     rf"(?: (?:for|when (?:you|it) (?:spend|costs?)) (?P<cost2>{_MONEY}))?{END_OR_AND}"
 )
 

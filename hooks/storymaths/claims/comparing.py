@@ -9,7 +9,7 @@ from fractions import Fraction
 from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
 from ..model.quantity import UNITS
-from .amounts import END, FRACTION, NUMBER, N, fraction, number, says, stands_alone
+from .amounts import END, FRACTION, NUMBER, N, difference, fraction, number, says, stands_alone
 from .claim_class import ClaimClass, Untrue
 
 _UNIT = "|".join(sorted((re.escape(unit.lower()) for unit in UNITS if unit != "£"), key=len, reverse=True))
@@ -76,11 +76,9 @@ def _next(sentence: str) -> Iterator[Untrue]:
             yield Untrue(*match.span(), f"{says(right)} comes just {match['way']} {says(second)}")
     for match in _NEARER.finditer(sentence):
         mid, near, far = number(match["mid"]), number(match["low"]), number(match["high"])
-        if stands_alone(sentence, match.start()) and abs(mid - near) >= abs(mid - far):
-            yield Untrue(
-                *match.span(),
-                f"it is {says(abs(mid - near))} from {says(near)} and {says(abs(mid - far))} from {says(far)}",
-            )
+        to_near, to_far = difference(mid, near), difference(mid, far)
+        if stands_alone(sentence, match.start()) and to_near >= to_far:
+            yield Untrue(*match.span(), f"it is {says(to_near)} from {says(near)} and {says(to_far)} from {says(far)}")
 
 
 def _alike(first: str | None, second: str | None) -> bool:

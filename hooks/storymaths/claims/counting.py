@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
-from .amounts import NUMBER, N, number, says
+from .amounts import NUMBER, N, difference, number, says
 from .claim_class import ClaimClass, Untrue
 
 _NAMED = {
@@ -18,7 +18,8 @@ _NAMED = {
 }  # fmt: skip
 _STEP = rf"(?:(?P<named>{'|'.join(_NAMED)})|(?P<figures>\d+)s?)"
 _STEPS = re.compile(
-    rf"\b(?:count\w*(?: on| back| up| down| forwards?| backwards?)?(?: from {N})? in|(?:go\w*|jump\w*|skip\w*|step\w*)(?: up| down| on| back)? in|"
+    rf"\b(?:count\w*(?: on| back| up| down| forwards?| backwards?)?(?: from {N})? in|(?:go\w*|jump\w*|skip\w*|step\w*)(?:"
+    rf" up| down| on| back)? in|"
     rf"steps of|jumps of|multiples of|the) (?:steps of )?{_STEP}(?P<table> times table)?(?:,? from {N})?\b"
 )
 _OTHER_STEPS = re.compile(r"(?:,? and |,? or |, )\d")
@@ -57,7 +58,7 @@ def _missed(run: re.Match[str], values: list[Rational]) -> Iterator[Untrue]:
     lone = len(around) == 1 and around[0] in (0, len(steps) - 1)
     inside = len(around) == 2 and around[1] == around[0] + 1 and steps[around[0]] + steps[around[1]] == 2 * step
     if step and others and times >= 2 and (lone or inside):
-        yield _told(run, abs(step), values[around[0]], values[around[0] + 1])
+        yield _told(run, difference(step, 0), values[around[0]], values[around[0] + 1])
 
 
 def _told(run: re.Match[str], step: Rational, before: Rational, after: Rational) -> Untrue:

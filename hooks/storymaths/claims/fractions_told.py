@@ -13,7 +13,10 @@ from .amounts import END_OR_AND, FRACTION, N, fraction, number, says, stands_alo
 from .claim_class import IS, ClaimClass, Untrue
 
 _WHOLE = rf"(?:(?P<wholes>{N}|an?|the) wholes?(?: one)?)"
-_SAME = r"(?:is|are|makes?|is the same as|are the same as|is equal to|are equal to|equals?|is worth|are worth|is equivalent to|are equivalent to)"
+_SAME = (
+    r"(?:is|are|makes?|is the same as|are the same as|is equal to|are equal to|equals?|is worth|are worth|is equivalent"
+    r" to|are equivalent to)"
+)
 _MAKE_WHOLE = re.compile(rf"(?P<parts>{FRACTION}) (?:together )?{_SAME} {_WHOLE}{END_OR_AND}")
 _IN_WHOLE = re.compile(rf"\bthere are (?P<count>{N}) (?P<part>halves|[a-z]+hs|thirds|quarters) in {_WHOLE}{END_OR_AND}")
 _WHOLE_HAS = re.compile(rf"\b{_WHOLE} (?:has|is|are|makes?|equals|can be cut into) (?P<parts>{FRACTION}){END_OR_AND}")
@@ -22,7 +25,8 @@ _IS_PART = re.compile(
     rf"(?P<part>{N}) is (?P<how>{FRACTION}|double|twice|\d+ times) (?:of )?(?P<whole>{N}){END_OR_AND}"
 )
 _PART_OF = re.compile(
-    rf"(?P<how>{FRACTION}) of (?:the )?(?P<whole>{N})(?P<noun> [a-z]+)? (?:is|are|makes?|gives?|equals) (?P<part>{N})(?: [a-z]+)?{END_OR_AND}"
+    rf"(?P<how>{FRACTION}) of (?:the )?(?P<whole>{N})(?P<noun> [a-z]+)? (?:is|are|makes?|gives?|equals) (?P<part>{N})(?:"
+    rf" [a-z]+)?{END_OR_AND}"
 )
 
 

@@ -123,7 +123,7 @@ def things_to_find(prose: Prose, home: Home, named: Sequence[Material]) -> Itera
 def _is_meant(material: Material, things: str) -> bool:
     """Whether words after a number name a material, in full or by its last word."""
     names = (material.name, material.plural, *material.also)
-    first = things.split()[0]
+    first = things.split(maxsplit=1)[0]
     return any(things.startswith(name.lower()) for name in names) or first in {
         name.lower().split()[-1] for name in names
     }

@@ -11,7 +11,8 @@ from .claim_class import ClaimClass, Untrue
 
 _NOUN = r"(?: (?:one|numbers?|totals?|answers?))?"
 _FORMS = (
-    re.compile(rf"(?P<of>{LIST}(?= are|, which are)|{N})(?:, | (?=is|are))(?:which |that )?(?:is|are) (?:all |both |each |always )?(?:an? )?"
+    re.compile(rf"(?P<of>{LIST}(?= are|, which are)|{N})(?:, | (?=is|are))(?:which |that )?(?:is|are) (?:all |both |each"
+    rf" |always )?(?:an? )?"
                rf"(?P<kind>odd|even){_NOUN}{END_OR_AND}"),
     re.compile(rf"(?P<of>{N}),? (?:is )?an (?P<kind>odd|even) (?:number|total|answer)\b"),
     re.compile(rf"\b(?P<kind>odd|even) (?:numbers?|ones?)(?: are|:|,? such as|,? like|,? for example,?| include)? ?"
@@ -19,7 +20,8 @@ _FORMS = (
 )  # fmt: skip
 _PART_OF_SUM = re.compile(r"(?:\d|\b(?:and|plus|minus|times|add|or|of|to|by|from|than)|[+×÷=−])[ ,]*$")
 _DOUBLED = re.compile(
-    r"\b(?:doubl(?:es?|ing)(?: (?:any|a|every) (?:whole )?number)?|twice (?:any|a|every) (?:whole )?number) (?:always )?(?:is|are|gives?|makes?)"
+    r"\b(?:doubl(?:es?|ing)(?: (?:any|a|every) (?:whole )?number)?|twice (?:any|a|every) (?:whole )?number) (?:always"
+    r" )?(?:is|are|gives?|makes?)"
     r"(?: always)? (?:an? )?odd\b"
 )
 _KIND = r"(?:an? |the |(?:any )?2 |any |1 |some )?(odd|even)(?: (?:numbers?|ones?))?"

@@ -27,7 +27,10 @@ _COUNT = rf"(?:{N}|no)"
 _PART = rf"{_COUNT} (?:long |short |lots of )?{_PLACE}"
 _PARTS = rf"{_PART}(?:(?:,? and |, |,? \+ |,? plus ){_PART})*"
 _ONE_PART = re.compile(rf"({_COUNT}) (?:long |short |lots of )?({_PLACE})")
-_MAKES = r"(?:is|are|makes?|gives?|equals?|say|says|is the same as|are the same as|is worth|are worth|is equal to|are equal to)(?: the number)?"
+_MAKES = (
+    r"(?:is|are|makes?|gives?|equals?|say|says|is the same as|are the same as|is worth|are worth|is equal to|are equal"
+    r" to)(?: the number)?"
+)
 _SIDES = re.compile(rf"(?P<left>{_PARTS}|{N}),? {_MAKES} (?P<right>{_PARTS}|{N}){END_OR_AND}")
 _HAS = re.compile(
     rf"(?P<left>{N}) (?:has|is made of|is made up of|splits into|can be split into) (?P<right>{_PARTS}){END_OR_AND}"

@@ -13,7 +13,8 @@ from ..model.prose import Prose
 _ENDS = re.compile(r"[.!?…][\"”’')\]*]*\s+|\n\n+")
 _LEAVES_OPEN = re.compile(
     r"\b(?:if|not|never|nor|neither|cannot|\w+n[’']t|wrong|wrongly|mistakes?|false|untrue|incorrect|unless|whether|suppose|imagine|"
-    r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?|thought|believes?|a child who|children who|instead of|rather than|silly|"
+    r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?|thought|believes?|a child who|children"
+    r" who|instead of|rather than|silly|"
     r"forget|forgets|forgot|misread|lest|argue|prove|disprove|claims?)\b"
 )
 _OPEN_PASSAGE = re.compile(

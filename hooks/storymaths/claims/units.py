@@ -13,8 +13,14 @@ from .amounts import END_OR_AND, FRACTION_IN_WORDS, fraction, number, says
 from .claim_class import IS, ClaimClass, Untrue
 
 _FIGURES = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?"
-_COUNT = rf"(?<![\w£−/.,:+-])(?:{_FIGURES}|a (?:hundred|thousand)(?= )|an?(?= )|each(?= )|every(?= )|{FRACTION_IN_WORDS} of (?:an? |one )|half an? )"
-_IS = r"(?:is|has|are|have|makes?|equals?|lasts?|contains?|is the same as|are the same as|is equal to|is worth|are worth|takes|there are in)"
+_COUNT = (
+    rf"(?<![\w£−/.,:+-])(?:{_FIGURES}|a (?:hundred|thousand)(?= )|an?(?= )|each(?= )|every(?= )|{FRACTION_IN_WORDS} of"
+    rf" (?:an? |one )|half an? )"
+)
+_IS = (
+    r"(?:is|has|are|have|makes?|equals?|lasts?|contains?|is the same as|are the same as|is equal to|is worth|are"
+    r" worth|takes|there are in)"
+)
 
 
 @lru_cache(maxsize=2)
@@ -72,10 +78,11 @@ CLASS = ClaimClass(
     "an hour is 30 minutes.",
     leaves="Amounts of mixed units and signs of arithmetic, which the reader of arithmetic works out; units that are not listed.",
     source="site_data/facts.yaml, units.",
-    cues=frozenset(("second", "seconds", "minute", "minutes", "day", "days", "week", "weeks", "month", "months", "year", "years", "mm", "cm",
-                    "centimetres", "millimetres", "metres", "metre", "grams", "gram", "kg", "km", "ml", "millilitres", "pence", "pennies",
-                    "decade", "century", "hours")),
+    cues=frozenset(
+        "second seconds minute minutes day days week weeks month months year years decade century hours mm cm millimetres centimetres "
+        "metre metres gram grams kg km ml millilitres pence pennies".split()
+    ),
     find=_find,
     numbers=1,
     verbs=IS | {"in", "contains"},
-)  # fmt: skip
+)

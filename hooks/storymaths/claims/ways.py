@@ -19,7 +19,8 @@ _N = rf"(?P<count>\d+|{NUMBER_IN_WORDS})"
 _WAYS = r"(?:ways?|answers?|solutions?)"
 _OPENS = re.compile(
     rf"(?:for the (?:adult|grown-up)s?: ?)?there (?:are|is) (?:only |just |exactly )?{_N} (?:different )?"
-    rf"(?:{_WAYS}(?P<alone>,? and no (?:more|others)| in all| altogether|)|[a-z]+(?:,? and no (?:more|others)| in all| altogether))(?P<end>[.:])"
+    rf"(?:{_WAYS}(?P<alone>,? and no (?:more|others)| in all| altogether|)|[a-z]+(?:,? and no (?:more|others)| in all|"
+    rf" altogether))(?P<end>[.:])"
 )
 _NO_MORE = re.compile(rf"\b{_N} {_WAYS},? and no (?:more|others)\b")
 _ALL = re.compile(
@@ -27,7 +28,8 @@ _ALL = re.compile(
 )
 _LIST = re.compile(r" ?(?:they|these|the ways|the answers|the rides) are (?P<list>[^.]*=[^.]*)\.")
 _VERDICT = re.compile(
-    r"(?:^(?:for the (?:adult|grown-up)s?: ?)?|\b(?:it|this|that|the statement|the answer) is )(?P<verdict>always|sometimes|never)(?: true)?(?=[.,;:]| and | because | since )"
+    r"(?:^(?:for the (?:adult|grown-up)s?: ?)?|\b(?:it|this|that|the statement|the answer) is"
+    r" )(?P<verdict>always|sometimes|never)(?: true)?(?=[.,;:]| and | because | since )"
 )
 
 
