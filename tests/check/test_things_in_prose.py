@@ -39,6 +39,7 @@ def problems_of(words: str, path: str, after: str = "Ask for all six.", year: st
         ("Each pair takes ten sequins.", {"small-parts-unnoted"}),
         ("Share out six sandwiches.", {"allergen-unnoted", "caution-missing"}),
         ("Count twelve biscuits and share them.", {"allergen-unnoted", "caution-missing"}),
+        ("Hand out six apples.", {"allergen-unnoted", "caution-missing"}),
         ("Then count out eight cherries.", {"allergen-unnoted", "small-parts-unnoted", "caution-missing"}),
         ("Tie it with a bootlace. Use a bootlace.", {"caution-missing"}),
         ("Run off a copy of page 9.", {"phrase-forbidden"}),
@@ -58,7 +59,8 @@ def test_words_that_call_for_a_note(words: str, rules: set[str]) -> None:
         "Moose eats nine buns in the story.", "Badger had ten biscuits and gave three away.", "Draw ten cherries.",
         "Do not use marbles.", "If you share 12 biscuits, what is left?", "Use the nuts and bolts of it.", "Count Moose’s buttons.",
         "Get out the marble run.", "Put the paper cherries in a row.", "Count the peas you can see.", "Imagine that you share 12 cakes.",
-        "They share a sweet smile.", "How many cakes can you share?", "The story has twelve peanuts in it.", "Put a copy of the sheet out.",
+        "Share 12 apples between 3 crates.", "Count six pears.", "They share a sweet smile.", "How many cakes can you share?",
+        "The story has twelve peanuts in it.", "Put a copy of the sheet out.",
     ],
 )  # fmt: skip
 def test_what_is_only_spoken_of_is_left(words: str) -> None:

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
+from ..claims.form import Form
 from ..claims.number_words import NUMBER_IN_WORDS, number_in_words
 from ..model.prose import Numeral, Prose
 
@@ -14,8 +14,8 @@ _PARTS = {
     "third": 3, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10, "eleventh": 11, "twelfth": 12,
     "twentieth": 20, "hundredth": 100, "thousandth": 1000,
 }  # fmt: skip
-_NUMBER = re.compile(rf"\b{NUMBER_IN_WORDS}(?!-)")
-_PART = re.compile(
+_NUMBER = Form(rf"\b{NUMBER_IN_WORDS}(?!-)")
+_PART = Form(
     rf"\b(?:(?:two|three|four|five|six|seven|eight|nine|ten|eleven)[- ](?P<many>{'|'.join(_PARTS)})s\b"
     rf"|(?:a|an|one) (?P<one>{'|'.join(_PARTS)})(?= of (?:the|a|an|its|his|her|their|it|\d)\b))"
 )

@@ -34,21 +34,37 @@ class Handled:
         return thing.small_part if isinstance(thing, ThingNamed) else thing.is_small_part == "yes"
 
 
+@dataclass(frozen=True, slots=True)
+class _Named:
+    """One way of writing a thing."""
+
+    form: str
+    is_one: bool
+    """Whether it is written so for one alone."""
+    thing: Material | ThingNamed
+    is_plain_food: bool
+    """Food that is no small part and holds none of the fourteen allergens, such as an apple."""
+
+
 class _Lexicon:
     """The forms of every thing, by their last word, and what shows that it is handled."""
 
     def __init__(self, things: Mapping[str, Material], handling: Handling) -> None:
-        self.by_last: dict[str, list[tuple[str, bool, Material | ThingNamed]]] = {}
+        self.by_last: dict[str, list[_Named]] = {}
         small = [one for one in things.values() if one.food or one.is_small_part == "yes"]
         every: list[Material | ThingNamed] = [*small, *handling.things]
         for thing in every:
+            is_plain_food = thing.food and not thing.allergens and not Handled(0, "", thing).is_small_part
             for form in dict.fromkeys((thing.name, thing.plural, *thing.also)):
                 last = re.split(r"[^a-z]+", form.lower())[-1]
-                self.by_last.setdefault(last, []).append((form.lower(), form == thing.name != thing.plural, thing))
-        verbs, doers = "|".join(handling.verbs), "|".join(handling.doers)
-        self.doing = re.compile(
-            rf"(?:^\W*|[,;:(\"“] ?|\b(?:and|then|or|to|please) |\b(?:{doers})(?: [a-z]+)? )(?:{verbs})\b"
-        )
+                self.by_last.setdefault(last, []).append(
+                    _Named(form.lower(), form == thing.name != thing.plural, thing, is_plain_food)
+                )
+        self.words = frozenset(self.by_last)
+        self.eating_words = frozenset(word for phrase in handling.eating for word in phrase.split())
+        verbs, doers = "|".join((*handling.verbs, *handling.eating)), "|".join(handling.doers)
+        doing = rf"(?:^\W*|[,;:(\"“] ?|\b(?:and|then|or|to|please) |\b(?:{doers})(?: [a-z]+)? )(?:"
+        self.doing, self.eating = (re.compile(rf"{doing}{some})\b") for some in (verbs, "|".join(handling.eating)))
         self.before = re.compile(rf"\b(?:{'|'.join(handling.harmless_before)})(?: [a-z-]+)? $")
         self.after = re.compile(rf"^[^.!?]*?\b(?:{'|'.join(handling.harmless_after)})\b")
 
@@ -61,26 +77,28 @@ class ThingsInProse:
 
     def handled_on(self, page: Doing) -> Iterator[Handled]:
         """Each small part and food that the page has somebody handle, in order of the words."""
-        lowered = page.prose.lowered
-        for last in sorted(self._known.by_last.keys() & page.prose.words):
-            for form, is_one, thing in self._known.by_last[last]:
-                at = lowered.find(form)
+        lowered, known = page.prose.lowered, self._known
+        somebody_eats = not known.eating_words.isdisjoint(page.prose.words)
+        for last in sorted(page.prose.words & known.words):
+            for named in known.by_last[last]:
+                at = lowered.find(named.form) if somebody_eats or not named.is_plain_food else -1
                 while at >= 0:
-                    end = at + len(form)
-                    if self._is_handled(page, at, end, is_one):
-                        yield Handled(at, page.prose.text[at:end], thing)
-                    at = lowered.find(form, end)
+                    end = at + len(named.form)
+                    if self._is_handled(page, at, end, named):
+                        yield Handled(at, page.prose.text[at:end], named.thing)
+                    at = lowered.find(named.form, end)
 
-    def _is_handled(self, page: Doing, at: int, end: int, is_one: bool) -> bool:
-        lowered = page.prose.lowered
+    def _is_handled(self, page: Doing, at: int, end: int, named: _Named) -> bool:
+        lowered, known = page.prose.lowered, self._known
         if lowered[at - 1 : at].isalnum() or lowered[end : end + 1].isalnum() or lowered[at - 1 : at] == "-":
             return False
-        if page.prose.part_at(at).loc[0] not in DOING:
-            return False
         before = _ENDS.split(lowered[max(0, at - _LOOK_BACK) : at])[-1].replace("\n", " ")
+        doing = known.eating if named.is_plain_food else known.doing
+        if doing.search(before) is None or page.prose.part_at(at).loc[0] not in DOING:
+            return False
         after = _ENDS.split(lowered[end : end + _LOOK_ON])[0].replace("\n", " ")
-        if is_one and not (_ONE.search(before) and _ALONE.match(after)):
+        if named.is_one and not (_ONE.search(before) and _ALONE.match(after)):
             return False
-        if self._known.before.search(before) or self._known.after.match(after) or _WHOSE.search(before):
+        if known.before.search(before) or known.after.match(after) or _WHOSE.search(before):
             return False
-        return self._known.doing.search(before) is not None and not leaves_open(before + "_" + after)
+        return not leaves_open(before + "_" + after)

@@ -2,22 +2,22 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
 from ..expression.number import Rational, exact
 from ..expression.say import written
+from .form import Form
 from .number_words import NUMBER_IN_WORDS, WORDS_OF_NUMBERS, number_in_words
 
-_FIGURES = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?![\w/%°-]|[.,:]\d)"
+_FIGURES = r"\d+(?:,\d{3})*(?:\.\d+)?(?![\w/%°-]|[.,:]\d)"
 N = rf"(?<![\w£−/.,:+-]){_FIGURES}"
 """The pattern of a number without a unit; those in words have become figures before a sentence is looked at."""
 LIST = rf"{N}(?:(?:,? and |,? or |, ){N})+"
 """The pattern of two numbers or more."""
-NUMBER = re.compile(N)
-_IN_WORDS = re.compile(rf"(?<!one )(?<!nearest )(?<!\d )\b{NUMBER_IN_WORDS}")
+NUMBER = Form(N)
+_IN_WORDS = Form(rf"(?<!one )(?<!nearest )(?<!\d )\b{NUMBER_IN_WORDS}")
 """One ten is a ten of tens and ones, and stays in words."""
 END = r"(?= ?(?:[.,;:!)\"”’\]—–]|$|(?:so|because|but|while|since|as|which|whereas|then)\b))"
 """What follows where a claim is over."""
@@ -41,7 +41,7 @@ _PART_WORDS = "|".join(("halves", *(f"{part}s?" for part in _PARTS)))
 FRACTION_IN_WORDS = rf"(?<![\w-])(?:(?:an? |one |\d+[ -])?(?:{_PART_WORDS})(?![\w-]))"
 """The pattern of ``half``, ``a quarter``, ``three quarters``."""
 FRACTION = rf"(?:(?<![\w£−/.,:+-])\d+/\d+(?![\w/]|[.,]\d)|{FRACTION_IN_WORDS})"
-_GOES_ON_BEFORE = re.compile(
+_GOES_ON_BEFORE = Form(
     r"(?:\b(?:and|or|plus|minus|add|times|of|away|from|by|to|over|less|more|than|divided|shared|between|among|lots|groups"
     r"|double|twice|half|quarter|halfway|is|are|equals|makes?|pages?|sessions?|steps?|years?|lines?|rows?|cards?"
     r"|questions?|teams?|tables?|days?|per|point|last|first|about|nearly|almost|over|under|only)|[+−×÷=/*<>]|\d,?) $"

@@ -16,16 +16,15 @@ from functools import cached_property
 
 from ..model.book import Book, Character
 from ..model.prose import Prose
+from .form import Form
 from .number_words import NUMBER_IN_WORDS, number_in_words
 from .sentences import Sentences
 
 _N = rf"(?<![\w£−/.,:+-])(?:\d+(?![\w/%°-]|[.,:]\d)|{NUMBER_IN_WORDS})"
 _END = r"(?= ?(?:[.,;:!?)\"”’\]—–]|$)| (?:and|or|so|because|but|while|since|as|which)\b)"
-_NUMBER = re.compile(_N, re.IGNORECASE)
-_BEING = re.compile(
-    r"as \w+ as|worth|weigh|how (?:heavy|old|tall|long)|number on|their number|age\b|mass|weight|price|cost"
-)
-_OF_A_PAGE = re.compile(r"\bpage (\d+)")
+_NUMBER = Form(rf"(?i:{_N})")
+_BEING = Form(r"as \w+ as|worth|weigh|how (?:heavy|old|tall|long)|number on|their number|age\b|mass|weight|price|cost")
+_OF_A_PAGE = Form(r"\bpage (\d+)")
 _IS = r"(?:is|was|weighs|weighed|is worth|was worth|counts as|stands for)"
 _FEWEST = 3
 
@@ -69,7 +68,7 @@ class BookFacts:
         return [fact for fact, about in self.book.facts.items() if _BEING.match(about.means)]
 
     @cached_property
-    def _forms(self) -> Sequence[re.Pattern[str]]:
+    def _forms(self) -> Sequence[Form]:
         name = rf"\b(?P<name>{self._names})\b"
         units = {about.unit for fact, about in self.book.facts.items() if fact in self._being and about.unit}
         unit = rf"(?: (?:{'|'.join(map(re.escape, sorted(units)))}))?" if units else ""
@@ -86,11 +85,11 @@ class BookFacts:
         keys = "|".join(re.escape(fact.replace("_", " ")) for fact in self.book.facts)
         if keys:
             forms.append(rf"{name}[’']s (?P<key>{keys}) (?:is|was) (?:an? )?(?P<value>[a-zA-Z0-9 -]+?){_END}")
-        return [re.compile(form) for form in forms]
+        return [Form(form) for form in forms]
 
     @cached_property
-    def _pair(self) -> re.Pattern[str]:
-        return re.compile(rf"\b(?P<name>{self._names}) (?P<count>\d+)(?=[,.;]| and )")
+    def _pair(self) -> Form:
+        return Form(rf"\b(?P<name>{self._names}) (?P<count>\d+)(?=[,.;]| and )")
 
     def numbers_of(self, fact: str) -> list[int]:
         """What each of the cast has of a fact, where it is a number."""
@@ -135,8 +134,8 @@ class BookFacts:
                 at = text.find(name, at + len(name))
 
     @cached_property
-    def _own_words(self) -> re.Pattern[str]:
-        return re.compile(rf"\bI am (?P<count>{_N})[,.!]?[\"”],? (?:said|says) (?P<name>{self._names})\b")
+    def _own_words(self) -> Form:
+        return Form(rf"\bI am (?P<count>{_N})[,.!]?[\"”],? (?:said|says) (?P<name>{self._names})\b")
 
     def _holds_in(self, fact: str, sentences: Sentences, at: int) -> bool:
         """Whether a fact is always so, or so on the page the sentence names."""

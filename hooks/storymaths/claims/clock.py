@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, N, number
 from .claim_class import IS, ClaimClass, Untrue
+from .form import Form
 
 _HOUR = r"\d{1,2}"
 _PART = r"(?: ?(?:[ap]\.?m\.?(?!\w)|in the (?:morning|afternoon|evening)|at night))?"
@@ -15,24 +16,24 @@ TIME = (
     rf"(?<![\w:.£])(?:(?:half past|quarter past|quarter to|\d{{1,2}} (?:minutes? )?(?:past|to)) {_HOUR}(?: o[’']clock)?"
     rf"|{_HOUR} o[’']clock|\d{{1,2}}:\d\d|\d{{1,2}}(?= ?[ap]\.?m\b)|midday|noon|midnight){_PART}(?![\w:])"
 )
-_TOLD = re.compile(r"(?:(half|quarter|[\w-]+) (?:minutes? )?(past|to) )?(\d+:\d+|[\w-]+)")
+_TOLD = Form(r"(?:(half|quarter|[\w-]+) (?:minutes? )?(past|to) )?(\d+:\d+|[\w-]+)")
 _SPAN = (
     rf"(?:(?:{N}|an?) hours?(?:,? (?:and )?(?:{N}) minutes?| and a half| and a quarter)?|{N} and a half hours|{N}"
     rf" minutes?|half an hour|(?:a|three) quarters? of an hour)"
 )
-_SAME = re.compile(
+_SAME = Form(
     rf"(?P<one>{TIME}),? (?:is|means|=|is the same (?:time )?as|is (?:also )?(?:written|shown)(?: as)?|is another way (?:of"
     rf" saying|to say)) (?P<two>{TIME}){END_OR_AND}"
 )
-_OF_ANOTHER = re.compile(r"\b(?:after|before|than|past|from|to|and|until|till|between|by) $")
-_LATER = re.compile(
+_OF_ANOTHER = Form(r"\b(?:after|before|than|past|from|to|and|until|till|between|by) $")
+_LATER = Form(
     rf"(?P<span>{_SPAN}) (?P<way>after|later than|before|earlier than|past) (?P<one>{TIME}),? (?:is|it is|comes to|makes)"
     rf" (?P<two>{TIME}){END_OR_AND}"
 )
-_THEN = re.compile(
+_THEN = Form(
     rf"(?P<one>{TIME}),? (?:and |so |then )*(?P<span>{_SPAN}) (?P<way>later|earlier)(?: it is|,? it[’']s| is)? (?P<two>{TIME}){END_OR_AND}"
 )
-_BETWEEN = re.compile(
+_BETWEEN = Form(
     rf"\b(?:from|between) (?P<one>{TIME}) (?:to|until|till|and) (?P<two>{TIME}) (?:is|are|takes|lasts|makes|there are)"
     rf" (?P<span>{_SPAN}){END_OR_AND}"
 )

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from fractions import Fraction
 
@@ -10,17 +9,18 @@ from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, N, number, says
 from .claim_class import IS, ClaimClass, Untrue
+from .form import Form
 
 _FIGURES = r"\d+(?:\.\d\d)?"
 _MONEY = rf"(?:£{_FIGURES}(?![\w/]|[.,:]\d)|(?<![\w£−/.,:+-])\d+p\b)"
 _SEVERAL = rf"(?:(?:an?|one|{N}) )?{_MONEY}(?: coins?| pieces?| notes?)?"
-_ONE = re.compile(rf"(?:(an?|{N}) )?({_MONEY})")
-_TOTAL = re.compile(
+_ONE = Form(rf"(?:(an?|{N}) )?({_MONEY})")
+_TOTAL = Form(
     rf"(?P<coins>(?:{_SEVERAL}(?:,? and |, ))+{_SEVERAL}|(?:{N}) {_MONEY} coins)(?: together)?,?"
     rf" (?:is|are|makes?|totals?|comes? to|adds? up to|"
     rf"are worth|is worth|gives?)(?: altogether)? (?P<total>{_MONEY}){END_OR_AND}"
 )
-_CHANGE = re.compile(
+_CHANGE = Form(
     rf"\bchange from (?P<paid>{_MONEY})(?: (?:for|after (?:spending|paying)|when (?:you|it) (?:spend|costs?))"
     rf" (?P<cost>{_MONEY}))? is (?P<change>{_MONEY})"
     rf"(?: (?:for|when (?:you|it) (?:spend|costs?)) (?P<cost2>{_MONEY}))?{END_OR_AND}"

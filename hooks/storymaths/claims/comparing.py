@@ -11,6 +11,7 @@ from ..model.known_facts import KnownFacts
 from ..model.quantity import UNITS
 from .amounts import END, FRACTION, NUMBER, N, difference, fraction, number, says, stands_alone
 from .claim_class import ClaimClass, Untrue
+from .form import Form
 
 _UNIT = "|".join(sorted((re.escape(unit.lower()) for unit in UNITS if unit != "£"), key=len, reverse=True))
 _FIGURES = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?"
@@ -18,25 +19,21 @@ _MEASURE = rf"(?:£{_FIGURES}(?![\w.,:/]\d)|(?<![\w£−/.,:+-]){_FIGURES} ?(?:{
 _VALUE = rf"(?:{_MEASURE}|{FRACTION}|{N})"
 _MORE = "more|greater|larger|bigger|longer|heavier|taller|higher|dearer|later"
 _LESS = "less|fewer|smaller|shorter|lighter|lower|cheaper"
-_COMPARED = re.compile(
+_COMPARED = Form(
     rf"(?P<first>{_VALUE})(?P<noun> [a-z]+)?,? (?:is|are|was) (?:always |much |still |just |even )?(?P<how>{_MORE}|{_LESS}) than "
     rf"(?P<second>{_VALUE})(?P<other> [a-z]+)?{END}"
 )
-_BY = re.compile(
-    rf"(?P<first>{N}) (?:is|are) (?P<by>{N}) (?P<how>more|less|fewer|greater|smaller) than (?P<second>{N}){END}"
-)
-_BETWEEN = re.compile(
+_BY = Form(rf"(?P<first>{N}) (?:is|are) (?P<by>{N}) (?P<how>more|less|fewer|greater|smaller) than (?P<second>{N}){END}")
+_BETWEEN = Form(
     rf"(?P<mid>{N}) (?:is|comes|lies|stands) (?P<half>halfway |half way |exactly )?(?:in )?between (?P<low>{N}) and (?P<high>{N}){END}"
 )
-_HALFWAY = re.compile(rf"\bhalf ?way between (?P<low>{N}) and (?P<high>{N}) (?:is|comes|lies|stands) (?P<mid>{N}){END}")
-_NEXT = re.compile(
+_HALFWAY = Form(rf"\bhalf ?way between (?P<low>{N}) and (?P<high>{N}) (?:is|comes|lies|stands) (?P<mid>{N}){END}")
+_NEXT = Form(
     rf"(?P<first>{N}) (?:comes|is) (?P<next>just |straight |the number )?(?P<way>before|after) (?P<second>{N}){END}"
 )
-_BACKWARDS = re.compile(r"\b(?:back|backwards|down|downwards|countdown)\b")
-_NEARER = re.compile(
-    rf"(?P<mid>{N}) is (?:nearer|closer) (?:to )?(?P<low>{N}) than (?:it is )?(?:to )?(?P<high>{N}){END}"
-)
-_AMOUNT = re.compile(rf"(£)?({_FIGURES}) ?({_UNIT})?$")
+_BACKWARDS = Form(r"\b(?:back|backwards|down|downwards|countdown)\b")
+_NEARER = Form(rf"(?P<mid>{N}) is (?:nearer|closer) (?:to )?(?P<low>{N}) than (?:it is )?(?:to )?(?P<high>{N}){END}")
+_AMOUNT = Form(rf"(£)?({_FIGURES}) ?({_UNIT})?$")
 
 
 def _worth(text: str) -> tuple[str, Rational]:
@@ -88,10 +85,11 @@ def _alike(first: str | None, second: str | None) -> bool:
 def _between(sentence: str) -> Iterator[Untrue]:
     for match in (*_BETWEEN.finditer(sentence), *_HALFWAY.finditer(sentence)):
         low, mid, high = number(match["low"]), number(match["mid"]), number(match["high"])
-        if not stands_alone(sentence, match.start("mid")) and match.re is _BETWEEN:
+        told_first = "half" in match.re.groupindex  # 7 is halfway between, not: halfway between is 7
+        if told_first and not stands_alone(sentence, match.start("mid")):
             continue
         halfway = Fraction(low + high) / 2
-        if match.re is _HALFWAY or (match["half"] or "").startswith("half"):
+        if not told_first or (match["half"] or "").startswith("half"):
             if mid != halfway:
                 yield Untrue(*match.span(), f"{says(halfway)} is halfway between {says(low)} and {says(high)}")
         elif not min(low, high) < mid < max(low, high):

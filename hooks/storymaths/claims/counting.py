@@ -11,22 +11,23 @@ from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
 from .amounts import NUMBER, N, difference, number, says
 from .claim_class import ClaimClass, Untrue
+from .form import Form
 
 _NAMED = {
     "ones": 1, "twos": 2, "threes": 3, "fours": 4, "fives": 5, "sixes": 6, "sevens": 7, "eights": 8, "nines": 9, "tens": 10,
     "elevens": 11, "twelves": 12, "twenties": 20, "twenty-fives": 25, "fifties": 50, "hundreds": 100,
 }  # fmt: skip
 _STEP = rf"(?:(?P<named>{'|'.join(_NAMED)})|(?P<figures>\d+)s?)"
-_STEPS = re.compile(
+_STEPS = Form(
     rf"\b(?:count\w*(?: on| back| up| down| forwards?| backwards?)?(?: from {N})? in|(?:go\w*|jump\w*|skip\w*|step\w*)(?:"
     rf" up| down| on| back)? in|"
     rf"steps of|jumps of|multiples of|the) (?:steps of )?{_STEP}(?P<table> times table)?(?:,? from {N})?\b"
 )
-_OTHER_STEPS = re.compile(r"(?:,? and |,? or |, )\d")
-_COUNTED = re.compile(
+_OTHER_STEPS = Form(r"(?:,? and |,? or |, )\d")
+_COUNTED = Form(
     r"\b(?:count\w*|steps?|pattern|sequence|multiples|each time|goes up|go up|goes down|times table|skip|jumps?|number line|and so on)\b"
 )
-_RUN = re.compile(rf"{N}(?:(?:,? and |, )(?:then )?{N}){{2,}}")
+_RUN = Form(rf"{N}(?:(?:,? and |, )(?:then )?{N}){{2,}}")
 _FEWEST, _FEWEST_UNNAMED = 3, 4
 
 

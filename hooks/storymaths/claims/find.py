@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from functools import cache
 
 from ..model.known_facts import KnownFacts
 from ..model.prose import Prose
@@ -30,23 +29,20 @@ class FalseClaim:
     so: str
 
 
-@cache
-def _by_cue() -> Mapping[str, Sequence[ClaimClass]]:
-    cues = {cue for each in CLASSES for cue in each.cues}
-    return {cue: [each for each in CLASSES if cue in each.cues] for cue in cues}
+_CUES = frozenset(cue for each in CLASSES for cue in each.cues)
+_BY_CUE: Mapping[str, Sequence[ClaimClass]] = {cue: [each for each in CLASSES if cue in each.cues] for cue in _CUES}
 
 
 def find_false_claims(prose: Prose, facts: KnownFacts) -> list[FalseClaim]:
     """The false claims of a page's prose, in order; what is said to be wrong, asked or supposed is passed over."""
-    by_cue = _by_cue()
-    cues = by_cue.keys() & prose.words | {sign for sign in _SIGNS if sign in prose.text}
+    cues = prose.words & _CUES | {sign for sign in _SIGNS if sign in prose.text}
     if not cues:
         return []
     sentences = Sentences(prose)
     wanted: dict[int, dict[str, ClaimClass]] = {}
     for cue in cues:
         for at in _places(cue, prose.lowered):
-            wanted.setdefault(sentences.number_at(at), {}).update((each.name, each) for each in by_cue[cue])
+            wanted.setdefault(sentences.number_at(at), {}).update((each.name, each) for each in _BY_CUE[cue])
     return sorted(
         {claim for each, classes in wanted.items() for claim in _in_sentence(sentences, each, classes, facts)}
     )

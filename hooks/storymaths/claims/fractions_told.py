@@ -11,20 +11,19 @@ from ..expression.say import written
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, FRACTION, N, fraction, number, says, stands_alone
 from .claim_class import IS, ClaimClass, Untrue
+from .form import Form
 
 _WHOLE = rf"(?:(?P<wholes>{N}|an?|the) wholes?(?: one)?)"
 _SAME = (
     r"(?:is|are|makes?|is the same as|are the same as|is equal to|are equal to|equals?|is worth|are worth|is equivalent"
     r" to|are equivalent to)"
 )
-_MAKE_WHOLE = re.compile(rf"(?P<parts>{FRACTION}) (?:together )?{_SAME} {_WHOLE}{END_OR_AND}")
-_IN_WHOLE = re.compile(rf"\bthere are (?P<count>{N}) (?P<part>halves|[a-z]+hs|thirds|quarters) in {_WHOLE}{END_OR_AND}")
-_WHOLE_HAS = re.compile(rf"\b{_WHOLE} (?:has|is|are|makes?|equals|can be cut into) (?P<parts>{FRACTION}){END_OR_AND}")
-_ALIKE = re.compile(rf"(?P<first>{FRACTION}) {_SAME} (?P<second>{FRACTION}){END_OR_AND}")
-_IS_PART = re.compile(
-    rf"(?P<part>{N}) is (?P<how>{FRACTION}|double|twice|\d+ times) (?:of )?(?P<whole>{N}){END_OR_AND}"
-)
-_PART_OF = re.compile(
+_MAKE_WHOLE = Form(rf"(?P<parts>{FRACTION}) (?:together )?{_SAME} {_WHOLE}{END_OR_AND}")
+_IN_WHOLE = Form(rf"\bthere are (?P<count>{N}) (?P<part>halves|[a-z]+hs|thirds|quarters) in {_WHOLE}{END_OR_AND}")
+_WHOLE_HAS = Form(rf"\b{_WHOLE} (?:has|is|are|makes?|equals|can be cut into) (?P<parts>{FRACTION}){END_OR_AND}")
+_ALIKE = Form(rf"(?P<first>{FRACTION}) {_SAME} (?P<second>{FRACTION}){END_OR_AND}")
+_IS_PART = Form(rf"(?P<part>{N}) is (?P<how>{FRACTION}|double|twice|\d+ times) (?:of )?(?P<whole>{N}){END_OR_AND}")
+_PART_OF = Form(
     rf"(?P<how>{FRACTION}) of (?:the )?(?P<whole>{N})(?P<noun> [a-z]+)? (?:is|are|makes?|gives?|equals) (?P<part>{N})(?:"
     rf" [a-z]+)?{END_OR_AND}"
 )
@@ -47,11 +46,12 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
 
 def _of_amounts(sentence: str) -> Iterator[Untrue]:
     for match in (*_IS_PART.finditer(sentence), *_PART_OF.finditer(sentence)):
-        start = match.start("part") if match.re is _IS_PART else match.start()
+        is_part = "noun" not in match.re.groupindex
+        start = match.start("part") if is_part else match.start()
         times: Rational = _times(match["how"])
         right = times * number(match["whole"])
         # A plain sum, such as half of 9 is 4, is the reader of arithmetic's; here the whole is of things.
-        if (match.re is _IS_PART or match["noun"]) and stands_alone(sentence, start) and number(match["part"]) != right:
+        if (is_part or match["noun"]) and stands_alone(sentence, start) and number(match["part"]) != right:
             of = "" if match["how"] in ("double", "twice") or "times" in match["how"] else "of "
             yield Untrue(*match.span(), f"{match['how']} {of}{says(number(match['whole']))} is {written(right)}")
 

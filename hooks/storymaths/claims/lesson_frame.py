@@ -16,23 +16,24 @@ from ..model.home import Home
 from ..model.material import Material
 from ..model.prose import Prose
 from ..model.session import Session
+from .form import Form
 from .number_words import NUMBER_IN_WORDS, number_in_words
 from .sentences import Sentences
 
-_PAGES = re.compile(  # begins with letters that are the same in all forms, which is many times as fast to look for
+_PAGES = Form(  # begins with letters that are the same in all forms, which is many times as fast to look for
     r"ages? (?P<list>\d+(?:(?:,? (?:to|and|or) |, | ?[-–] ?)\d+)*)(?! of (?!the book|the story|this book|your book))(?![\w%])"
 )
-_MINUTES = re.compile(r"\((?:about )?(\d+) minutes?\)")
-_LESSON = re.compile(
+_MINUTES = Form(r"\((?:about )?(\d+) minutes?\)")
+_LESSON = Form(
     r"\b(?:this|the|a) (?:lesson|session) (?:of|takes|lasts) (?P<n>\d+) minutes\b|\b(?:this|the) (?P<m>\d+)-minute (?:lesson|session)\b"
 )
 _N = rf"(?P<count>\d+(?![\w/%°-]|[.,:]\d)|{NUMBER_IN_WORDS})"
 _WHO = r"(?P<who>pairs?|child|children|groups?)"
-_EACH = re.compile(
+_EACH = Form(
     rf"(?:[Ee]ach|[Ee]very) {_WHO} (?P<verb>(?:has|gets|takes|needs|is given|counts out) )?(?:exactly |just )?{_N} "
     r"(?P<things>[a-z]+(?: [a-z]+){0,3})"
 )
-_FETCH = re.compile(rf"(?:^|[.!?] )(?:Find|Get|Get out|Fetch|You need) {_N} (?P<things>[a-z]+(?: [a-z]+){{0,3}})")
+_FETCH = Form(rf"(?:^|[.!?] )(?:Find|Get|Get out|Fetch|You need) {_N} (?P<things>[a-z]+(?: [a-z]+){{0,3}})")
 _PER = {"pair": "pair", "pairs": "pair", "child": "child", "children": "child", "group": "group", "groups": "group"}
 
 

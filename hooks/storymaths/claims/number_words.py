@@ -18,11 +18,9 @@ WORDS_OF_NUMBERS = frozenset(_WORTH)
 """The words that such a number begins with."""
 _TIMES = {"hundred": 100, "thousand": 1_000, "million": 1_000_000}
 _DIGIT = "|".join(_UP_TO_TWELVE[:9])
-_UNDER_100 = rf"(?:{'|'.join(_TENS)})(?:[- ](?:{_DIGIT})\b)?|{'|'.join((*_TEENS, *reversed(_UP_TO_TWELVE)))}"
-_UNDER_1000 = rf"(?:(?:{_DIGIT}) hundred(?:(?: and)? (?:{_UNDER_100})\b)?|{_UNDER_100})"
+_UNDER_100 = rf"(?:(?:{'|'.join(_TENS)})(?:[- ](?:{_DIGIT})\b)?|{'|'.join((*_TEENS, *reversed(_UP_TO_TWELVE)))})"
 NUMBER_IN_WORDS = (
-    rf"(?:nought|zero|{_UNDER_1000} million(?:,? (?:and )?{_UNDER_1000} thousand)?(?:,? (?:and )?{_UNDER_1000}\b)?"
-    rf"|{_UNDER_1000} thousand(?:,? (?:and )?{_UNDER_1000}\b)?|{_UNDER_1000})(?![\w’'-])"
+    rf"(?:nought|zero|{_UNDER_100}(?: (?:{'|'.join(_TIMES)})\b(?:,? (?:and )?{_UNDER_100}\b)?)*)(?![\w’'-])"
 )
 """The pattern of a number in words, in small letters; an article is none, so ``a hundred`` is left."""
 _WORD = re.compile(r"[a-z]+")

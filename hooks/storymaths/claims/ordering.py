@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from itertools import pairwise
 
 from ..model.known_facts import KnownFacts
 from .amounts import END, LIST, N, number, numbers, says
 from .claim_class import ClaimClass, Untrue
+from .form import Form
 
 _UP = "smallest|least|lowest|lightest|shortest|fewest|youngest|cheapest"
 _DOWN = "largest|greatest|most|highest|biggest|heaviest|longest|tallest|oldest|dearest"
@@ -18,12 +18,12 @@ _WAY = (
     rf"(?: of size)?)"
 )
 _BEFORE_LIST = r"(?:,? (?:they|these|the (?:numbers|totals|cards)) (?:are|go|come|read|run)|,? (?:it|that) is)?[:,]? "
-_AFTER = re.compile(rf"\b{_WAY}{_BEFORE_LIST}(?P<list>{LIST}){END}")
-_AHEAD = re.compile(rf"(?P<list>{LIST})(?:,? (?:are|is|go|goes|run|stand|come)(?: all| now)?) {_WAY}{END}")
-_END_OF = re.compile(
+_AFTER = Form(rf"\b{_WAY}{_BEFORE_LIST}(?P<list>{LIST}){END}")
+_AHEAD = Form(rf"(?P<list>{LIST})(?:,? (?:are|is|go|goes|run|stand|come)(?: all| now)?) {_WAY}{END}")
+_END_OF = Form(
     rf"\bthe (?:(?P<least>{_UP})|(?P<most>{_DOWN}))(?: number)? of (?:the numbers )?(?P<list>{LIST}) is (?P<one>{N}){END}"
 )
-_ONE_OF = re.compile(
+_ONE_OF = Form(
     rf"(?P<one>{N}) is the (?:(?P<least>{_UP})|(?P<most>{_DOWN}))(?: number)? of (?:the numbers )?(?P<list>{LIST}){END}"
 )
 _FEWEST = 3

@@ -8,29 +8,30 @@ from collections.abc import Iterator
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, LIST, N, numbers, says
 from .claim_class import ClaimClass, Untrue
+from .form import Form
 
 _NOUN = r"(?: (?:one|numbers?|totals?|answers?))?"
 _FORMS = (
-    re.compile(rf"(?P<of>{LIST}(?= are|, which are)|{N})(?:, | (?=is|are))(?:which |that )?(?:is|are) (?:all |both |each"
+    Form(rf"(?P<of>{LIST}(?= are|, which are)|{N})(?:, | (?=is|are))(?:which |that )?(?:is|are) (?:all |both |each"
     rf" |always )?(?:an? )?"
                rf"(?P<kind>odd|even){_NOUN}{END_OR_AND}"),
-    re.compile(rf"(?P<of>{N}),? (?:is )?an (?P<kind>odd|even) (?:number|total|answer)\b"),
-    re.compile(rf"\b(?P<kind>odd|even) (?:numbers?|ones?)(?: are|:|,? such as|,? like|,? for example,?| include)? ?"
+    Form(rf"(?P<of>{N}),? (?:is )?an (?P<kind>odd|even) (?:number|total|answer)\b"),
+    Form(rf"\b(?P<kind>odd|even) (?:numbers?|ones?)(?: are|:|,? such as|,? like|,? for example,?| include)? ?"
                rf"(?P<of>{LIST}|{N}){END_OR_AND}"),
 )  # fmt: skip
-_PART_OF_SUM = re.compile(r"(?:\d|\b(?:and|plus|minus|times|add|or|of|to|by|from|than)|[+×÷=−])[ ,]*$")
-_DOUBLED = re.compile(
+_PART_OF_SUM = Form(r"(?:\d|\b(?:and|plus|minus|times|add|or|of|to|by|from|than)|[+×÷=−])[ ,]*$")
+_DOUBLED = Form(
     r"\b(?:doubl(?:es?|ing)(?: (?:any|a|every) (?:whole )?number)?|twice (?:any|a|every) (?:whole )?number) (?:always"
     r" )?(?:is|are|gives?|makes?)"
     r"(?: always)? (?:an? )?odd\b"
 )
 _KIND = r"(?:an? |the |(?:any )?2 |any |1 |some )?(odd|even)(?: (?:numbers?|ones?))?"
 _MADE = (
-    re.compile(rf"{_KIND} (and|plus|add|\+|times|×|minus|take away|−) {_KIND},? (?:always )?"
+    Form(rf"{_KIND} (and|plus|add|\+|times|×|minus|take away|−) {_KIND},? (?:always )?"
                r"(?:is|are|makes?|gives?|equals?|=|adds? (?:up )?to|comes? to|will be|must be)(?: always)? (?:an? )?(odd|even)\b"),
-    re.compile(r"\b(?:any )?2 (odd|even) numbers (?:always )?(?:make|add(?: up)? to|total|give|come to|have)(?: always)? "
+    Form(r"\b(?:any )?2 (odd|even) numbers (?:always )?(?:make|add(?: up)? to|total|give|come to|have)(?: always)? "
                r"(?:an? )?(odd|even) (?:total|number|sum|answer)"),
-    re.compile(r"\bthe (sum|total|product|difference) of (?:any )?2 (odd|even) numbers is (?:always )?(?:an? )?(odd|even)\b"),
+    Form(r"\bthe (sum|total|product|difference) of (?:any )?2 (odd|even) numbers is (?:always )?(?:an? )?(odd|even)\b"),
 )  # fmt: skip
 _AND = {
     "and": "+",

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, N, number, says, stands_alone
 from .claim_class import IS, ClaimClass, Untrue
+from .form import Form
 
 _PLACES = {
     "ones": 1,
@@ -26,22 +26,22 @@ _PLACE = r"(?:ones?|units?|tens?|hundreds?|thousands?)\b"
 _COUNT = rf"(?:{N}|no)"
 _PART = rf"{_COUNT} (?:long |short |lots of )?{_PLACE}"
 _PARTS = rf"{_PART}(?:(?:,? and |, |,? \+ |,? plus ){_PART})*"
-_ONE_PART = re.compile(rf"({_COUNT}) (?:long |short |lots of )?({_PLACE})")
+_ONE_PART = Form(rf"({_COUNT}) (?:long |short |lots of )?({_PLACE})")
 _MAKES = (
     r"(?:is|are|makes?|gives?|equals?|say|says|is the same as|are the same as|is worth|are worth|is equal to|are equal"
     r" to)(?: the number)?"
 )
-_SIDES = re.compile(rf"(?P<left>{_PARTS}|{N}),? {_MAKES} (?P<right>{_PARTS}|{N}){END_OR_AND}")
-_HAS = re.compile(
+_SIDES = Form(rf"(?P<left>{_PARTS}|{N}),? {_MAKES} (?P<right>{_PARTS}|{N}){END_OR_AND}")
+_HAS = Form(
     rf"(?P<left>{N}) (?:has|is made of|is made up of|splits into|can be split into) (?P<right>{_PARTS}){END_OR_AND}"
 )
-_IN = re.compile(rf"\bin (?:the number )?(?P<left>{N}),? there are (?P<right>{_PARTS}){END_OR_AND}")
-_DIGIT = re.compile(
+_IN = Form(rf"\bin (?:the number )?(?P<left>{N}),? there are (?P<right>{_PARTS}){END_OR_AND}")
+_DIGIT = Form(
     rf"(?:in (?:the number )?(?P<whole>{N}),? )?the (?:digit )?(?P<digit>\d)(?: in (?:the number )?(?P<whole2>{N}))? "
     rf"(?:stands for|is worth|means|has (?:a|the) value of|represents|is in the place of|shows) (?P<worth>{_PART}|{N})"
     rf"(?: in (?P<whole3>{N}))?{END_OR_AND}"
 )
-_PLACE_DIGIT = re.compile(
+_PLACE_DIGIT = Form(
     rf"\b(?:the (?P<place>ones|units|tens|hundreds|thousands) digit (?:of|in) (?P<whole>{N})|the digit in the "
     rf"(?P<place2>ones|units|tens|hundreds|thousands) place (?:of|in) (?P<whole2>{N})) is (?P<digit>{N}){END_OR_AND}"
 )

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from fractions import Fraction
 from math import floor
@@ -10,6 +9,7 @@ from math import floor
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, N, number, says
 from .claim_class import ClaimClass, Untrue
+from .form import Form
 
 _TO = {
     "ten": 10,
@@ -26,18 +26,18 @@ _TO = {
 _NEAREST = rf"to the nearest (?P<to>{'|'.join(sorted(_TO, key=len, reverse=True))})\b"
 _IS = r",? (?:it |that )?(?:is|becomes|gives|makes|rounds to|goes to|comes to|to get|to make)"
 _FORMS = (
-    re.compile(
+    Form(
         rf"(?P<from>{N})(?:,? (?:is |when )?(?:rounded|rounds?)(?: up| down| off)?)?,? {_NEAREST}{_IS} (?P<got>{N}){END_OR_AND}"
     ),
-    re.compile(
+    Form(
         rf"{_NEAREST},? (?P<from>{N}) (?:is|rounds(?: up| down)? to|becomes|goes to|is rounded to) (?P<got>{N}){END_OR_AND}"
     ),
-    re.compile(
+    Form(
         rf"(?P<from>{N}) (?:is (?:rounded )?|rounds (?:up |down )?to |is rounded (?:up |down )?to )(?P<got>{N}),? {_NEAREST}"
     ),
 )
 
-_UNNAMED = re.compile(
+_UNNAMED = Form(
     rf"(?P<from>{N}) (?:rounds (?:up |down )?|is rounded (?:up |down )?|rounded (?:up |down )?is )(?:to )?(?P<got>{N}){END_OR_AND}"
 )
 

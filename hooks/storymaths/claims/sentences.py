@@ -9,20 +9,21 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from ..model.prose import Prose
+from .form import Form
 
-_ENDS = re.compile(r"[.!?…][\"”’')\]*]*\s+|\n\n+")
-_LEAVES_OPEN = re.compile(
+_ENDS = Form(r"[.!?…][\"”’')\]*]*\s+|\n\n+")
+_LEAVES_OPEN = Form(
     r"\b(?:if|not|never|nor|neither|cannot|\w+n[’']t|wrong|wrongly|mistakes?|false|untrue|incorrect|unless|whether|suppose|imagine|"
     r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?|thought|believes?|a child who|children"
     r" who|instead of|rather than|silly|"
     r"forget|forgets|forgot|misread|lest|argue|prove|disprove|claims?)\b"
 )
-_OPEN_PASSAGE = re.compile(
+_OPEN_PASSAGE = Form(
     r"\b(?:true or false|right or wrong|true or not|agree|disagree|who is right|spot the|find the mistake|odd one out|"
     r"always,? sometimes|what is wrong|put (?:it|them) right|correct (?:it|them|this|the))\b"
 )
 _CHILDS_FIELDS = frozenset(("hear", "says", "misconceptions"))
-_CHILD_SPEAKS = re.compile(
+_CHILD_SPEAKS = Form(
     r"\b(?:child|children|pupils?|somebody|someone|anyone|they|one|he|she|some|hear|listen|answers?|another|replies|reply|puppet|"
     r"says|mistake|thinks|may|might|writes|wrote)\b(?!.*\b(?:say|ask|write|tell them|tell the)\b)"
 )
@@ -42,7 +43,7 @@ class Sentences:
 
     @cached_property
     def _starts(self) -> Sequence[int]:
-        return [0, *(match.end() for match in _ENDS.finditer(self.prose.lowered))]
+        return [0, *map(re.Match.end, _ENDS.finditer(self.prose.lowered))]
 
     def number_at(self, offset: int) -> int:
         """Which sentence holds a position: its number, from nought."""

@@ -2,29 +2,29 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
 from .amounts import END_OR_AND, N, number, says
 from .claim_class import ClaimClass, Untrue
+from .form import Form
 
 _THING = r"(?: [a-z]+){1,2}?"
 _LEFT = rf"(?:,?(?: and| with) (?P<left>{N}|none|nothing)(?: is| are)? left(?: over)?)?"
 _EACH_GETS = rf",? (?:and |so |then )?(?:each|every)(?: one| of them| [a-z]+)? (?:gets|has|will get) (?P<each>{N})"
 _FORMS = (
-    re.compile(rf"(?P<all>{N}){_THING},? (?:are |is )?shared (?:out )?(?:equally |fairly )?(?:between|among|by)"
+    Form(rf"(?P<all>{N}){_THING},? (?:are |is )?shared (?:out )?(?:equally |fairly )?(?:between|among|by)"
     rf" (?P<among>{N}){_THING}{_EACH_GETS}{_LEFT}\b"),
-    re.compile(rf"\bshare (?P<all>{N}){_THING} (?:equally |fairly )?(?:between|among) (?P<among>{N}){_THING}{_EACH_GETS}{_LEFT}\b"),
-    re.compile(rf"\bthere are (?P<among>{N}) (?:groups|lots|sets) of (?P<each>{N}) in (?P<all>{N}){_LEFT}{END_OR_AND}"),
-    re.compile(rf"(?P<all>{N}){_THING},? (?:are )?shared (?:out )?(?:equally |fairly )?(?:between|among|by) (?P<among>{N}){_THING}"
+    Form(rf"\bshare (?P<all>{N}){_THING} (?:equally |fairly )?(?:between|among) (?P<among>{N}){_THING}{_EACH_GETS}{_LEFT}\b"),
+    Form(rf"\bthere are (?P<among>{N}) (?:groups|lots|sets) of (?P<each>{N}) in (?P<all>{N}){_LEFT}{END_OR_AND}"),
+    Form(rf"(?P<all>{N}){_THING},? (?:are )?shared (?:out )?(?:equally |fairly )?(?:between|among|by) (?P<among>{N}){_THING}"
                rf" (?:is|are|gives?|makes?|is just) (?P<each>{N})(?:{_THING})? each{_LEFT}\b"),
-    re.compile(rf"\b(?P<among>{N}){_THING} share (?P<all>{N}){_THING}(?: equally| fairly)?,? and (?:each (?:one"
+    Form(rf"\b(?P<among>{N}){_THING} share (?P<all>{N}){_THING}(?: equally| fairly)?,? and (?:each (?:one"
     rf" )?(?:gets|has)|(?:they )?(?:get|have)) (?P<each>{N})\b(?: each)?{_LEFT}"),
-    re.compile(rf"(?P<all>{N}){_THING},? (?:are )?(?:put |sorted |shared |split )?(?:into|in) groups of (?P<each>{N})"
+    Form(rf"(?P<all>{N}){_THING},? (?:are )?(?:put |sorted |shared |split )?(?:into|in) groups of (?P<each>{N})"
     rf" (?:is|are|gives?|makes?) (?P<among>{N}) groups{_LEFT}\b"),
-    re.compile(rf"\b(?P<among>{N}) (?:groups|bags|boxes|plates|lots|rows|teams) of (?P<each>{N})"
+    Form(rf"\b(?P<among>{N}) (?:groups|bags|boxes|plates|lots|rows|teams) of (?P<each>{N})"
     rf" (?:is|are|makes?|gives?|hold|need) (?P<all>{N}) [a-z]+{_LEFT}"),
 )  # fmt: skip
 

@@ -12,22 +12,23 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from ..model.body import Block, Body, Fence, Heading, Run, Runs
+from .form import Form
 from .number_words import NUMBER_IN_WORDS, number_in_words
 from .sentences import leaves_open
 
 _N = rf"(?P<count>\d+|{NUMBER_IN_WORDS})"
 _WAYS = r"(?:ways?|answers?|solutions?)"
-_OPENS = re.compile(
+_OPENS = Form(
     rf"(?:for the (?:adult|grown-up)s?: ?)?there (?:are|is) (?:only |just |exactly )?{_N} (?:different )?"
     rf"(?:{_WAYS}(?P<alone>,? and no (?:more|others)| in all| altogether|)|[a-z]+(?:,? and no (?:more|others)| in all|"
     rf" altogether))(?P<end>[.:])"
 )
-_NO_MORE = re.compile(rf"\b{_N} {_WAYS},? and no (?:more|others)\b")
-_ALL = re.compile(
+_NO_MORE = Form(rf"\b{_N} {_WAYS},? and no (?:more|others)\b")
+_ALL = Form(
     rf"\b(?:all (?:of )?(?:the )?{_N} {_WAYS}|(?:find|finds|found|have) (?P<both>both ways))\b(?! of| to| round)"
 )
-_LIST = re.compile(r" ?(?:they|these|the ways|the answers|the rides) are (?P<list>[^.]*=[^.]*)\.")
-_VERDICT = re.compile(
+_LIST = Form(r" ?(?:they|these|the ways|the answers|the rides) are (?P<list>[^.]*=[^.]*)\.")
+_VERDICT = Form(
     r"(?:^(?:for the (?:adult|grown-up)s?: ?)?|\b(?:it|this|that|the statement|the answer) is"
     r" )(?P<verdict>always|sometimes|never)(?: true)?(?=[.,;:]| and | because | since )"
 )
@@ -81,7 +82,7 @@ def _shown(run: Run) -> str:
 
 def _sentence(plain: str, match: re.Match[str]) -> str:
     start = max(plain.rfind(mark, 0, match.start()) for mark in (". ", "? ", "! ")) + 1
-    end = re.compile(r"[.?!]").search(plain, match.end())
+    end = Form(r"[.?!]").search(plain, match.end())
     return plain[start : end.end() if end else None]
 
 

@@ -25,6 +25,8 @@ class Handling(Strict):
 
     source: Text
     verbs: Words
+    eating: Words
+    """Verbs by which food that is no small part, and holds none of the fourteen allergens, is food and not just a noun."""
     doers: Words
     harmless_before: Words
     harmless_after: Words
