@@ -34,7 +34,7 @@ def check_told(page: Document[PageFields], worked: dict[int, AnyWorked]) -> Iter
 
 
 def _miscounted(page: Document[PageFields], blocks: Sequence[Block], found: Sequence[AnyWorked]) -> Iterator[Problem]:
-    counts = [len(one.solution.answers) for one in found if _FINDS_ALL.search(one.solution.task.ask)]
+    counts = [len(one.solution.answers) for one in found if _FINDS_ALL.search(one.fields.ask or "")]
     for told in told_ways(blocks):
         right = told.listed if told.listed is not None else counts[0] if len(counts) == 1 else told.says
         if told.says != right and told.says not in counts:

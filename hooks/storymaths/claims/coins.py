@@ -29,7 +29,7 @@ _CHANGE = Form(
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for match in _TOTAL.finditer(sentence):
-        right = sum(_times(count) * _pence(money) for count, money in _ONE.findall(match["coins"]))
+        right = sum(_times(count) * _pence(money) for count, money in _ONE.pairs(match["coins"]))
         if _pence(match["total"]) != right:
             yield Untrue(*match.span(), f"together they make {_told(right)}")
     for match in _CHANGE.finditer(sentence):

@@ -33,6 +33,6 @@ class Form:
         """The form as the whole of a text."""
         return self._ready.fullmatch(text)
 
-    def findall(self, text: str) -> list[str]:
-        """The words of every place where it stands; of forms with groups, these."""
-        return self._ready.findall(text)
+    def pairs(self, text: str) -> list[tuple[str, str]]:
+        """The words of the form's two groups at every place where it stands; none is no words."""
+        return [(match[1] or "", match[2] or "") for match in self.finditer(text)]

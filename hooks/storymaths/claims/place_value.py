@@ -53,7 +53,7 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
             left, right = match["left"], match["right"]
             if not (_ONE_PART.search(left) or _ONE_PART.search(right)) or not stands_alone(sentence, match.start()):
                 continue
-            if form is not _SIDES and len(_ONE_PART.findall(right)) == 1:
+            if form is not _SIDES and len(_ONE_PART.pairs(right)) == 1:
                 if not _holds_so_many(number(left), right):
                     yield Untrue(*match.span(), f"{says(number(left))} has not {right}")
             elif _worth(left) != _worth(right):
@@ -63,7 +63,7 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
 
 def _worth(text: str) -> Rational:
     """What a number, or so many hundreds, tens and ones, is worth."""
-    parts = _ONE_PART.findall(text)
+    parts = _ONE_PART.pairs(text)
     if not parts:
         return number(text)
     return sum((0 if count == "no" else number(count)) * _PLACES[place] for count, place in parts)
@@ -71,7 +71,7 @@ def _worth(text: str) -> Rational:
 
 def _holds_so_many(whole: Rational, part: str) -> bool:
     """Whether a number has so many of a place: as its digit there, or in all."""
-    count, place = _ONE_PART.findall(part)[0]
+    count, place = _ONE_PART.pairs(part)[0]
     have = whole // _PLACES[place]
     return (0 if count == "no" else number(count)) in (have, have % 10)
 
