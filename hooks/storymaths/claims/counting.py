@@ -37,6 +37,8 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         named = None
     if named is None and not _COUNTED.search(sentence):
         return
+    if sum(f" {word}" in sentence for word in _NAMED) > 1:  # in tens, then in ones
+        return
     if named and _OTHER_STEPS.match(sentence, named.end()) and not named.group().endswith("s"):
         return
     for run in _RUN.finditer(sentence, named.end() if named else 0):
