@@ -33,6 +33,10 @@ _LATER = Form(
 _THEN = Form(
     rf"(?P<one>{TIME}),? (?:and |so |then )*(?P<span>{_SPAN}) (?P<way>later|earlier)(?: it is|,? it[’']s| is)? (?P<two>{TIME}){END_OR_AND}"
 )
+_LASTS = Form(
+    rf"\b(?:starts?|begins?|leaves?) at (?P<one>{TIME}),? and (?:lasts?|takes?) (?P<span>{_SPAN}),? (?:so |and )*(?:it )?"
+    rf"(?P<way>)(?:ends?|finishes|finish|stops?|arrives?|gets there) at (?P<two>{TIME}){END_OR_AND}"
+)
 _BETWEEN = Form(
     rf"\b(?:from|between) (?P<one>{TIME}) (?:to|until|till|and) (?P<two>{TIME}) (?:is|are|takes|lasts|makes|there are)"
     rf" (?P<span>{_SPAN}){END_OR_AND}"
@@ -47,11 +51,11 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         one, two = _minutes(match["one"]), _minutes(match["two"])
         if one is not None and two is not None and not _alike(one, two):
             yield Untrue(*match.span(), f"{match['one']} is {_told(one)}")
-    for match in (*_LATER.finditer(sentence), *_THEN.finditer(sentence)):
+    for match in (*_LATER.finditer(sentence), *_THEN.finditer(sentence), *_LASTS.finditer(sentence)):
         one, two, span = _minutes(match["one"]), _minutes(match["two"]), _length(match["span"])
         if one is None or two is None:
             continue
-        right = (one[0] + (span if match["way"] in ("after", "later than", "later", "past") else -span), one[1])
+        right = (one[0] + (span if match["way"] in ("", "after", "later than", "later", "past") else -span), one[1])
         if not _alike(right, two):
             yield Untrue(*match.span(), f"it is {_told(right)}")
     for match in _BETWEEN.finditer(sentence):
@@ -123,5 +127,5 @@ CLASS = ClaimClass(
     cues=frozenset(("past", "quarter", "noon", "midday", "midnight", "minutes", "hour", "hours", "am", "pm")),
     find=_find,
     numbers=2,
-    verbs=IS,
+    verbs=IS | {"ends", "finishes", "stops", "arrives"},
 )

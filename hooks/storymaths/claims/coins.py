@@ -26,14 +26,19 @@ _CHANGE = Form(
     rf"(?: (?:for|when (?:you|it) (?:spend|costs?)) (?P<cost2>{_MONEY}))?{END_OR_AND}"
 )
 
+_CHANGE_TOLD = Form(
+    rf"(?P<change>{_MONEY}) change from (?P<paid>{_MONEY}) (?:for|after (?:spending|paying)|when (?:you|it)"
+    rf" (?:spend|costs?)) (?P<cost>{_MONEY}){END_OR_AND}"
+)
+
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for match in _TOTAL.finditer(sentence):
         right = sum(_times(count) * _pence(money) for count, money in _ONE.pairs(match["coins"]))
         if _pence(match["total"]) != right:
             yield Untrue(*match.span(), f"together they make {_told(right)}")
-    for match in _CHANGE.finditer(sentence):
-        cost = match["cost"] or match["cost2"]
+    for match in (*_CHANGE.finditer(sentence), *_CHANGE_TOLD.finditer(sentence)):
+        cost = match["cost"] or match.groupdict().get("cost2")
         if cost and (right := _pence(match["paid"]) - _pence(cost)) != _pence(match["change"]):
             yield Untrue(*match.span(), f"the change is {_told(right)}")
 
@@ -58,5 +63,5 @@ CLASS = ClaimClass(
     cues=frozenset(("p", "£")),
     find=_find,
     numbers=2,
-    verbs=IS,
+    verbs=IS | {"change"},
 )

@@ -19,7 +19,7 @@ _NAMED = {
 }  # fmt: skip
 _STEP = rf"(?:(?P<named>{'|'.join(_NAMED)})|(?P<figures>\d+)s?)"
 _STEPS = Form(
-    rf"\b(?:count\w*(?: on| back| up| down| forwards?| backwards?)?(?: from {N})? in|(?:go\w*|jump\w*|skip\w*|step\w*)(?:"
+    rf"\b(?:count\w*(?: on| back| up| down| forwards?| backwards?)?(?: from {N})? (?:in|by)|(?:go\w*|jump\w*|skip\w*|step\w*)(?:"
     rf" up| down| on| back)? in|"
     rf"steps of|jumps of|multiples of|the) (?:steps of )?{_STEP}(?P<table> times table)?(?:,? from {N})?\b"
 )
@@ -27,7 +27,11 @@ _OTHER_STEPS = Form(r"(?:,? and |,? or |, )\d")
 _COUNTED = Form(
     r"\b(?:count\w*|steps?|pattern|sequence|multiples|each time|goes up|go up|goes down|times table|skip|jumps?|number line|and so on)\b"
 )
+_NEXT = Form(
+    rf"\bnext (?:number |one )?(?:in|after) (?:the )?(?:pattern |sequence |count )?(?P<run>{N}(?:(?:,? and |, ){N}){{2,}}) is (?P<next>{N})"
+)
 _RUN = Form(rf"{N}(?:(?:,? and |, )(?:then )?{N}){{2,}}")
+_CUES = frozenset("count counting counted counts steps step pattern sequence multiples times jumps skip".split())
 _FEWEST, _FEWEST_UNNAMED = 3, 4
 
 
@@ -37,6 +41,12 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         named = None
     if named is None and not _COUNTED.search(sentence):
         return
+    for match in _NEXT.finditer(sentence):
+        told = [number(each.group()) for each in NUMBER.finditer(match["run"])]
+        step = told[1] - told[0]
+        if all(b - a == step for a, b in pairwise(told)) and number(match["next"]) != told[-1] + step:
+            yield Untrue(*match.span(), f"the next is {says(told[-1] + step)}")
+            return
     if sum(f" {word}" in sentence for word in _NAMED) > 1:  # in tens, then in ones
         return
     if named and _OTHER_STEPS.match(sentence, named.end()) and not named.group().endswith("s"):
@@ -44,7 +54,7 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for run in _RUN.finditer(sentence, named.end() if named else 0):
         values = [number(each.group()) for each in NUMBER.finditer(run.group())]
         if named:
-            step: Rational = _NAMED[named["named"]] if named["named"] else int(named["figures"])
+            step = _NAMED[named["named"]] if named["named"] else int(named["figures"])
             wrong = [(a, b) for a, b in pairwise(values) if abs(b - a) != step]
             is_wrong = bool(wrong) and len(values) >= _FEWEST and len(wrong) < len(values) - 1
             if is_wrong:
@@ -74,8 +84,7 @@ CLASS = ClaimClass(
     "four or more that the sentence says are counted, a pattern or steps, where all but one keep one step.",
     leaves="Lists that nothing says are counted, and those that keep no one step.",
     source="Common practice, no source: the difference of one number and the next.",
-    cues=frozenset(("count", "counting", "counted", "counts", "steps", "step", "pattern", "sequence", "multiples", "times", "jumps",
-                    "skip")),
+    cues=frozenset(_NAMED) - {"ones", "tens", "twenty-fives"} | _CUES,
     find=_find,
     numbers=3,
 )  # fmt: skip

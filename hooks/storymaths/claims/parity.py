@@ -12,7 +12,8 @@ from .form import Form
 
 _NOUN = r"(?: (?:one|numbers?|totals?|answers?))?"
 _FORMS = (
-    Form(rf"(?P<of>{LIST}(?= are|, which are)|{N})(?:, | (?=is|are))(?:which |that )?(?:is|are) (?:all |both |each"
+    Form(rf"(?P<of>{LIST}(?= are|, which are)|{N})(?:, | (?=is|are|must|has))(?:which |that )?(?:is|are|must be|has to be)"
+    rf" (?:all |both |each"
     rf" |always )?(?:an? )?"
                rf"(?P<kind>odd|even){_NOUN}{END_OR_AND}"),
     Form(rf"(?P<of>{N}),? (?:is )?an (?P<kind>odd|even) (?:number|total|answer)\b"),
@@ -33,17 +34,18 @@ _MADE = (
                r"(?:an? )?(odd|even) (?:total|number|sum|answer)"),
     Form(r"\bthe (sum|total|product|difference) of (?:any )?2 (odd|even) numbers is (?:always )?(?:an? )?(odd|even)\b"),
 )  # fmt: skip
-_AND = {
-    "and": "+",
-    "plus": "+",
-    "add": "+",
-    "minus": "+",
-    "take away": "+",
-    "−": "+",
-    "sum": "+",
-    "total": "+",
-    "difference": "+",
-}
+_ADDED = (
+    Form(
+        r"\badd(?:ing)? (?:together )?(?:any )?2 (odd|even) numbers(?: together)?,?(?: and)?(?: (?:you|we))?(?: always)?"
+        r" (?:get|gives?|makes?|the (?:answer|total|sum) is)(?: always)? (?:an? )?(odd|even)\b"
+    ),
+    Form(
+        rf"\badd(?:ing)? {_KIND} (?:and|to) {_KIND},?(?: and)?(?: (?:you|we))?(?: always)? (?:get|gives?|makes?)(?: always)?"
+        rf" (?:an? )?(odd|even)\b"
+    ),
+)
+_AND = dict.fromkeys(("and", "plus", "add", "minus", "take away", "−", "sum", "total", "difference"), "+")
+"""What comes out odd or even as a sum does; all else as a product."""
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
@@ -62,6 +64,10 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
 def _rules(sentence: str) -> Iterator[Untrue]:
     for match in _DOUBLED.finditer(sentence):
         yield Untrue(*match.span(), "a double is even")
+    for match in _ADDED[0].finditer(sentence):
+        yield from _judge(match, match[1], "+", match[1], match[2])
+    for match in _ADDED[1].finditer(sentence):
+        yield from _judge(match, match[1], "+", match[2], match[3])
     for match in _MADE[0].finditer(sentence):
         first, sign, second, made = match.groups()
         yield from _judge(match, first, _AND.get(sign, "×"), second, made)

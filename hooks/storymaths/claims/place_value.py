@@ -35,6 +35,7 @@ _SIDES = Form(rf"(?P<left>{_PARTS}|{N}),? {_MAKES} (?P<right>{_PARTS}|{N}){END_O
 _HAS = Form(
     rf"(?P<left>{N}) (?:has|is made of|is made up of|splits into|can be split into) (?P<right>{_PARTS}){END_OR_AND}"
 )
+_THERE = Form(rf"\bthere are (?P<right>{_PARTS}) in (?:the number )?(?P<left>{N}){END_OR_AND}")
 _IN = Form(rf"\bin (?:the number )?(?P<left>{N}),? there are (?P<right>{_PARTS}){END_OR_AND}")
 _DIGIT = Form(
     rf"(?:in (?:the number )?(?P<whole>{N}),? )?the (?:digit )?(?P<digit>\d)(?: in (?:the number )?(?P<whole2>{N}))? "
@@ -48,7 +49,7 @@ _PLACE_DIGIT = Form(
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
-    for form in (_SIDES, _HAS, _IN):
+    for form in (_SIDES, _HAS, _IN, _THERE):
         for match in form.finditer(sentence):
             left, right = match["left"], match["right"]
             if not (_ONE_PART.search(left) or _ONE_PART.search(right)) or not stands_alone(sentence, match.start()):

@@ -32,6 +32,7 @@ _FORMS = (
     Form(
         rf"{_NEAREST},? (?P<from>{N}) (?:is|rounds(?: up| down)? to|becomes|goes to|is rounded to) (?P<got>{N}){END_OR_AND}"
     ),
+    Form(rf"\bthe nearest (?P<to>10|100|1,?000|ten|hundred|thousand) to (?P<from>{N}) is (?P<got>{N}){END_OR_AND}"),
     Form(
         rf"(?P<from>{N}) (?:is (?:rounded )?|rounds (?:up |down )?to |is rounded (?:up |down )?to )(?P<got>{N}),? {_NEAREST}"
     ),

@@ -18,6 +18,10 @@ _LEAVES_OPEN = Form(
     r" who|instead of|rather than|silly|"
     r"forget|forgets|forgot|misread|lest|argue|prove|disprove|claims?)\b"
 )
+_TAKES_BACK = Form(
+    r"\b(?:if|unless|wrong|wrongly|mistakes?|false|untrue|incorrect|not (?:true|right|so)|n[’']t (?:true|right|so|it)|cannot be(?: so| true| right|[.!,;])|"
+    r"can[’']t be(?: so| true| right|[.!,;])|would|might|thinks?|believes?|says (?:a|one|the|some) child|has not got it|silly)\b"
+)
 _OPEN_PASSAGE = Form(
     r"\b(?:true or false|right or wrong|true or not|agree|disagree|who is right|spot the|find the mistake|odd one out|"
     r"always,? sometimes|what is wrong|put (?:it|them) right|correct (?:it|them|this|the))\b"
@@ -30,9 +34,10 @@ _CHILD_SPEAKS = Form(
 _MARK = "]{wrong}"
 
 
-def leaves_open(sentence: str) -> bool:
-    """Whether a sentence, in small letters, asks, supposes, denies or tells a mistake."""
-    return sentence.rstrip("\"”’')* ").endswith("?") or _LEAVES_OPEN.search(sentence) is not None
+def leaves_open(sentence: str, after: bool = False) -> bool:
+    """Whether a sentence, in small letters, asks, supposes, denies or tells a mistake; or the rest of one ``after`` a claim does."""
+    form = _TAKES_BACK if after else _LEAVES_OPEN
+    return sentence.rstrip("\"”’')* ").endswith("?") or form.search(sentence) is not None
 
 
 @dataclass(frozen=True)
@@ -56,8 +61,9 @@ class Sentences:
 
     def states(self, start: int, end: int) -> bool:
         """Whether what stands there is stated plainly, by somebody who means it to be true."""
-        _, sentence = self.sentence(self.number_at(start))
-        if leaves_open(sentence):
+        at, sentence = self.sentence(self.number_at(start))
+        told, rest = sentence[: end - at], sentence[end - at :]
+        if leaves_open(told) or leaves_open(rest, after=True):
             return False
         if _CHILDS_FIELDS.intersection(self.prose.passage_at(start).loc) or self._is_marked_wrong(start, end):
             return False

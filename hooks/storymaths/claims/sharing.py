@@ -20,9 +20,9 @@ _FORMS = (
     Form(rf"\bthere are (?P<among>{N}) (?:groups|lots|sets) of (?P<each>{N}) in (?P<all>{N}){_LEFT}{END_OR_AND}"),
     Form(rf"(?P<all>{N}){_THING},? (?:are )?shared (?:out )?(?:equally |fairly )?(?:between|among|by) (?P<among>{N}){_THING}"
                rf" (?:is|are|gives?|makes?|is just) (?P<each>{N})(?:{_THING})? each{_LEFT}\b"),
-    Form(rf"\b(?P<among>{N}){_THING} share (?P<all>{N}){_THING}(?: equally| fairly)?,? and (?:each (?:one"
+    Form(rf"\b(?P<among>{N}){_THING} share (?P<all>{N}){_THING}(?: equally| fairly)?,? (?:and|so) (?:each (?:one"
     rf" )?(?:gets|has)|(?:they )?(?:get|have)) (?P<each>{N})\b(?: each)?{_LEFT}"),
-    Form(rf"(?P<all>{N}){_THING},? (?:are )?(?:put |sorted |shared |split )?(?:into|in) groups of (?P<each>{N})"
+    Form(rf"(?P<all>{N})(?:{_THING})?,? (?:are )?(?:put |sorted |shared |split )?(?:into|in) groups of (?P<each>{N})"
     rf" (?:is|are|gives?|makes?) (?P<among>{N}) groups{_LEFT}\b"),
     Form(rf"\b(?P<among>{N}) (?:groups|bags|boxes|plates|lots|rows|teams) of (?P<each>{N})"
     rf" (?:is|are|makes?|gives?|hold|need) (?P<all>{N}) [a-z]+{_LEFT}"),

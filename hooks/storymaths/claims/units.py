@@ -80,7 +80,7 @@ CLASS = ClaimClass(
     source="site_data/facts.yaml, units.",
     cues=frozenset(
         "second seconds minute minutes day days week weeks month months year years decade century hours mm cm millimetres centimetres "
-        "metre metres gram grams kg km ml millilitres pence pennies".split()
+        "metre metres gram grams kg km ml millilitres kilogram kilograms litre litres kilometre kilometres pence pennies".split()
     ),
     find=_find,
     numbers=1,
