@@ -20,7 +20,8 @@ _LEAVES_OPEN = Form(
 )
 _TAKES_BACK = Form(
     r"\b(?:if|unless|wrong|wrongly|mistakes?|false|untrue|incorrect|not (?:true|right|so)|n[’']t (?:true|right|so|it)|"
-    r"cannot be(?: so| true| right|[.!,;])|can[’']t be(?: so| true| right|[.!,;])|would|might|thinks?|believes?|says (?:a|one|the|some) child|has not got it|silly)\b"
+    r"cannot be(?: so| true| right|[.!,;])|can[’']t be(?: so| true| right|[.!,;])"
+    r"|would|might|thinks?|believes?|says (?:a|one|the|some) child|has not got it|silly)\b"
 )
 _OPEN_PASSAGE = Form(
     r"\b(?:true or false|right or wrong|true or not|agree|disagree|who is right|spot the|find the mistake|odd one out|"
