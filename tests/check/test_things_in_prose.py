@@ -24,7 +24,7 @@ def problems_of(words: str, path: str, after: str = "Ask for all six.", year: st
         "risk: small-parts", "risk: bodies"
     )
     if year:
-        text = text.replace("also: [1]\n", f"also: [{year}]\n")
+        text = text.replace("bends:\n  1:\n", f"bends:\n  {year}:\n")
     return problems_with({path: text})
 
 

@@ -24,8 +24,8 @@ _TAKES_BACK = Form(
     r"|would|might|thinks?|believes?|says (?:a|one|the|some) child|has not got it|silly)\b"
 )
 _OPEN_PASSAGE = Form(
-    r"\b(?:true or false|right or wrong|true or not|you agree|agree or|disagree|agrees? with|who is right|spot the|find the mistake|odd one out|"
-    r"always,? sometimes|what is wrong|put (?:it|them) right|correct (?:it|them|this|the))\b"
+    r"\b(?:true or false|right or wrong|true or not|you agree|agree or|disagree|agrees? with|who is right|spot the|"
+    r"find the mistake|odd one out|always,? sometimes|what is wrong|put (?:it|them) right|correct (?:it|them|this|the))\b"
 )
 _CHILDS_FIELDS = frozenset(("hear", "says", "misconceptions"))
 _CHILD_SPEAKS = Form(
