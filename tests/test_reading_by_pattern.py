@@ -26,6 +26,7 @@ AUTHORS = {
     "check/html_found.py": "addresses, and lists of attributes, in an author's words",
     "check/link_broken.py": "addresses in an author's words",
     "check/number_beyond_year.py": "the prose of a page",
+    "check/objective_without_trace.py": "the words of a session",
     "check/pupil_numbers.py": "the prose of a page",
     "check/things_in_prose.py": "the prose of a page, by words in site_data/",
     "check/things_used.py": "the prose of a page",
