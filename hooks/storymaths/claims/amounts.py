@@ -14,8 +14,8 @@ from .number_words import NUMBER_IN_WORDS, WORDS_OF_NUMBERS, number_in_words
 _FIGURES = r"\d+(?:,\d{3})*(?:\.\d+)?(?![\w/%°-]|[.,:]\d)"
 N = rf"(?<![\w£−/.,:+-]){_FIGURES}"
 """The pattern of a number without a unit; those in words have become figures before a sentence is looked at."""
-LIST = rf"{N}(?:(?:,? and |,? or |, ){N})+"
-"""The pattern of two numbers or more."""
+LIST = rf"{N}(?:(?:,? and |,? or |, ){N}){{1,40}}"
+"""The pattern of two numbers or more; longer lists than anyone reads are none, so that no text takes long."""
 NUMBER = Form(N)
 _IN_WORDS = Form(rf"(?<!one )(?<!nearest )(?<!\d )\b{NUMBER_IN_WORDS}")
 """One ten is a ten of tens and ones, and stays in words."""

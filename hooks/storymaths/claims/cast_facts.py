@@ -163,7 +163,7 @@ class BookFacts:
         """Names and numbers in a row, all of one fact but for one or two that miss it."""
         if not any(self._pair.match(text, at) for at in self._places(text)):
             return
-        for run in re.finditer(rf"(?:(?:{self._names}) \d+(?:, and |, | and )?){{{_FEWEST},}}", text):
+        for run in re.finditer(rf"(?:(?:{self._names}) \d+(?:, and |, | and )?){{{_FEWEST},40}}", text):
             pairs = [(self._by_name[m["name"]], int(m["count"]), m) for m in self._pair.finditer(text, *run.span())]
             hits = Counter(fact for who, count, _ in pairs for fact in self.book.facts if who.facts.get(fact) == count)
             for fact, times in hits.most_common(1):
@@ -184,7 +184,7 @@ class BookFacts:
                 continue
             form = (
                 rf"\b[Tt]he (?P<count>{_N}) {re.escape(plural.replace('_', ' '))}(?:,| are|:) (?P<list>\d+(?:(?:, | and"
-                rf" |, and )\d+){{2,}})"
+                rf" |, and )\d+){{2,40}})"
             )
             for match in re.finditer(form, text):
                 listed = [int(each) for each in re.findall(r"\d+", match["list"])]

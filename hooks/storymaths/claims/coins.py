@@ -16,7 +16,7 @@ _MONEY = rf"(?:£{_FIGURES}(?![\w/]|[.,:]\d)|(?<![\w£−/.,:+-])\d+p\b)"
 _SEVERAL = rf"(?:(?:an?|one|{N}) )?{_MONEY}(?: coins?| pieces?| notes?)?"
 _ONE = Form(rf"(?:(an?|{N}) )?({_MONEY})")
 _TOTAL = Form(
-    rf"(?P<coins>(?:{_SEVERAL}(?:,? and |, ))+{_SEVERAL}|(?:{N}) {_MONEY} coins)(?: together)?,?"
+    rf"(?P<coins>(?:{_SEVERAL}(?:,? and |, )){{1,20}}{_SEVERAL}|(?:{N}) {_MONEY} coins)(?: together)?,?"
     rf" (?:is|are|makes?|totals?|comes? to|adds? up to|"
     rf"are worth|is worth|gives?)(?: altogether)? (?P<total>{_MONEY}){END_OR_AND}"
 )

@@ -28,9 +28,10 @@ _COUNTED = Form(
     r"\b(?:count\w*|steps?|pattern|sequence|multiples|each time|goes up|go up|goes down|times table|skip|jumps?|number line|and so on)\b"
 )
 _NEXT = Form(
-    rf"\bnext (?:number |one )?(?:in|after) (?:the )?(?:pattern |sequence |count )?(?P<run>{N}(?:(?:,? and |, ){N}){{2,}}) is (?P<next>{N})"
+    rf"\bnext (?:number |one )?(?:in|after) (?:the )?(?:pattern |sequence |count )?(?P<run>{N}(?:(?:,? and |, ){N}){{2,40}})"
+    rf" is (?P<next>{N})"
 )
-_RUN = Form(rf"{N}(?:(?:,? and |, )(?:then )?{N}){{2,}}")
+_RUN = Form(rf"{N}(?:(?:,? and |, )(?:then )?{N}){{2,40}}")
 _CUES = frozenset("count counting counted counts steps step pattern sequence multiples times jumps skip".split())
 _FEWEST, _FEWEST_UNNAMED = 3, 4
 

@@ -25,7 +25,7 @@ _PLACES = {
 _PLACE = r"(?:ones?|units?|tens?|hundreds?|thousands?)\b"
 _COUNT = rf"(?:{N}|no)"
 _PART = rf"{_COUNT} (?:long |short |lots of )?{_PLACE}"
-_PARTS = rf"{_PART}(?:(?:,? and |, |,? \+ |,? plus ){_PART})*"
+_PARTS = rf"{_PART}(?:(?:,? and |, |,? \+ |,? plus ){_PART}){{0,8}}"
 _ONE_PART = Form(rf"({_COUNT}) (?:long |short |lots of )?({_PLACE})")
 _MAKES = (
     r"(?:is|are|makes?|gives?|equals?|say|says|is the same as|are the same as|is worth|are worth|is equal to|are equal"
