@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from posixpath import dirname
@@ -23,6 +23,7 @@ from ..parse.prose import words_in
 from ..parse.yaml_text import YamlLocator
 from .memory import Memory
 from .rules import BROKEN, TWICE
+from .told_ways import check_told
 from .work_out import WorkedOut, work_out
 
 _USUAL_YEAR = 2
@@ -62,8 +63,8 @@ def bends_of(fields: PageFields) -> Mapping[int, YearBend] | None:
     return fields.bends if isinstance(fields, Session | Home) else None
 
 
-def check_activities(pages: PageActivities) -> list[Problem]:
-    """Every problem of every activity, in the order of files and lines."""
+def check_activities(pages: PageActivities, documents: Sequence[Document[PageFields]] = ()) -> list[Problem]:
+    """Every problem of every activity, and of what ``documents`` say of them, in the order of files and lines."""
     problems: list[Problem] = []
     for activities in pages.values():
         for activity in activities:
@@ -71,6 +72,9 @@ def check_activities(pages: PageActivities) -> list[Problem]:
             for text in texts_of(activity):
                 problems += [*untruths(text), *mistakes_that_are_none(text)]
         problems += _twice(activities)
+    for page in documents:
+        worked = {one.fence.line: done for one in pages.get(page.path, ()) if (done := one.worked.done)}
+        problems += check_told(page, worked) if worked else ()
     return sorted(set(problems))
 
 

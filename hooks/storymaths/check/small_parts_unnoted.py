@@ -8,6 +8,7 @@ from ..expression.noun import with_article
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import Rule
+from .things_in_prose import ThingsInProse
 from .things_used import materials_of, notes_on, pages_of_doing
 
 RULE = Rule(
@@ -21,10 +22,12 @@ RULE = Rule(
     right="materials: [{item: interlocking-cube}] … cautions: [{risk: small-parts, note: …}]",
 )
 CAUTION = "small-parts"
+_FIX = "add to cautions: {risk: small-parts, note: how they are counted out and in, and kept from under-threes}."
 
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the first small part of each page without the note."""
+    named = ThingsInProse(collection.reference)
     for page in pages_of_doing(collection):
         if CAUTION in notes_on(page):
             continue
@@ -37,6 +40,16 @@ def check(collection: Collection) -> Iterator[Problem]:
                 yield RULE.problem(
                     page.place(*loc),
                     f"The page has no small-parts note, and {with_article(material.name)} {why} inside the small-parts cylinder.",
-                    "add to cautions: {risk: small-parts, note: how they are counted out and in, and kept from under-threes}.",
+                    _FIX,
                 )
                 break
+        else:
+            for handled in named.handled_on(page):
+                if handled.is_small_part:
+                    yield RULE.problem(
+                        page.place_in_prose(handled.start, handled.words),
+                        f'The page says "{handled.words}": one fits inside the small-parts cylinder, and the page has no '
+                        "small-parts note.",
+                        _FIX,
+                    )
+                    break

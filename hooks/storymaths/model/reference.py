@@ -11,12 +11,14 @@ from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
+from .known_facts import KnownFacts
 from .locator import Locator
 from .material import Caution, Material
 from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
+from .prose_words import ProseWords
 from .site_settings import SiteSettings
 from .task_years import TaskYears
 from .year import Met, YearLimits
@@ -69,6 +71,7 @@ class Limits(Strict):
     quoted_words: int
     home_reading_grade: float
     home_reading_slack: float
+    home_reading_words: int
     class_size: int
     activity: ActivityCaps
     files: FileLimits
@@ -94,6 +97,8 @@ class Reference:
     imprint: Imprint
     site: SiteSettings
     money: Currency
+    facts: KnownFacts
+    prose: ProseWords
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]
