@@ -28,6 +28,13 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each picture of a cover, a cast or a body that is no file of the collection."""
     files = {source_of(file) for file in collection.files}
+    reference = collection.reference
+    if reference.site.mark and reference.site.mark not in files:
+        yield RULE.problem(
+            reference.locators["site.yaml"].place(("mark",)),
+            f"There is no picture {CONTENT}{reference.site.mark}." + did_you_mean(reference.site.mark, files),
+            "put the picture there, or take the line out: an open book then stands before the name.",
+        )
     for page, picture, place in _pictures(collection):
         wanted = resolve(picture, page.source)
         if ":" not in picture and wanted not in files:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from ..model.book import Book
 from ..model.collection import Collection
+from ..model.imprint import EachBook
 from ..model.problem import Problem
 from ..model.rule import Rule
 
@@ -22,8 +23,15 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each book without rights, or that gives more than its rights allow."""
+    each_its_own = isinstance(collection.reference.imprint.licence, EachBook)
     for book, page in collection.books.items():
         fields: Book = page.fields
+        if each_its_own and fields.licence is None:
+            yield RULE.problem(
+                page.place(),
+                f'site_data/site.yaml says that each book has its own licence, and "{fields.title}" has none.',
+                "add licence: with kind: open, paid or reserved, and its name; or choose one licence for all in site.yaml.",
+            )
         if fields.rights is None or fields.rights_note is None:
             lacking = "rights" if fields.rights is None else "rights_note"
             yield RULE.problem(

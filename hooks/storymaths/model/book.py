@@ -10,6 +10,7 @@ from pydantic import Field
 from .address import book_id
 from .dates import Dated
 from .fields import AdultText, Audience, Count, FileName, Id, PageRange, Pages, Strict, Text, Year
+from .imprint import Licence
 from .page_fields import Named, PageFields
 from .prose import Loc
 
@@ -73,6 +74,8 @@ class Book(Dated, PageFields):
     publisher: Text | None = None
     rights: Rights | None = None
     rights_note: AdultText | None = None
+    licence: Licence | None = None
+    """Of its lessons, and of its story and drawings if they are the collection's own; where it is not the collection's."""
     isbn: str | None = None
     pages: Count
     themes: Annotated[tuple[Id, ...], Field(min_length=1)]

@@ -10,7 +10,7 @@ from pydantic import BaseModel, ValidationError
 
 from ..model.concept import Concept, Strand, Theme, Word
 from ..model.document import Fault
-from ..model.fields import Strict, Text, year_name
+from ..model.fields import FileName, Strict, Text, year_name
 from ..model.holiday import BankHolidays
 from ..model.imprint import Imprint, Iri
 from ..model.material import Caution, Material
@@ -21,7 +21,7 @@ from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
 from ..model.problem import Place
 from ..model.reference import Limits, Reference
-from ..model.site_settings import SiteSettings
+from ..model.site_settings import Colours, FrontWords, Language, Letterforms, SiteSettings
 from ..model.task_years import TaskYears
 from ..model.year import Met, YearLimits
 from .reference_links import faults_in_links
@@ -76,18 +76,26 @@ class CautionsFile(Strict):
     cautions: tuple[Caution, ...]
 
 
-class SiteFile(Strict):
-    """``site.yaml``."""
+class SiteFile(Imprint):
+    """``site.yaml``: who speaks, and how the site looks and begins."""
 
     name: Text
     description: Text
     address: Iri | None = None
-    print_sheets: bool
+    print_sheets: bool = True
+    spelling: Language = "en-GB"
+    colours: Colours = "harbour"
+    mark: FileName | None = None
+    letterforms: Letterforms = Letterforms()
+    home: FrontWords = FrontWords()
 
     def settings(self) -> SiteSettings:
         """What it says, with the closing slash that addresses are made with."""
         url = f"{self.address.rstrip('/')}/" if self.address else ""
-        return SiteSettings(self.name, self.description, url, self.print_sheets)
+        return SiteSettings(
+            self.name, self.description, url, self.print_sheets,
+            self.spelling, self.colours, self.mark, self.letterforms, self.home,
+        )  # fmt: skip
 
 
 class MovedFile(Strict):
@@ -182,7 +190,6 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     cautions = reader.read("cautions.yaml", CautionsFile)
     bank = reader.read("bank_holidays.yaml", BankHolidays)
     limits = reader.read("limits.yaml", Limits)
-    imprint = reader.read("imprint.yaml", Imprint)
     site = reader.read("site.yaml", SiteFile)
     money = reader.read("money.yaml", Currency)
     moved = reader.read("moved.yaml", MovedFile)
@@ -192,7 +199,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
         tasks and years and concepts and themes and words and materials and cautions and bank and limits
-        and imprint and site and money and moved
+        and site and money and moved
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
@@ -207,7 +214,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         cautions={caution.id: caution for caution in cautions.cautions},
         bank_holidays=bank,
         limits=limits,
-        imprint=imprint,
+        imprint=site,
         site=site.settings(),
         money=money,
         moved={page.was: page for page in moved.moved},

@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping
 from pathlib import Path
 
+from ..model.site_settings import Colours
 from ..render.site import Site
 from .coverage_files import coverage_files
 from .data_files import data_files
@@ -26,11 +27,14 @@ def assets(site: Site, kept: Path) -> Mapping[str, bytes | str]:
         **coverage_files(site),
         **moved_pages(site),
         **page_scripts(),
-        "look/site.css": stylesheet(),
-        **letterforms(kept / "letterforms"),
+        "look/site.css": stylesheet(site.settings.colours),
+        **letterforms(kept / "letterforms", site.settings.letterforms),
     }
 
 
-def stylesheet() -> str:
+def stylesheet(colours: Colours = "harbour") -> str:
     """All styles as one file, so that nothing else holds up the first paint; notes for developers left out."""
-    return "".join(_NOTE.sub("", (_LOOK / part).read_text("utf-8")) for part in PARTS)
+    parts = [_LOOK / part for part in PARTS]
+    if colours != "harbour":
+        parts.insert(1, _LOOK / "colours" / f"{colours}.css")
+    return "".join(_NOTE.sub("", part.read_text("utf-8")) for part in parts)

@@ -12,9 +12,10 @@ from pathlib import Path
 
 from ..model.address import source_of
 from ..model.collection import Collection
+from ..model.site_settings import Face
 from ..render.sheets.of_page import book_sheets, home_sheets, session_sheets
 from ..render.sheets.pictures import LARGEST
-from ..render.sheets.sheet import SheetData
+from ..render.sheets.sheet import House, SheetData
 from ..render.sheets.sheet_context import SheetContext
 from ..render.sheets.typesetting import content_key, copy_of
 from ..render.sheets.whole_set import whole_set
@@ -53,8 +54,8 @@ def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
     collection = site.collection
     context = SheetContext(collection, site.activities_of, _drawings(root))
     planned = [one for book in collection.books for one in _planned(context, book)]
-    sheets = _made(planned, cache)
-    return sheets + _made(list(_whole_sets(collection, sheets)), cache)
+    sheets = _made(planned, site, cache)
+    return sheets + _made(list(_whole_sets(collection, sheets)), site, cache)
 
 
 def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
@@ -108,8 +109,18 @@ def _of_book(collection: Collection, name: str) -> tuple[str, str]:
     return book.source, source_of(book.folder)
 
 
-def _made(planned: Sequence[_Planned], cache: Path) -> list[Sheet]:
-    copies = [copy_of(data) for _, _, data in planned]
+_TYPEFACES: Mapping[Face, str] = {"lexend": "Lexend", "abeezee": "ABeeZee"}
+
+
+def _house(site: Site, source: str) -> House:
+    settings, publisher = site.settings, site.collection.reference.imprint.publisher
+    faces = settings.letterforms
+    region = settings.language.rpartition("-")[2]
+    return House(publisher, site.terms(source).name, region, _TYPEFACES[faces.text], _TYPEFACES[faces.child])
+
+
+def _made(planned: Sequence[_Planned], site: Site, cache: Path) -> list[Sheet]:
+    copies = [copy_of(data, _house(site, source)) for source, _, data in planned]
     keys = [content_key(copy) for copy in copies]
     fill(cache, dict(zip(keys, copies, strict=True)))
     sheets = []
