@@ -23,6 +23,7 @@ from .publish.page_kinds.table import kind_of
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
 from .reading import Reading
+from .render.in_type.drawings import drawings_in_type
 from .render.problem_pages import draw_problems, draw_unread
 from .render.site import Rendered, Site
 
@@ -133,7 +134,7 @@ class Build:
         """What stands beside the pages, by address: a file's content, or the file it is a copy of."""
         files: dict[str, bytes | str | Path] = {**theme_files(), **self._pictures(), NOT_FOUND: self._frame.not_found()}
         if self._site is not None:
-            files |= assets(self._site, self._kept)
+            files |= {**assets(self._site, self._kept), **drawings_in_type(self._site.collection)}
         if self._site is not None and not self.reading.problems:
             files |= open_data(self._site)  # what has problems is for its author to see, not for other programs
         return {address: content for address, content in files.items() if address not in _PARTS_OF_THE_STYLESHEET}

@@ -160,7 +160,7 @@ def test_an_author_can_start_one(tmp_path: Path) -> None:
     (tmp_path / "content/books/boats").mkdir(parents=True)
     (tmp_path / "content/books/boats/index.md").touch()
     words, starter = starters()["poem"]
-    first, second = (start(tmp_path, starter, TITLE, "2027-01-11", "boats")[0] for _ in range(2))
+    first, second = (start(tmp_path, starter, TITLE, "2027-01-11", "boats") for _ in range(2))
     assert (words, first.name, second.name) == ("poem", "poem-1.md", "poem-2.md")
     page = parse_document("content/books/boats/poem-2.md", second.read_text(encoding="utf-8"))
     assert isinstance(page, Document)

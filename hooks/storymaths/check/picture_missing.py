@@ -48,9 +48,11 @@ def check(collection: Collection) -> Iterator[Problem]:
 def _pictures(collection: Collection) -> Iterator[tuple[Document[PageFields], str, Callable[[], Place]]]:
     for page in collection.documents:
         if isinstance(page.fields, Book):
-            yield page, page.fields.cover.picture, partial(page.place, "cover", "picture")
+            if page.fields.cover:
+                yield page, page.fields.cover.picture, partial(page.place, "cover", "picture")
             for index, character in enumerate(page.fields.cast):
-                yield page, character.picture, partial(page.place, "cast", index, "picture")
+                if character.picture:
+                    yield page, character.picture, partial(page.place, "cast", index, "picture")
         for address in addresses_in(page.content):
             if address.picture:
                 yield page, address.to, partial(page.place_on_line, address.line, address.to)

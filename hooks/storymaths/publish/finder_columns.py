@@ -47,7 +47,7 @@ def finder_columns(site: Site) -> Columns:
         "years": [year_name(year) for year in YEARS],
         "books": {
             "id": "\n".join(books),
-            "cover": "\n".join(page.fields.cover.picture for page in books.values()),
+            "cover": "\n".join(page.fields.cover_file for page in books.values()),
             "folder": {
                 n: folder
                 for n, (book, page) in enumerate(books.items())
