@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping
 from pathlib import Path
 
+from ..model.carried import carried
 from ..model.site_settings import Colours
 from ..render.site import Site
 from .coverage_files import coverage_files
@@ -14,7 +15,7 @@ from .fonts import letterforms
 from .moved_pages import moved_pages
 from .page_scripts import page_scripts
 
-_LOOK = Path(__file__).parents[2] / "theme" / "look"
+_LOOK = carried("theme") / "look"
 PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "weeks.css", "print.css")
 """Values come first: the rest speaks of them by name."""
 _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)

@@ -57,5 +57,5 @@ def _cut_once(font: _Font, name: str, kept: Path) -> bytes:
 def _file(font: _Font) -> Path:
     spec = find_spec(font.package)
     if spec is None or spec.origin is None:
-        raise RuntimeError(f"the package {font.package.replace('_', '-')} is not installed: run pip install -e . again")
+        raise RuntimeError(f"the package {font.package.replace('_', '-')} is not installed: install storymaths again")
     return Path(spec.origin).parent / "files" / font.file

@@ -11,13 +11,14 @@ from urllib.parse import urlsplit
 import jinja2
 
 from ..model.address import LICENCE_IN_WORDS, link
+from ..model.carried import carried
 from ..model.imprint import Terms
 from ..model.site_settings import FRONT, SiteSettings
 from ..render.policy import policy
 from ..render.site import Rendered
 from .page_scripts import script_for
 
-_THEME = Path(__file__).parents[2] / "theme"
+_THEME = carried("theme")
 
 
 @dataclass(frozen=True)
