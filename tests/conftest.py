@@ -15,8 +15,9 @@ from .browser.get_browser import find_browser
 run_folder()
 FLAGS = (
     "--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking "
-    "--disable-component-update --disable-sync --process-per-site"
+    "--disable-component-update --disable-sync --process-per-site --font-render-hinting=none"
 ).split()
+"""Without windows, Chromium would fit letterforms to the dots of a screen, and a line of print would take more room."""
 NewPage = Callable[..., AbstractContextManager[Page]]
 
 

@@ -14,9 +14,13 @@ _NAME = "STORYMATHS_TEST_RUN"
 
 
 def run_folder() -> Path:
-    """The folder of this run. Whoever asks first makes it; workers are started later and find its name."""
+    """The folder of this run. Whoever asks first makes it; workers are started later and find its name.
+
+    What Python compiles for one of the run's many processes is kept for the others, whatever the machine is used to.
+    """
     if _NAME not in os.environ:
         os.environ[_NAME] = tempfile.mkdtemp(prefix="storymaths-tests-")
+        os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
         atexit.register(shutil.rmtree, os.environ[_NAME], ignore_errors=True)
     return Path(os.environ[_NAME])
 

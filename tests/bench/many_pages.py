@@ -56,6 +56,18 @@ def codes_of(idea: Concept, year: int, reference: Reference) -> Codes:
     return found
 
 
+def _claims(codes: Codes, reference: Reference) -> dict[str, list[object]]:
+    """The codes with those of their parts that need leave no trace in a lesson."""
+    found: dict[str, list[object]] = {}
+    for framework, listed in codes.items():
+        for code in listed:
+            objective = reference.objectives[framework, code]
+            parts = [part.id for part in objective.parts if not part.trace]
+            if parts or not objective.parts:
+                found.setdefault(framework, []).append({code: parts} if objective.has_parts else code)
+    return found
+
+
 def book_page(tale: Tale) -> str:
     """A book's record."""
     themes, seen = tale.themes, [idea.id for idea in tale.concepts]
@@ -108,7 +120,7 @@ number: {number}
 year: {_year(tale.year)}
 minutes: {sum(minutes)}
 summary: {_q(summary)}
-objectives: {json.dumps(codes_of(main[0], tale.year, reference))}
+objectives: {json.dumps(_claims(codes_of(main[0], tale.year, reference), reference))}
 concepts: {_list(ideas)}
 themes: {_list(tale.themes[:1])}
 reads:

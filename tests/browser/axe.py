@@ -33,15 +33,27 @@ _NOTE_WHAT_IS_SEEN = "() => document.querySelectorAll('body *').forEach((e) => {
 _MARK_WHAT_IS_NEW = """() => {
     const fresh = [...document.querySelectorAll('body *')].filter((e) => e.checkVisibility() && !e.seenNarrow);
     fresh.forEach((e) => e.setAttribute('data-seen-wide-alone', ''));
-    return fresh.length;
 }"""
+_ALL_BUT_COLOURS: dict[str, Any] = {
+    **_ALL,
+    "rules": {**_ALL["rules"], "color-contrast": {"enabled": False}, "link-in-text-block": {"enabled": False}},
+}
+"""For what is the same as when its colours were looked at: they take most of the time."""
+_NOTE_CHANGES = """() => {
+    window.changed = new Set();
+    new MutationObserver((changes) => changes.forEach(({ type, target, addedNodes }) => {
+        const at = type === 'childList' ? [...addedNodes] : [target];
+        at.forEach((node) => changed.add(node.nodeType === 1 ? node : node.parentElement));
+    })).observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
+}"""
+_MARK_CHANGES = """() => [...changed].forEach((e) => { if (e?.isConnected) e.setAttribute('data-changed', ''); })"""
+CHANGED = ":is([data-changed], [data-changed] *)"
 _SCRIPT = Axe().axe_script
 _FAULTS = """async ([within, options]) => {
     const { violations } = await axe.run(within || document, options);
     const told = (fault, node) => `${fault.id}: ${node.html.slice(0, 160)} (${fault.help})`;
     return violations.flatMap((fault) => fault.nodes.slice(0, 4).map((node) => told(fault, node)));
 }"""
-_SEEN_WIDE_ALONE = "[data-seen-wide-alone]"
 
 
 def faults(page: Page, options: dict[str, Any] = _ALL, within: str | None = None) -> list[str]:
@@ -52,23 +64,47 @@ def faults(page: Page, options: dict[str, Any] = _ALL, within: str | None = None
     return found
 
 
+def note_changes(page: Page) -> None:
+    """Notes from now on which parts of a page change."""
+    page.evaluate(_NOTE_CHANGES)
+
+
 def faults_in_every_light(page: Page) -> dict[str, list[str]]:
     """What is wrong narrow and wide, by day and by night, with what it is wrong in.
 
     Every rule is held once to everything: in a narrow window, and in a wide one to what only that shows.
     """
+    return _in_every_light(page, None)
+
+
+def faults_of_what_changed(page: Page) -> dict[str, list[str]]:
+    """The same of a page that is held to it as its address brings it: what looks only at a part, of what changed since."""
+    if not page.evaluate("'changed' in window"):  # what was done led to another page
+        return faults_in_every_light(page)
+    page.evaluate(_MARK_CHANGES)
+    assert page.locator(CHANGED).count(), "nothing has changed"
+    return {**_in_every_light(page, CHANGED), **_told({"as a whole": faults(page, _ALL_BUT_COLOURS)})}
+
+
+def _in_every_light(page: Page, within: str | None) -> dict[str, list[str]]:
     found = {}
     _show(page, NARROW, "light")
-    found["narrow, by day"] = faults(page)
+    found["narrow, by day"] = faults(page, _ALL, within)
     page.evaluate(_NOTE_WHAT_IS_SEEN)
     _show(page, NARROW, "dark")
-    found["narrow, by night"] = faults(page, _COLOURS)
+    found["narrow, by night"] = faults(page, _COLOURS, within)
     _show(page, WIDE, "light")
-    found["wide, by day"] = faults(page, _LAYOUT)
-    if page.evaluate(_MARK_WHAT_IS_NEW):
-        found["seen wide alone, by day"] = faults(page, _ALL, _SEEN_WIDE_ALONE)
+    found["wide, by day"] = faults(page, _LAYOUT, within)
+    page.evaluate(_MARK_WHAT_IS_NEW)
+    seen_wide_alone = f"{within or ''}[data-seen-wide-alone]"
+    if page.locator(seen_wide_alone).count():
+        found["seen wide alone, by day"] = faults(page, _ALL, seen_wide_alone)
         _show(page, WIDE, "dark")
-        found["seen wide alone, by night"] = faults(page, _COLOURS, _SEEN_WIDE_ALONE)
+        found["seen wide alone, by night"] = faults(page, _COLOURS, seen_wide_alone)
+    return _told(found)
+
+
+def _told(found: dict[str, list[str]]) -> dict[str, list[str]]:
     return {where: wrong for where, wrong in found.items() if wrong}
 
 

@@ -1,7 +1,8 @@
 """Sees that a Chromium-family browser is there for the browser tests, and gets one if not.
 
-Run as ``python tests/browser/get_browser.py`` before the tests. Uses one it finds; else installs Debian's as
-root; else Playwright's own; else fails in one line.
+Run as ``python tests/browser/get_browser.py`` before the tests. Best is the Chromium without windows of its own: to open
+a page costs a whole one ten times as much, and there are some five hundred to open. It is got from Debian as root; else
+any that is there is used; else Playwright's own; else this fails in one line.
 """
 
 from __future__ import annotations
@@ -14,7 +15,16 @@ from pathlib import Path
 
 from playwright.sync_api import sync_playwright
 
-NAMES = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "microsoft-edge", "brave-browser")
+WINDOWLESS = "chromium-headless-shell"
+NAMES = (
+    WINDOWLESS,
+    "chromium",
+    "chromium-browser",
+    "google-chrome",
+    "google-chrome-stable",
+    "microsoft-edge",
+    "brave-browser",
+)
 
 
 def find_browser() -> str | None:
@@ -34,12 +44,9 @@ def _playwrights_own() -> str | None:
 
 def get_browser() -> str | None:
     """A browser's path, installing one if need be and if it can be had."""
-    found = find_browser()
-    if found:
-        return found
-    if shutil.which("apt-get") and hasattr(os, "geteuid") and os.geteuid() == 0:
+    if not shutil.which(WINDOWLESS) and shutil.which("apt-get") and hasattr(os, "geteuid") and os.geteuid() == 0:
         _tried(["apt-get", "update", "-qq"])
-        _tried(["apt-get", "install", "-y", "-qq", "chromium"])
+        _tried(["apt-get", "install", "-y", "-qq", WINDOWLESS])
     if not find_browser():
         _tried([sys.executable, "-m", "playwright", "install", "chromium"])
     return find_browser()

@@ -54,8 +54,7 @@ TEMPLATES: Mapping[str, str] = {
 
 
 def _open_answers(page: Page) -> None:
-    for fold in page.locator("details").all():
-        fold.evaluate("fold => fold.open = true")
+    page.locator("details").evaluate_all("folds => folds.forEach((fold) => { fold.open = true; })")
 
 
 def _wait_for_results(page: Page) -> None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import signal
 import subprocess
 import sys
 import time
@@ -76,10 +75,10 @@ def test_without_scripts_the_lists_answer(page: Page, base: str) -> None:
     expect(page.get_by_role("link", name=re.compile("Who is worth Camel"))).to_be_visible()
 
 
-@pytest.fixture
-def served(tmp_path: Path) -> Iterator[tuple[str, Path]]:
-    """A copy of the project under ``mkdocs serve``, which is stopped afterwards."""
-    project = copy_that_was_built(tmp_path / "project")
+@pytest.fixture(scope="module")
+def served(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[str, Path]]:
+    """A copy of the project under ``mkdocs serve``, which is stopped afterwards; a test leaves it as it found it."""
+    project = copy_that_was_built(tmp_path_factory.mktemp("served") / "project")
     with socket() as probe:
         probe.bind(("127.0.0.1", 0))
         port = probe.getsockname()[1]
@@ -93,11 +92,8 @@ def served(tmp_path: Path) -> Iterator[tuple[str, Path]]:
         _wait_for(address)
         yield address, project
     finally:
-        process.send_signal(signal.SIGINT)
-        try:
-            process.wait(10)
-        except subprocess.TimeoutExpired:
-            process.kill()
+        process.terminate()  # on Ctrl-C it would first wait for the browsers that listen
+        process.wait()
         log.close()
 
 
@@ -144,12 +140,12 @@ def test_changed_data_and_drafts_show_under_serve(page: Page, served: tuple[str,
     words.write_text(text.replace("Worth the same.", "Worth exactly the same.", 1), encoding="utf-8")
     _reload_until(page, f"{address}words.html", lambda: page.get_by_text("Worth exactly the same.").count() > 0)
     session = project / SESSION
-    session.write_text(
-        session.read_text(encoding="utf-8").replace("kind: session\n", "kind: session\nstatus: draft\n"),
-        encoding="utf-8",
-    )
+    finished = session.read_text(encoding="utf-8")
+    session.write_text(finished.replace("kind: session\n", "kind: session\nstatus: draft\n"), encoding="utf-8")
     here = f"{address}books/cliff-house-lift/session-2.html"
     _reload_until(page, here, lambda: page.get_by_text("Draft: shown here to its author").count() > 0)
+    words.write_text(text, encoding="utf-8")
+    session.write_text(finished, encoding="utf-8")
 
 
 def _until(done) -> None:  # type: ignore[no-untyped-def]

@@ -12,6 +12,7 @@ id: quayland
 name: What schools of Quayland teach
 short_name: Quayland
 status: announced
+standing: Made up for this test.
 taught_from: '2031-09-01'
 revised: '2030-01-01'
 sources:

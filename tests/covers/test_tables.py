@@ -27,7 +27,7 @@ WHOLE: dict[str, Line] = {
     "1C": ("", "", "", None),
     "2A": ("boats 1, boats 2", "", "", "taught"),
     "2B": ("bones 1", "", "bells 1", "taught"),
-    "2C": ("boats 2, bones 1", "", "", "taught"),
+    "2C": ("boats 2, bones 1", "", "", "part"),
     "2D": ("", "", "", None),
     "3A": ("", "", "boats 1", "bend"),
 }
@@ -37,7 +37,7 @@ SERIES: dict[str, Line] = {
     "1C": ("", "", "", None),
     "2A": ("boats 1, boats 2", "", "", "taught"),
     "2B": ("", "", "bells 1", "bend"),
-    "2C": ("boats 2", "", "", "taught"),
+    "2C": ("boats 2", "", "", "part"),
     "2D": ("", "", "", None),
     "3A": ("", "", "boats 1", "bend"),
 }
@@ -60,31 +60,49 @@ def lines(coverage: Coverage) -> dict[str, Line]:
 
 
 def test_the_whole_collection_is_the_table_worked_out_by_hand() -> None:
-    assert lines(coverage_of(COLLECTION.of_kind(Session))) == WHOLE
+    assert lines(coverage_of(COLLECTION.of_kind(Session), REFERENCE)) == WHOLE
 
 
 def test_the_series_is_the_table_worked_out_by_hand() -> None:
-    assert lines(coverage_of(both().sessions)) == SERIES
+    assert lines(coverage_of(both().sessions, REFERENCE)) == SERIES
 
 
 def test_counts_gaps_and_strands() -> None:
-    coverage = coverage_of(COLLECTION.of_kind(Session))
+    coverage = coverage_of(COLLECTION.of_kind(Session), REFERENCE)
     one, two = (year_table(coverage, REFERENCE, MINI, year) for year in (1, 2))
     assert (one.counts["taught"], one.touched, [row.objective.code for row in one.gaps]) == (1, 1, ["1C"])
-    assert (two.counts["taught"], two.touched, [row.objective.code for row in two.gaps]) == (3, 0, ["2D"])
+    assert (two.counts["taught"], two.counts["part"], two.touched) == (2, 1, 0)
+    assert [row.objective.code for row in two.gaps] == ["2D"]
     assert [(name, [row.objective.code for row in part.rows]) for name, part in two.strands] == [
         ("Number", ["2A", "2B"]), ("Measure", ["2C", "2D"]),
     ]  # fmt: skip
 
 
+def test_what_is_missing_of_an_objective_and_who_teaches_its_parts() -> None:
+    coverage = coverage_of(COLLECTION.of_kind(Session), REFERENCE)
+    assert [part.id for part in coverage.missing["mini", "2C"]] == ["wide"]
+    by_part = {part: told(pages) for part, pages in coverage.parts["mini", "2C"].items()}
+    assert by_part == {"long": "boats 2", "short": "boats 2, bones 1"}
+
+
+def test_every_part_but_one_in_doubt_is_enough() -> None:
+    pages = [
+        a_session("boats", 8, 2, objectives={"mini": [{"2C": "wide"}]}),
+        a_session("boats", 9, 2, objectives={"mini": [{"2C": ["long", "short"]}]}),
+    ]
+    assert coverage_of(pages, REFERENCE).how(("mini", "2C")) == "taught"  # type: ignore[arg-type]
+    every = a_session("boats", 9, 2, objectives={"mini": [{"2C": "all"}]})
+    assert coverage_of([every], REFERENCE).how(("mini", "2C")) == "taught"  # type: ignore[list-item]
+
+
 def test_of_other_years_only_what_is_covered_is_told() -> None:
-    (table,) = other_tables(coverage_of(both().sessions), REFERENCE, (1, 2))
+    (table,) = other_tables(coverage_of(both().sessions, REFERENCE), REFERENCE, (1, 2))
     assert (table.year, [row.objective.code for row in table.rows]) == (3, ["3A"])
 
 
 def test_a_session_that_bends_to_two_years_with_one_objective_is_told_once() -> None:
     page = a_session("boats", 9, 2, bends={1: bend("1B"), 3: bend("1B")})
-    assert len(coverage_of([page]).bent["mini", "1B"]) == 1  # type: ignore[list-item]
+    assert len(coverage_of([page], REFERENCE).bent["mini", "1B"]) == 1  # type: ignore[list-item]
 
 
 def test_shelves_by_hand() -> None:
@@ -92,6 +110,8 @@ def test_shelves_by_hand() -> None:
     two, one = shelves["mini", 2], shelves["mini", 1]
     assert (two.shelf.ways, two.shelf.minutes, [o.code for o in two.beyond]) == ((("boats", "bones"),), 125, ["2D"])
     assert (one.shelf.ways, one.shelf.minutes, [o.code for o in one.beyond]) == ((("bells",),), 40, ["1B", "1C"])
+    assert [item.id for item in two.items] == ["2A", "2B", "2C long", "2C short"]
+    assert [objective.code for objective in two.in_part] == ["2C"]
     assert shelves["mini", 3].books == ()
 
 

@@ -117,7 +117,15 @@ def test_the_schema_refuses_what_is_not_so(part: str, key: str, value: Any) -> N
 def test_a_package_holds_each_objective_once_under_its_strand(framework: Framework) -> None:
     data = package(framework)
     items = {item["identifier"]: item for item in data["CFItems"]}
-    assert len(items) == len(data["CFItems"]) == len(framework.objectives) + len(framework.strands)
+    assert (
+        len(items)
+        == len(data["CFItems"])
+        == (
+            len(framework.objectives)
+            + len(framework.strands)
+            + sum(len(it.parts) for it in framework.objectives if it.has_parts)
+        )
+    )
     above = {
         link["originNodeURI"]["identifier"]: link["destinationNodeURI"]["identifier"]
         for link in data["CFAssociations"]
@@ -133,6 +141,12 @@ def test_a_package_holds_each_objective_once_under_its_strand(framework: Framewo
         (it.code, "Reception" if it.year == 0 else f"Year {it.year}", framework.strands[it.strand])
         for it in framework.objectives
     }
+    parts = {
+        (item["fullStatement"], items[above[item["identifier"]]]["humanCodingScheme"])
+        for item in data["CFItems"]
+        if item["CFItemType"] == "Part"
+    }
+    assert parts == {(part.says, it.code) for it in framework.objectives if it.has_parts for part in it.parts}
     tops = [above[identifier] for identifier, item in items.items() if item["CFItemType"] == "Strand"]
     assert set(tops) == {data["CFDocument"]["identifier"]}
 

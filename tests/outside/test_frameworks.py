@@ -3,7 +3,8 @@
 Sources: *Mathematics guidance: key stages 1 and 2* (Department for Education, DfE-00100-2020, June 2020), summary
 table of ready-to-progress criteria; key stage 1 and 2 mathematics test frameworks (Standards and Testing Agency,
 STA/15/7339/e and STA/15/7342/e, 2015), section 4; *Statutory framework for the early years foundation stage*
-(Department for Education, 2021), early learning goals for mathematics.
+(Department for Education, 2021), early learning goals for mathematics; for parts, the statements that the codes stand for
+in *Mathematics programmes of study: key stages 1 and 2* (Department for Education, DFE-00180-2013, 2013).
 """
 
 from __future__ import annotations
@@ -86,3 +87,43 @@ def test_the_next_curriculum_has_its_place_and_no_invented_content() -> None:
     assert (next_one.status, next_one.objectives) == ("announced", ())
     assert next_one.taught_from.isoformat() == "2028-09-01"
     assert reference().frameworks["england-content-domain"].replaced_by == next_one.id
+
+
+# What the statements themselves list, each as a word that the parts of the objective must have between them.
+LISTED = {
+    "1N1b": "twos fives tens", "2N1": "two three five tens", "2N2b": "< > =", "2N3": "tens ones",
+    "2C6": "two five ten odd even dividing", "2C7": "× ÷ =", "2C9a": "sum subtraction", "2C9b": "product division",
+    "1M1": "length mass heavy capacity time", "2M1": "length mass capacity > < =", "1M4a": "o'clock half-past",
+    "1M4c": "days week months years", "1M3": "coins banknotes", "2M3a": "£ pence", "2M4c": "hour day",
+    "2G2a": "sides mirror", "2G2b": "edges vertices faces", "2S1": "pictogram tally block table",
+    "1P2": "position whole half quarter three-quarter", "2P2": "clockwise anti-clockwise straight right",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("code", LISTED)
+def test_the_parts_of_an_objective_have_what_its_statement_lists(code: str) -> None:
+    parts = reference().objectives["england-content-domain", code].parts
+    words = " ".join(f"{part.name} {part.says}" for part in parts)
+    assert [word for word in LISTED[code].split() if word not in words] == []
+
+
+def test_every_objective_of_key_stage_1_is_split_or_is_one_thing() -> None:
+    framework = reference().frameworks["england-content-domain"]
+    assert [objective.code for objective in framework.objectives if objective.year <= 2 and not objective.parts] == []
+    assert all(len(objective.parts) <= 8 for objective in framework.objectives)
+    assert all(any(part.asked for part in objective.parts) for objective in framework.objectives if objective.parts)
+
+
+def test_what_is_in_doubt_is_said() -> None:
+    for framework in reference().frameworks.values():
+        for objective in framework.objectives:
+            assert objective.doubt or all(part.asked for part in objective.parts), objective.code
+
+
+def test_only_the_early_learning_goals_are_called_statutory_themselves() -> None:
+    """Content domains are of test frameworks; the criteria are headed non-statutory guidance (DfE-00100-2020)."""
+    standing = {framework.id: framework.status for framework in reference().frameworks.values()}
+    assert standing == {
+        "england-2028": "announced", "england-content-domain": "test-framework",
+        "england-early-years": "statutory", "england-ready-to-progress": "non-statutory",
+    }  # fmt: skip

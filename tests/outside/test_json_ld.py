@@ -101,8 +101,15 @@ def test_a_session_says_what_its_author_wrote(pages: Mapping[str, Described]) ->
     assert node["inLanguage"] == "en-GB"
     assert node["isPartOf"]["@id"] == "https://ploverquay.example/books/cliff-house-lift/index.html"
     assert (node["datePublished"], node["dateModified"]) == ("2026-09-07", "2026-11-09")
-    taught = [(term["inDefinedTermSet"].split("/")[-2], term["termCode"]) for term in node["teaches"]]
-    assert taught == [(framework, code) for framework, codes in session.objectives.items() for code in codes]
+    # It teaches one part of each of its objectives, and of none the whole: the parts have our words and no code.
+    taught = [term["@id"].partition("/objectives/")[2] for term in node["teaches"]]
+    assert taught == [
+        f"{framework}/{claim.code.lower()}.html#part-{part}"
+        for framework, claims in session.objectives.items()
+        for claim in claims
+        for part in claim.parts
+    ]
+    assert not any("termCode" in term for term in node["teaches"])
 
 
 def test_every_address_within_the_site_is_a_page_of_it(pages: Mapping[str, Described]) -> None:

@@ -68,3 +68,8 @@ def test_values_that_cannot_be_made_are_no_traceback(text: str) -> None:
 def test_letters_beyond_ascii_do_not_shift_places() -> None:
     place = YamlLocator("a.md", "é: ½ ≠\nß: 𝟙 here\n").place(("ß",), within="here")
     assert (place.line, place.column) == (2, 6)
+
+
+def test_a_bare_equals_sign_is_the_sign() -> None:
+    """YAML 1.1 gives a plain = a type of its own (yaml.org/type/value.html), which no library makes anything of."""
+    assert load("signs: [=, ≠]\nsame: =") == ({"signs": ["=", "≠"], "same": "="}, [])

@@ -45,7 +45,11 @@ def many(tmp_path_factory: pytest.TempPathFactory) -> Site:
 
 def test_the_gaps_of_a_year_are_told_in_words_with_the_idea_that_may_help() -> None:
     html = generated_page(MINI, coverage_page(2))
-    assert "Of the 4 objectives of Year 2, 3 are taught and 1 is not covered." in words(html)
+    assert (
+        "Of the 4 objectives of Year 2, 2 are taught in full, 1 more is taught in part and 1 is not covered."
+        in words(html)
+    )
+    assert "Can do 2C In part. Missing: wide." in words(html)
     missing = html[html.index("What is missing") :]
     assert 'href="../objectives/mini/2d.html"' in missing
     assert 'Ideas that may help: <a href="../concepts/equality.html">Equality</a>' in missing
@@ -56,27 +60,31 @@ def test_a_series_says_what_it_leaves_out() -> None:
     text = words(series_page())
     assert "1C Can do 1C." in text
     assert (
-        "Of the 4 objectives of Year 2, 2 are taught, 1 more is taken up again or only touched and 1 is not covered."
-        in text
+        "Of the 4 objectives of Year 2, 1 is taught in full, 1 more is taught in part, "
+        "1 is taken up again or only touched and 1 is not covered." in text
     )
 
 
 def test_pictures_say_in_words_what_they_show() -> None:
     html = generated_page(MINI, coverage_page(1))
-    assert re.findall(r'role="img" aria-label="([^"]*)"', html) == ["1 taught", "1 touched in a bend, 1 not covered"]
+    assert re.findall(r'role="img" aria-label="([^"]*)"', html) == ["1 taught in full", "1 touched, 1 not covered"]
 
 
 def test_the_page_for_governors_lists_what_is_taught_and_what_is_left() -> None:
     text = words(generated_page(MINI, "coverage/series/both.md"))
     assert "3 lessons taught from 2 picture books: The Bells and The Boats . They take 2 hours 15 minutes" in text
-    taught, left = text.index("What children learn in Year 2"), text.index("What is left to other lessons in Year 2")
-    assert taught < text.index("Can do 2A") < left < text.index("Can do 2B")
+    full, part, left = (
+        text.index(f"{way} in Year 2") for way in ("Taught in full", "Taught in part", "Left to other lessons")
+    )
+    assert full < text.index("Can do 2A") < part < text.index("Can do 2C") < left < text.index("Can do 2B")
+    assert "Can do 2C (2C) . Missing: wide" in text
     assert "your school’s own risk assessment" in text
 
 
 def test_the_shelf_without_script() -> None:
     text = words(generated_page(MINI, "shelf.md"))
-    assert "2 books, 2 hours 5 minutes , teach the 3 of 4 objectives that some book here teaches." in text
+    assert "2 books, 2 hours 5 minutes , teach everything that the books here teach of Year 2" in text
+    assert "of 4 objectives, 2 in full and 1 in part." in text
     assert "The Boats and The Bones" in text
     assert "No book here teaches any of the 1 objectives of Year 3 in Mini yet." in text
 

@@ -15,6 +15,7 @@ import pytest
 from bench.many_sessions import make_project
 from project import collection
 from storymaths.model.book import Book
+from storymaths.model.fields import Claim
 from storymaths.model.session import Session
 from storymaths.model.site_settings import SiteSettings
 from storymaths.parse.collection import read_collection
@@ -86,7 +87,7 @@ def test_the_schema_describes_every_part_and_refuses_any_other(files: dict[str, 
     for found in objects(schema):
         assert found["additionalProperties"] is False
         assert set(found["required"]) <= set(found["properties"])
-    for key, value in (("format", "2.0"), ("books", {}), ("extra", 1), ("updated", "yesterday")):
+    for key, value in (("format", "3.0"), ("books", {}), ("extra", 1), ("updated", "yesterday")):
         assert list(validator(files).iter_errors(data | {key: value})), key
 
 
@@ -97,7 +98,14 @@ def test_it_says_what_the_pages_say(data: Record) -> None:
         for told, page in zip(book["sessions"], whole.sessions_of(book["id"]), strict=True):
             session = page.fields
             assert (told["title"], told["minutes"], told["number"]) == (session.title, session.minutes, session.number)
-            assert told["objectives"] == {framework: list(codes) for framework, codes in session.objectives.items()}
+            assert told["objectives"] == {
+                framework: [claim.code for claim in claims] for framework, claims in session.objectives.items()
+            }
+            assert told["parts"] == {
+                framework: named
+                for framework, claims in session.objectives.items()
+                if (named := {claim.code: _parts(framework, claim) for claim in claims if claim.parts})
+            }
             assert told["year"] == f"Year {session.year}"
             assert told["url"] == f"{SETTINGS.url}{page.path.removeprefix('content/')[:-3]}.html"
             assert told.get("published") == (str(session.published) if session.published else None)
@@ -118,6 +126,12 @@ def test_every_id_named_is_in_a_list_of_the_same_file(data: Record) -> None:
             assert set(session["objectives"]) | set(session["revisits"]) <= known["frameworks"]
     assert all(set(series["books"]) <= known["books"] for series in data["series"])
     assert all(idea["strand"] in known["strands"] for idea in data["concepts"])
+
+
+def _parts(framework: str, claim: Claim) -> list[str]:
+    """The ids a session names, in the objective's own order."""
+    parts = [part.id for part in collection().reference.objectives[framework, claim.code].parts]
+    return [part for part in parts if part in claim.parts or "all" in claim.parts]
 
 
 def test_a_book_of_another_keeps_its_rights(site: Site) -> None:

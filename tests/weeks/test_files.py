@@ -138,7 +138,7 @@ def test_text_has_a_line_a_day_under_its_week() -> None:
     assert as_text(run, plan_of(run, of_class="Oak")).splitlines() == [
         "A run, version 1.0: Oak",
         "2 sessions on 2 days, from Monday 11 January 2027 to Tuesday 12 January 2027.",
-        "No book is cut by a weekend.",
+        "No book is split by a weekend.",
         "",
         "Week 1",
         "  Monday 11 January   The boats 1: boats 1, 45 minutes",

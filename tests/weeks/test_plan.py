@@ -168,7 +168,7 @@ def test_sentences_say_what_the_plan_is() -> None:
     assert list(plan.sentences) == [
         "5 sessions on 10 days, from Monday 3 January 2028 to Tuesday 18 January 2028.",
         "“The boats” has 2 weekends in it.",
-        "1 day is left free, so that weekends cut books less.",
+        "1 day is left free, so that fewer books are split by a weekend.",
         "5 sessions are longer than 40 minutes and split at the end of a step.",
     ]
     later = plan_weeks(a_run(*FOUR), asked(date("2029-01-08"), known=(2026, 2028)))

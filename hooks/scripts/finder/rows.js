@@ -55,7 +55,7 @@ const readValues = (columns) => {
   };
   columns.years.forEach((words, year) => {
     add("year", year, words);
-    add("year", `b${year}`, `bends to ${words}`, { bend: year });
+    add("year", `b${year}`, `can be taught to ${words}`, { bend: year });
   });
   /** @type {(strand: number, wider: number, depth: number) => void} */
   const addConcepts = (strand, wider, depth) => columns.concepts.forEach(([key, name, of, under], concept) => {

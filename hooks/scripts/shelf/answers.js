@@ -7,9 +7,9 @@ import { bestNext, shortest, taughtBy } from "./sums.js";
 
 /**
  * @typedef {[id: string, title: string, address: string]} BookNamed
- * @typedef {[code: string, says: string, address: string]} Objective
- * @typedef {{ name: string, year: number, beyond: number, objectives: Objective[], books: ShelfBook[] }} YearQuestion
- *   `beyond` is how many objectives no book teaches
+ * @typedef {[code: string, says: string, address: string]} Objective an objective, or a part of one
+ * @typedef {{ name: string, year: number, in_part: number, beyond: number, objectives: Objective[], books: ShelfBook[] }}
+ *   YearQuestion `in_part` and `beyond` are how many objectives all books together teach only in part, or not at all
  */
 
 /** @type {(number: number, one: string, several?: string) => string} */
@@ -64,27 +64,35 @@ export const shelfAnswers = (question, owned, books, caps) => {
     const [id, title, address] = books.get(question.books[place][0]) ?? ["", "", ""];
     return link(at(address), title || id);
   };
-  /** @type {(place: number) => HTMLElement} */
-  const code = (place) => link(at(question.objectives[place][2]), question.objectives[place][0], "code");
+  /** Places by the objective they are of. @type {(places: Iterable<number>) => [HTMLElement, string[]][]} */
+  const byObjective = (places) => {
+    /** @type {Map<string, number[]>} */
+    const found = new Map();
+    for (const place of inOrder(places)) {
+      const [code] = question.objectives[place];
+      found.set(code, [...found.get(code) ?? [], place]);
+    }
+    return [...found].map(([code, parts]) => (
+      [link(at(question.objectives[parts[0]][2]), code, "code"), parts.map((place) => question.objectives[place][1])]));
+  };
   const covered = inOrder(taughtBy(question, owned)), whole = question.objectives.length;
 
   const have = () => {
     const ours = question.books.filter(([id]) => owned.has(id)).length;
-    const all = `${many(whole, "objective")} that some book here teaches.`;
-    const told = ours ? `${ours} of your books ${ours === 1 ? "teaches" : "teach"} ${covered.length} of the ${all}`
-      : `You own no book yet that teaches any of the ${all}`;
-    const fold = element("details"), lines = covered.map((place) => [code(place), ` ${question.objectives[place][1]}.`]);
+    const all = `The books here teach ${many(whole, "thing")} of the year, counting each part of an objective. `;
+    const told = `${all}${ours ? `Yours teach ${covered.length} of them.` : "None of the books you have ticked teaches any of them."}`;
+    const fold = element("details"), lines = byObjective(covered).map(([code, parts]) => [code, ` ${parts.join("; ")}.`]);
     fold.append(element("summary", "", "Which they are"), list(lines));
-    return part("What you cover", sentence(told), ...(covered.length ? [fold] : []));
+    return part("What your books teach", sentence(told), ...(covered.length ? [fold] : []));
   };
 
   const next = () => {
     const gains = bestNext(question, owned), [first] = gains;
-    if (!first) return part("One more book", sentence("No other book here would add anything."));
-    const adds = many(first[1].length, "objective");
-    const opening = gains.length === 1 ? `This one would add most, ${adds}:` : `These would add most, ${adds} each:`;
+    if (!first) return part("One more book", sentence("No other book here would add anything new."));
+    const adds = many(first[1].length, "more thing");
+    const opening = gains.length === 1 ? `This book would add most, ${adds}:` : `Each of these would add ${adds}:`;
     const items = gains.slice(0, caps.shown).map(([place, objectives]) => [
-      book(place), ": ", ...listed(inOrder(objectives).map(code)),
+      book(place), ", on ", ...listed(byObjective(objectives).map(([code]) => code)),
     ]);
     const rest = gains.length > caps.shown ? [element("p", "note", `The first ${caps.shown} of ${gains.length} are listed.`)] : [];
     return part("One more book", sentence(opening), list(items), ...rest);
@@ -92,8 +100,8 @@ export const shelfAnswers = (question, owned, books, caps) => {
 
   const buy = () => {
     const answer = shortest(question, owned, caps), count = answer.ways.length;
-    if (!answer.books) return part("The fewest to buy", sentence("None: your books teach all that some book here teaches."));
-    const told = [`${many(answer.books, "book")}, ${hours(answer.minutes)}, would teach all the rest.`];
+    if (!answer.books) return part("The fewest to buy", sentence("None: your books already teach everything that the books here teach of this year."));
+    const told = [`${many(answer.books, "book")}, ${hours(answer.minutes)}, would teach all the rest of what the books here teach.`];
     if (answer.more) told.push(` There are more than ${count} ways to choose, each as short as the others.`);
     else if (count > 1) told.push(` There are ${count} ways to choose, each as short as the others.`);
     if (!answer.proved) told.push(" The search was given up before it had seen everything: there may be a shorter shelf.");
@@ -104,8 +112,10 @@ export const shelfAnswers = (question, owned, books, caps) => {
 
   const beyond = () => {
     const page = question.year ? `coverage/year-${question.year}.html` : "coverage/reception.html";
-    const told = `No book here teaches ${many(question.beyond, "more objective", "more objectives")} of the year. `;
-    return question.beyond ? [sentence(told, link(at(page), "See which, and which ideas may help"), ".")] : [];
+    const gaps = question.beyond ? [`${many(question.beyond, "objective")} of the year ${question.beyond === 1 ? "is" : "are"} in no book here`] : [];
+    const parts = question.in_part ? [`${many(question.in_part, "objective")} ${question.in_part === 1 ? "is" : "are"} taught only in part`] : [];
+    const told = `${[...gaps, ...parts].join(", and ")}. `;
+    return told === ". " ? [] : [sentence(told, link(at(page), "See which, and what is missing"), ".")];
   };
 
   return [have(), next(), buy(), ...beyond()];

@@ -9,7 +9,7 @@ import { keepOwned, readOwned } from "./owned.js";
 
 /**
  * @typedef {{
- *   name: string, year: number, beyond: number, objectives: Objective[],
+ *   name: string, year: number, in_part: number, beyond: number, objectives: Objective[],
  *   books: [book: number, minutes: number, teaches: number[]][],
  * }} Packed a question that names books by their places
  * @typedef {{ books: BookNamed[], questions: Packed[], caps: Caps & { shown: number } }} ShelfData

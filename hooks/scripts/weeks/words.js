@@ -55,9 +55,9 @@ export const sentences = (plan, dated = true) => {
   const ends = dated ? `from ${inWords(first)} to ${inWords(last)}` : `over ${counted(weekIn(plan, last), "week")}`;
   const said = [`${counted(lessons, "session")} on ${counted(on.length, "day")}, ${ends}.`];
   said.push(...weekends.map(([title, number]) => `“${title}” has ${counted(number, "weekend")} in it.`));
-  if (!weekends.length) said.push("No book is cut by a weekend.");
+  if (!weekends.length) said.push("No book is split by a weekend.");
   if (free) {
-    said.push(`${counted(free, "day")} ${free === 1 ? "is" : "are"} left free, so that weekends cut books less.`);
+    said.push(`${counted(free, "day")} ${free === 1 ? "is" : "are"} left free, so that fewer books are split by a weekend.`);
   }
   if (split) {
     const longer = `longer than ${counted(plan.asked.minutes, "minute")}`;

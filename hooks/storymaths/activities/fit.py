@@ -23,7 +23,9 @@ def misfits(demands: Demands, limits: YearLimits, reference: Reference) -> list[
     return [
         *_too_large(demands, limits),
         *_not_whole(demands, limits, reference),
-        *_not_met("sign", {_SAME_SIGN.get(sign, sign) for sign in demands.signs}, limits, _signs(reference)),
+        *_not_met(
+            "sign", {_SAME_SIGN.get(sign, sign) for sign in demands.signs} - limits.met.signs, limits, _signs(reference)
+        ),
         *_not_met("unit", demands.units, limits, _units(reference)),
         *_not_met("chart", demands.charts, limits, _charts(reference)),
         *_clock(demands, limits),

@@ -60,6 +60,8 @@ class ActivityFields(Strict):
     """The name of the task, as in ``site_data/tasks.yaml`` and after the field that says which is meant."""
 
     kind: Text
+    id: Id | None = None
+    """A short name of its own on its page, by which a bend names it; without one it goes by its title."""
     title: Text
     ask: Text | None = None
     """The task in the author's own words, in place of the kind's."""
@@ -70,7 +72,7 @@ class ActivityFields(Strict):
     year: Year | None = None
     """The year it is for; on a page, the page's own if not stated."""
     years: Mapping[Year, Mapping[str, Any]] = Field(default_factory=dict)
-    """Versions for other years: what the author wants to pin; the rest is searched for."""
+    """Versions for other years, off the pages that bend: what the author wants to pin; the rest is searched for."""
     answers: int | tuple[Any, ...] | None = None
     """What the author believes: how many, or which. The build checks it."""
     at_most: Annotated[int, Field(ge=1, le=500)] = 60
@@ -82,6 +84,14 @@ class ActivityFields(Strict):
     def own_words(self) -> tuple[str, ...]:
         """What pupils read in the author's own words."""
         return (self.ask,) if self.ask else ()
+
+    def is_called(self, name: str) -> bool:
+        """Whether a bend means it by a name: its id or its title, in which letters' size and spaces do not count."""
+        return _plain(name) in map(_plain, filter(None, (self.id, self.title)))
+
+
+def _plain(name: str) -> str:
+    return " ".join(name.casefold().split())
 
 
 F = TypeVar("F", bound=ActivityFields, default=Any)

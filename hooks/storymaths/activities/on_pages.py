@@ -7,18 +7,21 @@ from dataclasses import dataclass, replace
 from posixpath import dirname
 from typing import Any
 
+from ..model.bend import YearBend
 from ..model.body import Fence
 from ..model.collection import Collection
 from ..model.document import Document
+from ..model.home import Home
 from ..model.page_fields import PageFields
 from ..model.problem import Place, Problem
+from ..model.session import Session
 from .memory import Memory
 from .rules import BROKEN, TWICE
 from .work_out import WorkedOut, work_out
 
 _USUAL_YEAR = 2
 """For pages that name no year, such as the collection's own pages."""
-_NOT_THE_DATA = frozenset({"title", "ask", "answers", "at_most", "wished"})
+_NOT_THE_DATA = frozenset({"id", "title", "ask", "answers", "at_most", "wished"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +48,11 @@ def activities_of(
 ) -> tuple[PageActivity, ...]:
     """Every activity of a page in the order of the page, worked out as far as it can be."""
     return tuple(_worked(fence, document, collection, memory) for fence in document.content.activities)
+
+
+def bends_of(fields: PageFields) -> Mapping[int, YearBend] | None:
+    """How a page bends to other years; None for a kind of page that does not."""
+    return fields.bends if isinstance(fields, Session | Home) else None
 
 
 def check_activities(pages: PageActivities) -> list[Problem]:
@@ -85,16 +93,15 @@ def _worked(
         return PageActivity(fence, place, WorkedOut(None, None, None, None, {}, (unclosed,)))
     record, year = collection.book_of(document), document.fields.best_year
     book, folder = (record.fields, dirname(record.source)) if record else (None, "")
-    year, also = (_USUAL_YEAR if year is None else year), tuple(sorted(document.fields.other_years))
     worked = work_out(
         fence.text,
         document.path,
         fence.line + 1,
         book,
-        year,
+        _USUAL_YEAR if year is None else year,
         collection.reference,
         folder=folder,
-        also=also,
+        bends=bends_of(document.fields),
         memory=memory,
     )
     indent = fence.column - 1

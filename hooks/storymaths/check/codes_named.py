@@ -1,4 +1,4 @@
-"""Every objective code a session names: in what role, for which year, and where it stands."""
+"""Every objective code a session names: in what role, for which year, which parts of it, and where it stands."""
 
 from __future__ import annotations
 
@@ -8,7 +8,10 @@ from typing import Literal
 
 from ..model.collection import Collection
 from ..model.document import Document, Loc
+from ..model.fields import Claims
 from ..model.session import Session
+
+Role = Literal["taught", "revisited", "bend"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,11 +19,13 @@ class NamedCode:
     """A code as a session names it."""
 
     page: Document[Session]
-    role: Literal["taught", "revisited", "bend"]
+    role: Role
     year: int
     """The year the session, or its bend, is for."""
     framework: str
     code: str
+    parts: tuple[str, ...]
+    """Ids of parts as written, or ``all``; empty where none is named."""
     loc: Loc
 
 
@@ -28,14 +33,14 @@ def codes_named(collection: Collection) -> Iterator[NamedCode]:
     """All codes of all sessions."""
     for page in collection.of_kind(Session):
         session = page.fields
-        for framework, codes in session.objectives.items():
-            for index, code in enumerate(codes):
-                yield NamedCode(page, "taught", session.year, framework, code, ("objectives", framework, index))
-        for framework, codes in session.revisits.items():
-            for index, code in enumerate(codes):
-                yield NamedCode(page, "revisited", session.year, framework, code, ("revisits", framework, index))
+        yield from _in(page, "taught", session.year, session.objectives, ("objectives",))
+        yield from _in(page, "revisited", session.year, session.revisits, ("revisits",))
         for year, bend in session.bends.items():
-            for framework, codes in bend.objectives.items():
-                for index, code in enumerate(codes):
-                    loc: Loc = ("bends", "Reception" if year == 0 else year, "objectives", framework, index)
-                    yield NamedCode(page, "bend", year, framework, code, loc)
+            loc: Loc = ("bends", "Reception" if year == 0 else year, "objectives")
+            yield from _in(page, "bend", year, bend.objectives, loc)
+
+
+def _in(page: Document[Session], role: Role, year: int, claims: Claims, loc: Loc) -> Iterator[NamedCode]:
+    for framework, listed in claims.items():
+        for index, claim in enumerate(listed):
+            yield NamedCode(page, role, year, framework, claim.code, claim.parts, (*loc, framework, index))

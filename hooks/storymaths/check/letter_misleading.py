@@ -11,7 +11,7 @@ from .faults import faults
 
 RULE = Rule(
     name="letter-misleading",
-    says="No sign in a page is unseen, turns words round, or only looks like another.",
+    says="A page holds no invisible sign, none that turns the direction of words round, and none that only looks like another.",
     why="A word with such a sign in it looks right and is found by nobody; words turned round can say one thing and do another.",
     source=HOUSE_RULE,
     wrong="mi\\u200bnus, with a space of no width in it",

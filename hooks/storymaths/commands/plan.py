@@ -41,7 +41,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "--holidays", metavar="FILE", help="the school's own, a line each: 2027-02-15..2027-02-19 Half term"
     )
     parser.add_argument("--no-bank-holidays", action="store_true", help="teach on the bank holidays of site_data too")
-    parser.add_argument("--no-free-days", action="store_true", help="use every day, though weekends cut books more")
+    parser.add_argument(
+        "--no-free-days", action="store_true", help="use every day, though more books may then be split by a weekend"
+    )
     parser.add_argument(
         "--class",
         dest="of_class",

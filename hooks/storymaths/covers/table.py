@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from ..model.objective import Framework, Objective
+from ..model.objective import Framework, Objective, Part
 from ..model.reference import Reference
 from .taught import Coverage, How, Key, SessionPage
 
@@ -21,6 +21,8 @@ class Row:
     taught: Sequence[SessionPage]
     again: Sequence[SessionPage]
     bend: Sequence[SessionPage]
+    missing: tuple[Part, ...]
+    """Where it is taught in part: the parts that no session teaches."""
 
 
 @dataclass(frozen=True)
@@ -34,20 +36,29 @@ class YearTable:
     @cached_property
     def counts(self) -> dict[How | None, int]:
         """How many objectives are covered in each way, each by its fullest; None for those that are not."""
-        found: dict[How | None, int] = {"taught": 0, "again": 0, "bend": 0, None: 0}
+        found: dict[How | None, int] = {"taught": 0, "part": 0, "again": 0, "bend": 0, None: 0}
         for row in self.rows:
             found[row.how] += 1
         return found
 
+    def covered_as(self, how: How | None) -> tuple[Row, ...]:
+        """The objectives covered in one way, each by its fullest."""
+        return tuple(row for row in self.rows if row.how == how)
+
     @property
     def touched(self) -> int:
-        """How many are not taught but taken up again, or touched in a bend."""
+        """How many are not taught even in part, but taken up again or touched in a bend."""
         return self.counts["again"] + self.counts["bend"]
+
+    @property
+    def not_taught(self) -> tuple[Row, ...]:
+        """The objectives no session teaches, not even in part."""
+        return tuple(row for row in self.rows if row.how not in ("taught", "part"))
 
     @property
     def gaps(self) -> tuple[Row, ...]:
         """The objectives no session covers in any way."""
-        return tuple(row for row in self.rows if row.how is None)
+        return self.covered_as(None)
 
     @property
     def covered(self) -> tuple[Row, ...]:
@@ -107,4 +118,5 @@ def _row(coverage: Coverage, framework: str, objective: Objective) -> Row:
         coverage.taught.get(key, ()),
         coverage.revisited.get(key, ()),
         coverage.bent.get(key, ()),
+        coverage.missing.get(key, ()),
     )

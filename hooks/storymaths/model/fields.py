@@ -6,7 +6,7 @@ import datetime
 import re
 from collections.abc import Mapping
 from enum import Enum
-from typing import Annotated, Any
+from typing import Annotated, Any, NamedTuple
 
 from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, PlainValidator, StringConstraints
 
@@ -124,3 +124,28 @@ Count = Annotated[int, Field(ge=1, strict=True)]
 Minutes = Annotated[int, Field(ge=1, le=240, strict=True)]
 Codes = Mapping[str, tuple[str, ...]]
 """Objective codes by framework, as written: ``{england-content-domain: [2C4]}``."""
+
+
+class Claim(NamedTuple):
+    """An objective a session names, and which parts of it."""
+
+    code: str
+    parts: tuple[str, ...] = ()
+    """Ids of parts, or ``all``; empty where none is named."""
+
+
+def _claim(value: object) -> Claim:
+    if isinstance(value, str):
+        return Claim(value)
+    if isinstance(value, Claim):
+        return value
+    if isinstance(value, dict) and len(value) == 1:
+        ((code, parts),) = value.items()
+        listed = [parts] if isinstance(parts, str) else parts
+        if isinstance(code, str) and isinstance(listed, list) and listed and all(isinstance(p, str) for p in listed):
+            return Claim(code, tuple(listed))
+    raise ValueError("an objective is written 2C4, or 2N1: [tens, tens-back] to say which parts of it")
+
+
+Claims = Mapping[str, tuple[Annotated[Claim, PlainValidator(_claim)], ...]]
+"""Objectives by framework, with their parts: ``{england-content-domain: [2C4, 2N1: [tens, tens-back]]}``."""

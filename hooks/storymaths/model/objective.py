@@ -1,13 +1,16 @@
-"""Curriculum frameworks and their objectives. A year is an attribute of an objective, not its name."""
+"""Curriculum frameworks, their objectives, and the parts of these. A year is an attribute of an objective, not its name."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Annotated, Literal
 
 from pydantic import Field
 
 from .fields import Day, Id, Strict, Text, Year
+
+ALL = "all"
+"""What an author writes for every part of an objective."""
 
 
 class Source(Strict):
@@ -17,6 +20,24 @@ class Source(Strict):
     publisher: Text
     date: Text
     reference: Text | None = None
+
+
+class Part(Strict):
+    """One of the things an objective's own words list, which can be taught while the others are not."""
+
+    id: Id
+    says: Text
+    asked: bool = True
+    """False where it is in doubt that the document asks for it: the objective counts as taught without it."""
+    trace: tuple[Text, ...] = ()
+    """Words and signs of which one must stand in a session that teaches it; none where that is not certain."""
+    practised_by: tuple[Text, ...] = ()
+    """What an activity has that surely practises it, as in ``covers/practised.py``."""
+
+    @property
+    def name(self) -> str:
+        """Its id as words: ``tens back``."""
+        return self.id.replace("-", " ")
 
 
 class Objective(Strict):
@@ -35,6 +56,20 @@ class Objective(Strict):
     the statements, or not settled between two copies."""
     own_label: bool = False
     """True where the document gives no code and the label is ours."""
+    doubt: Text | None = None
+    """What of its parts could not be settled, in a sentence."""
+    parts: tuple[Part, ...] = ()
+    """What its own words list; none where it is one thing, or was not split."""
+
+    @property
+    def has_parts(self) -> bool:
+        """Whether a session must say which of it is taught."""
+        return len(self.parts) > 1
+
+    def parts_named(self, ids: Sequence[str]) -> tuple[Part, ...]:
+        """Its parts among ``ids``, in its own order; every one for ``all``, and where it has only one."""
+        every = not self.has_parts or ALL in ids
+        return tuple(part for part in self.parts if every or part.id in ids)
 
 
 class Framework(Strict):
@@ -43,7 +78,9 @@ class Framework(Strict):
     id: Id
     name: Text
     short_name: Text
-    status: Literal["statutory", "non-statutory", "announced"]
+    status: Literal["statutory", "test-framework", "non-statutory", "announced"]
+    standing: Text
+    """The same as pages say it, in whole sentences."""
     taught_from: Day
     taught_until: Day | None = None
     expected_until: Day | None = None
@@ -54,3 +91,8 @@ class Framework(Strict):
     sources: Annotated[tuple[Source, ...], Field(min_length=1)]
     strands: Mapping[str, Text]
     objectives: tuple[Objective, ...]
+
+    @property
+    def rests_on_law(self) -> bool:
+        """Whether what its objectives stand for is statutory, be it by another document."""
+        return self.status in ("statutory", "test-framework")

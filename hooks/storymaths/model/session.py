@@ -7,7 +7,8 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from .fields import AdultText, Codes, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
+from .bend import Bend
+from .fields import AdultText, Claims, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
 from .prose import Loc
 
@@ -93,16 +94,6 @@ class CautionNote(Strict):
     note: Text
 
 
-class Bend(Strict):
-    """What changes when the year below or above is taught from the same pages, and why."""
-
-    objectives: Codes = Field(default_factory=dict)
-    numbers: Text
-    recording: Text
-    question: Text
-    why: Text
-
-
 class Session(OfBook):
     """One lesson: what is read, asked, done and recorded, in the order it is taught."""
 
@@ -112,8 +103,8 @@ class Session(OfBook):
     minutes: Minutes
     summary: Text
     group_size: Annotated[int, Field(ge=2, le=15, strict=True)] = 5
-    objectives: Codes
-    revisits: Codes = Field(default_factory=dict)
+    objectives: Claims
+    revisits: Claims = Field(default_factory=dict)
     """Objectives of the year before, taken up again here."""
     concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
     themes: tuple[Id, ...] = ()

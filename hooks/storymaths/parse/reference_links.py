@@ -6,6 +6,7 @@ from collections.abc import Container, Iterator, Mapping, Sequence
 
 from ..model.concept import Concept
 from ..model.document import Fault, Loc, Locator
+from ..model.objective import ALL
 from ..model.reference import Reference
 
 Listed = Mapping[str, Sequence[tuple[str, str]]]
@@ -20,6 +21,7 @@ def faults_in_links(reference: Reference, listed: Listed, locators: Mapping[str,
             if item in seen:
                 yield Fault("duplicate", locators[file].place((key, index)), item, "is already in this list")
             seen.add(item)
+    yield from _parts_twice(reference, locators)
     bank = reference.bank_holidays
     for index, day in enumerate(bank.holidays):
         if not bank.first_year <= day.date.year <= bank.last_year:
@@ -32,6 +34,18 @@ def faults_in_links(reference: Reference, listed: Listed, locators: Mapping[str,
         if name not in known:
             place = locators[file].place(loc)
             yield Fault("mistyped", place, str(loc[-1]), f'is "{name}", which is not a known id')
+
+
+def _parts_twice(reference: Reference, locators: Mapping[str, Locator]) -> Iterator[Fault]:
+    """Parts of one objective with one id, or with the word that stands for every part."""
+    for framework in reference.frameworks.values():
+        for row, objective in enumerate(framework.objectives):
+            seen = {ALL}
+            for index, part in enumerate(objective.parts):
+                if part.id in seen:
+                    place = locators[f"curricula/{framework.id}.yaml"].place(("objectives", row, "parts", index, "id"))
+                    yield Fault("duplicate", place, part.id, "is already in this list")
+                seen.add(part.id)
 
 
 Named = tuple[str, Loc, str, Container[str]]

@@ -14,6 +14,8 @@ from ..model.problem import Place
 _DEEPEST = 32
 """Levels inside each other. Front matter has five; a thousand, which is where the C loader stops, are a trap."""
 _WORDS = "tag:yaml.org,2002:str"
+_EQUALS = "tag:yaml.org,2002:value"
+"""What YAML 1.1 makes of a bare ``=``, which nothing else knows what to do with: here it is the sign."""
 _PLAIN = frozenset({"tag:yaml.org,2002:seq", "tag:yaml.org,2002:map"})
 
 
@@ -33,6 +35,7 @@ class _Loader(yaml.CSafeLoader):
         tag = self._kept.get(value)
         if tag is None:
             tag = str(super().resolve(kind, value, implicit))  # type: ignore[no-untyped-call]
+            tag = _WORDS if tag == _EQUALS else tag
             if len(value) <= self._LONGEST and len(self._kept) < self._MOST:
                 self._kept[value] = tag
         return tag

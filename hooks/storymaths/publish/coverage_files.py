@@ -15,50 +15,57 @@ from .open_data.spreadsheet import as_csv
 
 HEADER = (
     "Framework", "Year", "Strand", "Code", "Objective, in our words", "Book", "Covered", "Taught in sessions",
-    "Taken up again in sessions", "Touched in a bend of sessions",
+    "Taken up again in sessions", "Touched when taught to another year, sessions", "Parts taught", "Parts missing",
 )  # fmt: skip
-_COVERED = {"taught": "taught", "again": "taken up again", "bend": "touched in a bend", None: "not covered"}
+_COVERED = {
+    "taught": "taught",
+    "part": "taught in part",
+    "again": "taken up again",
+    "bend": "touched when taught to another year",
+    None: "not covered",
+}
 
 
 def coverage_files(site: Site) -> Mapping[str, str]:
     """Each file's address from the site's root, and what is in it."""
     collection, reference = site.collection, site.collection.reference
-    files = {COLLECTION_CSV: _csv(site, year_tables(site.coverage, reference, reference.years))}
+    by_book = {book: coverage_of(collection.sessions_of(book), reference) for book in collection.books}
+    files = {COLLECTION_CSV: _csv(site, by_book, year_tables(site.coverage, reference, reference.years))}
     for series in collection.of_kind(Series):
-        found = coverage_of(path_of(series.fields, collection).sessions)
-        files[coverage_csv(series.source)] = _csv(site, _own_and_other(site, found, series.fields.years))
+        found, asked = coverage_of(path_of(series.fields, collection).sessions, reference), series.fields.years
+        tables = [*year_tables(found, reference, asked), *other_tables(found, reference, asked)]
+        files[coverage_csv(series.source)] = _csv(site, by_book, tables)
     for book, page in collection.books.items():
-        found, years = coverage_of(collection.sessions_of(book)), page.fields.years
-        tables = other_tables(found, reference, ()) if found.sessions else []
+        years = page.fields.years
+        tables = other_tables(by_book[book], reference, ()) if by_book[book].sessions else []
         own = {years.best, *years.also}
-        files[coverage_csv(page.source)] = _csv(site, sorted(tables, key=lambda table: table.year not in own))
+        files[coverage_csv(page.source)] = _csv(site, by_book, sorted(tables, key=lambda table: table.year not in own))
     return files
 
 
-def _own_and_other(site: Site, coverage: Coverage, years: Iterable[int]) -> list[YearTable]:
-    """The whole of its years, gaps and all, and of other years what it covers."""
-    reference = site.collection.reference
-    return [*year_tables(coverage, reference, years), *other_tables(coverage, reference, years)]
-
-
-def _csv(site: Site, tables: Iterable[YearTable]) -> str:
+def _csv(site: Site, by_book: Mapping[str, Coverage], tables: Iterable[YearTable]) -> str:
     titles = {book: page.fields.title for book, page in site.collection.books.items()}
-    return as_csv([HEADER, *(line for table in tables for row in table.rows for line in _lines(table, row, titles))])
+    lines = (line for table in tables for row in table.rows for line in _lines(table, row, titles, by_book))
+    return as_csv([HEADER, *lines])
 
 
-def _lines(table: YearTable, row: Row, titles: Mapping[str, str]) -> Iterator[tuple[str, ...]]:
-    """A line for each book that covers an objective; one with no book where none does."""
+def _lines(
+    table: YearTable, row: Row, titles: Mapping[str, str], by_book: Mapping[str, Coverage]
+) -> Iterator[tuple[str, ...]]:
+    """A line for each book that covers an objective, as far as that book does; one with no book where none does."""
     objective, framework = row.objective, table.framework
     opening = (
         framework.short_name, year_name(table.year), framework.strands[objective.strand], objective.code, objective.says,
     )  # fmt: skip
     books = dict.fromkeys(page.fields.book for page in (*row.taught, *row.again, *row.bend))
     if not books:
-        yield (*opening, "", _COVERED[None], "", "", "")
+        yield (*opening, "", _COVERED[None], "", "", "", "", "")
     for book in books:
+        found = by_book[book]
         ways = [_numbers(pages, book) for pages in (row.taught, row.again, row.bend)]
-        how = "taught" if ways[0] else "again" if ways[1] else "bend"
-        yield (*opening, titles.get(book, book), _COVERED[how], *ways)
+        taught = objective.parts_named(tuple(found.parts.get(row.key, ()))) if objective.has_parts else ()
+        names = [", ".join(part.name for part in parts) for parts in (taught, found.missing.get(row.key, ()))]
+        yield (*opening, titles[book], _COVERED[found.how(row.key)], *ways, *names)
 
 
 def _numbers(pages: Iterable[SessionPage], book: str) -> str:

@@ -22,7 +22,7 @@ _MOST_LISTED = 64
 def draw_series_governors(site: Site, page: Document[Series]) -> Rendered:
     """What a series teaches and leaves out."""
     path = path_of(page.fields, site.collection)
-    coverage = coverage_of(path.sessions)
+    coverage = coverage_of(path.sessions, site.collection.reference)
     return _drawn(
         site,
         governors_page(page.source),
@@ -45,7 +45,7 @@ def draw_governors(site: Site) -> Rendered:
 def _drawn(site: Site, source: str, title: str, coverage: Coverage, years: Sequence[int], **values: object) -> Rendered:
     reference = site.collection.reference
     minutes = sum(page.fields.minutes for page in coverage.sessions)
-    tables = _statutory(year_tables(coverage, reference, years))
+    tables = _asked_by_law(year_tables(coverage, reference, years))
     html = site.draw(
         "governors.html",
         source,
@@ -63,7 +63,7 @@ def _drawn(site: Site, source: str, title: str, coverage: Coverage, years: Seque
     return Rendered(source, title, summary, html, "governors", searched=False)
 
 
-def _statutory(tables: Sequence[YearTable]) -> list[YearTable]:
+def _asked_by_law(tables: Sequence[YearTable]) -> list[YearTable]:
     """Governors ask first what the law asks for; a year without such a framework shows what there is."""
-    kept = {table.year for table in tables if table.framework.status == "statutory"}
-    return [table for table in tables if table.framework.status == "statutory" or table.year not in kept]
+    kept = {table.year for table in tables if table.framework.rests_on_law}
+    return [table for table in tables if table.framework.rests_on_law or table.year not in kept]

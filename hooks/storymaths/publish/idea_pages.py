@@ -9,6 +9,7 @@ from ..model.address import LISTS, concept_page, theme_page, year_page
 from ..model.book import Book
 from ..model.concept import Concept, Theme
 from ..model.document import Document
+from ..model.fields import Claim
 from ..model.session import Session
 from ..model.year import YearLimits
 from ..render.objectives import ShownObjective, shown
@@ -20,7 +21,8 @@ def draw_concept(site: Site, idea: Concept) -> Rendered:
     """What a concept is, how it grows, and where it is taught."""
     reference, source = site.collection.reference, concept_page(idea.id)
     by_year: dict[int, list[ShownObjective]] = {}
-    for item in shown(idea.objectives, reference):
+    whole = {framework: [Claim(code) for code in codes] for framework, codes in idea.objectives.items()}
+    for item in shown(whole, reference):
         by_year.setdefault(item.objective.year, []).append(item)
     html = site.draw(
         "concept.html",

@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
+from ..covers.table import year_table
 from ..model.address import LISTS, framework_page, objective_page
 from ..model.objective import Framework, Objective
+from ..render.coverage_part import with_its_book
+from ..render.session_links import SessionLinks
 from ..render.site import Rendered, Site
 
 
@@ -15,6 +20,11 @@ def draw_objective(site: Site, framework: Framework, objective: Objective) -> Re
         source,
         framework=framework,
         objective=objective,
+        here=source,
+        how=site.coverage.how(key),
+        missing=site.coverage.missing.get(key, ()),
+        by_part=site.coverage.parts.get(key, {}),
+        sessions_in=SessionLinks(source, with_its_book(site)),
         taught=site.coverage.taught.get(key, []),
         revisited=site.coverage.revisited.get(key, []),
         bent=site.coverage.bent.get(key, []),
@@ -27,22 +37,19 @@ def draw_objective(site: Site, framework: Framework, objective: Objective) -> Re
 def draw_framework(site: Site, framework: Framework) -> Rendered:
     """A framework's objectives by year, with how many sessions teach each."""
     source = framework_page(framework.id)
-    rows: dict[int, list[tuple[Objective, int, int, int]]] = {}
-    for objective in framework.objectives:
-        key = (framework.id, objective.code)
-        counts = (
-            len(which.get(key, ())) for which in (site.coverage.taught, site.coverage.revisited, site.coverage.bent)
-        )
-        taught, again, bent = counts
-        rows.setdefault(objective.year, []).append((objective, taught, again, bent))
-    html = site.draw("framework.html", source, framework=framework, years=sorted(rows.items()))
+    tables = [
+        year_table(site.coverage, site.collection.reference, framework, year)
+        for year in sorted({objective.year for objective in framework.objectives})
+    ]
+    html = site.draw("framework.html", source, framework=framework, tables=tables)
     return Rendered(source, framework.name, f"{framework.name}: codes, and what teaches them.", html, "list")
 
 
 def draw_objectives(site: Site) -> Rendered:
     """The list of frameworks."""
+    coverage = site.coverage
     frameworks = [
-        (framework, sum(name == framework.id for name, _ in site.coverage.taught))
+        (framework, Counter(coverage.how(key) for key in coverage.taught if key[0] == framework.id))
         for framework in site.collection.reference.frameworks.values()
     ]
     html = site.draw("objectives.html", LISTS["objectives"], frameworks=frameworks)

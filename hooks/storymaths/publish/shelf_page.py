@@ -23,9 +23,18 @@ def draw_shelf(site: Site) -> Rendered:
         shown=site.collection.reference.limits.shelf.shown,
         hours=hours_in_words,
         how_many=how_many_ways,
+        how_much=how_much,
     )
     summary = "For a year and a framework, the fewest books that teach all that the books here can teach."
     return Rendered(LISTS["shelf"], "The shortest shelf", summary, html, "shelf", searched=False)
+
+
+def how_much(asked: YearShelf) -> str:
+    """What the books teach of a year: so many of its objectives in full, and so many in part."""
+    begun, in_part = len({item.objective.code for item in asked.items}), len(asked.in_part)
+    of = f"of {begun + len(asked.beyond)} objectives"
+    parts = [f"{begun - in_part} in full"] * (begun > in_part) + [f"{in_part} in part"] * bool(in_part)
+    return f"{of}, {' and '.join(parts)}"
 
 
 def how_many_ways(shelf: Shelf) -> str:
@@ -39,8 +48,9 @@ def how_many_ways(shelf: Shelf) -> str:
 def shelf_data(site: Site) -> dict[str, Any]:
     """What the device needs to answer for the books a reader owns.
 
-    ``books`` is ``[id, title, address]`` each. A question is one framework and year: its ``objectives`` those some book
-    teaches, ``[code, words, address]`` each, ``beyond`` how many no book teaches, and ``books`` what each book teaches,
+    ``books`` is ``[id, title, address]`` each. A question is one framework and year: its ``objectives`` are what some book
+    teaches, ``[code, words, address]`` each, an objective whole or one of its parts; ``in_part`` and ``beyond`` how many
+    objectives all books together teach only in part or not at all; and ``books`` what each book teaches,
     ``[book, minutes, [objective, …]]``. Books and objectives are named by their places in these lists.
     """
     collection, caps = site.collection, site.collection.reference.limits.shelf
@@ -57,15 +67,16 @@ def shelf_data(site: Site) -> dict[str, Any]:
 
 def _question(asked: YearShelf, books: Mapping[str, int]) -> dict[str, Any]:
     framework = asked.framework.id
-    place = {objective.code: n for n, objective in enumerate(asked.objectives)}
+    place = {item.id: n for n, item in enumerate(asked.items)}
     return {
         "framework": framework,
         "name": asked.framework.short_name,
         "year": asked.year,
         "objectives": [
-            [objective.code, objective.says, html_of(objective_page(framework, objective.code))]
-            for objective in asked.objectives
+            [item.objective.code, item.says, html_of(objective_page(framework, item.objective.code))]
+            for item in asked.items
         ],
+        "in_part": len(asked.in_part),
         "beyond": len(asked.beyond),
-        "books": [[books[book.id], book.minutes, sorted(place[code] for code in book.teaches)] for book in asked.books],
+        "books": [[books[book.id], book.minutes, sorted(place[item] for item in book.teaches)] for book in asked.books],
     }

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from markupsafe import Markup
 
 from ..activities.work_out import WorkedOut
+from ..covers.practised import Practised, practised_in
 from ..model.activity import Figure, Solution
 from ..model.document import Document
 from ..model.page_fields import PageFields
+from ..model.session import Session
+from .bends import anchor_of
 from .body import DrawFence, draw_blocks
 from .figures.table import draw
 from .site import Site
@@ -21,15 +24,25 @@ class ShownVersion:
     """An activity as one year meets it."""
 
     year: int
+    title: str
     solution: Solution
     changed: str
     """What is not as the author wrote it, in words; empty for the author's own version."""
+    written: bool = True
 
 
 def activities_drawn(site: Site, page: Document[PageFields], source: str, level: int = 4) -> DrawFence:
     """How the activities of a page are drawn where they stand in its body. ``level`` heads an activity."""
+    for_teachers = isinstance(page.fields, Session)
     drawn = {
-        found.fence.line: draw_activity(site, found.worked, source, f"activity-{number}", level)
+        found.fence.line: draw_activity(
+            site,
+            found.worked,
+            source,
+            anchor_of(number),
+            level,
+            practised_in(found.worked, site.collection.reference) if for_teachers else (),
+        )
         for number, found in enumerate(site.activities_of(page), 1)
     }
     return lambda fence: drawn.get(fence.line)
@@ -40,8 +53,10 @@ def body_with_activities(site: Site, page: Document[PageFields], source: str, le
     return draw_blocks(page.content.blocks, source, activities_drawn(site, page, source, level))
 
 
-def draw_activity(site: Site, worked: WorkedOut, source: str, anchor: str, level: int = 4) -> str:
-    """An activity as HTML; one that could not be worked out says so to its author."""
+def draw_activity(
+    site: Site, worked: WorkedOut, source: str, anchor: str, level: int = 4, practises: Sequence[Practised] = ()
+) -> str:
+    """An activity as HTML, with what it practises; one that could not be worked out says so to its author."""
     if worked.kind is None or worked.fields is None or worked.solution is None or worked.year is None:
         return '<p class="activity-broken">This activity cannot be worked out yet.</p>'
     template = site.templates.get_template("activity.html")
@@ -49,10 +64,12 @@ def draw_activity(site: Site, worked: WorkedOut, source: str, anchor: str, level
         kind=worked.kind,
         fields=worked.fields,
         versions=list(_versions(worked)),
+        same=[year for year, version in sorted(worked.versions.items()) if version.same and year != worked.year],
         own=worked.year,
         anchor=anchor,
         level=level,
         figure=draw_figure,
+        practises=practises,
         **site.tools(source),
     )
 
@@ -61,9 +78,13 @@ def _versions(worked: WorkedOut) -> Iterator[ShownVersion]:
     """The versions youngest first, the author's own among them."""
     assert worked.solution is not None
     assert worked.year is not None
-    shown: dict[int, ShownVersion] = {worked.year: ShownVersion(worked.year, worked.solution, "")}
-    for year, version in worked.versions.items():
-        shown[year] = ShownVersion(year, version.solution, version.changed)
+    assert worked.fields is not None
+    shown: dict[int, ShownVersion] = {
+        year: ShownVersion(year, version.fields.title, version.solution, version.changed, version.written)
+        for year, version in worked.versions.items()
+        if not version.same
+    }
+    shown[worked.year] = ShownVersion(worked.year, worked.fields.title, worked.solution, "")
     yield from (shown[year] for year in sorted(shown))
 
 

@@ -34,7 +34,7 @@ def draw_book(site: Site, page: Document[Book]) -> Rendered:
         facts=_fact_table(page.fields),
         seen_on_pages=_with_pictures(page.fields, site.collection.stories.get(book_id)),
         csv=coverage_csv(source),
-        **coverage_part(site, source, coverage_of(run), (years.best,), [("", run)], _called),
+        **coverage_part(site, source, coverage_of(run, site.collection.reference), (years.best,), [("", run)], _called),
     )
     return Rendered(source, page.fields.title, page.fields.summary, html, "book")
 

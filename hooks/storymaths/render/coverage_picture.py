@@ -1,4 +1,4 @@
-"""Coverage drawn: a square an objective, and objectives against sessions. Shapes differ, so that no colour is needed."""
+"""Coverage drawn: one mark for each objective, and objectives against sessions. Shapes differ, so that no colour is needed."""
 
 from __future__ import annotations
 
@@ -11,9 +11,9 @@ from ..covers.table import Row, YearTable
 from ..covers.taught import How, SessionPage
 from .figures.pen import at, box, disc, line, path, words
 
-_ORDER: tuple[How | None, ...] = ("taught", "again", "bend", None)
+_ORDER: tuple[How | None, ...] = ("taught", "part", "again", "bend", None)
 _SAID: dict[How | None, str] = {
-    "taught": "taught", "again": "taken up again", "bend": "touched in a bend", None: "not covered",
+    "taught": "taught in full", "part": "taught in part", "again": "taken up again", "bend": "touched", None: "not covered",
 }  # fmt: skip
 _CELL, _MARK = 22, 14
 _PER_LINE = 12
@@ -29,7 +29,7 @@ def mark(how: How | None) -> Markup:
 
 
 def squares(table: YearTable) -> Markup:
-    """A square for each objective, the fullest coverage first."""
+    """A mark for each objective, the fullest coverage first."""
     ways = [how for how in _ORDER for _ in range(table.counts[how])]
     pieces = [_drawn(how, n % _PER_LINE * _CELL, n // _PER_LINE * _CELL) for n, how in enumerate(ways)]
     wide, high = min(len(ways), _PER_LINE) * _CELL, -(-len(ways) // _PER_LINE) * _CELL
@@ -50,7 +50,8 @@ def grid(rows: Sequence[Row], columns: Sequence[tuple[str, Sequence[SessionPage]
         if not n or rows[n - 1].objective.strand != row.objective.strand:
             pieces.append(line(0, top, wide, top, "cov-rule"))
         pieces.append(words(0, top + 16, row.objective.code, 14, "start", "cov-text"))
-        ways: dict[How, Sequence[SessionPage]] = {"bend": row.bend, "again": row.again, "taught": row.taught}
+        own: How = "part" if row.missing else "taught"
+        ways: dict[How, Sequence[SessionPage]] = {"bend": row.bend, "again": row.again, own: row.taught}
         for page, how in {id(page): how for how, pages in ways.items() for page in pages}.items():  # the fullest wins
             pieces.append(_drawn(how, _LABELS + place[page] * _CELL, top))
     return Markup(_svg(title, wide, high, *pieces))
@@ -73,9 +74,10 @@ def _drawn(how: How | None, left: float, top: float) -> str:
     x, y = left + (_CELL - _MARK) / 2, top + (_CELL - _MARK) / 2
     if how == "taught":
         return box(x, y, _MARK, _MARK, "cov-taught")
+    if how == "part":
+        return box(x, y, _MARK, _MARK, "cov-line") + box(x, y + _MARK / 2, _MARK, _MARK / 2, "cov-taught")
     if how == "again":
-        half = f"M{at(x)} {at(y)}V{at(y + _MARK)}H{at(x + _MARK)}Z"
-        return box(x, y, _MARK, _MARK, "cov-line") + path(half, "cov-taught")
+        return path(f"M{at(x)} {at(y)}V{at(y + _MARK)}H{at(x + _MARK)}Z", "cov-line")
     if how == "bend":
         return disc(left + _CELL / 2, top + _CELL / 2, _MARK / 2 - 1, "cov-line")
     return box(x, y, _MARK, _MARK, "cov-gap")

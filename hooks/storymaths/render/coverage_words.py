@@ -8,18 +8,21 @@ from ..model.fields import year_name
 
 
 def covered_in_words(table: YearTable) -> str:
-    """How much of a year's objectives is taught, touched and left out."""
+    """How much of a year's objectives is taught whole, taught in part, touched and left out."""
     asked, taught, touched, gaps = len(table.rows), table.counts["taught"], table.touched, len(table.gaps)
+    in_part = table.counts["part"]
     opening = f"Of the {asked} objectives of {year_name(table.year)}"
     if asked == 1:
         opening = f"Of the one objective of {year_name(table.year)}"
     if taught == asked:
-        return f"{opening}, every one is taught."
+        return f"{opening}, every one is taught in full."
     if gaps == asked:
         return f"{opening}, none is covered yet."
-    parts = [f"{taught or 'none'} {_is(taught)} taught"]
+    parts = [f"{taught or 'none'} {_is(taught)} taught in full"]
+    if in_part:
+        parts.append(f"{in_part}{' more' if taught else ''} {_is(in_part)} taught in part")
     if touched:
-        parts.append(f"{touched}{' more' if taught else ''} {_is(touched)} taken up again or only touched")
+        parts.append(f"{touched} {_is(touched)} taken up again or only touched")
     if gaps:
         parts.append(f"{gaps} {_is(gaps)} not covered")
     return f"{opening}, {', '.join(parts[:-1])}{' and ' if len(parts) > 1 else ''}{parts[-1]}."

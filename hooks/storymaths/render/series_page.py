@@ -38,7 +38,9 @@ def draw_series(site: Site, page: Document[Series]) -> Rendered:
         csv=coverage_csv(source),
         hours=hours_in_words,
         weeks=draw_plan_of_weeks(site, page, source),
-        **coverage_part(site, source, coverage_of(path.sessions), series.years, columns, with_its_book(site)),
+        **coverage_part(
+            site, source, coverage_of(path.sessions, reference), series.years, columns, with_its_book(site)
+        ),
     )
     return Rendered(source, series.title, series.summary, html, "series")
 

@@ -111,7 +111,7 @@ class Site:
     @cached_property
     def coverage(self) -> Coverage:
         """Which sessions teach what."""
-        return coverage_of(self.collection.of_kind(Session))
+        return coverage_of(self.collection.of_kind(Session), self.collection.reference)
 
     @cached_property
     def shelves(self) -> Mapping[Question, YearShelf]:

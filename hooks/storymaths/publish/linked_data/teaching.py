@@ -2,26 +2,33 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 
+from ...covers.taught import coverage_of
 from ...model.document import Document
 from ...model.session import Session
 from ...render.site import Site
 from .node import At, Node, ages, minutes
-from .terms import objective_term, year_term
+from .terms import objective_term, part_term, year_term
 
 RESOURCE = "LearningResource"
 
 
-def teaches(codes: Mapping[str, Sequence[str]], site: Site, at: At) -> list[Node]:
-    """The objectives among some codes as terms, each once, in the order written."""
+def teaches(run: Iterable[Document[Session]], site: Site, at: At) -> list[Node]:
+    """What some sessions teach as terms: objectives taught whole, and of others the parts, in the order written."""
     reference = site.collection.reference
-    return [
-        objective_term(reference.frameworks[framework], objective, at)
-        for framework, listed in codes.items()
-        for code in dict.fromkeys(listed)
-        if (objective := reference.objectives.get((framework, code))) is not None
-    ]
+    coverage = coverage_of(run, reference)
+    found: list[Node] = []
+    for key in coverage.taught:
+        framework, objective = reference.frameworks.get(key[0]), reference.objectives.get(key)
+        if framework is None or objective is None:
+            continue
+        if coverage.how(key) == "taught":
+            found.append(objective_term(framework, objective, at))
+        else:
+            parts = objective.parts_named(tuple(coverage.parts[key]))
+            found += [part_term(framework, objective, part, at) for part in parts]
+    return found
 
 
 def for_years(best: int, also: Sequence[int], site: Site, at: At) -> Node:
@@ -32,13 +39,10 @@ def for_years(best: int, also: Sequence[int], site: Site, at: At) -> Node:
 
 def taught_in(run: Iterable[Document[Session]], site: Site, at: At) -> Node:
     """What some sessions teach together and how long they take; nothing where there are none."""
-    sessions, codes = list(run), dict[str, tuple[str, ...]]()
+    sessions = list(run)
     if not sessions:
         return {}
-    for session in sessions:
-        for framework, listed in session.fields.objectives.items():
-            codes[framework] = (*codes.get(framework, ()), *listed)
-    taught = teaches(codes, site, at)
+    taught = teaches(sessions, site, at)
     return {"timeRequired": minutes(sum(page.fields.minutes for page in sessions))} | (
         {"teaches": taught} if taught else {}
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ...model.address import LISTS, concept_page, framework_page, objective_page, theme_page, year_page
 from ...model.concept import Concept, Theme
 from ...model.fields import year_name
-from ...model.objective import Framework, Objective
+from ...model.objective import Framework, Objective, Part
 from ...parse.body import words_of
 from .node import At, Node
 
@@ -18,6 +18,13 @@ def objective_term(framework: Framework, objective: Objective, at: At) -> Node:
     """An objective: its code, and our words for it."""
     term = _term(objective_page(framework.id, objective.code), objective.says, framework_page(framework.id), at)
     return term | {"termCode": objective.code}
+
+
+def part_term(framework: Framework, objective: Objective, part: Part, at: At) -> Node:
+    """One part of an objective, which has our words and no code."""
+    source = objective_page(framework.id, objective.code)
+    term = _term(source, part.says, framework_page(framework.id), at)
+    return term | {"@id": f"{term['@id']}#part-{part.id}"}
 
 
 def concept_term(concept: Concept, at: At) -> Node:

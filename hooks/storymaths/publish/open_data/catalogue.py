@@ -22,7 +22,7 @@ from . import curriculum
 from .latest import latest
 
 ADDRESS, SCHEMA_ADDRESS = CATALOGUE, "open-data/catalogue.schema.json"
-FORMAT = "1.1"
+FORMAT = "2.0"
 
 
 def catalogue(site: Site) -> Record:

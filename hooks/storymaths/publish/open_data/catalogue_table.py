@@ -14,9 +14,10 @@ from .spreadsheet import as_csv
 ADDRESS = "open-data/catalogue.csv"
 HEADINGS = (
     "kind", "book", "number", "title", "summary", "year", "also", "minutes", "concepts", "themes", "objectives",
-    "revisits", "published", "changed", "address", "licence",
+    "parts", "revisits", "published", "changed", "address", "licence",
 )  # fmt: skip
-"""Values of one sort in a cell are parted by "; "; an objective is its framework's id, a colon and its code."""
+"""Values of one sort in a cell are parted by "; "; an objective is its framework's id, a colon and its code,
+and a part of one has a colon and its own id after that."""
 Record = Mapping[str, Any]
 
 
@@ -48,6 +49,7 @@ def _row(kind: str, book: str, item: Record, licence: str) -> Sequence[str | int
         "; ".join(item.get("concepts", [])),
         "; ".join(item.get("themes", [])),
         _codes(item.get("objectives", {})),
+        _parts(item.get("parts", {})),
         _codes(item.get("revisits", {})),
         item.get("published", ""),
         changed[-1]["date"] if changed else "",
@@ -64,3 +66,12 @@ def told_of() -> str:
 
 def _codes(codes: Mapping[str, Sequence[str]]) -> str:
     return "; ".join(f"{framework}:{code}" for framework, listed in codes.items() for code in listed)
+
+
+def _parts(parts: Mapping[str, Mapping[str, Sequence[str]]]) -> str:
+    return "; ".join(
+        f"{framework}:{code}:{part}"
+        for framework, by_code in parts.items()
+        for code, listed in by_code.items()
+        for part in listed
+    )

@@ -19,6 +19,7 @@ from .stable_ids import StableIds
 Record = dict[str, Any]
 _LANGUAGE = "en"
 _OURS = "The codes and years are those of the published documents; the words of each statement are ours."
+_OWN_PART = "A part of the objective above it, split off and worded by us; the document gives it no code."
 _OWN_LABEL = "The document gives no code; this label is ours."
 
 
@@ -46,8 +47,8 @@ class _Package:
         objectives = [self._objective(objective) for objective in self._framework.objectives]
         return {
             "CFDocument": self._document(),
-            "CFItems": [*strands, *objectives],
-            "CFAssociations": [*self._hierarchy(), *self._order(), *self._successors()],
+            "CFItems": [*strands, *objectives, *self._parts()],
+            "CFAssociations": [*self._hierarchy(), *self._of_parts(), *self._order(), *self._successors()],
             "CFDefinitions": {"CFLicenses": [self._licence()]},
         }
 
@@ -120,6 +121,34 @@ class _Package:
         if objective.own_label:
             item["notes"] = _OWN_LABEL
         return item
+
+    def _parts(self) -> list[Record]:
+        return [
+            {
+                **self._named("part", self._framework.id, objective.code, part.id),
+                "CFItemType": "Part",
+                "fullStatement": part.says,
+                "educationLevel": [year_name(objective.year)],
+                "language": _LANGUAGE,
+                "notes": _OWN_PART,
+            }
+            for objective in self._framework.objectives
+            if objective.has_parts
+            for part in objective.parts
+        ]
+
+    def _of_parts(self) -> list[Record]:
+        return [
+            self._association(
+                "isChildOf",
+                self._link(part.says, "part", self._framework.id, objective.code, part.id),
+                self._item_link(objective),
+                sequenceNumber=number,
+            )
+            for objective in self._framework.objectives
+            if objective.has_parts
+            for number, part in enumerate(objective.parts, 1)
+        ]
 
     def _association(self, kind: str, origin: Record, destination: Record, **more: int) -> Record:
         return {

@@ -8,7 +8,7 @@ from typing import Any
 from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Session
-from ..objectives import shown
+from ..objectives import ShownObjective, shown
 from .paper import for_adult, to_whom
 from .sheet import Part, SheetData
 from .sheet_context import SheetContext
@@ -32,7 +32,7 @@ def one_page_plan(sheets: SheetContext, page: Document[Session]) -> SheetData:
         ),
         "summary": runs(session.summary),
         "steps": [{"name": runs(step.name), "minutes": step.minutes} for step in session.steps],
-        "teaches": [f"{one.objective.code}: {one.objective.says}" for one in shown(session.objectives, sheets.collection.reference)],
+        "teaches": [_teaches(one) for one in shown(session.objectives, sheets.collection.reference)],
         "ready": _ready(sheets, session),
         "care": [
             {"name": sheets.collection.reference.cautions[note.risk].name, "note": runs(note.note)}
@@ -60,6 +60,11 @@ def one_page_plan(sheets: SheetContext, page: Document[Session]) -> SheetData:
         for_adult(),
         {},
     )
+
+
+def _teaches(one: ShownObjective) -> str:
+    only = f" (here: {', '.join(part.name for part in one.only)})" if one.only else ""
+    return f"{one.objective.code}: {one.objective.says}{only}"
 
 
 def _ready(sheets: SheetContext, session: Session) -> list[dict[str, Any]]:

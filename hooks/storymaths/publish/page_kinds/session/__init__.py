@@ -7,8 +7,9 @@ from pathlib import Path
 
 from markupsafe import Markup
 
+from ....covers.taught import coverage_of
 from ....model.document import Document
-from ....model.fields import Codes, year_name
+from ....model.fields import Claims, year_name
 from ....model.session import Session
 from ....render.objectives import shown
 from ....render.session_page import draw_session
@@ -49,6 +50,7 @@ def _record(site: Site, page: Document[Session]) -> Record:
     return {
         **lessons.record(site, page, session.other_years),
         "objectives": _codes(session.objectives),
+        "parts": _parts(site, page),
         "revisits": _codes(session.revisits),
         "bends": {year_name(year): codes for year, codes in bends.items() if codes},
         "needs": list(session.needs),
@@ -60,8 +62,18 @@ def _record(site: Site, page: Document[Session]) -> Record:
     }
 
 
-def _codes(codes: Codes) -> dict[str, list[str]]:
-    return {framework: list(listed) for framework, listed in codes.items() if listed}
+def _codes(claims: Claims) -> dict[str, list[str]]:
+    return {
+        framework: list(dict.fromkeys(claim.code for claim in listed)) for framework, listed in claims.items() if listed
+    }
+
+
+def _parts(site: Site, page: Document[Session]) -> dict[str, dict[str, list[str]]]:
+    """Of objectives that have parts, those it teaches."""
+    found: dict[str, dict[str, list[str]]] = {}
+    for (framework, code), parts in coverage_of([page], site.collection.reference).parts.items():
+        found.setdefault(framework, {})[code] = list(parts)
+    return found
 
 
 def _printed(site: Site, here: str, page: Document[Session]) -> PrintedRow:
@@ -88,7 +100,7 @@ def _describe(page: Document[Session], site: Site, at: At) -> Node:
         **lessons.describe(page, site, at),
         "learningResourceType": "lesson plan",
         **for_years(page.fields.year, (), site, at),
-        "teaches": teaches(page.fields.objectives, site, at),
+        "teaches": teaches([page], site, at),
         "about": lessons.ideas(page, site, at),
     }
 

@@ -1,0 +1,61 @@
+"""Objectives that have parts where a session does not say which it teaches, or names a part that is none of theirs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..model.collection import Collection
+from ..model.objective import ALL, Objective
+from ..model.problem import Problem
+from ..model.rule import HOUSE_RULE, Rule
+from .codes_named import NamedCode, codes_named
+from .suggestion import did_you_mean
+
+RULE = Rule(
+    name="objective-part-unknown",
+    says="Where an objective has parts, a session says which of them it teaches, by their names in site_data/curricula.",
+    why="“Taught” means every part; an objective named whole for the sake of one part is what a school would trust in vain.",
+    source=HOUSE_RULE,
+    wrong="england-content-domain: [2N1]",
+    right="england-content-domain: [2N1: [tens, tens-back]], or [2N1: all] for every part",
+)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each objective taught without its parts, and for each part that is not known or named twice."""
+    for named in codes_named(collection):
+        objective = collection.reference.objectives.get((named.framework, named.code))
+        if objective is None:
+            continue  # objective-unknown tells of it
+        if objective.has_parts and not named.parts and named.role == "taught":
+            yield RULE.problem(
+                named.page.place(*named.loc),
+                f"{named.code} has parts, and nothing says which of them this session teaches.",
+                f"write {named.code}: all, or {named.code}: [{objective.parts[0].id}] with those it teaches of: "
+                f"{_listed(objective)}.",
+            )
+        yield from _parts(named, objective)
+
+
+def _parts(named: NamedCode, objective: Objective) -> Iterator[Problem]:
+    known, seen = [ALL, *(part.id for part in objective.parts)], set[str]()
+    for part in named.parts:
+        place = named.page.place(*named.loc, within=part)
+        if part not in known and not objective.has_parts:
+            yield RULE.problem(place, f"{named.code} has no parts.", f"write {named.code} alone.")
+            return
+        if part not in known:
+            yield RULE.problem(
+                place,
+                f'"{part}" is not a part of {named.code}.{did_you_mean(part, known)}',
+                f"use all, or some of: {_listed(objective)}.",
+            )
+        elif part in seen:
+            yield RULE.problem(place, f'"{part}" is named twice.', "take one of the two out.")
+        elif part == ALL and len(named.parts) > 1:
+            yield RULE.problem(place, '"all" already says every part.', f"write {named.code}: all, or the parts alone.")
+        seen.add(part)
+
+
+def _listed(objective: Objective) -> str:
+    return ", ".join(f"{part.id} ({part.says})" for part in objective.parts)
