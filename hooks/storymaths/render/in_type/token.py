@@ -9,6 +9,8 @@ from ...model.token import Pattern, Shape, Token
 from .letters import outline, width
 
 INK, PAPER = "#2b2a33", "#fffdf7"
+_HALO = f'stroke="{PAPER}" stroke-width="7" stroke-linejoin="round"'
+"""Seen by night, where the line around the shape is as dark as the page."""
 
 
 def token_drawing(token: Token) -> str:
@@ -18,7 +20,7 @@ def token_drawing(token: Token) -> str:
     wide = width(token.letters, size)
     return (
         '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 100" width="100" height="100">'
-        f'<clipPath id="s"><path d="{shape}"/></clipPath><path fill="{_TINTS[token.pattern]}" d="{shape}"/>'
+        f'<clipPath id="s"><path d="{shape}"/></clipPath><path fill="{_TINTS[token.pattern]}" {_HALO} d="{shape}"/>'
         f'<g clip-path="url(#s)" fill="none" stroke="{INK}" stroke-width="2.5">{_PATTERNS[token.pattern]}</g>'
         f'<path fill="none" stroke="{INK}" stroke-width="4" stroke-linejoin="round" d="{shape}"/>'
         f'<circle cx="{x}" cy="{y}" r="21" fill="{PAPER}" stroke="{INK}" stroke-width="2.5"/>'
