@@ -24,6 +24,7 @@ AUTHORS = {
     "check/html_found.py": "addresses, and lists of attributes, in an author's words",
     "check/link_broken.py": "addresses in an author's words",
     "check/number_beyond_year.py": "the prose of a page",
+    "check/objective_without_trace.py": "the words of a session",
     "check/pupil_numbers.py": "the prose of a page",
     "check/things_used.py": "the prose of a page",
     "check/unit_beyond_year.py": "the prose of a page",
