@@ -60,7 +60,7 @@ def _work_out(collection: Collection, memory: Memory[WorkedOut] | None) -> tuple
     from .activities.page_bends import check_bends  # noqa: PLC0415 - as above
 
     activities = work_out_pages(collection, memory)
-    return activities, [*check_activities(activities), *check_bends(collection, activities)]
+    return activities, [*check_activities(activities, collection.documents), *check_bends(collection, activities)]
 
 
 def _names_activities(fields: PageFields) -> bool:

@@ -34,7 +34,7 @@ def test_solve_tells_people_every_answer(tmp_path: Path, capsys: pytest.CaptureF
     assert "  gull + limpet = crab + puffin  2 + 6 = 3 + 5, because both sides come to 8." in told
     assert "Largest number 11; signs + =; difficulty 6." in told
     assert "Fits Year 1, Year 2, Year 3, Year 4, Year 5 and Year 6." in told
-    assert "Year 3: Each mass is remade" in told
+    assert "Year 3: Other numbers, in the same order" in told
 
 
 def test_solve_gives_machines_data(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -42,7 +42,7 @@ def test_words_within_a_folded_text_are_found_on_their_own_line() -> None:
 
 
 def test_the_second_time_words_stand_there() -> None:
-    place = YamlLocator("a.md", "say: one and one\n").place(("say",), within="one", nth=1)
+    place = YamlLocator("a.md", "say: one and one\n").place(("say",), within="one", before="one and ")
     assert place.column == 14
 
 

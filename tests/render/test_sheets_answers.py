@@ -39,7 +39,7 @@ def expected(solution: Solution) -> list[str]:
         pairs = zip(solution.task.characters, solution.task.shows, strict=True)
         said.append("Cards: " + ", ".join(f"{character.name} {shown}" for character, shown in pairs) + ".")
     for number, answer in enumerate(solution.answers, 1):
-        said += [f"{number}.{answer.says}", answer.worked if answer.worked != answer.says else ""]
+        said += [f"{number}.{answer.says}", answer.why]
     said.append(solution.note)
     if solution.likely_error:
         said += [f"A likely slip: {solution.likely_error.does} It gives: {solution.likely_error.gives}"]

@@ -37,6 +37,14 @@ CLAIM_WRONG = Rule(
     wrong="answers: 4 (there are 5)",
     right="answers: 5",
 )
+WAYS_MISCOUNTED = Rule(
+    name="ways-miscounted",
+    says="How many ways a section says there are is how many its activity finds, and how many it lists.",
+    why="A class that was told five goes on looking for the fifth.",
+    source=HOUSE_RULE,
+    wrong="There are five ways. … (beside an activity that finds six)",
+    right="There are six ways.",
+)
 NO_ANSWER = Rule(
     name="activity-no-answer",
     says="An activity has an answer, unless its author says answers: 0.",
@@ -122,6 +130,7 @@ RULES = (
     CANNOT_BE,
     FACT_MISSING,
     CLAIM_WRONG,
+    WAYS_MISCOUNTED,
     NO_ANSWER,
     TOO_MANY,
     TWICE,

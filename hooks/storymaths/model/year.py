@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import Annotated
 
 from pydantic import Field, PrivateAttr
@@ -47,6 +48,9 @@ class YearLimits(Strict):
     units_new: tuple[str, ...]
     denominators_new: tuple[int, ...]
     """Denominators of the fractions first named this year; empty when none."""
+
+    fractions_added_to: int | None = None
+    """What fractions that are added or taken away from come to at most; None without such a limit."""
     charts_new: tuple[str, ...]
     clock: Text
     clock_minutes: int
@@ -69,6 +73,16 @@ class YearLimits(Strict):
     def cuts_into(self, parts: int) -> bool:
         """Whether fractions of so many equal parts are named by the end of the year."""
         return parts in self._met.denominators
+
+    def meets_part_of(self, number: Fraction) -> bool:
+        """Whether its part of a whole is met: as a decimal of few enough places, or as a fraction that has a name."""
+        below = number.denominator
+        return below == 1 or self.cuts_into(below) or (number * 10**self.decimal_places).denominator == 1
+
+    def meets(self, number: Fraction) -> bool:
+        """Whether such a number is met by the end of the year: its size, its part of a whole, and one below nought."""
+        within = self.largest_number >= number >= (-self.largest_number if self.below_zero else 0)
+        return within and self.meets_part_of(number)
 
     def draws(self, chart: str) -> bool:
         """Whether a sort of chart is met by the end of the year."""

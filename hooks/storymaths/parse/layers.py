@@ -44,12 +44,12 @@ class LayeredLocator:
         """``layers`` are the values and the locators of the files, the collection's own first."""
         self._both, self._layers = both, layers
 
-    def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
+    def place(self, loc: Loc, within: str = "", before: str = "") -> Place:
         """The place of a value, as a locator of one file gives it."""
         for value, locator in self._layers:
             there = self._within(value, loc)
             if there is not None:
-                return locator.place(there, within, nth)
+                return locator.place(there, within, before)
         return self._layers[0][1].place(())
 
     def _within(self, layer: Any, loc: Loc) -> Loc | None:

@@ -13,6 +13,7 @@ from ..model.document import Fault
 from ..model.fields import FileName, Strict, Text, year_name
 from ..model.holiday import BankHolidays
 from ..model.imprint import Imprint, Iri
+from ..model.known_facts import KnownFacts
 from ..model.locator import Locator
 from ..model.material import Caution, Material
 from ..model.money import Currency
@@ -20,6 +21,7 @@ from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
+from ..model.prose_words import ProseWords
 from ..model.reference import Limits, Reference
 from ..model.site_settings import Colours, FrontWords, Language, Letterforms, SiteSettings
 from ..model.task_years import TaskYears
@@ -157,6 +159,8 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     limits = reader.read("limits.yaml", Limits)
     site = reader.read("site.yaml", SiteFile)
     money = reader.read("money.yaml", Currency)
+    facts = reader.read("facts.yaml", KnownFacts)
+    prose = reader.read("prose.yaml", ProseWords)
     moved = reader.read("moved.yaml", MovedFile, absent=MovedFile(moved=()))
     tasks = reader.read("tasks.yaml", TaskYears)
     practice = _practice(reader)
@@ -165,7 +169,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
         tasks and years and concepts and themes and words and materials and cautions and bank and limits
-        and site and money and moved
+        and site and money and facts and prose and moved
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
@@ -183,6 +187,8 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         imprint=site,
         site=site.settings(),
         money=money,
+        facts=facts,
+        prose=prose,
         moved={page.was: page for page in moved.moved},
         moved_places={
             page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)

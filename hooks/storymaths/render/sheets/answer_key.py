@@ -59,8 +59,7 @@ def _version(solution: Solution, year: str) -> dict[str, Any]:
         "ask": runs(task.ask),
         "shown": runs(", ".join(shown)),
         "answers": [
-            {"says": runs(answer.says), "worked": runs(answer.worked) if answer.worked != answer.says else []}
-            for answer in solution.answers
+            {"says": runs(answer.says), "worked": runs(answer.why) if answer.why else []} for answer in solution.answers
         ],
         "note": runs(solution.note),
         "slip": [runs(solution.likely_error.does), runs(solution.likely_error.gives)] if solution.likely_error else [],
