@@ -158,7 +158,7 @@ def test_twelve_characters_take_a_moment() -> None:
         ({"gull": 2, "crab": 3, "seal": 4}, {"teams": "all"}, "9, which is odd"),
         ({"gull": 2, "crab": 3, "seal": 9}, {"teams": "all"}, "Seal alone has 9, and all the others together only 5"),
         ({"gull": 3, "crab": 3, "seal": 3, "otter": 1}, {"teams": "all"}, "the nearest that can be made are 4 and 6"),
-        ({"gull": 4, "crab": 9}, {}, "no two, with nobody in both"),
+        ({"gull": 4, "crab": 9}, {}, "no two have the same, unless somebody is in both"),
         ({"gull": 4, "crab": 9, "otter": 6}, {"start": {"left": ["crab"], "right": ["gull"]}}, "the difference is 5"),
         ({"gull": 4, "crab": 9}, {"given": {"side": ["crab"]}}, "9 is needed on the other side"),
     ],

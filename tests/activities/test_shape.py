@@ -406,7 +406,7 @@ def test_a_country_that_folds_and_adds_angles_early_needs_other_data_alone() -> 
     assert KIND.solve(claims, here).answers[0].worked.startswith("The angles come to 180 × 1 = 180 degrees")
     half, _ = read(KIND, {"half": ["x"]})
     solution = KIND.solve(half, here)
-    assert solution.answers[0].worked == "Every square has its partner as far behind the line."
+    assert solution.answers[0].worked == "Every shaded square has one just as far from the line, on the other side."
     assert not solution.demands.operations
 
 

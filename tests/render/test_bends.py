@@ -49,7 +49,7 @@ def test_a_page_has_a_fold_for_each_version_and_for_what_is_the_same_a_phrase() 
             folds = re.findall(r'<div class="version" data-year="(\d)"', block)
             assert sorted(map(int, folds)) == sorted(year for year, one in versions.items() if not one.same)
             same = [year for year, one in versions.items() if one.same]
-            assert block.count("as it is.") == bool(same)
+            assert block.count(": the same.") == bool(same)
             phrases += bool(same)
         assert "The same numbers." not in words(drawn)
     assert phrases, "the collection has some that are the same"
@@ -108,4 +108,4 @@ def test_the_key_tells_the_same_in_a_phrase() -> None:
             versions = activity.worked.versions
             assert len(shown["versions"]) == 1 + sum(not one.same for one in versions.values())
             same = [year_name(year) for year, one in sorted(versions.items()) if one.same]
-            assert shown["same"] == (f"In {' and '.join(same)} as it is." if same else "")
+            assert shown["same"] == (f"{' and '.join(same)}: the same." if same else "")

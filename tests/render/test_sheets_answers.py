@@ -63,7 +63,7 @@ def whole_key(page: Document[Session]) -> str:
             said += [f"{year_name(year)}{renamed}"] if year is not None and len(versions) > 1 else []
             said += expected(versions[year])
         same = sorted(year for year, version in worked.versions.items() if version.same and year != own)
-        said += [f"In {listed([year_name(year) for year in same])} as it is."] if same else []
+        said += [f"{listed([year_name(year) for year in same])}: the same."] if same else []
     return squeezed("".join(said))
 
 

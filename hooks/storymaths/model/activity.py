@@ -58,7 +58,8 @@ class Answer(Generic[V_co]):
     @property
     def why(self) -> str:
         """The line that shows why; empty where it would say the answer again."""
-        return "" if self.worked.rstrip(".") == self.says.rstrip(".") else self.worked
+        says, worked = (text.rstrip(".").casefold() for text in (self.says, self.worked))
+        return "" if says == worked or says.endswith(f": {worked}") else self.worked
 
     @property
     def data(self) -> Mapping[str, Plain]:

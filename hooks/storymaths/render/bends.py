@@ -10,9 +10,12 @@ from ..activities.saying import listed
 from ..model.bend import YearBend
 from ..model.document import Document
 from ..model.page_fields import PageFields
+from ..model.quantity import UNITS_IN_WORDS
 from ..model.year import YearLimits
 from .site import Site
 
+_UNITS = {unit: f"{word}s" for word, unit in reversed(UNITS_IN_WORDS.items()) if f"{word}s" in UNITS_IN_WORDS}
+"""Each unit as a sentence names it."""
 _CLOCK = {
     60: "O’clock only.",
     30: "O’clock and half past only.",
@@ -88,7 +91,7 @@ def _of_numbers(bend: YearBend, names: dict[str, str]) -> Iterator[str]:
     if bend.up_to is not None:
         yield f"Numbers to {bend.up_to:,}."
     if bend.units:
-        yield f"All in {listed(bend.units)}."
+        yield f"All in {listed([_UNITS.get(unit, unit) for unit in bend.units])}."
     if bend.clock is not None:
         yield _CLOCK[bend.clock]
 

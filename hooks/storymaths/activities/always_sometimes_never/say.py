@@ -49,18 +49,17 @@ def say_statement(statement: Statement, year: YearLimits) -> str:
     return f"{claim if claim[1:2] == ' ' else capital(claim)}."  # a letter that stands for a number stays small
 
 
-def say_verdict(verdict: VerdictWord, cases: int, true: str, false: str, year: YearLimits) -> str:
-    """The verdict, with an example of each sort; how many cases there are, where the year has met such numbers."""
+def say_verdict(verdict: VerdictWord, cases: int, year: YearLimits) -> str:
+    """The verdict; how many cases there are, where the year has met such numbers."""
     if verdict == "sometimes":
-        return f"Sometimes true: it is so when {true}, and it is not so when {false}."
+        return "Sometimes true."
     if cases == 1:
-        so = f"it is so when {true}" if verdict == "always" else f"it is not so when {false}"
-        return f"{capital(verdict)} true: there is only one case, and {so}."
+        return f"{capital(verdict)} true: there is only one case."
     if verdict == "always":
         every = f"all {cases:,} cases" if cases <= year.largest_number else "every case"
-        return f"Always true, in {every}, for example when {true}."
+        return f"Always true, in {every}."
     none = f"none of {cases:,} cases" if cases <= year.largest_number else "no case"
-    return f"Never true, in {none}: not when {false}, for example."
+    return f"Never true, in {none}."
 
 
 def explain_verdict(shown: Iterator[tuple[bool, str, str]]) -> str:

@@ -81,11 +81,10 @@ def explain_all(task: BalanceTask, beam: Beam, ways: Sequence[LevelTeams]) -> st
         need = beam.amount(abs(left - right))
         return f"{count}. Whoever joins must make {need}. Try the others, the largest first: no other choice makes it."
     totals = sorted({way.total for way in ways})
-    there = listed([beam.amount(total) for total in totals])
+    there = listed([beam.amount(total) for total in totals], "or")
     if len(totals) > _MOST_LISTED:
         there = f"{len(totals)} totals, from {beam.amount(totals[0])} to {beam.amount(totals[-1])}"
-    only = "The only total" if len(totals) == 1 else "The only totals"
-    return f"{count}. {only} that two teams can make, with nobody in both: {there}."
+    return f"{count}. Nobody can be in both teams, so the teams can match only at {there}."
 
 
 def find_error(task: BalanceTask, beam: Beam) -> LikelyError | None:

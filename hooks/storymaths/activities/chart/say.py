@@ -105,6 +105,8 @@ def explain_row(marks: RowMarks | None, sums: Iterable[Operation]) -> str:
         return "Read off the table."
     if worked := list(sums):
         return explain_by_sums(worked)
+    if isinstance(marks, Bar):
+        return f"The bar reaches {write_number(marks.height.number)}."
     said = say_marks(marks)
     return f"There {'is' if said.startswith(('1 ', 'a ', 'half')) else 'are'} {said}."
 

@@ -89,8 +89,12 @@ class ChartWords:
 
     def say_total(self, labels: Sequence[str], amount: Fraction) -> str:
         """So many altogether."""
-        of = "" if tuple(labels) == self.rows.labels else f" for {listed(labels)}"
-        return f"There {_be(amount)} {self._much(amount)} altogether{of}."
+        if tuple(labels) == self.rows.labels:
+            return f"There {_be(amount)} {self._much(amount)} altogether."
+        if self.rows.owned:
+            return f"{capital(listed(labels))} {self._have(labels)} {self._much(amount)} altogether."
+        of = f" for {listed(labels)}" if self._for else f" {listed(labels)}"
+        return f"There {_be(amount)} {self._much(amount)}{of} altogether."
 
     def ask_end(self, word: str) -> str:
         """Who, or what, has the most or the least."""

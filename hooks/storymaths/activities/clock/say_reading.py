@@ -45,10 +45,18 @@ def say_setting(told: str, time: int) -> str:
 
 def explain_face(time: int, in_fives: bool) -> str:
     """Where the hands point, and how the minutes are counted in fives."""
+    counted_on = _count_minutes(time, in_fives)
+    return f"{_tell_hands(time)} {counted_on}" if counted_on else _tell_hands(time)
+
+
+def explain_hand(time: int, in_fives: bool) -> str:
+    """How the minutes of a time to be set are counted in fives; else where the hands point."""
+    return _count_minutes(time, in_fives) or _tell_hands(time)
+
+
+def _count_minutes(time: int, in_fives: bool) -> str:
     fives, ones = divmod(time % HOUR, 5)
-    if not in_fives or not fives:
-        return _tell_hands(time)
-    return f"{_tell_hands(time)} {fives} × 5{f' + {ones}' if ones else ''} = {time % HOUR}."
+    return f"{fives} × 5{f' + {ones}' if ones else ''} = {time % HOUR}." if in_fives and fives else ""
 
 
 def draw_face(time: int | None, heading: str, roman: bool) -> Figure:

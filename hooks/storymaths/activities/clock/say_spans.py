@@ -31,10 +31,11 @@ def tell_span(span: Span, teller: Teller) -> str:
     return f"{teller.tell(span.start)} to {teller.tell(span.end)}"
 
 
-def say_span(span: Span, names: Mapping[str, str], teller: Teller) -> str:
-    """``Gull: 45 minutes``."""
-    who = names[span.character] if span.character else f"From {tell_span(span, teller)}"
-    return capital(f"{who}: {long(span.minutes)}")
+def say_span(span: Span, names: Mapping[str, str], teller: Teller, picked: bool) -> str:
+    """``Gull: 45 minutes``; where nobody has it just how long, with its times only where one of several is picked."""
+    if span.character:
+        return capital(f"{names[span.character]}: {long(span.minutes)}")
+    return f"From {tell_span(span, teller)}: {long(span.minutes)}" if picked else long(span.minutes)
 
 
 def expect_hundreds(wrong: int, minutes: int) -> LikelyError:

@@ -84,7 +84,7 @@ def set_clocks(task: SetClocks, context: Context) -> Solution[ClockSet]:
         tuple(
             Answer(
                 say.say_setting(one, clock.time),
-                say.explain_face(clock.time, _counts_in_fives(context)),
+                say.explain_hand(clock.time, _counts_in_fives(context)),
                 ClockSet(clock.name, TimeOfDay(clock.time), _between(clock.time), clock.time % HOUR, clock.character),
             )
             for clock, one in zip(clocks, told, strict=True)

@@ -39,7 +39,10 @@ def measure_spans(task: MeasureSpans, context: Context) -> Solution[Span]:
             () if task.fact else tuple(Line((one,)) for one in shown),
         ),
         tuple(
-            Answer(say.say_span(one, names, teller), explain_jumps(one.start, one.end, teller), one) for one in found
+            Answer(
+                say.say_span(one, names, teller, task.pick is not None), explain_jumps(one.start, one.end, teller), one
+            )
+            for one in found
         ),
         _demands_of_spans(spans, found, teller),
         max(len(stops_between(one.start, one.end)) - 1 for one in spans),
@@ -158,7 +161,7 @@ def find_repeats(task: FindRepeats, context: Context) -> Solution[ComesRound]:
         raise Unsolvable(("every",), message, "make it rarer, or stop sooner.", "activity-too-many-answers")
     course = _Course(times, teller_for([task.starts, task.until], context, style_of(task, context)))
     teller = course.teller
-    first = f"It starts at {teller.tell(task.starts)}."
+    first = "It comes for the first time."
     why = [first, *(explain_jumps(before, time, teller) for before, time in pairwise(times))]
     return Solution(
         Task(say.ask_for_repeats(task, teller)),

@@ -36,8 +36,9 @@ MORE: Mapping[str, str] = {
     "temperature": "warmer",
     "time": "longer",
     CALENDAR: "longer",
+    **dict.fromkeys(("stick", "straw", "pace", "step", "span"), "longer"),
 }
-"""How more is said of each kind of measure; of any other it is just more."""
+"""How more is said of each kind of measure, and of what lengths are laid out in; of any other it is just more."""
 _AS_LISTED: Mapping[str, str] = {"litre": "litres", "hour": "hours", "minute": "minutes", "second": "seconds"}
 _SIGNS = frozenset({"p", "£", "°C"})
 """Units that are signs."""

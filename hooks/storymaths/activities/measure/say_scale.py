@@ -65,7 +65,7 @@ def note_parts(scale: Scale, year: YearLimits) -> str:
     between = tell(Amount(scale.between_numbers, scale.unit), year)
     part = tell(Amount(scale.step, scale.unit), year)
     if scale.numbered == 1:
-        return f"From one number to the next is {between}, and there is a number at every mark."
+        return f"From one mark to the next is {between}."
     parts = counted(scale.numbered, "equal parts")
     return f"From one number to the next is {between}, in {parts}, so a part is worth {part}."
 
@@ -83,6 +83,7 @@ def describe_scale(task: ReadScale, scale: Scale, arrows: Sequence[str], year: Y
         f"{name} at mark {mark}" if mark.denominator == 1 else f"{name} between marks {int(mark)} and {int(mark) + 1}"
         for name, mark in zip(arrows, at, strict=True)
     ]
-    every = "every mark" if scale.numbered == 1 else f"every {scale.numbered} marks"
-    parts = f"in {scale.parts} equal parts, with a number at {every}"
+    parts = f"in {scale.parts} equal parts"
+    if scale.numbered > 1:
+        parts += f", with a number at every {scale.numbered} marks"
     return f"A {task.form} {ends} {parts}. Arrows, marks counted from 0: {listed(where)}."

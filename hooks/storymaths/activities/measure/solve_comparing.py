@@ -48,7 +48,7 @@ def compare(task: CompareAmounts, context: Context) -> Solution[Compared]:
         | Demands(words=(word,) if one.kind != "temperature" else (), amounts=amounts([0]) if start else ())
         | demands_of_sentences([*made_like, last], year),
         2 + len(made_like),
-        "Put both in one unit, and compare the numbers.",
+        "Put both in one unit, and compare the numbers." if made_like else "Compare the numbers.",
         say.expect_numbers_alone(behind.tell(year)) if misled else None,
     )
 
@@ -87,6 +87,7 @@ def order(task: OrderAmounts, context: Context) -> Solution[Ordered]:
     unit = find_common_unit(given, ("amounts",))
     ordered = sorted(things, key=_size, reverse=task.greatest_first)
     places = [list(group) for _, group in groupby(ordered, key=_size)]
+    unlike = len({amount.unit for amount in given}) > 1
     sentences = make_all_like(given, unit, year)
     sign = ">" if task.greatest_first else "<"
     if year.knows(sign):
@@ -101,7 +102,7 @@ def order(task: OrderAmounts, context: Context) -> Solution[Ordered]:
         (Answer(says, say.explain_order(says, sentences, task.greatest_first, year), _in_order(places, year)),),
         demands_of_told(given, year, (*words, "order")) | demands_of_sentences(sentences, year),
         len(things) - 1,
-        "Put them all in one unit. Equal amounts share a place.",
+        "Put them all in one unit. Equal amounts share a place." if unlike else "Equal amounts share a place.",
         _expect_order_by_number(task, things, ordered, year),
     )
 

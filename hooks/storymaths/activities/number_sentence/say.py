@@ -125,7 +125,7 @@ def explain_judged(judged: Judged, year: YearLimits) -> str:
 def explain_all(task: SentencesTask, lines: Lines, filled: Sequence[Filled]) -> str:
     """How one knows that these are all."""
     notes = []
-    if any(one.single_plan() for one in filled):
+    if any(plan.way for one in filled if (plan := one.single_plan())):
         notes.append("Work backwards: only one number fits the gap.")
     if any(len(one.in_gaps()) > 1 or not one.single_plan() for one in filled):
         notes.append("Try everything in the first gap in turn, then in the next; the last gap follows.")

@@ -46,7 +46,8 @@ class Speaker:
 
     def name_end(self, end: Stand) -> str:
         """Where it ends."""
-        return f"{capital(self.who)} ends at {self._place(end)}."
+        who = capital(self.who) if self.context.characters else "It"
+        return f"{who} ends at {self._place(end)}."
 
     def explain_end(self, moves: Sequence[Move], stands: Sequence[Stand], quarters: int) -> str:
         """Step by step."""

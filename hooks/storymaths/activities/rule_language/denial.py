@@ -11,6 +11,14 @@ _DOES = {
 _DENIED = {"has": "does not have", "is": "is not", "can": "cannot", "are": "are not", "have": "do not have"}
 
 
+_TELL = frozenset({*_DOES, *_DENIED, "does", "do", "cannot"})
+
+
+def is_verb_first(said: str) -> bool:
+    """Whether it makes a sentence after a name, as ``swims`` and ``has 4 corners`` do."""
+    return said.partition(" ")[0] in _TELL
+
+
 def denied(said: str) -> str:
     """``does not swim`` for ``swims``, ``cannot fly`` for ``can fly``, ``not green`` for ``green``."""
     first, _, rest = said.partition(" ")

@@ -11,7 +11,7 @@ from typing import Any, Literal
 from ...model.demands import Demands, amounts, operation
 from ...model.demands import Operation as Calculation
 from ...model.year import YearLimits
-from ..saying import ending_places, listed
+from ..saying import counted, ending_places, listed
 from .denial import denied
 from .functions import FUNCTIONS, digits_of, root, smallest_factor
 from .tree import COMPARE, Call, Case, Comparison, Name, Number, Operation, Rule, decider, gives
@@ -72,6 +72,9 @@ def _leaf(
         case Call(parts=(first, *_)):
             for reason in _property(leaf, case, year):
                 yield Reason(f"{_about(first, names)}{reason.says}", reason.demands)
+        case Comparison(left=Name(name=fact) as left, right=Number()) if fact in names:
+            count = counted(case[fact], names[fact]) if case[fact] else f"no {names[fact]}"
+            yield Reason(f"has {count}", _demands_of_sum(left, case, shown))
         case Comparison(left=left) if gives(left) == "number":
             reason = _comparison(leaf, case, year, shown)
             yield Reason(f"{_about(left, names)}{reason.says}", reason.demands)
@@ -148,7 +151,9 @@ def _property(call: Call, case: Case, year: YearLimits) -> Iterator[Reason]:
             yield Reason(says, _demands_of_sum(part, case, {}) | result)
     holds = FUNCTIONS[call.name].decide(*values)
     reason = _show(call.name, values, holds, year) if year.knows("=") else None
-    yield reason or _tell(call, values, holds, year)
+    turned = [f"{number_text(values[0])} = {with_numbers(part, case)}" for part in call.parts[:1]]
+    if reason is None or reason.says not in turned:  # 1 + 1 = 2 needs no 2 = 1 + 1 after it
+        yield reason or _tell(call, values, holds, year)
 
 
 def _tell(call: Call, values: list[Any], holds: bool, year: YearLimits) -> Reason:

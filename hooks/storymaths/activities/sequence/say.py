@@ -118,7 +118,7 @@ def say_answer(value: RowAnswer, places: int) -> str:
         case TermAt():
             return f"The {ordinal(value.place)} number is {number(value.term, places)}"
         case SaidNumber():
-            return f"{number(value.said, places)} is said"
+            return f"Counting reaches {number(value.said, places)}"
         case Mistake():
             return f"{_shown(value.here, places)} should be {_shown(value.should_be, places)}"
 
@@ -165,7 +165,7 @@ def explain_all(task: RowTask, rule: Rule, values: Sequence[RowAnswer]) -> str:
     """How one knows that these are all; of numbers that are not said, why."""
     if isinstance(task, SaidTask):
         missed = [one for one in task.said if place_of(rule, one) is None]
-        return " ".join(_explain_unsaid(rule, one) for one in missed) or "All of them are said."
+        return " ".join(_explain_unsaid(rule, one) for one in missed) or "Counting reaches all of them."
     if isinstance(task, MistakeTask):
         if not values:
             return f"Nothing is wrong: {say_rule(rule)}."
@@ -174,7 +174,7 @@ def explain_all(task: RowTask, rule: Rule, values: Sequence[RowAnswer]) -> str:
 
 
 def _explain_unsaid(rule: Rule, one: Fraction) -> str:
-    unsaid = f"{number(one, rule.places)} is not said"
+    unsaid = f"Counting misses {number(one, rule.places)}"
     if isinstance(rule, Times) or rule.step == 0:
         return f"{unsaid}: the numbers stay the same."
     gone = (one - rule.first) / rule.step

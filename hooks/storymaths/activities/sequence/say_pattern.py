@@ -72,13 +72,13 @@ def explain(value: PatternAnswer, unit: Unit, names: Names, count: Sequence[Oper
     shown = _name_all(unit, names)
     match value:
         case ThingAt():
-            return f"The unit is {shown}. {_explain_place(value.place, len(unit), count)}."
+            return f"The part that repeats is {shown}. {_explain_place(value.place, len(unit), count)}."
         case FilledPattern():
-            return f"The unit is {shown}. It comes over and over."
+            return f"The part that repeats is {shown}. It comes over and over."
         case RepeatingUnit():
             return f"After {names[unit[-1]]} it starts again with {names[unit[0]]}."
         case Mistake():
-            return f"Then the unit is {shown}, over and over."
+            return f"Then the part that repeats is {shown}."
 
 
 def _explain_place(place: int, length: int, count: Sequence[Operation]) -> str:
@@ -87,10 +87,10 @@ def _explain_place(place: int, length: int, count: Sequence[Operation]) -> str:
     if length == 1:
         return "Every place is the same"
     if place <= length:
-        return f"It is in the first unit, as the {nth}"
-    into = f"so the {nth} is the {ordinal(over) if over else 'last'} of a unit"
+        return f"It is the {nth} of the first part"
+    into = f"so the {nth} is the {ordinal(over) if over else 'last'} of the part"
     if not count:
-        return f"Count in units of {length}, {into}"
+        return f"Count in parts of {length}, {into}"
     return f"{'; '.join(map(write_calculation, count))}, {into}"
 
 
@@ -101,11 +101,11 @@ def explain_all(
     shown = _name_all(unit, names)
     if isinstance(task, PatternMistakeTask):
         if not values:
-            return f"Nothing is out of place: the unit is {shown}."
-        return f"With units of {len(unit)} every other thing was tried in every place; no shorter unit comes out."
+            return f"Nothing is out of place: the part that repeats is {shown}."
+        return f"With parts of {len(unit)} every other thing was tried in every place; no shorter part comes out."
     length = len(task.pattern)
     other = next((longer for longer in units[1:] if repeated(longer, length) != repeated(unit, length)), None)
-    note = f"{capital(shown)} is the shortest unit that fits all that is shown."
+    note = f"{capital(shown)} is the shortest part that fits all that is shown."
     return f"{note} A longer one, {_name_all(other, names)}, would fit too." if other else note
 
 
@@ -122,7 +122,10 @@ def find_error(task: PatternTask, unit: Unit, names: Names) -> LikelyError | Non
 
 def _miscount(place: int, shown: int, unit: Unit, names: Names) -> LikelyError | None:
     for does, wrong in (
-        ("Starts a new unit after the last thing shown.", at_place(unit, place - shown if place > shown else place)),
+        (
+            "Starts the part again after the last thing shown.",
+            at_place(unit, place - shown if place > shown else place),
+        ),
         ("Does not count the first.", at_place(unit, place + 1)),
     ):
         if wrong != at_place(unit, place):

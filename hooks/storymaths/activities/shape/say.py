@@ -10,6 +10,7 @@ from ..rule_language.reasons import Reason
 from ..saying import capital, counted, listed
 from ..sort.cards import Card
 from ..sort.rules import ReadRule
+from ..sort.say_places import say_reasons
 from .claims import Claim
 from .mirror import Edge
 from .named_shapes import Shapes
@@ -92,7 +93,7 @@ def ask_to_sort(rules: Sequence[ReadRule]) -> str:
 
 def explain_fit(reasons: Sequence[Reason]) -> str:
     """Why a shape fits every clue."""
-    return f"{capital(', '.join(dict.fromkeys(reason.says for reason in reasons)))}."
+    return say_reasons("It", reasons)
 
 
 def explain_clues(rules: Sequence[ReadRule], cards: Sequence[Card]) -> str:
@@ -166,7 +167,7 @@ def write_squares(count: int) -> str:
 def explain_half(count: int, adds: bool) -> str:
     """Twice as many as on the half."""
     sums = f": {count} + {count} = {2 * count}" if adds else ""
-    return f"Every square has its partner as far behind the line{sums}."
+    return f"Every shaded square has one just as far from the line, on the other side{sums}."
 
 
 def err_in_half(slid: Sequence[str], whole: Sequence[str]) -> LikelyError | None:

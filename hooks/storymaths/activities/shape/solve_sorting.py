@@ -15,6 +15,7 @@ from ..sort.say_places import draw, explain_empty, explain_places, find_error, s
 from ..sort.tasks import Diagram, Placing
 from . import say
 from .named_shapes import Shapes
+from .set import with_article
 from .tasks import ClueTask, Fitting, SortTask
 
 
@@ -30,7 +31,7 @@ def sort_shapes(task: SortTask, shapes: Shapes) -> Solution[Placing]:
     reasons = done.find_reasons(shapes.context.year)
     return Solution(
         task=Task(say.ask_to_sort(rules), figures=(shapes.draw(), draw(done, filled=False))),
-        answers=(Answer(say_places(done), explain_places(reasons), done.value),),
+        answers=(Answer(say_places(done), explain_places(reasons, with_article), done.value),),
         demands=_demand_rules(rules, reasons, shapes),
         steps=len(rules),
         note=explain_empty(done),

@@ -21,7 +21,7 @@ class Sort(Kind[SortTask, SortAnswer]):
     """
 
     name = "sort"
-    says = "Sorting a cast, or numbers, by one rule or two in hoops or boxes; or guessing the rule of a sorting."
+    says = "Sorting a cast, or numbers, by one rule or two in rings or boxes; or guessing the rule of a sorting."
     answer_shape = (
         "{regions: {both: [ids], first: [ids], second: [ids], neither: [ids]}, empty: [region]} with in and out for one "
         "rule; for boxes {boxes: [one id a box]}; for a rule to be guessed {rule: legs > 4}"
@@ -35,7 +35,7 @@ class Sort(Kind[SortTask, SortAnswer]):
     tasks = (PlaceTask, BoxesTask, GuessTask)
     example = """\
 kind: sort
-title: Who goes in which hoop?
+title: Who goes in which ring?
 cast:
   gull: {legs: 2, swims: true, flies: true}
   crab: {legs: 10, swims: false, flies: false}

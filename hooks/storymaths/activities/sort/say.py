@@ -84,7 +84,7 @@ def err_in_boxes(rules: Sequence[ReadRule], cards: Cards, found: Sequence[InBoxe
 
 # A rule to be guessed.
 
-ASK_TO_GUESS = "Some are inside the hoop and the rest are outside. What could the rule be? Find every rule that fits."
+ASK_TO_GUESS = "Some are inside the ring and the rest are outside. What could the rule be? Find every rule that fits."
 
 
 def explain_guess(sides: Sequence[Sequence[CardReasons]]) -> str:
@@ -118,7 +118,7 @@ def err_in_guess(guess: Guess, labels: Labels) -> LikelyError | None:
 
 
 def draw_guess(guess: Guess) -> Figure:
-    """One hoop with those inside in it; its label is still to be found."""
+    """One ring with those inside in it; its label is still to be found."""
     ins, outs = (tuple(card.name for card in side) for side in guess.split())
-    alt = f"One hoop without a label. In the hoop: {listed(ins)}. Outside it: {listed(outs)}."
+    alt = f"One ring without a label. In the ring: {listed(ins)}. Outside it: {listed(outs)}."
     return Figure(SortHoop("?", "", ins, outs), alt)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from ...model.activity import Figure, LikelyError
 from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
+from ..rule_language.denial import is_verb_first
+from ..rule_language.reasons import Reason
 from ..rule_language.tree import Comparison, Name, Number
 from ..rule_language.words import amount
-from ..saying import capital, listed
+from ..saying import capital, listed, number_word
 from .cards import Card
 from .places import CardReasons, Sorted
 from .tasks import Region
@@ -20,9 +22,9 @@ def ask_to_place(done: Sorted) -> str:
     things = "number" if done.cards.of_numbers else "one"
     match done.diagram:
         case "hoop":
-            return f"Which go in the hoop {labels[0]}, and which stay outside?"
+            return f"Which go in the ring {labels[0]}, and which stay outside?"
         case "venn":
-            return f"Put each {things} in the hoops {listed(labels)}. What goes where they cross? What stays outside?"
+            return f"Put each {things} in the rings {listed(labels)}. What goes where they cross? What stays outside?"
         case "carroll":
             return f"Put each {things} in its box, by {listed(labels)}. Is any box empty?"
 
@@ -30,14 +32,14 @@ def ask_to_place(done: Sorted) -> str:
 def _name_regions(done: Sorted) -> Mapping[Region, str]:
     """What each region is called in this diagram."""
     if done.diagram == "hoop":
-        return {"in": f"in the hoop “{done.rules[0].fits}”", "out": "outside it"}
+        return {"in": f"in the ring “{done.rules[0].fits}”", "out": "outside it"}
     one, other = done.rules
     if done.diagram == "venn":
         return {
-            "both": "where the hoops cross",
+            "both": "where the rings cross",
             "first": f"only in “{one.fits}”",
             "second": f"only in “{other.fits}”",
-            "neither": "outside both hoops",
+            "neither": "outside both rings",
         }
     return {
         "both": f"in the box “{one.fits}, {other.fits}”",
@@ -55,10 +57,19 @@ def say_places(done: Sorted) -> str:
     )
 
 
-def explain_places(reasons: Sequence[CardReasons]) -> str:
-    """Why everyone goes there."""
-    told = ((card, dict.fromkeys(reason.says for reason in own)) for card, own in reasons)
-    return " ".join(f"{capital(card.name)}: {', '.join(says)}." for card, says in told)
+def explain_places(reasons: Sequence[CardReasons], name: Callable[[str], str] = str) -> str:
+    """Why everyone goes there; ``name`` is how a card is called in a sentence."""
+    return " ".join(say_reasons(capital(name(card.name)), own, capital(card.name)) for card, own in reasons)
+
+
+def say_reasons(who: str, reasons: Sequence[Reason], head: str = "") -> str:
+    """``Crab swims and does not fly.``; where they make no sentence, in a row after ``head``: ``Crab: legs 10 > 4.``"""
+    says = list(dict.fromkeys(reason.says for reason in reasons))
+    if all(one.startswith("has ") for one in says):
+        return f"{who} has {listed([one.removeprefix('has ') for one in says])}."
+    if all(map(is_verb_first, says)):
+        return f"{who} {listed(says)}."
+    return f"{head}: {', '.join(says)}." if head else f"{capital(', '.join(says))}."
 
 
 def explain_empty(done: Sorted) -> str:
@@ -81,9 +92,7 @@ def explain_empty(done: Sorted) -> str:
             why["second"] = f"no {all_of} fits “{other.fits}”"
         return " ".join(f"{capital(names[region])} is empty: {why[region]}." for region in empty)
     count = len(done.cards.cards)
-    return (
-        f"Each of the {count} {all_of}s was tried, and has one place." if count > 1 else f"The one {all_of} was tried."
-    )
+    return f"Each of the {number_word(count)} has one place." if count > 1 else f"The one {all_of} was tried."
 
 
 def find_error(done: Sorted) -> LikelyError | None:
@@ -97,7 +106,7 @@ def find_error(done: Sorted) -> LikelyError | None:
             f"{capital(_names(both[:1]))} {names['first']}, and the other rule is forgotten.",
         )
     if neither := regions["neither"]:
-        forced = "Thinks that everyone must go into a hoop."
+        forced = "Thinks that everyone must go into a ring."
         does = forced if done.diagram == "venn" else "Leaves out who fits neither."
         return LikelyError(does, f"No place for {_names(neither)}, {names['neither']}.")
     return None
@@ -111,7 +120,7 @@ def _err_at_the_edge(done: Sorted) -> LikelyError | None:
             at_edge = [card for card in done.cards.cards if card.case[fact] == edge]
             if at_edge:
                 does = f"Counts {_names(at_edge)} in, at exactly {amount(number)}."
-                return LikelyError(does, f"{len(rule.who) + len(at_edge)} in the hoop, where {len(rule.who)} fit.")
+                return LikelyError(does, f"{len(rule.who) + len(at_edge)} in the ring, where {len(rule.who)} fit.")
     return None
 
 
@@ -120,7 +129,7 @@ def draw(done: Sorted, filled: bool) -> Figure:
     regions, names = done.regions, _name_regions(done)
     shown = {region: tuple(card.name for card in cards if filled) for region, cards in regions.items()}
     labels = [rule.fits for rule in done.rules]
-    what = {"hoop": "One hoop", "venn": "Two hoops that overlap", "carroll": "A table of two by two boxes"}
+    what = {"hoop": "One ring", "venn": "Two rings that overlap", "carroll": "A table of two by two boxes"}
     alt = f"{what[done.diagram]}, for {listed([f'“{label}”' for label in labels])}"
     if filled:
         inside = (f"{capital(names[region])}: {_names(cards) or 'empty'}." for region, cards in regions.items())

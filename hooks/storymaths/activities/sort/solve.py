@@ -55,7 +55,11 @@ def _place(task: PlaceTask, rules: tuple[ReadRule, ...], cards: Cards, context: 
     reasons = done.find_reasons(context.year)
     return Solution(
         task=_show(
-            say_places.ask_to_place(done), cards, _facts(rules), context, (say_places.draw(done, filled=False),)
+            say_places.ask_to_place(done),
+            cards,
+            _not_given_away(_facts(rules), cards),
+            context,
+            (say_places.draw(done, filled=False),),
         ),
         answers=(place(done, reasons),),
         demands=_demands_of_cards(cards, _facts(rules), context, (*_WORDS[task.into], "sort"))
@@ -76,7 +80,7 @@ def _fill(rules: tuple[ReadRule, ...], cards: Cards, context: Context) -> Soluti
         for filling in found
     ]
     return Solution(
-        task=_show(say.ask_to_fill(rules), cards, _facts(rules), context),
+        task=_show(say.ask_to_fill(rules), cards, _not_given_away(_facts(rules), cards), context),
         answers=tuple(
             Answer(
                 say.say_filling(rules, filling), say.explain_filling(own), Filling(tuple(card.id for card in filling))
@@ -117,6 +121,11 @@ def _guess(task: GuessTask, context: Context) -> Solution[SortAnswer]:
 
 def _facts(rules: Sequence[ReadRule]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(fact for rule in rules for fact in rule.facts))
+
+
+def _not_given_away(facts: Sequence[str], cards: Cards) -> list[str]:
+    """The facts that do not answer a rule by yes or no."""
+    return [fact for fact in facts if cards.gives.get(fact) != "truth"]
 
 
 def _show(ask: str, cards: Cards, facts: Sequence[str], context: Context, figures: tuple[Figure, ...] = ()) -> Task:

@@ -42,7 +42,7 @@ def answer_key(sheets: SheetContext, page: Document[Session], activities: Sequen
 def _activity(activity: SheetActivity) -> dict[str, Any]:
     years = sorted(activity.by_year, key=lambda year: (year != activity.year, year))
     versions = [_version(activity.by_year[year], _headed(activity, year)) for year in years]
-    same = f"In {listed([year_name(year) for year in sorted(activity.same)])} as it is." if activity.same else ""
+    same = f"{listed([year_name(year) for year in sorted(activity.same)])}: the same." if activity.same else ""
     return {"title": runs(activity.title), "versions": versions, "same": same}
 
 
