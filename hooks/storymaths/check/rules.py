@@ -53,6 +53,7 @@ from . import (
     picture_from_elsewhere,
     picture_missing,
     picture_without_words,
+    program_fault,
     quotes_too_long,
     reading_backwards,
     reference_data,
@@ -166,5 +167,5 @@ def check_all(collection: Collection) -> list[Problem]:
 
 def rules() -> dict[str, Rule]:
     """Every rule by its name."""
-    found = (reference_data.RULE, *(module.RULE for module in TABLE), *OF_A_PLAN)
+    found = (reference_data.RULE, program_fault.RULE, *(module.RULE for module in TABLE), *OF_A_PLAN)
     return {rule.name: rule for rule in found}

@@ -19,16 +19,14 @@ PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "weeks.css
 _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
 
-def assets(site: Site, kept: Path) -> Mapping[str, bytes | str]:
-    """Each file's address from the site's root, and what is in it. ``kept`` holds what is made once."""
-    return {
-        **data_files(site),
-        **coverage_files(site),
-        **moved_pages(site),
-        **page_scripts(),
-        "look/site.css": stylesheet(),
-        **letterforms(kept / "letterforms"),
-    }
+def assets(site: Site) -> Mapping[str, bytes | str]:
+    """What the collection gives: each file's address from the site's root, and what is in it."""
+    return {**data_files(site), **coverage_files(site), **moved_pages(site)}
+
+
+def look(kept: Path) -> Mapping[str, bytes | str]:
+    """What every page needs, whatever the collection holds. ``kept`` is the folder of what is made once."""
+    return {**page_scripts(), "look/site.css": stylesheet(), **letterforms(kept / "letterforms")}
 
 
 def stylesheet() -> str:
