@@ -8,7 +8,9 @@ from pydantic import StringConstraints
 
 from .fields import Strict, Text
 
-Iri = Annotated[str, StringConstraints(pattern=r"^https?://[^\s<>\"{}|\\^`]+$", strict=True)]
+IRI = r"^https?://[^\s<>\"{}|\\^`]+$"
+"""The form of the next, which messages put into words."""
+Iri = Annotated[str, StringConstraints(pattern=IRI, strict=True)]
 
 
 class Licence(Strict):

@@ -33,7 +33,7 @@ def _in_its_book(page: Document[PageFields], collection: Collection) -> Iterable
     fields = page.fields
     if is_of_kind(page, Series):
         there = tuple(book for book in page.fields.books if book in collection.books)
-        return () if not there else (replace(page, fields=fields.model_copy(update={"books": there})),)
+        return () if not there else (replace(page, fields=page.fields.model_copy(update={"books": there})),)
     if not isinstance(fields, OfBook) or fields.book in collection.books:
         return (page,)
     folder = book_id(page.path)
