@@ -52,6 +52,19 @@ def test_problems_as_text_json_and_annotations(project: Path) -> None:
     assert f"::error file={shown},line=3,col=1,title=field-unknown::" in github
 
 
+def test_what_was_left_unread_is_listed_with_places_and_reasons(project: Path) -> None:
+    page = project / "content/books/twenty-lamps/session-1.md"
+    text = page.read_text(encoding="utf-8")
+    page.write_text(f"{text.rstrip()}\n\nThen 7 + ___ = 9, and 3 hens + 4 ducks = 8.\n", encoding="utf-8")
+    done = storymaths("check", "--unread", str(page), folder=project)
+    page.write_text(text, encoding="utf-8")
+    shown, line = page.relative_to(project).as_posix(), text.rstrip().count("\n") + 3
+    assert done.returncode == 0
+    assert f"{shown}:{line}:6  7 + ___ = 9  (it has a gap to fill)\n" in done.stdout
+    assert f"{shown}:{line}:23  3 hens + 4 ducks = 8  (unlike things are counted)\n" in done.stdout
+    assert {told.partition(":")[0] for told in done.stdout.splitlines()} == {shown}
+
+
 def test_only_the_pages_asked_for_are_reported(project: Path) -> None:
     page = plant_three(project)
     other = storymaths("check", "content/books/twenty-lamps", folder=project)

@@ -13,7 +13,10 @@ from .activities.memory import Memory
 from .check.reference_data import as_problems
 from .check.rules import check_all
 from .model.collection import Collection
+from .model.home import Home
+from .model.page_fields import PageFields
 from .model.problem import Problem
+from .model.session import Session
 from .parse.collection import Progress, read_collection, silent
 from .parse.reference import ReferenceBroken, read_reference
 
@@ -51,12 +54,17 @@ def read_and_check(root: Path, progress: Progress = silent, memory: Memory[Worke
 
 def _work_out(collection: Collection, memory: Memory[WorkedOut] | None) -> tuple[PageActivities, list[Problem]]:
     """Every activity worked out once, for all that is made from it; and what is wrong with them."""
-    if not any(page.content.activities for page in collection.documents):
+    if not any(page.content.activities or _names_activities(page.fields) for page in collection.documents):
         return {page.path: () for page in collection.documents}, []
     from .activities.on_pages import check_activities, work_out_pages  # noqa: PLC0415 - the kinds take half a second to load
+    from .activities.page_bends import check_bends  # noqa: PLC0415 - as above
 
     activities = work_out_pages(collection, memory)
-    return activities, check_activities(activities)
+    return activities, [*check_activities(activities, collection.documents), *check_bends(collection, activities)]
+
+
+def _names_activities(fields: PageFields) -> bool:
+    return isinstance(fields, Session | Home) and any(bend.activities for bend in fields.bends.values())
 
 
 @contextmanager

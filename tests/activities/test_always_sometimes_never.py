@@ -78,7 +78,7 @@ def test_what_turning_it_round_would_give() -> None:
     assert solution.answers[0].data["verdict"] == "always"
     assert solution.likely_error is not None
     assert "a = 5" in solution.likely_error.gives
-    assert "36 more it says nothing" in solution.note
+    assert "All 4 cases that fit the “if”" in solution.note
 
 
 def test_cases_the_statement_does_not_speak_of_mislead() -> None:
@@ -150,3 +150,11 @@ def test_versions_keep_the_verdict_and_fit_their_year(year: int) -> None:
 def test_numbers_may_be_few_and_below_nought() -> None:
     (answer,) = solved(KIND, {"then": "a × a > a", "over": [-2, -1, 0, 1, 2]}, 6).answers
     assert answer.data["examples"] == [{"a": -2}, {"a": -1}, {"a": 2}]
+
+
+def test_cases_are_counted_as_far_as_the_year_counts() -> None:
+    data = {"then": "a + b = b + a", "over": "1 to 20"}
+    young, older = (solved(KIND, data, year) for year in (2, 3))
+    assert "in every case" in young.answers[0].says
+    assert "in all 400 cases" in older.answers[0].says
+    assert "400" in young.note

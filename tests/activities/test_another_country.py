@@ -55,7 +55,7 @@ def worked_there(data: str) -> WorkedOut:
 
 @pytest.mark.parametrize("kind", KINDS.values(), ids=lambda kind: kind.name)
 def test_the_versions_of_every_kind_fit_the_years_of_the_country(kind: Kind[Any]) -> None:
-    example = yaml.safe_load(kind.example) | {"years": {1: {}, 2: {}, 3: {}}}
+    example = yaml.safe_load(kind.example) | {"years": {1: {}, 2: {}, 3: {}, 5: {}}}
     worked = worked_there(yaml.safe_dump(example, allow_unicode=True))
     assert worked.solution is not None
     assert worked.versions, [problem.message for problem in worked.problems]

@@ -13,6 +13,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.balance import KIND
 from storymaths.activities.balance.search import ANYWHERE, Question, every_balance
+from storymaths.activities.kind import Unsolvable
 from storymaths.parse.number_sentence import find_number_sentences
 
 NAMES = "gull crab seal puffin whelk limpet otter heron".split()
@@ -157,7 +158,7 @@ def test_twelve_characters_take_a_moment() -> None:
         ({"gull": 2, "crab": 3, "seal": 4}, {"teams": "all"}, "9, which is odd"),
         ({"gull": 2, "crab": 3, "seal": 9}, {"teams": "all"}, "Seal alone has 9, and all the others together only 5"),
         ({"gull": 3, "crab": 3, "seal": 3, "otter": 1}, {"teams": "all"}, "the nearest that can be made are 4 and 6"),
-        ({"gull": 4, "crab": 9}, {}, "no two teams"),
+        ({"gull": 4, "crab": 9}, {}, "no two, with nobody in both"),
         ({"gull": 4, "crab": 9, "otter": 6}, {"start": {"left": ["crab"], "right": ["gull"]}}, "the difference is 5"),
         ({"gull": 4, "crab": 9}, {"given": {"side": ["crab"]}}, "9 is needed on the other side"),
     ],
@@ -274,3 +275,38 @@ def test_the_scene_is_left_as_it_was() -> None:
         )
     )
     assert repr(context) == before
+
+
+@given(CASTS, st.data())
+@settings(max_examples=200, deadline=None)
+def test_the_slip_keeps_to_what_is_asked(masses: dict[str, int], data: st.DataObject) -> None:
+    cast = {name: {"mass": mass} for name, mass in masses.items()}
+    names = data.draw(st.permutations(list(masses)))
+    task = data.draw(
+        st.sampled_from(
+            [{"teams": 2}, {"teams": 1}, {"teams": "all"}, {}, {"given": {"side": names[:2]}}, {"given": {"player": names[0]}},
+             {"start": {"left": names[:2], "right": names[2:3]}}]
+        )
+    )  # fmt: skip
+    try:
+        solution = solved(KIND, {"cast": cast, **task})
+    except Unsolvable:
+        return
+    if solution.likely_error is None:
+        return
+    sides = solution.likely_error.gives.partition(",")[0].split(" against ")
+    left, right = (side.split(" + ") for side in sides)
+    assert len(left) == len(right) > 1
+    assert sum(masses[name] for name in left) != sum(masses[name] for name in right)
+    match task:
+        case {"teams": "all"}:
+            assert len(left) + len(right) == len(masses)
+        case {"teams": int() as size}:
+            assert len(left) == size
+        case {"given": {"side": side}}:
+            assert sorted(left) == sorted(side)
+        case {"given": {"player": player}}:
+            assert player in left
+        case {"start": start}:
+            assert set(start["left"]) <= set(left)
+            assert set(start["right"]) <= set(right)

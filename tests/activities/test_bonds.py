@@ -22,7 +22,7 @@ def test_the_example_is_a_year_2_lesson() -> None:
     solution = solved(KIND, KIND.example)
     assert [answer.data["parts"] for answer in solution.answers] == [[3, 5, 12], [3, 7, 10], [5, 7, 8]]
     assert fits(solution, 2)
-    assert "20 to try" in solution.note
+    assert "20 groups of three to try" in solution.note
 
 
 @given(
@@ -110,7 +110,7 @@ def test_holders_get_every_share_and_known_parts_leave_the_rest() -> None:
 @pytest.mark.parametrize(
     ("data", "why"),
     [
-        ({"whole": 95, "step": 10}, "between two such steps"),
+        ({"whole": 95, "step": 10}, "never comes to 95"),
         ({"whole": 9, "largest": 4}, "Even the largest parts make 8"),
         ({"whole": 4, "smallest": 4}, "Even the smallest parts make 8"),
         ({"whole": 6, "known": [3], "different": True}, "the same as one that is known"),
@@ -191,3 +191,17 @@ def test_versions_are_the_same_every_time() -> None:
     limits = the_reference().years[3]
     first = [(changed.whole, there.characters) for changed, there, _ in KIND.versions(fields, context, limits)]
     assert first == [(changed.whole, there.characters) for changed, there, _ in KIND.versions(fields, context, limits)]
+
+
+@pytest.mark.parametrize("whole", range(2, 14))
+def test_the_note_tells_which_part_is_left_out(whole: int) -> None:
+    cast: dict[str, dict[str, int]] = {"gull": {}, "crab": {}}
+    solution = solved(KIND, {"whole": whole, "different": True, "cast": cast})
+    firsts = {answer.data["parts"][0] for answer in solution.answers}
+    out = [first for first in range(max(firsts)) if first not in firsts]
+    assert f"Only {out[0]} is left out" in solution.note if out else "left out" in solution.note
+
+
+def test_a_slip_gives_something_else_than_the_answer() -> None:
+    for data in ({"known": [0, 7]}, {"whole": 7, "known": [0]}):
+        assert solved(KIND, data).likely_error is None

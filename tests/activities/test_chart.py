@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from fractions import Fraction
+from itertools import pairwise
+from math import atan2, pi
 from statistics import mean
 from typing import Any
 
 import pytest
+from activities.contexts import the_reference
 from activities.trials import answers_of, drawn, first_version, fits, never_breaks, read, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.chart import KIND
+from storymaths.activities.fit import misfits
 from storymaths.activities.kind import Unsolvable
 from storymaths.model.activity import Figure
 from storymaths.model.figures.charts import BlockDiagram, TallyChart
@@ -152,7 +157,7 @@ BASE: dict[str, Any] = {"data": {"gulls": 4, "crabs": 6}, "show": "pictogram", "
         ({"data": {"gulls": "?", "crabs": 4}}, ("data", "gulls")),
         ({"data": {"gulls": "?", "crabs": 4}, "total": 2}, ("total",)),
         ({"total": 11}, ("total",)),
-        ({"data": {"gulls": 3, "crabs": 4}, "each": 4}, ("each",)),
+        ({"data": {"gulls": 1, "crabs": 6}, "each": 6}, ("each",)),
         ({"data": {"gulls": 3, "crabs": 5}, "each": 5}, ("each",)),
         ({"data": {"gulls": 2.5, "crabs": 5}}, ("show",)),
         ({"data": {"gulls": 100, "crabs": 5}, "each": 1}, ("show",)),
@@ -223,7 +228,7 @@ def test_the_likely_error_is_never_right() -> None:
     asked = [{"ask": "more", "of": "gulls", "than": "crabs"}, {"ask": "fewer", "of": "seals", "than": "gulls"}]
     solution = solved(KIND, {"data": {"gulls": 6, "crabs": 0, "seals": 2}, "show": "block", "questions": asked})
     assert solution.likely_error is not None
-    assert solution.likely_error.gives == "2 in place of 4."
+    assert solution.likely_error.gives == "2 instead of 4."
 
 
 def test_what_is_to_be_drawn_must_be_named() -> None:
@@ -238,3 +243,137 @@ def test_versions_of_a_cast_keep_the_order(year: int) -> None:
     assert found is not None
     gull, crab, seal = (character.facts["fish"] for character in found[1].characters)
     assert gull > seal > crab > 0
+
+
+def test_a_label_that_names_several_has_a_verb_of_several() -> None:
+    votes = {"dogs": 4, "cats": 1}
+    said = [answer.says for answer in solved(KIND, {"data": votes, "thing": "wishes", "show": "bar"}, 3).answers]
+    assert "Dogs have the most: 4 wishes." in said
+    assert "Cats have the fewest: 1 wish." in said
+    owned = {"cast": {"cass": {"foxes": 2}, "tom": {"foxes": 1}}, "fact": "foxes", "show": "bar"}
+    said = [answer.says for answer in solved(KIND, owned, 3).answers]
+    assert "Cass has the most: 2 foxes." in said
+    assert "Tom has 1 fox." in [
+        answer.says for answer in solved(KIND, {**owned, "questions": [{"ask": "how many", "of": "tom"}]}, 3).answers
+    ]
+
+
+AMOUNTS = st.lists(st.integers(0, 30), min_size=2, max_size=2)
+
+
+@given(st.dictionaries(st.sampled_from(LABELS), AMOUNTS, min_size=2, max_size=6), st.sampled_from(["bar", "table"]))
+@settings(max_examples=100, deadline=None)
+def test_two_columns_are_added_and_compared_column_by_column(data: dict[str, list[int]], show: str) -> None:
+    first, *_, last = data
+    questions: list[dict[str, Any]] = [
+        {"ask": "how many", "of": first, "column": "nets"},
+        {"ask": "altogether", "of": first},
+        {"ask": "altogether", "column": "boats"},
+        {"ask": "most", "column": "nets"},
+        {"ask": "range", "column": "boats"},
+        {"ask": "altogether"},
+    ]
+    told = {"data": data, "columns": ["boats", "nets"], "show": show, "questions": questions}
+    one, row, column, most, spread, whole = answers_of(KIND, told, 5)
+    boats, nets = ([pair[place] for pair in data.values()] for place in (0, 1))
+    assert one["answer"] == data[first][1]
+    assert row["answer"] == sum(data[first])
+    assert column["answer"] == sum(boats)
+    assert most["answer"] == [label for label, pair in data.items() if pair[1] == max(nets)]
+    assert spread["answer"] == max(boats) - min(boats)
+    assert whole["answer"] == sum(boats) + sum(nets)
+    assert last in data
+
+
+@given(st.lists(st.integers(1, 4), min_size=2, max_size=4), st.sampled_from([12, 24, 60, 120]))
+@settings(max_examples=100, deadline=None)
+def test_slices_are_measured_again_on_the_drawing(parts: list[int], total: int) -> None:
+    """Twelfths of the circle, read off as the angle between the ends of each arc."""
+    if sum(parts) > 12:
+        return
+    data = dict(zip(LABELS, [*parts, 12 - sum(parts)], strict=False))
+    data = {label: part * total // 12 for label, part in data.items() if part}
+    if len(data) < 2:
+        return
+    solution = solved(
+        KIND, {"data": data, "show": "pie", "questions": [{"ask": "how many", "of": one} for one in data]}, 6
+    )
+    assert [answer.data["answer"] for answer in solution.answers] == list(data.values())
+    outline = re.compile(r"M160 130 L(\S+) (\S+) A84 84 0 ([01]) 1 (\S+) (\S+) Z")
+    seen = []
+    for element in drawn(solution.task.figures[0]).iter():
+        if match := outline.fullmatch(element.get("d", "")):
+            x1, y1, _, x2, y2 = map(float, match.groups())
+            turned = (atan2(y2 - 130, x2 - 160) - atan2(y1 - 130, x1 - 160)) % (2 * pi)
+            seen.append(round(turned / (2 * pi) * total))
+    assert seen == list(data.values())
+
+
+@given(st.lists(st.integers(0, 20), min_size=2, max_size=6), st.data())
+@settings(max_examples=100, deadline=None)
+def test_a_line_graph_is_read_by_walking_along_it(heights: list[int], draw: st.DataObject) -> None:
+    data = {str(4 * place): height for place, height in enumerate(heights)}
+    at = draw.draw(st.integers(0, 4 * (len(heights) - 1)))
+    walked = [Fraction(heights[0])]
+    for before, after in pairwise(heights):
+        walked += [walked[-1] + Fraction(after - before, 4) * quarter for quarter in (1, 2, 3, 4)]
+    told = {"data": data, "show": "line", "axis": "hours", "questions": [{"ask": "at", "of": str(at)}]}
+    [read_there] = answers_of(KIND, told, 5)
+    assert parsed(read_there["answer"]) == walked[at]
+    levels = [place for place, height in enumerate(walked) if height == walked[at]]
+    rising = all(after > before for before, after in pairwise(heights))
+    if rising:
+        assert levels == [at]
+        back = {**told, "questions": [{"ask": "where", "of": str(walked[at]), "nearest": 1}]}
+        assert answers_of(KIND, back, 5)[0]["answer"] == at
+
+
+def test_pictures_may_be_cut_into_quarters_and_their_worth_be_found() -> None:
+    data = {"gulls": 2250, "crabs": 1000, "seals": 1750}
+    drawing = answers_of(KIND, {"data": data, "task": "draw", "show": "pictogram", "each": 1000}, 4)
+    worth = [1000 * one["pictures"] + 500 * one["halves"] + 250 * one["quarters"] for one in drawing]
+    assert dict(zip((one["draw"] for one in drawing), worth, strict=True)) == data
+    question = {"ask": "key", "of": "crabs"}
+    solution = solved(KIND, {"data": data, "show": "pictogram", "each": 1000, "questions": [question]}, 4)
+    assert solution.answers[0].data["answer"] == 1000
+    assert "stands for" not in f"{solution.task.ask} {solution.task.figures[0].alt}"
+    assert "stands for" not in "".join(drawn(solution.task.figures[0]).itertext())
+
+
+@pytest.mark.parametrize(("show", "first"), [("line", 5), ("pie", 6)])
+def test_a_chart_is_met_in_its_year_and_not_before(show: str, first: int) -> None:
+    data = {"data": {"1": 3, "2": 6, "3": 3}, "show": show, "questions": [{"ask": "how many", "of": "1"}]}
+    for year in (first, first - 1):
+        limits, reference = the_reference().years[year], the_reference()
+        assert bool(misfits(solved(KIND, data, year).demands, limits, reference)) is (year < first)
+
+
+def test_what_a_chart_cannot_be_asked_is_refused() -> None:
+    data = {"gulls": 3, "crabs": 4}
+    for show, ask in (("bar", "key"), ("table", "at"), ("line", "at")):
+        refused(KIND, {"data": data, "show": show, "questions": [{"ask": ask, "of": "gulls"}]}, 5, "activity-cannot-be")
+    refused(KIND, {"data": {"gulls": [3, 4], "crabs": 4}, "show": "bar"}, 5, "activity-cannot-be")
+    refused(
+        KIND,
+        {"data": {"gulls": [3, 4], "crabs": [1, 2]}, "columns": ["a", "b"], "show": "pie"},
+        6,
+        "activity-cannot-be",
+    )
+    refused(KIND, {"data": {"gulls": 3, "crabs": 16}, "show": "pie"}, 6, "activity-cannot-be")
+    refused(KIND, {"data": {"1": 3, "2": 5, "3": 3}, "show": "line", "questions": [{"ask": "where", "of": "4"}]}, 5)
+
+
+@given(st.dictionaries(st.sampled_from(LABELS), st.integers(-20, 20), min_size=2, max_size=6))
+@settings(max_examples=60, deadline=None)
+def test_a_table_may_go_below_nought(data: dict[str, int]) -> None:
+    """The gap is counted degree by degree."""
+    low, high = min(data, key=lambda label: data[label]), max(data, key=lambda label: data[label])
+    if data[low] == data[high]:
+        return
+    steps = 0
+    while data[low] + steps < data[high]:
+        steps += 1
+    questions = [{"ask": "more", "of": high, "than": low}, {"ask": "range"}]
+    solution = solved(KIND, {"data": data, "thing": "°C", "show": "table", "questions": questions}, 5)
+    assert [answer.data["answer"] for answer in solution.answers] == [steps, steps]
+    refused(KIND, {"data": {**data, low: -1}, "show": "bar"}, 5, "activity-cannot-be")

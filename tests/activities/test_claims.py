@@ -34,7 +34,7 @@ def of_balance(claim: object, **cast: int) -> str | None:
 
 def test_a_number_that_is_right_or_wrong() -> None:
     assert of_balance(4) is None
-    assert of_balance(3) == "You say 3; there are 4: gull + crab = puffin is one of them."
+    assert of_balance(3) == "You say 3; there are 4. One of them: gull + crab = puffin."
     assert of_balance(5, gull=2, crab=3, seal=5) == "You say 5; there is 1: gull + crab = seal."
     assert (of_balance(2, gull=2, crab=3) or "").startswith("You say 2; there are none. There is no way.")
     assert of_balance(0, gull=2, crab=3) is None

@@ -14,6 +14,7 @@ from activities.contexts import the_reference
 from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from storymaths.activities.fit import misfits
 from storymaths.activities.fraction import KIND
 from storymaths.activities.fraction.tasks import EqualTask, LineTask, OrderTask
 from storymaths.model.year import Met
@@ -232,3 +233,36 @@ def test_the_denominators_practised_in_each_year_are_those_the_site_says_it_meet
     for year, limits in reference.years.items():
         met = {under for under in reference.denominators_by(year) if under <= 12}
         assert set(limits.practice.fraction.denominators) == met
+
+
+@given(st.integers(1, 60), st.integers(2, 30))
+@settings(max_examples=100, deadline=None)
+def test_mixed_numbers_keep_their_parts_and_go_back(over: int, under: int) -> None:
+    [mixed] = answers_of(KIND, {"find": "write", "numbers": [f"{over}/{under}"], "written_as": "mixed"}, 6)
+    wholes, parts = 0, over
+    while parts >= under:  # take away one whole after another
+        wholes, parts = wholes + 1, parts - under
+    assert mixed["written"] == " ".join([str(wholes)] * bool(wholes) + [f"{parts}/{under}"] * bool(parts))
+    if parts:
+        [back] = answers_of(KIND, {"find": "write", "numbers": [mixed["written"]], "written_as": "improper"}, 6)
+        assert back["written"] == f"{over}/{under}"
+
+
+def test_a_fraction_is_simplified_at_once_and_a_decimal_through_tenths() -> None:
+    worked = [a.worked for a in solved(KIND, {"find": "write", "numbers": ["12/16", "26/4", "0.35"]}, 6).answers]
+    assert worked == ["12/16 = 3/4.", "26/4 = 6 1/2.", "0.35 = 35/100 = 7/20."]
+
+
+def test_fractions_of_any_parts_are_year_6s() -> None:
+    # Key stage 2 test content 6F2, "simplify fractions": 12/20, 12/15, 12/16 and 12/18.
+    data = {"find": "write", "numbers": ["12/20", "12/15", "12/16", "12/18"]}
+    reference = the_reference()
+    for year, fit in ((6, True), (5, False)):
+        demands = solved(KIND, data, year).demands
+        assert (misfits(demands, reference.years[year], reference) == []) is fit
+
+
+def test_counting_marks_is_a_slip_on_any_line() -> None:
+    error = solved(KIND, {"find": "line", "parts": 5, "ends": [0, 10], "numbers": [4]}).likely_error
+    assert error is not None
+    assert error.gives == "1 2/3 for each part"  # 10 shared into six

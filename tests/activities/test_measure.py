@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date, timedelta
 from fractions import Fraction
 from itertools import product
 
@@ -10,9 +11,10 @@ import pytest
 import yaml
 from activities.contexts import the_reference
 from activities.trials import answers_of, first_version, fits, never_breaks, read, refused, solved, spoilt
+from dateutil.relativedelta import relativedelta
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from storymaths.activities.kind import ActivityFields
+from storymaths.activities.kind import ActivityFields, Unsolvable
 from storymaths.activities.measure import KIND
 from storymaths.activities.measure.amount import SIZES, is_met
 from storymaths.model.activity import Context
@@ -298,3 +300,61 @@ def test_a_country_that_meets_signs_and_units_in_other_years_needs_no_other_prog
     assert "÷" not in KIND.solve(scale, there).answers[0].worked
     ordered, _ = read(KIND, {"find": "order", "amounts": ["3 cm", "5 cm"]})
     assert KIND.solve(ordered, there).demands.signs == frozenset()
+
+
+@given(amounts(2, 5), st.sampled_from(["order", "compare"]))
+@settings(max_examples=60, deadline=None)
+def test_amounts_in_unlike_units_keep_their_order_in_every_version(some: list[tuple[int, str]], find: str) -> None:
+    things = {name: f"{number} {unit}" for name, (number, unit) in zip("abcde", some, strict=False)}
+    data = {"find": find, "things": dict(list(things.items())[: 2 if find == "compare" else 5])}
+    try:
+        before = solved(KIND, data, 3)
+    except Unsolvable:
+        return
+    for year in (1, 2):
+        version = first_version(KIND, data, year, home=3)
+        if version is not None:
+            keys = ("order", "together") if find == "order" else ("more",)
+            for key in keys:
+                assert version[3].answers[0].data[key] == before.answers[0].data[key], (data, version[3])
+
+
+def test_loads_past_all_the_weights_are_told() -> None:
+    data = {"find": "reach", "weights": [1, 3], "up_to": 6}
+    solution = solved(KIND, data)
+    assert [answer.data["load"] for answer in solution.answers] == [1, 3, 4]
+    assert "Nothing levels 2, 5 or 6." in solution.note
+    assert (
+        "4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15 or 15 more of them"
+        in solved(KIND, {"find": "reach", "weights": [1, 2], "up_to": 30}).note
+    )
+
+
+@given(
+    st.lists(
+        st.tuples(st.integers(1, 40), st.sampled_from(["days", "weeks", "months", "years"])), min_size=2, max_size=5
+    )
+)
+@settings(max_examples=150, deadline=None)
+def test_months_are_ordered_as_on_every_calendar(some: list[tuple[int, str]]) -> None:
+    """The same lengths laid on the calendar from every day of four years, of which one is a leap year."""
+    data = {"find": "order", "amounts": [f"{number} {unit}" for number, unit in some]}
+    if len({unit in ("days", "weeks") for _, unit in some}) == 1:
+        return
+    try:
+        [found] = answers_of(KIND, data, 4)
+    except Unsolvable:
+        return
+    for start in (date(2027, 1, 1) + timedelta(days=days) for days in range(0, 1461, 7)):
+        ends = [start + relativedelta(**{unit: number}) for number, unit in some]
+        laid = [amount for _, amount in sorted(zip(ends, data["amounts"], strict=True))]
+        singular = {f"1 {unit}s": f"1 {unit}" for unit in ("day", "week", "month", "year")}
+        assert [singular.get(one, one) for one in laid] == [singular.get(one, one) for one in found["order"]]
+
+
+def test_months_and_years_are_turned_into_each_other_and_into_nothing_else() -> None:
+    assert [
+        one["number"] for one in answers_of(KIND, {"find": "convert", "amounts": ["60 months"], "to": "years"}, 4)
+    ] == [5]
+    refused(KIND, {"find": "convert", "amounts": ["2 months"], "to": "weeks"}, 4, "activity-cannot-be")
+    refused(KIND, {"find": "order", "amounts": ["4 weeks", "1 month"]}, 4, "activity-cannot-be")

@@ -13,6 +13,7 @@ from activities.contexts import the_reference
 from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, never_breaks, read, refused, solved
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from storymaths.activities.fit import misfits
 from storymaths.activities.number_sentence import KIND
 
 PYTHON = {"×": "*", "÷": "/", "−": "-", "=": "==", "≠": "!="}
@@ -268,3 +269,47 @@ def test_amounts_are_reckoned_in_their_smallest_unit() -> None:
     """100p − 65p = 35p, and not parts of a pound: £1 is 100p (Decimal Currency Act 1967, from memory)."""
     demands = solved(KIND, {"sentences": "£1 − ___p = 35p"}, 2).demands
     assert demands.calculated == (35, 65, 100)
+
+
+def _reasons(sentences: list[str], year: int) -> list[str]:
+    demands = solved(KIND, {"sentences": sentences}, year).demands
+    return misfits(demands, the_reference().years[year], the_reference())
+
+
+@pytest.mark.parametrize(
+    ("sentences", "first"),
+    [
+        # Published questions of these years: the national curriculum (DfE, 2013), Year 3; key stage 1 tests of 2024 to 2026.
+        (["4 × 12 × 5 = ___"], 3),
+        (["80 + 30 = 100", "60 + 40 = 100"], 2),
+        (["3 − 20 = 17", "20 − 3 = 17"], 1),
+        # "add and subtract fractions with the same denominator within one whole": Year 3, the national curriculum.
+        (["2/5 + 4/5 = ___"], 4),
+        (["2/5 + 3/5 = ___"], 3),
+        # "up to two decimal places" in Year 4, three in Year 5.
+        (["1 ÷ 8 = ___"], 5),
+        (["1 ÷ 4 = ___"], 4),
+    ],
+)
+def test_a_question_fits_its_year_and_not_the_year_before(sentences: list[str], first: int) -> None:
+    assert _reasons(sentences, first) == []
+    assert _reasons(sentences, first - 1)
+
+
+def test_what_is_too_large_for_the_year_is_seen_to_be_wrong_without_working_it_out() -> None:
+    [answer] = solved(KIND, {"sentences": ["80 + 30 = 100"]}, 2).answers
+    assert answer.data["true"] is False
+    assert answer.worked == "80 + 30 is more than 100."
+    assert "110" in solved(KIND, {"sentences": ["80 + 30 = 100"]}, 3).answers[0].worked
+
+
+def test_signs_come_in_the_order_they_are_taught() -> None:
+    found = [answer["gaps"] for answer in answers_of(KIND, {"sentences": ["4 _ 1 _ 4"]}, 3)]
+    order = ["+", "−", "×", "÷", "=", "≠", "<", ">"]
+    assert found == sorted(found, key=lambda gaps: [order.index(sign) for sign in gaps])
+
+
+def test_a_family_of_factors_speaks_of_no_parts() -> None:
+    solution = solved(KIND, {"family": [3, 4, 12], "family_of": "×"}, 3)
+    assert "part" not in f"{solution.note} {solution.answers[0].worked}"
+    assert "part" not in solution.demands.words

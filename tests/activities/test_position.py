@@ -205,3 +205,18 @@ def test_versions_say_turns_as_the_year_does(year: int) -> None:
     assert ("clockwise" in " ".join(steps)) is (year >= 2)
     assert found[3].answers[0].data["ends"] == "B3"
     assert first_version(KIND, KIND.example, year) is not None
+
+
+@given(st.lists(st.tuples(st.sampled_from(sorted(WAYS)), st.integers(1, 3)), min_size=1, max_size=3))
+@settings(max_examples=100, deadline=None)
+def test_moves_without_turning_are_added_up(moves: list[tuple[str, int]]) -> None:
+    """The start is far enough from every edge; the end is the sum of the moves, and the way back is as long."""
+    route = [f"{squares} {way}" for way, squares in moves]
+    end, back = answers_of(KIND, {"grid": [20, 20], "start": "J10", "route": route, "back": True}, 1)
+    gone = sum(WAYS[way] * squares for way, squares in moves)
+    x, y = int(gone.real), int(gone.imag)
+    assert end["ends"] == f"{'ABCDEFGHIJKLMNOPQRSTUVWXYZ'[9 + x]}{10 + y}"
+    assert end["degrees"] == 0
+    home = answers_of(KIND, {"grid": [20, 20], "start": end["ends"], "route": list(back["back"])}, 1)
+    assert home[0]["ends"] == "J10"
+    assert "facing" not in solved(KIND, {"grid": [20, 20], "start": "J10", "route": route}, 1).task.ask

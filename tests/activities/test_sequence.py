@@ -243,3 +243,29 @@ def test_versions_are_the_same_every_time() -> None:
         limits = the_reference().years[3]
         first = [changed for changed, _, _ in KIND.versions(fields, context, limits)]
         assert first == [changed for changed, _, _ in KIND.versions(fields, context, limits)]
+
+
+@given(st.integers(0, 24), st.integers(1, 24), st.sampled_from([3, 4, 5, 8, 10]), st.integers(3, 8))
+@settings(max_examples=60, deadline=None)
+def test_a_row_typed_in_fractions_is_answered_in_fractions(first: int, step: int, under: int, place: int) -> None:
+    """Counted in parts of which ``under`` make a whole, as mixed numbers in lowest terms."""
+
+    def mixed(parts: int) -> str:
+        whole, rest = divmod(parts, under)
+        part = [str(Fraction(rest, under))] if rest else []
+        return " ".join([str(whole)] * bool(whole or not rest) + part)
+
+    row = [mixed(first + n * step) for n in range(place + 1)]
+    if not any("/" in term for term in row[:place]):
+        return
+    solution = solved(KIND, {"terms": [*row[:place], "___"]}, 6)
+    assert solution.answers[0].says == f"{row[place]} is missing"
+    assert str(solution.task.lines[0]) == f"{', '.join(row[:place])}, ___"
+    assert "." not in solution.demands.signs
+
+
+def test_a_row_in_fractions_fits_the_year_that_knows_them() -> None:
+    data = {"terms": ["1 1/2", "1 3/4", "2", "___"]}
+    assert fits(solved(KIND, data, 2), 2)
+    assert not fits(solved(KIND, {"terms": ["1 1/8", "1 3/8", "___"]}, 2), 2)
+    assert [str(line) for line in solved(KIND, {"terms": ["1.5", "1.75", "___"]}, 4).task.lines] == ["1.5, 1.75, ___"]

@@ -76,6 +76,33 @@ def test_flat_shapes_are_counted_on_their_own_corners(name: str) -> None:
     assert isclose(sum(angles), 180 * (len(corners) - 2), abs_tol=1e-6)
     assert shape.right_angles == sum(isclose(angle, 90, abs_tol=1e-6) for angle in angles)
     assert shape.symmetry == lines_of_symmetry(corners)
+    assert shape.acute == sum(angle < 89.9 for angle in angles)
+    assert shape.obtuse == sum(90.1 < angle < 179.9 for angle in angles)
+    sides = list(pairwise([*corners, corners[0]]))
+    turned = [
+        abs(atan2(dy - cy, dx - cx) - atan2(by - ay, bx - ax)) % pi
+        for ((ax, ay), (bx, by)), ((cx, cy), (dx, dy)) in combinations(sides, 2)
+    ]
+    assert shape.parallel == any(min(turn, pi - turn) < 0.01 for turn in turned)
+    assert shape.perpendicular == any(abs(turn - pi / 2) < 0.01 for turn in turned)
+
+
+@pytest.mark.parametrize(
+    ("rule", "first"), [("parallel", 3), ("perpendicular", 3), ("acute = 2", 4), ("obtuse > 0", 4)]
+)
+def test_a_word_for_sides_or_angles_is_met_in_its_year_and_not_before(rule: str, first: int) -> None:
+    data = {"shapes": "flat", "by": [rule]}
+    assert solved(KIND, data, first)
+    refused(KIND, data, first - 1, "activity-beyond-year")
+
+
+def test_parallel_and_perpendicular_sides_are_sorted_by() -> None:
+    [placing] = answers_of(
+        KIND, {"shapes": ["square", "rhombus", "kite", "right-angled triangle"], "by": ["parallel", "perpendicular"]}, 3
+    )
+    assert placing["regions"] == {
+        "both": ["square"], "first": ["rhombus"], "second": ["right-angled triangle"], "neither": ["kite"],
+    }  # fmt: skip
 
 
 @pytest.mark.parametrize("name", FLAT_FACED)
@@ -381,3 +408,23 @@ def test_a_country_that_folds_and_adds_angles_early_needs_other_data_alone() -> 
     solution = KIND.solve(half, here)
     assert solution.answers[0].worked == "Every square has its partner as far behind the line."
     assert not solution.demands.operations
+
+
+def test_all_of_a_sort_are_those_on_which_it_is_counted() -> None:
+    [placing] = answers_of(KIND, {"shapes": "solid", "by": ["faces = 6"]})
+    placed = [name for region in placing["regions"].values() for name in region]
+    assert sorted(placed) == sorted(FLAT_FACED)
+    [round_ones] = answers_of(KIND, {"shapes": "solid", "by": ["curved"]})
+    assert {"sphere", "cylinder"} <= set(round_ones["regions"]["in"])
+    counted = answers_of(KIND, {"shapes": "flat", "count": ["symmetry"]})
+    assert "circle" not in [one["shape"] for one in counted]
+    assert "square" in [one["shape"] for one in counted]
+
+
+def test_a_shape_that_is_named_and_cannot_be_counted_is_refused() -> None:
+    assert "cylinder" in refused(KIND, {"shapes": ["cube", "cylinder"], "by": ["faces = 6"]})
+
+
+def test_the_slip_in_a_claim_is_one_that_a_shape_bears_out() -> None:
+    assert solved(KIND, {"claims": [{"edges": 7}]}).likely_error is None
+    assert solved(KIND, {"claims": [{"faces": 6, "edges": 7}]}).likely_error is not None

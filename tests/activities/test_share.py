@@ -42,19 +42,21 @@ def test_sharing_and_grouping_are_dealing_out(total: int, groups: int, year: int
 
 @given(TOTALS, st.integers(0, 6), st.integers(1, 6), st.integers(1, 60))
 @settings(max_examples=100, deadline=None)
-def test_every_way_is_one_that_trying_every_number_of_groups_finds(
+def test_every_way_is_one_that_filling_groups_of_every_size_finds(
     total: int, left: int, fewest: int, most: int
 ) -> None:
     data = {"total": total, "left_over": left, "fewest": fewest, "most": most}
     if fewest > most or left >= total:
         refused(KIND, data, rule="activity-cannot-be")
         return
-    expected = []
-    for groups in range(fewest, most + 1):
-        got, over = dealt(total, [1] * groups)
-        if over == left and got[0]:
-            expected.append({"groups": groups, "each": got[0], "left": left})
-    assert answers_of(KIND, data) == expected
+    ways = []
+    for size in range(1, total + 1):
+        groups, over = 0, total
+        while over >= size:  # fill one group after another, as far as they go
+            groups, over = groups + 1, over - size
+        if over == left and fewest <= groups <= most:
+            ways.append({"groups": groups, "each": size, "left": left})
+    assert answers_of(KIND, data) == sorted(ways, key=lambda way: way["groups"])
 
 
 @given(st.lists(st.integers(1, 60), min_size=1, max_size=8), st.integers(1, 9), st.integers(0, 3), st.booleans())
@@ -188,3 +190,16 @@ def test_versions_are_the_same_every_time() -> None:
         limits = the_reference().years[3]
         first = [(changed, there.characters) for changed, there, _ in KIND.versions(fields, context, limits)]
         assert first == [(changed, there.characters) for changed, there, _ in KIND.versions(fields, context, limits)]
+
+
+def test_what_is_left_over_could_not_make_another_group() -> None:
+    ways = answers_of(KIND, {"total": 13, "left_over": 3})
+    assert [(way["groups"], way["each"]) for way in ways] == [(1, 10), (2, 5)]
+
+
+def test_a_version_keeps_piles_apart_that_differ() -> None:
+    data = {"piles": [28, 29, 24], "each": 6}
+    for year in (1, 2, 3):
+        version = first_version(KIND, data, year, home=3)
+        if version is not None:
+            assert len(set(version[0].piles)) == 3, version

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 import yaml
-from project import PROJECT
+from project import PROJECT, copy_of_project
 from storymaths.activities.balance import KIND
 from storymaths.activities.table import KINDS
 from storymaths.commands.program import main
@@ -34,7 +34,7 @@ def test_solve_tells_people_every_answer(tmp_path: Path, capsys: pytest.CaptureF
     assert "  gull + limpet = crab + puffin  2 + 6 = 3 + 5, because both sides come to 8." in told
     assert "Largest number 11; signs + =; difficulty 6." in told
     assert "Fits Year 1, Year 2, Year 3, Year 4, Year 5 and Year 6." in told
-    assert "Year 3: Each mass is remade" in told
+    assert "Year 3: Other numbers, in the same order" in told
 
 
 def test_solve_gives_machines_data(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -131,3 +131,41 @@ def test_the_command_misused(wrong: list[str], capsys: pytest.CaptureFixture[str
         main(["tune", "-", *wrong])
     assert left.value.code == 2
     assert "Traceback" not in capsys.readouterr().err
+
+
+# A page.
+
+
+def test_solve_tells_of_a_page_what_each_activity_is_in_every_year(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["solve", "content/books/cliff-house-lift/session-3.md"]) == 0
+    told = capsys.readouterr().out
+    assert "Two level with two (balance)" in told
+    assert "Year 1: the same." in told
+    assert "Year 3, as its author says:" in told
+    assert "  Camel 450 g, Moose 300 g," in told
+    assert main(["solve", "content/books/cliff-house-lift/session-4.md"]) == 0
+    assert "  Nothing is written." in capsys.readouterr().out
+    assert main(["solve", "content/books/cliff-house-lift/session-4.md", "--format", "json"]) == 0
+    assert [one["kind"] for one in json.loads(capsys.readouterr().out)] == [
+        "balance",
+        "always-sometimes-never",
+        "balance",
+    ]
+
+
+def test_solve_tells_what_is_wrong_with_a_pages_bends(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    project = copy_of_project(tmp_path / "project")
+    page = project / "content/books/cliff-house-lift/session-3.md"
+    page.write_text(
+        page.read_text(encoding="utf-8").replace("two-with-two: same", "two-with-tow: same"), encoding="utf-8"
+    )
+    monkeypatch.chdir(project)
+    assert main(["solve", str(page)]) == 1
+    assert "bend-activity-unknown" in capsys.readouterr().err
+
+
+def test_solve_says_which_file_is_no_page(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["solve", str(tmp_path / "nothing.md")]) == 2
+    assert "is not a page of the content" in capsys.readouterr().err

@@ -198,13 +198,6 @@ def test_blocks_are_found_with_their_lines_and_worked_out_with_their_book() -> N
     assert shown(second.worked.problems) == [(made.body_line + 14, 11, "activity-broken")]
 
 
-def test_a_page_is_bent_to_its_own_years_where_a_version_is_to_be_had() -> None:
-    made = page(f"```maths\n{LEGS}```\n")
-    (found,) = activities_of(made, with_page(made))
-    assert set(found.worked.versions) <= {1, 3}
-    assert set(found.worked.versions) >= {3}
-
-
 def test_a_block_that_is_never_closed() -> None:
     made = page("```maths\nkind: balance\n")
     assert shown(check_activities(work_out_pages(with_page(made)))) == [(made.body_line, 1, "activity-broken")]

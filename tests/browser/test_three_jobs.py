@@ -117,7 +117,7 @@ def test_a_consultant_is_told_what_is_wrong_and_mends_it(page: Page, served: tup
     expect(problems).to_have_count(0)
 
     session.write_text(
-        right.replace("[2C1, 2C3]", "[2C1, 2C33]").replace("minutes: 50", "minutes: 55", 1), encoding="utf-8"
+        right.replace("[2C3: [missing", "[2C33: [missing").replace("minutes: 50", "minutes: 55", 1), encoding="utf-8"
     )
     _until(lambda: "objective-unknown" in log.read_text(encoding="utf-8"))
     _reload_until(page, here, lambda: problems.count() == 1)

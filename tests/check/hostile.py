@@ -126,7 +126,7 @@ def _signs() -> Iterator[Hostile]:
     yield _in_body("a letter lost", letter, "caf\ufffd")
     yield _in_body("a line that ends in an unseen way", letter, "a\u2028b")
     yield _instead("an unseen sign in an id", letter, "book: cliff-house-lift", "book: cliff-house-\u200blift")
-    yield _instead("a look-alike in a code", "objective-unknown", "[2C1, 2C3]", "[2\u04211, 2C3]")
+    yield _instead("a look-alike in a code", "objective-unknown", "[2C3: [missing", "[2\u04213: [missing")
     yield _whole("half a pair of signs", "file-unreadable", text_of(SESSION) + "\ud800", SESSION)
     yield _whole("another encoding", "file-unreadable", text_of(SESSION).encode("utf-16"), SESSION)
     yield _whole("bytes that are no text", "file-unreadable", text_of(SESSION).encode() + b"\xff\xfe\xc0\x80", SESSION)

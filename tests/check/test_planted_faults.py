@@ -75,7 +75,16 @@ def test_a_home_page_too_hard_to_read() -> None:
     (problem,) = problems_with({H1: text})
     assert problem.rule == "home-too-hard"
     assert "the limit is 5" in problem.message
-    assert problem.place.line == place_of(text, "\n" + hard.strip()[:20])[0]
+    assert problem.place.line == place_of(text, hard.strip()[:20])[0]
+
+
+def test_one_hard_step_on_an_easy_home_page() -> None:
+    hard = "Subsequently endeavour to establish equivalence between the respective receptacles."
+    text = text_of(H1).replace("Take the friends out.", hard)
+    (problem,) = problems_with({H1: text})
+    assert problem.rule == "home-too-hard"
+    assert problem.message.startswith('"Subsequently endeavour to establish')
+    assert problem.place.line == place_of(text, hard)[0]
 
 
 def test_more_than_may_be_quoted_from_a_book_in_copyright() -> None:

@@ -4,11 +4,15 @@ from __future__ import annotations
 
 import operator
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
+import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from storymaths.parse.number_sentence import exact, find_number_sentences, is_true, value_of
+from storymaths.parse.number_sentence import exact, find_number_sentences, find_unread, is_true, value_of
+
+WRITTEN = yaml.safe_load((Path(__file__).parent / "number_sentences.yaml").read_text(encoding="utf-8"))
 
 
 def truths(text: str) -> list[tuple[str, bool | None]]:
@@ -51,9 +55,59 @@ def test_what_cannot_be_worked_out_is_passed_over(text: str) -> None:
     assert truths(text) == []
 
 
-@pytest.mark.parametrize("text", ["3 kg = 3", "1 ÷ 0 = 0", "2 m + 3 kg = 5", "1/0 = 1"])
+@pytest.mark.parametrize("text", ["3 kg = 3", "2 m + 3 kg = 5", "5 ÷ 0 ≠ 0", "1 month = 30 days"])
 def test_what_has_no_answer_is_neither_true_nor_untrue(text: str) -> None:
     assert [truth for _, truth in truths(text)] == [None]
+
+
+@pytest.mark.parametrize("text", WRITTEN["holds"])
+def test_what_people_write_is_read_whole_and_holds(text: str) -> None:
+    assert {truth for _, truth in truths(text)} == {True}
+
+
+@pytest.mark.parametrize("text", WRITTEN["untrue"])
+def test_what_people_write_is_read_whole_and_does_not_hold(text: str) -> None:
+    assert False in [truth for _, truth in truths(text)]
+
+
+@pytest.mark.parametrize("text", WRITTEN["alone"])
+def test_what_cannot_be_read_whole_is_left_alone(text: str) -> None:
+    assert {truth for _, truth in truths(text)} <= {None}
+
+
+@pytest.mark.parametrize(
+    ("text", "left", "why"),
+    [
+        ("So 9 = 5 + ___.", "9 = 5 + ___", "gap"),
+        ("Quarter to 4 = 3:45 and 2 = 2", "4 = 3:45 and 2", "time"),
+        ("Ram + 3 = 9", "Ram + 3 = 9", "numbers"),
+        ("On the plan 1 cm = 10 m.", "1 cm = 10 m", "scale"),
+        ("Is 3 + 4 = 8?", "3 + 4 = 8", "asked"),
+        ("3 hens + 4 ducks = 8", "3 hens + 4 ducks = 8", "unlike"),
+        ("One brick is 50 g.", "One brick is 50 g", "more things"),
+    ],
+)
+def test_what_is_left_alone_is_listed_with_its_reason(text: str, left: str, why: str) -> None:
+    (unread,) = find_unread(text)
+    assert (unread.text, text[unread.start]) == (left, left[0])
+    assert why in unread.why
+
+
+@pytest.mark.parametrize(
+    "text", ["x < y", "The sign = means the same as.", "What is it?", "3 + 4 = 7", "Two is company."]
+)
+def test_nothing_is_listed_where_no_numbers_are_related(text: str) -> None:
+    assert find_unread(text) == ()
+
+
+def test_a_sentence_is_given_back_in_one_line() -> None:
+    (sentence,) = find_number_sentences("since 9 + 5 =\n6 + 4 + 3")
+    assert (sentence.text, sentence.start) == ("9 + 5 = 6 + 4 + 3", 6)
+
+
+@pytest.mark.parametrize("parted", ["5 = 4 +\n\n1 + 1 = 2", "5 = 4 +\u2028\n1 + 1 = 2", "It is 5. 1 + 1 = 2"])
+def test_a_sum_does_not_run_over_the_end_of_a_paragraph_or_sentence(parted: str) -> None:
+    assert truths(parted) == [("1 + 1 = 2", True)]
 
 
 def test_several_in_a_line_and_the_words_between() -> None:
@@ -96,7 +150,15 @@ def test_written_fractions_are_read_exactly(fraction: Fraction) -> None:
     assert exact(f"{fraction.numerator}/{fraction.denominator}") == fraction
 
 
-@given(st.text(alphabet="0123456789 +−×÷=≠<>()£pkgm½/.,_[]{}wrong", max_size=60))
+@pytest.mark.parametrize(
+    "text",
+    ["(" * 9_000 + "1 = 1", "1, " * 6_000 + "1 and 1 is 1", "1 = " + "−" * 9_000 + "1", "3 tens, " * 2_000 + "1 = 1"],
+)
+def test_no_length_brings_it_down(text: str) -> None:
+    assert False not in [truth for _, truth in truths(text)]
+
+
+@given(st.text(alphabet="0123456789 +−×÷=≠<>()£pkgm½/.,_[]{}wrong-:x|%²? isand", max_size=60))
 def test_no_text_brings_it_down(text: str) -> None:
     for sentence in find_number_sentences(text):
         assert is_true(sentence) in (True, False, None)

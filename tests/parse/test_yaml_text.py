@@ -42,7 +42,7 @@ def test_words_within_a_folded_text_are_found_on_their_own_line() -> None:
 
 
 def test_the_second_time_words_stand_there() -> None:
-    place = YamlLocator("a.md", "say: one and one\n").place(("say",), within="one", nth=1)
+    place = YamlLocator("a.md", "say: one and one\n").place(("say",), within="one", before="one and ")
     assert place.column == 14
 
 
@@ -68,3 +68,8 @@ def test_values_that_cannot_be_made_are_no_traceback(text: str) -> None:
 def test_letters_beyond_ascii_do_not_shift_places() -> None:
     place = YamlLocator("a.md", "é: ½ ≠\nß: 𝟙 here\n").place(("ß",), within="here")
     assert (place.line, place.column) == (2, 6)
+
+
+def test_a_bare_equals_sign_is_the_sign() -> None:
+    """YAML 1.1 gives a plain = a type of its own (yaml.org/type/value.html), which no library makes anything of."""
+    assert load("signs: [=, ≠]\nsame: =") == ({"signs": ["=", "≠"], "same": "="}, [])

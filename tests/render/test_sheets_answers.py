@@ -9,6 +9,7 @@ import pytest
 from project import collection
 from render.sheets_made import Made, cache, frozen_sheets, kind_sheets, session_with, sheet_context
 from storymaths.activities.on_pages import activities_of
+from storymaths.activities.saying import listed
 from storymaths.activities.table import KINDS
 from storymaths.model.activity import Solution
 from storymaths.model.document import Document
@@ -38,7 +39,7 @@ def expected(solution: Solution) -> list[str]:
         pairs = zip(solution.task.characters, solution.task.shows, strict=True)
         said.append("Cards: " + ", ".join(f"{character.name} {shown}" for character, shown in pairs) + ".")
     for number, answer in enumerate(solution.answers, 1):
-        said += [f"{number}.{answer.says}", answer.worked if answer.worked != answer.says else ""]
+        said += [f"{number}.{answer.says}", answer.why]
     said.append(solution.note)
     if solution.likely_error:
         said += [f"A likely slip: {solution.likely_error.does} It gives: {solution.likely_error.gives}"]
@@ -53,11 +54,16 @@ def whole_key(page: Document[Session]) -> str:
         assert worked.fields
         assert worked.solution
         own = worked.year
-        versions = {year: version.solution for year, version in worked.versions.items()} | {own: worked.solution}
+        changed = {year: version for year, version in worked.versions.items() if not version.same and year != own}
+        versions = {year: version.solution for year, version in changed.items()} | {own: worked.solution}
         said.append(worked.fields.title)
         for year in sorted(versions, key=lambda year: (year != own, year or 0)):
-            said += [year_name(year)] if year is not None and len(versions) > 1 else []
+            title = changed[year].fields.title if year in changed else worked.fields.title
+            renamed = f": {title}" if title != worked.fields.title else ""
+            said += [f"{year_name(year)}{renamed}"] if year is not None and len(versions) > 1 else []
             said += expected(versions[year])
+        same = sorted(year for year, version in worked.versions.items() if version.same and year != own)
+        said += [f"In {listed([year_name(year) for year in same])} as it is."] if same else []
     return squeezed("".join(said))
 
 

@@ -40,6 +40,7 @@ def demand_numbers(numbers: Iterable[Number]) -> Demands:
     amounts: dict[Amount, None] = {}
     signs: set[str] = set()
     parts: set[int] = set()
+    places = 0
     for number in numbers:
         value = amount_of(number)
         shown = WrittenNumber(number.shown, value)
@@ -47,9 +48,10 @@ def demand_numbers(numbers: Iterable[Number]) -> Demands:
         amounts[Amount(value, unit)] = None
         signs |= {number.unit} & _AS_SIGNS
         signs |= {"."} if shown.places else set()
+        places = max(places, shown.places)
         signs |= {"−"} if value < 0 else set()
         parts |= {shown.under} if shown.under not in (1, value.denominator) else set()
-    return Demands(tuple(amounts), signs=frozenset(signs), parts=frozenset(parts))
+    return Demands(tuple(amounts), signs=frozenset(signs), parts=frozenset(parts), places=places)
 
 
 def find_operations(sides: Sequence[Node], gaps: Sequence[Rational] = ()) -> tuple[Operation, ...]:

@@ -16,6 +16,7 @@ from .kind import ActivityFields, Kind, Unsolvable
 from .pins import Pinned, pinned
 
 _MOST_TRIED = 1500
+_BESIDE_THE_TASK = frozenset({"id", "title", "ask", "answers", "at_most", "wished", "years"})
 _CHOSEN = "Chosen by the author for this year."
 
 
@@ -27,7 +28,18 @@ class Version:
     context: Context
     solution: Solution
     changed: str
-    """What is not as in the activity it comes from, in a sentence."""
+    """What is not as in the activity it comes from, in a sentence; empty where its author pinned all of it."""
+    same: bool = False
+    """Whether it sets just what the activity sets, so that the activity serves the year as it is."""
+    written: bool = True
+    """Whether children write it down; what they do not write has no sheet."""
+
+    def is_same(self, fields: ActivityFields, context: Context) -> bool:
+        """Whether it sets just what an activity sets, be it in other words."""
+        own, other = (
+            {name: value for name, value in one if name not in _BESIDE_THE_TASK} for one in (fields, self.fields)
+        )
+        return own == other and context.characters == self.context.characters
 
 
 def year_version(

@@ -48,9 +48,10 @@ def _miscounted(claim: int, solution: Solution) -> str:
     found = solution.answers
     if not found:
         return f"You say {claim}; there are none. {solution.note}".rstrip()
+    first = found[0].says.rstrip(".")
     if len(found) == 1:
-        return f"You say {claim}; there is 1: {found[0].says}."
-    return f"You say {claim}; there are {len(found)}: {found[0].says} is one of them."
+        return f"You say {claim}; there is 1: {first}."
+    return f"You say {claim}; there are {len(found)}. One of them: {first}."
 
 
 def _keys(answer: Answer, unordered: bool) -> set[str]:

@@ -6,6 +6,7 @@ import posixpath
 from collections.abc import Iterator, Mapping, Sequence
 
 from ..check.suggestion import did_you_mean
+from ..expression.noun import plural
 from ..model.activity import CastMember, Context
 from ..model.book import Book, Character, FactAbout, FactValue
 from ..model.document import Loc
@@ -45,8 +46,8 @@ def build_context(
 
 def _inline(id_: str, facts: Mapping[str, FactValue]) -> CastMember:
     name = str(facts.get("name", id_.replace("-", " ")))
-    plural = str(facts.get("plural", name if name.endswith("s") else f"{name}s"))
-    return CastMember(id_, name, plural, {key: value for key, value in facts.items() if key not in _NAMING})
+    own = str(facts.get("plural", "")) or plural(name)
+    return CastMember(id_, name, own, {key: value for key, value in facts.items() if key not in _NAMING})
 
 
 def _from_book(
@@ -76,7 +77,7 @@ def _character(character: Character, folder: str) -> CastMember:
     return CastMember(
         id=character.id,
         name=character.name,
-        plural=character.plural or f"{character.name}s",
+        plural=character.plural or plural(character.name),
         facts=character.facts,
         picture=posixpath.normpath(posixpath.join(folder, character.picture)),
         alt=character.alt,

@@ -10,7 +10,7 @@ from ..model.fields import year_name
 from ..model.reference import Reference
 from ..model.year import YearLimits
 from .kind import ActivityFields
-from .saying import ending_places, listed, written
+from .saying import listed, written
 
 _SAME_SIGN = {"≠": "="}
 """A sign taught with another: who knows = is shown ≠ beside it."""
@@ -22,8 +22,11 @@ def misfits(demands: Demands, limits: YearLimits, reference: Reference) -> list[
     """Plain reasons why it is beyond the year; empty when it fits. ``limits`` may be tighter than the year's own."""
     return [
         *_too_large(demands, limits),
-        *_not_whole(demands, limits, reference),
-        *_not_met("sign", {_SAME_SIGN.get(sign, sign) for sign in demands.signs}, limits, _signs(reference)),
+        *_not_whole(demands, limits),
+        *_fractions_added(demands, limits),
+        *_not_met(
+            "sign", {_SAME_SIGN.get(sign, sign) for sign in demands.signs} - limits.met.signs, limits, _signs(reference)
+        ),
         *_not_met("unit", demands.units, limits, _units(reference)),
         *_not_met("chart", demands.charts, limits, _charts(reference)),
         *_clock(demands, limits),
@@ -62,19 +65,22 @@ def _too_large(demands: Demands, limits: YearLimits) -> Iterator[str]:
         yield f"it has {_said(below, limits)}, and {year} does not yet go below zero"
 
 
-def _not_whole(demands: Demands, limits: YearLimits, reference: Reference) -> Iterator[str]:
-    """Parts of numbers: fine as a decimal of few enough places, or as a fraction whose name is known."""
-    known = reference.denominators_by(limits.year)
-    unknown = {
-        number
-        for number in (*demands.numbers, *demands.calculated)
-        if number.denominator > 1
-        and number.denominator not in known
-        and not (0 < (ending_places(number) or 0) <= limits.decimal_places)
-    }
+def _not_whole(demands: Demands, limits: YearLimits) -> Iterator[str]:
+    unknown = {number for number in (*demands.numbers, *demands.calculated) if not limits.meets_part_of(number)}
     if unknown:
         shown = listed([written(number) for number in sorted(unknown)[:_SHOWN]])
         yield f"it has {shown}, and {year_name(limits.year)} does not yet meet such parts of numbers"
+    if demands.places > limits.decimal_places > 0:
+        places = f"{demands.places} decimal places"
+        yield f"it has a number with {places}, and {year_name(limits.year)} writes {limits.decimal_places}"
+
+
+def _fractions_added(demands: Demands, limits: YearLimits) -> Iterator[str]:
+    most = limits.fractions_added_to
+    adding = [one.numbers for one in demands.operations if one.sign in ("+", "−") and demands.places == 0]
+    beyond = [max(numbers) for numbers in adding if any(number.denominator > 1 for number in numbers)]
+    if most is not None and max(beyond, default=Fraction(0)) > most:
+        yield f"it adds fractions to more than {most:,}, and {year_name(limits.year)} does so within {most:,}"
 
 
 def _not_met(what: str, used: Iterable[str], limits: YearLimits, by_year: dict[str, int]) -> Iterator[str]:

@@ -10,7 +10,9 @@ from typing import Annotated, Any, ClassVar, Generic, Literal
 from pydantic import BeforeValidator, Field
 from typing_extensions import TypeVar
 
+from ..expression.noun import Noun
 from ..expression.number import read_number
+from ..expression.say import written
 from ..model.activity import Context, Solution
 from ..model.book import FactValue
 from ..model.document import Loc
@@ -60,6 +62,8 @@ class ActivityFields(Strict):
     """The name of the task, as in ``site_data/tasks.yaml`` and after the field that says which is meant."""
 
     kind: Text
+    id: Id | None = None
+    """A short name of its own on its page, by which a bend names it; without one it goes by its title."""
     title: Text
     ask: Text | None = None
     """The task in the author's own words, in place of the kind's."""
@@ -67,10 +71,12 @@ class ActivityFields(Strict):
     """Ids from the book's cast, or the characters themselves with their facts."""
     fact: Text | None = None
     """The fact of the cast the activity turns on, such as ``mass``."""
+    singular: Text | None = None
+    """One of the things that are counted, where the usual singular is another word: ``die`` for ``dice``."""
     year: Year | None = None
     """The year it is for; on a page, the page's own if not stated."""
     years: Mapping[Year, Mapping[str, Any]] = Field(default_factory=dict)
-    """Versions for other years: what the author wants to pin; the rest is searched for."""
+    """Versions for other years, off the pages that bend: what the author wants to pin; the rest is searched for."""
     answers: int | tuple[Any, ...] | None = None
     """What the author believes: how many, or which. The build checks it."""
     at_most: Annotated[int, Field(ge=1, le=500)] = 60
@@ -82,6 +88,18 @@ class ActivityFields(Strict):
     def own_words(self) -> tuple[str, ...]:
         """What pupils read in the author's own words."""
         return (self.ask,) if self.ask else ()
+
+    def noun(self, things: str | None) -> Noun:
+        """Things that are counted, with the author's own singular; empty where they have no name."""
+        return Noun(things or "", self.singular or "")
+
+    def is_called(self, name: str) -> bool:
+        """Whether a bend means it by a name: its id or its title, in which letters' size and spaces do not count."""
+        return _plain(name) in map(_plain, filter(None, (self.id, self.title)))
+
+
+def _plain(name: str) -> str:
+    return " ".join(name.casefold().split())
 
 
 F = TypeVar("F", bound=ActivityFields, default=Any)
@@ -131,8 +149,12 @@ class Kind(ABC, Generic[F, V]):
                 yield fields, changed, why
 
 
-def whole_fact(context: Context, fact: str, loc: Loc = ("fact",)) -> dict[str, int]:
-    """The whole-number values of a fact by character id. Raises ``Unsolvable`` where one lacks it or it is not one."""
+def whole_fact(context: Context, fact: str, loc: Loc = ("fact",), below_nought: bool = False) -> dict[str, int]:
+    """The whole-number values of a fact by character id, above nought where nothing else is said.
+
+    Raises ``Unsolvable`` where one lacks it or it is not one.
+    """
+    least = -context.caps.number if below_nought else 1
     values: dict[str, int] = {}
     for character in context.characters:
         value = character.facts.get(fact)
@@ -149,11 +171,11 @@ def whole_fact(context: Context, fact: str, loc: Loc = ("fact",)) -> dict[str, i
                 f"The {fact} of {character.name} is {_as_written(value)}, which is not a whole number.",
                 "write a whole number.",
             )
-        if not 0 < value <= context.caps.number:
+        if not least <= value <= context.caps.number:
             raise Unsolvable(
                 loc,
-                f"The {fact} of {character.name} is {value:,}.",
-                f"write a whole number from 1 to {context.caps.number:,}.",
+                f"The {fact} of {character.name} is {written(value)}.",
+                f"write a whole number from {written(least)} to {context.caps.number:,}.",
             )
         values[character.id] = value
     return values

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import Generic, TypeVar
 
+from ..model.bend import YearBend
 from ..model.book import Book
 from ..model.reference import Reference
 
@@ -18,13 +19,14 @@ class ActivityInput:
 
     text: str
     year: int
-    also: tuple[int, ...]
+    bends_key: str
     folder: str
     judged: bool
     book_key: str
     reference_key: str
     book: Book | None = field(compare=False)
     reference: Reference = field(compare=False)
+    bends: Mapping[int, YearBend] = field(compare=False)
 
 
 class Memory(Generic[Outcome]):

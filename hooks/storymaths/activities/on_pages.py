@@ -2,23 +2,34 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from posixpath import dirname
 from typing import Any
 
+from ..check.mistake_is_true import mistakes_that_are_none
+from ..check.number_sentence_untrue import untruths
+from ..model.bend import YearBend
 from ..model.body import Fence
 from ..model.collection import Collection
-from ..model.document import Document
+from ..model.document import Document, Loc
+from ..model.home import Home
 from ..model.page_fields import PageFields
 from ..model.problem import Place, Problem
+from ..model.prose import PlacedText
+from ..model.session import Session
+from ..parse.prose import words_in
+from ..parse.yaml_text import YamlLocator
 from .memory import Memory
 from .rules import BROKEN, FACT_MISSING, TWICE
+from .told_ways import check_told
 from .work_out import WorkedOut, work_out
 
 _USUAL_YEAR = 2
 """For pages that name no year, such as the collection's own pages."""
-_NOT_THE_DATA = frozenset({"title", "ask", "answers", "at_most", "wished"})
+_SAID = ("title", "ask", "because")
+_NOT_THE_DATA = frozenset({"id", "title", "ask", "answers", "at_most", "wished"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,14 +58,44 @@ def activities_of(
     return tuple(_worked(fence, document, collection, memory) for fence in document.content.activities)
 
 
-def check_activities(pages: PageActivities) -> list[Problem]:
-    """Every problem of every activity, in the order of files and lines."""
+def bends_of(fields: PageFields) -> Mapping[int, YearBend] | None:
+    """How a page bends to other years; None for a kind of page that does not."""
+    return fields.bends if isinstance(fields, Session | Home) else None
+
+
+def check_activities(pages: PageActivities, documents: Sequence[Document[PageFields]] = ()) -> list[Problem]:
+    """Every problem of every activity, and of what ``documents`` say of them, in the order of files and lines."""
     problems: list[Problem] = []
     for activities in pages.values():
         for activity in activities:
             problems += activity.worked.problems
+            for text in texts_of(activity):
+                problems += [*untruths(text), *mistakes_that_are_none(text)]
         problems += _twice(activities)
+    for page in documents:
+        worked = {one.fence.line: done for one in pages.get(page.path, ()) if (done := one.worked.done)}
+        problems += check_told(page, worked) if worked else ()
     return sorted(set(problems))
+
+
+def texts_of(activity: PageActivity) -> Iterator[PlacedText]:
+    """What its author says in an activity, in words, with the places of it."""
+    data, fence = activity.worked.raw, activity.fence
+    versions = data.get("years")
+    stated = [
+        ((), data),
+        *((("years", year), one) for year, one in (versions.items() if isinstance(versions, dict) else ())),
+    ]
+    for loc, values in stated:
+        for key in _SAID if isinstance(values, dict) else ():
+            if isinstance(text := values.get(key), str):
+                words = words_in(text)
+                yield PlacedText(words, partial(_place_in, fence, activity.place.path, (*loc, key), words))
+
+
+def _place_in(fence: Fence, path: str, loc: Loc, said: str, offset: int, words: str) -> Place:
+    place = YamlLocator(path, fence.text, fence.line).place(loc, words, said[:offset])
+    return replace(place, column=place.column + fence.column - 1)
 
 
 def _twice(activities: tuple[PageActivity, ...]) -> Iterator[Problem]:
@@ -85,16 +126,15 @@ def _worked(
         return PageActivity(fence, place, WorkedOut(None, None, None, None, {}, (unclosed,)))
     record, year = collection.book_of(document), document.fields.best_year
     book, folder = (record.fields, dirname(record.source)) if record else (None, "")
-    year, also = (_USUAL_YEAR if year is None else year), tuple(sorted(document.fields.other_years))
     worked = work_out(
         fence.text,
         document.path,
         fence.line + 1,
         book,
-        year,
+        _USUAL_YEAR if year is None else year,
         collection.reference,
         folder=folder,
-        also=also,
+        bends=bends_of(document.fields),
         memory=memory,
     )
     indent = fence.column - 1

@@ -18,7 +18,7 @@ from .kind import ActivityFields, Kind, Unsolvable
 
 LARGEST, FACTS, CAST = "largest", "facts", "cast"
 """Pins besides the fields of the kind: the largest number met, values of the cast, and fewer characters."""
-_SETTLED = frozenset({"kind", "years", "year"})
+_SETTLED = frozenset({"kind", "id", "years", "year"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,12 +53,14 @@ def pinned(
     limits: YearLimits,
     pins: Mapping[str, Any],
     raw: Mapping[str, Any] | None = None,
+    at: Loc = (),
 ) -> Pinned:
     """The activity with its pins. ``raw`` is what the fields were read from, if it is at hand.
 
-    Raises ``Unsolvable`` for a pin that means nothing.
+    ``at`` is where the pins stand, if not under the activity's own ``years``. Raises ``Unsolvable`` for a pin that
+    means nothing.
     """
-    loc: Loc = ("years", limits.year)
+    loc: Loc = at or ("years", limits.year)
     own = {name: value for name, value in pins.items() if name not in (LARGEST, FACTS, CAST)}
     if LARGEST in pins:
         limits = _no_larger_than(pins[LARGEST], limits, loc)

@@ -34,14 +34,14 @@ def revalued(context: Context, fact: str, year: YearLimits) -> Iterator[tuple[Co
         if factor > 1 and levels[-1] * factor <= top:
             yield (
                 with_values(context, fact, {v: v * factor for v in levels}),
-                f"Every {fact} is {factor} times as much.",
+                f"Every {fact} is {'twice' if factor == 2 else f'{factor} times'} as much.",
             )
     rising = combinations(range(1, min(top, 40) + 1), len(levels))
     for new in islice(rising, _MOST_TRIED):
         if list(new) != levels:
             yield (
                 with_values(context, fact, dict(zip(levels, new, strict=True))),
-                f"Each {fact} is remade, in the same order.",
+                "Other numbers, in the same order.",
             )
 
 

@@ -37,6 +37,14 @@ CLAIM_WRONG = Rule(
     wrong="answers: 4 (there are 5)",
     right="answers: 5",
 )
+WAYS_MISCOUNTED = Rule(
+    name="ways-miscounted",
+    says="How many ways a section says there are is how many its activity finds, and how many it lists.",
+    why="A class that was told five goes on looking for the fifth.",
+    source=HOUSE_RULE,
+    wrong="There are five ways. … (beside an activity that finds six)",
+    right="There are six ways.",
+)
 NO_ANSWER = Rule(
     name="activity-no-answer",
     says="An activity has an answer, unless its author says answers: 0.",
@@ -71,13 +79,69 @@ BEYOND_YEAR = Rule(
 )
 NO_VERSION = Rule(
     name="activity-no-version",
-    says="An activity that names another year has a version that fits it.",
-    why="The page promises it.",
+    says="Where numbers are to be found for another year, there are some that fit the year and what the bend says.",
+    why="The page promises it, and a version that does not fit is worse than none.",
     source=HOUSE_RULE,
-    wrong="years: {1: {largest: 3}} for six characters who all differ",
-    right="years: {1: {largest: 10}}",
+    wrong="bends: {1: {up_to: 3, activities: {lightest: find}}} for six characters who all differ",
+    right="bends: {1: {activities: {lightest: {cast: [penguin, hedgehog, snail]}}}}",
 )
-RULES = (BROKEN, CANNOT_BE, FACT_MISSING, CLAIM_WRONG, NO_ANSWER, TOO_MANY, TWICE, BEYOND_YEAR, NO_VERSION)
+BEND_UNCLEAR = Rule(
+    name="bend-activity-unknown",
+    says="A bend names activities of its own page, each once, and characters of its book.",
+    why="A name that means nothing would leave a year without its activity, and nobody would be told.",
+    source=HOUSE_RULE,
+    wrong="activities: {lightst: same}",
+    right="activities: {lightest: same}",
+)
+NAME_TWICE = Rule(
+    name="activity-name-twice",
+    says="No two activities of a page have the same id, and none has another's title.",
+    why="A bend that names one could mean the other.",
+    source=HOUSE_RULE,
+    wrong="two blocks with id: lightest",
+    right="id: lightest … id: heaviest",
+)
+OUT_OF_PLACE = Rule(
+    name="version-out-of-place",
+    says="What an activity of a session or home page is for another year stands in the page's bend to that year.",
+    why="Beside the bend's own words it is seen whether it keeps them; apart from them it soon does not.",
+    source=HOUSE_RULE,
+    wrong="years: {1: {whole: 5}} in the activity",
+    right="bends: {1: {activities: {two-friends: {whole: 5}}}}",
+)
+PROMISE_BROKEN = Rule(
+    name="bend-promise-broken",
+    says="A version keeps what its bend says: how large, which signs, units and times, who takes part.",
+    why="A sheet that contradicts the page it belongs to is found out in front of the class.",
+    source=HOUSE_RULE,
+    wrong="clock: o'clock … activities: {short-hand: {times: [8:00, 8:30]}}",
+    right="clock: o'clock … activities: {short-hand: {times: [8:00, 11:00]}}",
+)
+SAME_NUMBERS = Rule(
+    name="version-same-numbers",
+    says="An activity that serves another year as it is, is named same; what is pinned is other than the class has.",
+    why="A second copy of one task is paper, and a teacher looks for what differs.",
+    source=HOUSE_RULE,
+    wrong="activities: {two-level: {teams: 2}} where the class has teams: 2",
+    right="activities: {two-level: same}",
+)
+RULES = (
+    BROKEN,
+    CANNOT_BE,
+    FACT_MISSING,
+    CLAIM_WRONG,
+    WAYS_MISCOUNTED,
+    NO_ANSWER,
+    TOO_MANY,
+    TWICE,
+    BEYOND_YEAR,
+    NO_VERSION,
+    BEND_UNCLEAR,
+    NAME_TWICE,
+    OUT_OF_PLACE,
+    PROMISE_BROKEN,
+    SAME_NUMBERS,
+)
 
 
 def every_rule() -> dict[str, Rule]:

@@ -10,6 +10,7 @@ from typing import Any
 from ..model.activity import Solution
 from ..model.fields import year_name
 from ..model.reference import Reference
+from .bending import Version
 from .fit import years_that_fit
 from .saying import counted, listed, written
 from .work_out import WorkedOut
@@ -39,19 +40,27 @@ def as_text(worked: WorkedOut, reference: Reference) -> str:
     if worked.solution is not None:
         parts += ["\n".join(_task(worked, worked.solution)), "\n".join(_answers(worked.solution))]
         parts.append("\n".join(_demands(worked.solution, reference)))
-    for year, version in worked.versions.items():
-        if year == worked.year and version.solution is worked.solution:
-            continue
-        lines = [f"{year_name(year)}: {version.changed}"]
-        cards = zip(version.solution.task.characters, version.solution.task.shows, strict=False)
-        lines += [f"  {', '.join(f'{character.name} {shown}' for character, shown in cards)}"] * bool(
-            version.solution.task.shows
-        )
-        lines += _answers(version.solution)[:-1] if version.solution.note else _answers(version.solution)
-        parts.append("\n".join(lines))
+    parts += ["\n".join(_version(year, version)) for year, version in worked.versions.items() if year != worked.year]
     if worked.problems:
         parts.append("\n".join(str(problem) for problem in worked.problems))
     return "\n\n".join(parts)
+
+
+def _version(year: int, version: Version) -> Iterator[str]:
+    """What another year has; of the same nothing is told twice."""
+    if version.same:
+        yield f"{year_name(year)}: the same."
+        return
+    solution = version.solution
+    yield f"{year_name(year)}: {version.changed}" if version.changed else f"{year_name(year)}, as its author says:"
+    yield f"  {solution.task.ask}"
+    if solution.task.shows:
+        cards = zip(solution.task.characters, solution.task.shows, strict=False)
+        yield f"  {', '.join(f'{character.name} {shown}' for character, shown in cards)}"
+    yield from (f"  {line}" for line in solution.task.lines)
+    yield from ("  Nothing is written.",) * (not version.written)
+    yield from _answers(solution)
+    yield from _likely_error(solution)
 
 
 def _task(worked: WorkedOut, solution: Solution) -> Iterator[str]:
@@ -73,9 +82,13 @@ def _answers(solution: Solution) -> list[str]:
     return [*lines, solution.note] if solution.note else lines
 
 
-def _demands(solution: Solution, reference: Reference) -> Iterator[str]:
+def _likely_error(solution: Solution) -> Iterator[str]:
     if solution.likely_error:
         yield f"Likely slip: {solution.likely_error.does} It gives: {solution.likely_error.gives}"
+
+
+def _demands(solution: Solution, reference: Reference) -> Iterator[str]:
+    yield from _likely_error(solution)
     signs = " ".join(sorted(solution.demands.signs)) or "none"
     years = years_that_fit(solution.demands, reference)
     fits = listed([year_name(year) for year in years]) or "no year"

@@ -7,14 +7,17 @@ from typing import Any
 
 from . import (
     always_sometimes_never,
+    angle,
     balance,
     bonds,
     chart,
     clock,
     compare,
+    coordinates,
     fraction,
     measure,
     money,
+    nearest,
     number_sentence,
     order,
     position,
@@ -22,6 +25,7 @@ from . import (
     shape,
     share,
     sort,
+    unknowns,
 )
 from .kind import Kind
 
@@ -29,9 +33,11 @@ from .kind import Kind
 _KINDS: tuple[Kind[Any], ...] = (
     balance.KIND,
     compare.KIND,
+    nearest.KIND,
     order.KIND,
     sort.KIND,
     number_sentence.KIND,
+    unknowns.KIND,
     bonds.KIND,
     sequence.KIND,
     share.KIND,
@@ -41,6 +47,8 @@ _KINDS: tuple[Kind[Any], ...] = (
     measure.KIND,
     chart.KIND,
     position.KIND,
+    coordinates.KIND,
+    angle.KIND,
     shape.KIND,
     always_sometimes_never.KIND,
 )

@@ -7,19 +7,23 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from ..model.activity import Context, Solution
+from ..model.bend import YearBend
 from ..model.book import Book
 from ..model.fields import year_name
 from ..model.problem import Place, Problem
 from ..model.reference import Reference
-from .author_demands import read_demands
 from .bending import Version, year_version
+from .bent import bend_versions
 from .block import Block, read_block
 from .claims import claim_fault, claims_none
 from .context import build_context
 from .fit import misfits, too_early
 from .kind import ActivityFields, Kind, Unsolvable
 from .memory import ActivityInput, Memory
+from .own_words import in_own_words
+from .revalue import SAME_NUMBERS
 from .rules import BEYOND_YEAR, CANNOT_BE, CLAIM_WRONG, NO_ANSWER, RULES, TOO_MANY
+from .solving import solve
 from .worked import AnyWorked, Worked
 
 _RULES = {rule.name: rule for rule in RULES}
@@ -37,6 +41,8 @@ class WorkedOut:
     """The versions for other years, and for its own where the author names it."""
     problems: tuple[Problem, ...]
     raw: Mapping[str, Any] = field(default_factory=dict)
+    refused: tuple[Unsolvable, ...] = ()
+    """What the bends of its page ask for and cannot be; told with their places in that page's front matter."""
 
     @property
     def done(self) -> AnyWorked | None:
@@ -60,18 +66,21 @@ def work_out(
     reference: Reference,
     *,
     folder: str = "",
-    also: tuple[int, ...] = (),
+    bends: Mapping[int, YearBend] | None = None,
     judged: bool = True,
     memory: Memory[WorkedOut] | None = None,
 ) -> WorkedOut:
     """Works out the activity whose first line stands on ``line`` of ``path``. Gives all problems at once.
 
-    ``year`` holds where the activity names none. ``folder`` is the book's inside ``content/``. ``also`` are
-    years a version is welcome for; where there is none that is no problem. With ``judged`` off it is held
-    against a year only if it names one itself. What ``memory`` holds is not solved again.
+    ``year`` holds where the activity names none. ``folder`` is the book's inside ``content/``. ``bends`` are
+    those of its page. With ``judged`` off it is held against a year only if it names one itself. What ``memory``
+    holds is not solved again.
     """
     book_key = repr((book.title, book.cast, book.facts)) if book else ""
-    asked = ActivityInput(text, year, also, folder, judged, book_key, reference.fingerprint, book, reference)
+    bends_key = repr(bends) if bends else ""
+    asked = ActivityInput(
+        text, year, bends_key, folder, judged, book_key, reference.fingerprint, book, reference, bends or {}
+    )
     worked = _work_out(asked) if memory is None else memory.recall(asked, _work_out)
     return replace(worked, problems=tuple(_move(problem, path, line) for problem in worked.problems))
 
@@ -91,35 +100,14 @@ def _work_out(asked: ActivityInput) -> WorkedOut:
         problems = sorted(as_problem(error, block) for error in context)
         return WorkedOut(kind, fields, None, None, {}, tuple(problems), block.raw)
     try:
-        solution = in_own_words(fields, _solve(kind, fields, context))
+        solution = in_own_words(fields, solve(kind, fields, context))
     except Unsolvable as error:
         return WorkedOut(kind, fields, context, None, {}, (as_problem(error, block),), block.raw)
     problems = [*_problems(block, solution, context, asked)]
     versions = _versions(block, context, solution, asked, problems)
-    return WorkedOut(kind, fields, context, solution, versions, tuple(sorted(problems)), block.raw)
-
-
-def _solve(kind: Kind[Any], fields: ActivityFields, context: Context) -> Solution:
-    try:
-        return kind.solve(fields, context)
-    except Unsolvable:
-        raise
-    except Exception as error:
-        # A kind that fails on some data is a fault in the kind; the author still gets a report of every page.
-        said = f"{type(error).__name__}: {error}"[:200]
-        raise Unsolvable(
-            (),
-            f"The kind {kind.name} failed on this activity ({said}).",
-            "change the numbers, and tell the developers.",
-        ) from error
-
-
-def in_own_words(fields: ActivityFields, solution: Solution) -> Solution:
-    """The solution with the author's own words for the task, where there are any, and what they demand."""
-    if not fields.own_words:
-        return solution
-    task = replace(solution.task, ask=fields.ask or solution.task.ask)
-    return replace(solution, task=task, demands=solution.demands | read_demands(fields.own_words))
+    bent, refused = bend_versions(block, context, solution, asked.bends, reference)
+    found = {**versions, **bent}
+    return WorkedOut(kind, fields, context, solution, found, tuple(sorted(problems)), block.raw, tuple(refused))
 
 
 def as_problem(error: Unsolvable, block: Block) -> Problem:
@@ -160,24 +148,22 @@ def _problems(block: Block, solution: Solution, context: Context, asked: Activit
 def _versions(
     block: Block, context: Context, solution: Solution, asked: ActivityInput, problems: list[Problem]
 ) -> Mapping[int, Version]:
-    """The versions of the years the author names, with a problem for each that cannot be; then of those welcome."""
+    """The versions of the years the activity itself names, with a problem for each that cannot be."""
     fields, own = block.fields, context.year.year
     if claims_none(fields) and solution.answers:
         return {}  # what is to come out is not known until the claim is put right, and it has been told
     versions: dict[int, Version] = {}
-    for year in sorted({*fields.years, *asked.also}):
-        pins = fields.years.get(year, {})
+    for year, pins in sorted(fields.years.items()):
         if year == own and not pins:
-            if year in fields.years:
-                versions[year] = Version(fields, context, solution, "The same numbers.")
+            versions[year] = Version(fields, context, solution, SAME_NUMBERS, same=True)
             continue
         try:
             version = year_version(block.kind, fields, context, solution, year, pins, asked.reference, block.raw)
         except Unsolvable as error:
-            if year in fields.years:
-                problems.append(as_problem(error, block))
+            problems.append(as_problem(error, block))
             continue
-        versions[year] = replace(version, solution=in_own_words(version.fields, version.solution))
+        same = version.is_same(fields, context)
+        versions[year] = replace(version, solution=in_own_words(version.fields, version.solution), same=same)
         fault = claim_fault(block.kind, version.fields, version.solution)
         if fault:
             problems.append(CLAIM_WRONG.problem(block.place(("years", year, "answers")), *fault))

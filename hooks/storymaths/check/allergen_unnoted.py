@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import Rule
+from .things_in_prose import ThingsInProse
 from .things_used import materials_of, notes_on, pages_of_doing
 
 RULE = Rule(
@@ -18,10 +19,12 @@ RULE = Rule(
     right="materials: [{item: bread-slice}] … cautions: [{risk: allergens, note: …}]",
 )
 CAUTION = "allergens"
+_FIX = "add to cautions: {risk: allergens, note: whose plans to check, and what to use instead}."
 
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the first food or allergen of each page without the note."""
+    named = ThingsInProse(collection.reference)
     for page in pages_of_doing(collection):
         if CAUTION in notes_on(page):
             continue
@@ -31,6 +34,16 @@ def check(collection: Collection) -> Iterator[Problem]:
                 yield RULE.problem(
                     page.place(*loc),
                     f"The page uses {material.plural} (allergens: {holds}) and has no allergy note.",
-                    "add to cautions: {risk: allergens, note: whose plans to check, and what to use instead}.",
+                    _FIX,
                 )
                 break
+        else:
+            for handled in named.handled_on(page):
+                if handled.thing.food or handled.thing.allergens:
+                    holds = ", ".join(handled.thing.allergens) or "none of the fourteen, but it is food"
+                    yield RULE.problem(
+                        page.place_in_prose(handled.start, handled.words),
+                        f'The page says "{handled.words}" (allergens: {holds}) and has no allergy note.',
+                        _FIX,
+                    )
+                    break

@@ -1,4 +1,4 @@
-"""Bends that name no objective of the year they bend to, or bend to the session's own year."""
+"""Bends that name no objective of the year they bend to, or bend to the page's own year."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from ..model.fields import year_name
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..model.session import Session
+from .pupil_numbers import pupil_pages
 
 RULE = Rule(
     name="bend-without-objective",
@@ -21,19 +22,20 @@ RULE = Rule(
 
 
 def check(collection: Collection) -> Iterator[Problem]:
-    """A problem for each bend with no objective at all, or to the year the session is already for."""
+    """A problem for each bend to the year a page is already for, and for a session's with no objective at all."""
+    for page in pupil_pages(collection):
+        if page.fields.year in page.fields.bends:
+            year = page.fields.year
+            yield RULE.problem(
+                page.place("bends", year or "Reception", "[key]"),
+                f"The page is for {year_name(year)} already, so it cannot bend to it.",
+                "name the year below or above.",
+            )
     for page in collection.of_kind(Session):
         for year, bend in page.fields.bends.items():
-            key = "Reception" if year == 0 else year
-            if year == page.fields.year:
+            if year != page.fields.year and not any(bend.objectives.values()):
                 yield RULE.problem(
-                    page.place("bends", key, "[key]"),
-                    f"The session is for {year_name(year)} already, so it cannot bend to it.",
-                    "name the year below or above.",
-                )
-            elif not any(bend.objectives.values()):
-                yield RULE.problem(
-                    page.place("bends", key),
+                    page.place("bends", year or "Reception"),
                     f"The bend to {year_name(year)} names no objective of {year_name(year)}.",
                     f"add objectives: with a code of {year_name(year)}.",
                 )

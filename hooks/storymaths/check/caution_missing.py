@@ -8,6 +8,7 @@ from ..model.collection import Collection
 from ..model.material import Caution
 from ..model.problem import Place, Problem
 from ..model.rule import Rule
+from .things_in_prose import ThingsInProse
 from .things_used import Phrases, applies, materials_of, notes_on, pages_of_doing
 
 RULE = Rule(
@@ -24,6 +25,7 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each caution a page lacks, at the first thing that calls for it."""
     cautions = collection.reference.cautions
     triggers = Phrases((caution.id, word) for caution in cautions.values() for word in caution.trigger_words)
+    named = ThingsInProse(collection.reference)
     for page in pages_of_doing(collection):
         settled = set(notes_on(page))
         for loc, material in materials_of(page, collection):
@@ -31,7 +33,9 @@ def check(collection: Collection) -> Iterator[Problem]:
                 if risk not in settled and applies(cautions[risk], page):
                     settled.add(risk)
                     yield _problem(page.place(*loc), f"The page uses {material.plural}", cautions[risk])
-        for risk, at, words in triggers.said_on(page):
+        handled = ((risk, each) for each in named.handled_on(page) for risk in each.thing.hazards)
+        said = ((risk, each.start, each.words) for risk, each in handled)
+        for risk, at, words in (*triggers.said_on(page), *said):
             if risk not in settled and applies(cautions[risk], page):
                 settled.add(risk)
                 yield _problem(page.place_in_prose(at, words), f'The page says "{words}"', cautions[risk])

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from ..model.collection import Collection
 from ..model.problem import Problem
+from ..model.prose import PlacedText
 from ..model.rule import HOUSE_RULE, Rule
 from ..parse.number_sentence import find_number_sentences, is_true, marked_mistakes
 
@@ -22,14 +23,18 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each ``[…]{wrong}`` that holds no sentence, or a true one."""
     for page in collection.documents:
-        for words, start in marked_mistakes(page.prose.text):
-            sentences = list(find_number_sentences(words))
-            if not sentences:
-                message = f'"{words}" is marked as a mistake, but is not a number sentence that can be worked out.'
-            elif all(is_true(sentence) for sentence in sentences):
-                message = f"{words} is marked as a mistake, but it is true."
-            else:
-                continue
-            yield RULE.problem(
-                page.place_in_prose(start, words), message, "take the mark off, or change it to a real mistake."
-            )
+        for text in page.placed_texts:
+            yield from mistakes_that_are_none(text)
+
+
+def mistakes_that_are_none(placed: PlacedText) -> Iterator[Problem]:
+    """A problem for each ``[…]{wrong}`` of a text that holds no sentence, or a true one."""
+    for words, start in marked_mistakes(placed.text):
+        sentences = find_number_sentences(words)
+        if not sentences:
+            message = f'"{words}" is marked as a mistake, but is not a number sentence that can be worked out.'
+        elif all(is_true(sentence) for sentence in sentences):
+            message = f"{words} is marked as a mistake, but it is true."
+        else:
+            continue
+        yield RULE.problem(placed.place(start, words), message, "take the mark off, or change it to a real mistake.")

@@ -12,6 +12,7 @@ from ..model.prose import Numeral
 from ..model.rule import Rule
 from ..model.year import YearLimits
 from ..parse.number_sentence import find_number_sentences
+from .adult_matters import is_an_adults
 from .pupil_numbers import PupilPage, is_below_zero, numbers_beyond, pupil_pages, year_at, youngest
 
 RULE = Rule(
@@ -41,7 +42,8 @@ def check(collection: Collection) -> Iterator[Problem]:
         if _MINUS_ATTACHED.search(page.prose.text):
             for numeral in page.prose.numerals:
                 limits = years[year_at(page, numeral.start)]
-                if not limits.below_zero and is_below_zero(page.prose.text, numeral):
+                below = not limits.below_zero and is_below_zero(page.prose.text, numeral)
+                if below and not is_an_adults(page.prose.text, numeral, collection.reference):
                     yield _problem(page, numeral, limits, f"−{numeral.text}")
     yield from _sums_beyond(collection)
 

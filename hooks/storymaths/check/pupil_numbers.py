@@ -1,4 +1,4 @@
-"""Numbers in the prose that pupils meet, told apart from pages, minutes, years, codes and quantities."""
+"""Numbers in the prose that pupils meet, in figures or words, told apart from pages, minutes, years, codes and quantities."""
 
 from __future__ import annotations
 
@@ -12,6 +12,8 @@ from ..model.home import Home
 from ..model.prose import VULGAR, Numeral
 from ..model.reference import Reference
 from ..model.session import Session
+from .adult_matters import is_an_adults
+from .numbers_in_words import fractions_in_words, numbers_in_words
 
 _PARTED = re.compile("[0-9][,./][0-9]")
 _VULGAR_FRACTION = re.compile(f"[{''.join(VULGAR)}]")
@@ -61,9 +63,9 @@ def numbers_beyond(collection: Collection, beyond: Callable[[Numeral, int], bool
     """Pupils' numbers for which ``beyond(numeral, year)`` holds."""
     for page in pupil_pages(collection):
         least = youngest(page)
-        if not _may_hold_larger(page.prose.text, collection.reference.years[least].largest_number):
-            continue
-        for numeral in page.prose.numerals:
+        largest = collection.reference.years[least].largest_number
+        figures = page.prose.numerals if _may_hold_larger(page.prose.text, largest) else ()
+        for numeral in (*figures, *numbers_in_words(page.prose, largest), *fractions_in_words(page.prose)):
             # What suits the youngest year concerned suits them all; only the others are looked at closely.
             if not beyond(numeral, least):
                 continue
@@ -89,7 +91,7 @@ def _is_not_a_pupils(text: str, numeral: Numeral, reference: Reference) -> bool:
     before, after = text[max(0, numeral.start - 40) : numeral.start], text[numeral.end : numeral.end + 60]
     if _NOT_A_PUPILS_BEFORE.search(before) or _NOT_A_PUPILS_AFTER.match(after):
         return True
-    return _counts_materials(after, reference)
+    return _counts_materials(after, reference) or is_an_adults(text, numeral, reference)
 
 
 def _counts_materials(after: str, reference: Reference) -> bool:

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ..expression.noun import with_article
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import Rule
+from .things_in_prose import ThingsInProse
 from .things_used import materials_of, notes_on, pages_of_doing
 
 RULE = Rule(
@@ -20,10 +22,12 @@ RULE = Rule(
     right="materials: [{item: interlocking-cube}] … cautions: [{risk: small-parts, note: …}]",
 )
 CAUTION = "small-parts"
+_FIX = "add to cautions: {risk: small-parts, note: how they are counted out and in, and kept from under-threes}."
 
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the first small part of each page without the note."""
+    named = ThingsInProse(collection.reference)
     for page in pages_of_doing(collection):
         if CAUTION in notes_on(page):
             continue
@@ -35,7 +39,17 @@ def check(collection: Collection) -> Iterator[Problem]:
                 why = "comes apart into pieces that fit" if material.sheds_small_parts else f"({size}) {fits}"
                 yield RULE.problem(
                     page.place(*loc),
-                    f"A {material.name} {why} inside the small-parts cylinder, and the page has no small-parts note.",
-                    "add to cautions: {risk: small-parts, note: how they are counted out and in, and kept from under-threes}.",
+                    f"The page has no small-parts note, and {with_article(material.name)} {why} inside the small-parts cylinder.",
+                    _FIX,
                 )
                 break
+        else:
+            for handled in named.handled_on(page):
+                if handled.is_small_part:
+                    yield RULE.problem(
+                        page.place_in_prose(handled.start, handled.words),
+                        f'The page says "{handled.words}": one fits inside the small-parts cylinder, and the page has no '
+                        "small-parts note.",
+                        _FIX,
+                    )
+                    break

@@ -8,6 +8,7 @@ from ..model.collection import Collection
 from ..model.fields import year_name
 from ..model.problem import Problem
 from ..model.rule import Rule
+from .adult_matters import joins_a_size
 from .pupil_numbers import pupil_pages, year_at, youngest
 
 RULE = Rule(
@@ -29,7 +30,7 @@ def check(collection: Collection) -> Iterator[Problem]:
         said: set[tuple[str, int]] = set()
         for at, sign in page.prose.signs:
             year = year_at(page, at)
-            if (sign, year) in said:
+            if (sign, year) in said or joins_a_size(page.prose.text, at):
                 continue
             said.add((sign, year))
             if ("=" if sign == "≠" else sign) not in reference.symbols_by(year):

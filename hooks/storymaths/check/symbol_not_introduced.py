@@ -9,6 +9,7 @@ from ..model.document import Document
 from ..model.problem import Problem
 from ..model.rule import COMMON_PRACTICE, Rule
 from ..model.session import Session
+from .adult_matters import joins_a_size
 
 RULE = Rule(
     name="symbol-not-introduced",
@@ -52,6 +53,7 @@ def _used_too_soon(page: Document[Session], collection: Collection, known: Set[s
     said: set[str] = set()
     for at, sign in page.prose.signs:
         # A bend is another year's lesson.
-        if sign in of_the_year - known - said and page.prose.part_at(at).year is None:
+        new = sign in of_the_year - known - said and page.prose.part_at(at).year is None
+        if new and not joins_a_size(page.prose.text, at):
             said.add(sign)
             yield at, sign

@@ -13,7 +13,7 @@ from ..model.session import Session
 
 Doing = Document[Session] | Document[Home]
 # Where a page tells what is done. A question about the harbour in the story is no call to fill a bucket.
-_DOING = frozenset(("[body]", "task", "easier", "harder", "access", "if_hard", "if_easy", "steps"))
+DOING = frozenset(("[body]", "task", "easier", "harder", "access", "if_hard", "if_easy", "steps"))
 _FIRST_WORD = re.compile(r"[a-z]+")
 _ENDING = re.compile(r"(?:s|es)?(?![a-z0-9])")
 _NEGATED = re.compile(r"\b(?:no|not|without|never|instead of|rather than)\b[^.;:!?\n]{0,25}$", re.IGNORECASE)
@@ -38,10 +38,10 @@ def materials_of(page: Doing, collection: Collection) -> Iterator[tuple[Loc, Mat
 
 
 def applies(caution: Caution, page: Doing) -> bool:
-    """Whether a caution is for this kind of page and the age of its children."""
+    """Whether a caution is for this kind of page and the age of the youngest it is for."""
     if page.fields.kind not in caution.applies_to:
         return False
-    return caution.oldest_year is None or page.fields.year <= caution.oldest_year
+    return caution.oldest_year is None or min((page.fields.year, *page.fields.other_years)) <= caution.oldest_year
 
 
 def notes_on(page: Doing) -> frozenset[str]:
@@ -76,7 +76,7 @@ def _said(page: Doing, phrase: str, everywhere: bool) -> Iterator[tuple[int, str
     while at >= 0:
         ending = _ENDING.match(lowered, at + len(phrase))
         if ending and not lowered[at - 1 : at].isalnum():
-            doing = everywhere or page.prose.part_at(at).loc[0] in _DOING
+            doing = everywhere or page.prose.part_at(at).loc[0] in DOING
             if doing and not _NEGATED.search(text, max(0, at - 40), at):
                 yield at, text[at : ending.end()]
         at = lowered.find(phrase, at + 1)

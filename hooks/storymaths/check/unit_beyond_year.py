@@ -10,6 +10,7 @@ from ..model.fields import year_name
 from ..model.problem import Problem
 from ..model.reference import Reference
 from ..model.rule import Rule
+from .adult_matters import is_an_adults
 from .pupil_numbers import pupil_pages, year_at, youngest
 
 RULE = Rule(
@@ -40,7 +41,7 @@ def check(collection: Collection) -> Iterator[Problem]:
             if unit is None or first[unit] <= youngest(page):
                 continue
             year = year_at(page, numeral.start)
-            if first[unit] > year:
+            if first[unit] > year and not is_an_adults(text, numeral, collection.reference):
                 written = f"£{numeral.text}" if unit == "£" else f"{numeral.text} {unit}"
                 yield RULE.problem(
                     page.place_in_prose(numeral.start, numeral.text),

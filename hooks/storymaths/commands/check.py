@@ -15,6 +15,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "paths", nargs="*", type=Path, metavar="PATH", help="a page or folder to report on (default: all)"
     )
+    parser.add_argument(
+        "--unread", action="store_true", help="list instead what stands between numbers and was not worked out, and why"
+    )
     parser.add_argument("--format", choices=FORMATS, default="text", help="how to report (default: text)")
 
 
@@ -27,11 +30,18 @@ def run(root: Path, options: argparse.Namespace) -> int:
     reading = read_and_check(root, progress)
     progress.clear()
     wanted = [path.resolve() for path in options.paths]
-    problems = [
-        problem
-        for problem in reading.problems
-        if not wanted or any((root / problem.place.path).resolve().is_relative_to(path) for path in wanted)
-    ]
+
+    def is_wanted(path: str) -> bool:
+        return not wanted or any((root / path).resolve().is_relative_to(part) for part in wanted)
+
+    if options.unread and reading.collection:
+        from .unread import list_unread  # noqa: PLC0415 - the kinds take half a second to load
+
+        for path, line in list_unread(reading):
+            if is_wanted(path):
+                print(line)
+        return 0
+    problems = [problem for problem in reading.problems if is_wanted(problem.place.path)]
     if problems or options.format == "json":
         print(FORMATS[options.format](problems))
     if options.format == "text":

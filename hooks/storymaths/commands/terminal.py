@@ -17,9 +17,14 @@ def _spelt_out(sign: re.Match[str]) -> str:
     return f"<U+{ord(sign.group()):04X}>"
 
 
+def spell_out(text: str) -> str:
+    """A text with the signs that would act on the screen spelt out."""
+    return _ACTS.sub(_spelt_out, text)
+
+
 def as_text(problems: Sequence[Problem]) -> str:
-    """The report for people, one problem below the other. Signs that would act on the screen are spelt out."""
-    return "\n".join(_ACTS.sub(_spelt_out, str(problem)) for problem in problems)
+    """The report for people, one problem below the other, its signs spelt out."""
+    return "\n".join(spell_out(str(problem)) for problem in problems)
 
 
 def as_json(problems: Sequence[Problem]) -> str:
@@ -37,7 +42,7 @@ def as_annotations(problems: Sequence[Problem]) -> str:
 
 
 def _data(text: str) -> str:
-    return _ACTS.sub(_spelt_out, text.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A"))
+    return spell_out(text.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A"))
 
 
 def _property(text: str) -> str:

@@ -2,7 +2,7 @@
 
 Loosest first::
 
-    sentence  = sum  relation sum  (relation sum)…        relation:  =  ≠  <  >
+    sentence  = sum  relation sum  (relation sum)…        relation:  =  ≠  <  >  ≤  ≥  ≈
     sum       = product  (+ or −  product)…
     product   = value  (× or ÷ or "of"  value)…
     value     = number [unit] | gap | ( sum ) | − value
@@ -15,7 +15,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Literal
 
-from .signs import COMPARE, LEVELS
+from .signs import LEVELS, RELATIONS
 from .tokens import Token
 from .tree import NOUGHT, Gap, Node, Number, Operation
 
@@ -66,7 +66,7 @@ class Reader:
     def sentence(self) -> tuple[tuple[Node, ...], tuple[str, ...]]:
         """The sides of a whole sentence, and the relation after each but the last."""
         sides, relations = [self.sum()], []
-        while relation := self.take(*COMPARE):
+        while relation := self.take(*RELATIONS):
             relations.append(relation)
             sides.append(self.sum())
         self.end()

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-_COUNTS = (
+COUNTS = (
     "no one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
     "eighteen nineteen twenty"
 ).split()
-_PARTS = dict(
+PARTS = dict(
     enumerate(
         "half third quarter fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth "
         "sixteenth seventeenth eighteenth nineteenth twentieth".split(),
         start=2,
     )
 ) | {24: "twenty-fourth", 25: "twenty-fifth", 30: "thirtieth", 36: "thirty-sixth", 40: "fortieth", 48: "forty-eighth"}
-_PARTS |= {50: "fiftieth", 60: "sixtieth", 100: "hundredth", 1000: "thousandth"}
+PARTS |= {50: "fiftieth", 60: "sixtieth", 100: "hundredth", 1000: "thousandth"}
 _WRITTEN_IN_WORDS = 12
 """Larger numbers, and finer parts that are no decimals, are written in figures."""
 
@@ -59,12 +59,12 @@ def spoken(fraction: Fraction) -> str:
         return mixed(fraction)
     if under == 2:
         return names[0]
-    return f"{'an' if names[0][0] in 'aeiou' else 'a'} {names[0]}" if over == 1 else f"{_COUNTS[over]} {names[1]}"
+    return f"{'an' if names[0][0] in 'aeiou' else 'a'} {names[0]}" if over == 1 else f"{COUNTS[over]} {names[1]}"
 
 
 def part_names(under: int) -> tuple[str, str] | None:
     """The name of one equal part, so many to the whole, and of several: ``quarter``, ``quarters``; None for 17/23."""
-    one = _PARTS.get(under)
+    one = PARTS.get(under)
     return None if one is None else (one, "halves" if under == 2 else f"{one}s")
 
 
@@ -80,7 +80,7 @@ def part_name(under: int, over: int = 2) -> str:
 
 def number_word(count: int, up_to: int = _WRITTEN_IN_WORDS) -> str:
     """``two`` for 2, up to twelve or, in speech, twenty; then figures."""
-    return _COUNTS[count] if 0 <= count <= up_to else f"{count:,}"
+    return COUNTS[count] if 0 <= count <= up_to else f"{count:,}"
 
 
 def plain(number: Fraction) -> int | str:

@@ -13,11 +13,12 @@ from ..model.prose import VULGAR
 from ..model.quantity import UNITS
 from .number import NUMBER
 
-LEVELS: tuple[tuple[str, ...], ...] = (("+", "−"), ("×", "÷", "of"), ("/",))
+LEVELS: tuple[tuple[str, ...], ...] = (("+", "−", "less than"), ("×", "÷", "of"), ("/",))
 """The operations by how tightly they hold, loosest first; one level goes from left to right."""
 OPERATE: Mapping[str, Callable[[Any, Any], Any]] = {
     "+": operator.add,
     "−": operator.sub,
+    "less than": lambda less, number: number - less,
     "×": operator.mul,
     "of": operator.mul,
     "÷": operator.truediv,
@@ -31,6 +32,8 @@ COMPARE: Mapping[str, Callable[[Any, Any], bool]] = {
     "≤": operator.le,
     "≥": operator.ge,
 }
+RELATIONS = frozenset((*COMPARE, "≈"))
+"""The signs that may stand between two sides; whether ≈ holds is no matter of exact numbers."""
 _AS_WRITTEN = {sign: sign for sign in ("+", "−", "×", "÷", "of", "=", "≠", "<", ">")}
 _AS_TYPED = {**_AS_WRITTEN, "-": "−", "*": "×", "!=": "≠"}
 UNIT = "|".join(sorted((re.escape(unit) for unit in UNITS if unit != "£"), key=len, reverse=True))
@@ -57,6 +60,8 @@ class Dialect:
     word: str = _WORD
     quoted: bool = False
     """Whether words in quotation marks are a value."""
+    capitals: bool = False
+    """Whether a sign in words may begin with a capital, as a sentence does."""
 
 
 @lru_cache(maxsize=64)
@@ -67,7 +72,8 @@ def token_pattern(dialect: Dialect, names: tuple[str, ...] = ()) -> re.Pattern[s
     if names:
         parts.append(rf"(?P<name>(?i:{_either(names)}))(?![^\W_])")
     in_words = [sign for sign in dialect.signs if sign[0].isalpha()]
-    parts.append(rf"(?P<word>(?!(?:{_either(in_words)})(?!\w)){dialect.word})")  # first, for most tokens are
+    spoken = rf"(?:{_either(in_words, dialect.capitals)})(?!\w)"
+    parts.append(rf"(?P<word>(?!{spoken}){dialect.word})")  # first, for most tokens are
     if gap := re.escape(dialect.gaps):
         if dialect.digits:
             parts.append(rf"(?P<digits>(?=\d*[{gap}])(?=[{gap}]*\d)[\d{gap}]{{2,8}})")
@@ -76,17 +82,39 @@ def token_pattern(dialect: Dialect, names: tuple[str, ...] = ()) -> re.Pattern[s
     if dialect.quoted:
         parts.append(r"(?P<quoted>\"[^\"]*\"|“[^”]*”|'[^']*')")
     typed = [sign for sign in dialect.signs if not sign[0].isalpha()]
-    parts.append(rf"(?P<sign>{_either(typed)}|(?:{_either(in_words)})(?!\w))")
+    parts.append(rf"(?P<sign>{_either(typed)}|{spoken})")
     parts += [r"(?P<bracket>[()])", r"(?P<other>\S)"]
     return re.compile("|".join(parts))
 
 
-def _either(texts: Iterable[str]) -> str:
-    return "|".join(re.escape(text) for text in sorted(texts, key=len, reverse=True))
+def _either(texts: Iterable[str], capitals: bool = False) -> str:
+    either = [re.escape(text) for text in sorted(texts, key=len, reverse=True)]
+    # A class of two letters is passed over far faster than a letter of either size.
+    return "|".join(f"[{text[0]}{text[0].upper()}]{text[1:]}" if capitals else text for text in either)
 
 
 PROSE = Dialect(_AS_WRITTEN, gaps="_?□")
-"""Number sentences in running text."""
+"""Number sentences as a page prints them."""
+SPOKEN = Dialect(
+    {
+        **_AS_TYPED,
+        **{sign: sign for sign in ("≤", "≥", "≈")},
+        **{"<=": "≤", ">=": "≥", "–": "−", "/": "÷", "x": "×", "and": "+"},
+        **dict.fromkeys(("plus", "add", "added to", "more than"), "+"),
+        **dict.fromkeys(("minus", "take away", "subtract"), "−"),
+        **dict.fromkeys(("less than", "fewer than"), "less than"),
+        **dict.fromkeys(("times", "multiplied by", "lots of", "groups of", "sets of", "rows of"), "×"),
+        **dict.fromkeys(("divided by", "shared between", "shared among", "shared by"), "÷"),
+        **{f"shared equally {word}": "÷" for word in ("between", "among", "by")},
+        "out of": "/",
+        **{f"{verb}{equal}": "=" for verb in ("is", "are") for equal in ("", " equal to", " the same as", " worth")},
+        **dict.fromkeys(("equals", "makes", "make", "leaves", "gives", "comes to"), "="),
+        **dict.fromkeys(("is not equal to", "are not equal to", "does not equal"), "≠"),
+    },
+    gaps="_?□",
+    capitals=True,
+)
+"""Number sentences in running text, typed by any keyboard or told in words; see ``spoken.py``."""
 GAPPED = Dialect(_AS_TYPED, gaps="_?□", digits=True)
 """A number sentence with gaps for numbers, digits or signs."""
 COMPARED = Dialect({**_AS_TYPED, "/": "/", "?": "?"}, gaps="_", digits=True)

@@ -8,12 +8,12 @@ from typing import Literal, NamedTuple
 
 from ..model.quantity import UNITS
 from .number import Rational, exact, whole_if_can
-from .signs import COMPARE, Dialect, token_pattern
+from .signs import RELATIONS, Dialect, token_pattern
 
 TokenKind = Literal[
     "number", "broken", "gap", "sign-gap", "digits", "name", "quoted", "sign", "relation", "bracket", "word", "other"
 ]  # fmt: skip
-_RELATIONS = frozenset((*COMPARE, "?"))
+_RELATIONS = RELATIONS | {"?"}
 VALUES = frozenset(("number", "broken", "gap", "digits", "name"))
 """What stands for a number. One with nought under its line is ``broken``."""
 
@@ -31,6 +31,10 @@ class Token(NamedTuple):
     end: int = 0
     number: str = ""
     """A number as written, without its unit."""
+    things: str = ""
+    """What is counted, in running text: ``bricks`` where 3 red bricks are told."""
+    typed: str = ""
+    """How a sign stands in running text, where that is by a word or another sign."""
 
     @property
     def amount(self) -> Rational:
@@ -55,7 +59,7 @@ def read_tokens(
         elif group == "word":
             token = Token("word", match.group(), 0, "", low, high)
         elif group == "sign":
-            sign = dialect.signs[match.group()]
+            sign = dialect.signs[match.group().lower() if dialect.capitals else match.group()]
             token = Token("relation" if sign in _RELATIONS else "sign", sign, 0, "", low, high)
         elif group in ("number", "unit", "gap", "pound"):
             token = _value(match, after_value)

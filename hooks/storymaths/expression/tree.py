@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
-from ..model.quantity import UNITS, Quantity
+from ..model.quantity import MEASURES, Quantity
 from .number import Rational, whole_if_can
 from .signs import COMPARE, OPERATE
 
@@ -119,7 +119,7 @@ def quantity_of(node: Node) -> Quantity:
     """
     match node:
         case Number(value=value, unit=unit):
-            return Quantity(value, UNITS[unit][0] if unit else "")
+            return Quantity(value, MEASURES[unit][0] if unit else "")
         case Operation(left=left, right=right) if left is NOUGHT:
             return Quantity(-1) * quantity_of(right)
         case Operation(sign=sign, left=left, right=right) if sign in OPERATE:

@@ -54,6 +54,11 @@ class Answer(Generic[V_co]):
     value: V_co
 
     @property
+    def why(self) -> str:
+        """The line that shows why; empty where it would say the answer again."""
+        return "" if self.worked.rstrip(".") == self.says.rstrip(".") else self.worked
+
+    @property
     def data(self) -> Mapping[str, Plain]:
         """The value as plain data, in the shape the kind documents."""
         return as_plain_mapping(self.value)

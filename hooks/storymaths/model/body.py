@@ -126,6 +126,7 @@ class Rule:
 
 Block: TypeAlias = Paragraph | Heading | List | Quotation | Table | Fence | Markup | Rule
 B = TypeVar("B", bound=Block)
+_RELATIONS = ("=", "≠", "<", ">", "≤", "≥", "≈")
 
 
 @dataclass(frozen=True, slots=True)
@@ -240,4 +241,15 @@ def _texts(block: Block) -> Iterator[Runs]:
         yield block.runs
     elif isinstance(block, Table):
         for row in (block.head, *block.rows):
-            yield from row
+            yield from _cells(row)
+
+
+def _cells(row: tuple[Runs, ...]) -> Iterator[Runs]:
+    """The cells of a row; where a sign such as = has a cell of its own, the row is one line that says something."""
+    if any(len(cell) == 1 and cell[0].text.strip() in _RELATIONS for cell in row):
+        joined: list[Run] = []
+        for cell in filter(None, row):
+            joined += [Run("words", " | ", cell[0].line), *cell] if joined else cell
+        yield tuple(joined)
+    else:
+        yield from row

@@ -40,6 +40,8 @@ class FactAbout(Strict):
 
     means: Text
     unit: str = ""
+    singular: Text | None = None
+    """One of what it counts, where the usual singular is another word: ``die`` for ``dice``."""
 
 
 class MathsOnPages(Strict):

@@ -50,6 +50,8 @@ class Demands:
     """Names of shapes."""
     charts: frozenset[str] = frozenset()
     """Sorts of chart, as in ``years.yaml``."""
+    places: int = 0
+    """Decimal places that numbers are written with, at most."""
 
     @property
     def numbers(self) -> tuple[Fraction, ...]:
@@ -86,6 +88,7 @@ class Demands:
             min(clocks, default=None),
             self.shapes | other.shapes,
             self.charts | other.charts,
+            max(self.places, other.places),
         )
 
 

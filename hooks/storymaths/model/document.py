@@ -12,9 +12,10 @@ from typing import Any, Generic, Literal, Protocol, TypeVar
 from .address import source_of
 from .body import Body
 from .locator import Locator as Locator  # noqa: PLC0414 - part of what this module offers
+from .locator import find_words
 from .page_fields import ListName, Named, PageFields
 from .problem import Place
-from .prose import BODY, Prose
+from .prose import BODY, PlacedText, Prose
 from .prose import Loc as Loc  # noqa: PLC0414 - part of what this module offers
 
 F_co = TypeVar("F_co", bound=PageFields, covariant=True)
@@ -49,6 +50,9 @@ class Reader(Protocol):
 
     def gather_prose(self, content: Body) -> Prose:
         """The words of front matter and body."""
+
+    def gather_notes(self) -> Prose:
+        """What the front matter says to adults alone."""
 
 
 @dataclass(frozen=True)
@@ -119,6 +123,17 @@ class Document(ContentFile, Generic[F_co]):
         """The words of the lesson in one string."""
         return self.reader.gather_prose(self.content)
 
+    @cached_property
+    def notes(self) -> Prose:
+        """What the front matter says to adults alone: notes to materials and things, changes, rights."""
+        return self.reader.gather_notes()
+
+    @property
+    def placed_texts(self) -> Iterator[PlacedText]:
+        """All that it says, with the places of it."""
+        yield PlacedText(self.prose.text, self.place_in_prose)
+        yield PlacedText(self.notes.text, self._place_in_notes)
+
     def texts(self) -> Iterator[tuple[Loc, str]]:
         """Every text of the front matter and where it stands."""
         return _texts(self.raw, ())
@@ -132,26 +147,20 @@ class Document(ContentFile, Generic[F_co]):
         """Where a value stands in the file."""
         return self.locator.place(loc, within)
 
+    def _place_in_notes(self, offset: int, words: str) -> Place:
+        return self.locator.place(self.notes.passage_at(offset).loc, words, self.notes.before_on_line(offset))
+
     def place_in_prose(self, offset: int, words: str) -> Place:
         """Where ``words``, found at ``offset`` of the prose, stand in the file."""
-        passage = self.prose.passage_at(offset)
-        nth = self.prose.text.count(words, passage.start, offset)
+        passage, before = self.prose.passage_at(offset), self.prose.before_on_line(offset)
         if passage.loc != BODY:
-            return self.locator.place(passage.loc, words, nth)
-        return self.place_on_line(passage.line, words, nth)
+            return self.locator.place(passage.loc, words, before)
+        return self.place_on_line(passage.line, words, before)
 
-    def place_on_line(self, line: int, words: str = "", nth: int = 0) -> Place:
-        """Where some words stand, for the ``nth`` time, on a line of the body; where marks part them, the first of them."""
+    def place_on_line(self, line: int, words: str = "", before: str = "") -> Place:
+        """Where some words stand on a line of the body, after the words ``before``; where marks part them, the first."""
         text = self.body.split("\n")[line - self.body_line] if self.body else ""
-        at = _nth(text, words, nth)
-        return Place(self.path, line, 1 + max(0, text.find(words.partition(" ")[0]) if at < 0 else at))
-
-
-def _nth(text: str, words: str, nth: int) -> int:
-    at = text.find(words)
-    for _ in range(nth):
-        at = text.find(words, at + 1)
-    return at
+        return Place(self.path, line, 1 + max(0, find_words(text, words, before)))
 
 
 def marked_up(text: str) -> bool:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import Annotated, Literal
 
 from pydantic import Field
 
+from .bend import YearBend
 from .fields import AdultText, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
 from .prose import Loc
@@ -35,6 +36,9 @@ class Home(OfBook):
     number: Count
     year: Year
     also: tuple[Year, ...] = ()
+    """Other years it is fit for, and no activity of it changes."""
+    bends: Mapping[Year, YearBend] = Field(default_factory=dict)
+    """Other years it is fit for, with what is done of its activities."""
     minutes: Minutes
     summary: Text
     concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
@@ -58,7 +62,7 @@ class Home(OfBook):
     @property
     def other_years(self) -> tuple[int, ...]:
         """The other years it is fit for, the youngest first."""
-        return tuple(sorted(self.also))
+        return tuple(sorted({*self.also, *self.bends}))
 
     @property
     def place(self) -> int:

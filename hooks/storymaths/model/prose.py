@@ -11,6 +11,8 @@ from functools import cached_property
 from operator import itemgetter
 from typing import NamedTuple
 
+from .problem import Place
+
 Loc = tuple[str | int, ...]
 """The way to a value in front matter: keys and list positions, as in ``("reads", 0, "pages")``."""
 
@@ -83,6 +85,14 @@ class Prose:
         """The text or line that holds a position in ``text``."""
         return self._passages[bisect_right(self._passages, offset, key=itemgetter(0)) - 1]
 
+    def before_on_line(self, offset: int) -> str:
+        """What stands before a position in ``text``, in the same text or on the same line."""
+        at = bisect_right(self._passages, offset, key=itemgetter(0)) - 1
+        line = self._passages[at].line
+        while line and at and self._passages[at - 1].line == line:  # the cells of a table
+            at -= 1
+        return self.text[self._passages[at].start : offset]
+
     @cached_property
     def lowered(self) -> str:
         """The text in small letters, character for character."""
@@ -115,6 +125,13 @@ class Prose:
             elif numeral := _numeral(match.start(), text):
                 found.append(numeral)
         return found
+
+
+class PlacedText(NamedTuple):
+    """A text that an author wrote, and what finds the place of the words that start somewhere in it."""
+
+    text: str
+    place: Callable[[int, str], Place]
 
 
 def words_of(lowered: str) -> frozenset[str]:

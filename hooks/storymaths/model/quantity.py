@@ -28,6 +28,37 @@ UNITS: Mapping[str, tuple[str, Fraction]] = {
     "°C": ("temperature", Fraction(1)),
 }
 """Unit to the kind of thing it measures and how many base units it is (SI; £1 = 100p)."""
+_DAY = Fraction(24 * 3600)
+MEASURES: Mapping[str, tuple[str, Fraction]] = {
+    **UNITS,
+    "day": ("time", _DAY),
+    "week": ("time", 7 * _DAY),
+    "month": ("calendar", Fraction(1)),
+    "year": ("calendar", Fraction(12)),
+}
+"""The units, and those of the calendar; no month or year has a fixed number of days."""
+UNITS_IN_WORDS: Mapping[str, str] = {
+    word: unit
+    for words, unit in {
+        "millimetre millimetres": "mm",
+        "centimetre centimetres cms": "cm",
+        "metre metres": "m",
+        "kilometre kilometres": "km",
+        "gram grams": "g",
+        "kilogram kilograms kilo kilos": "kg",
+        "millilitre millilitres": "ml",
+        "pence penny pennies": "p",
+        "second seconds secs": "second",
+        "minute minutes min mins": "minute",
+        "hour hours hr hrs": "hour",
+        "day days": "day",
+        "week weeks": "week",
+        "month months": "month",
+        "year years": "year",
+    }.items()
+    for word in words.split()
+}
+"""Words that stand for a unit."""
 
 
 class UnlikeQuantities(ArithmeticError):

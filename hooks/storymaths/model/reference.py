@@ -11,15 +11,17 @@ from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
+from .known_facts import KnownFacts
 from .locator import Locator
 from .material import Caution, Material
 from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
+from .prose_words import ProseWords
 from .site_settings import SiteSettings
 from .task_years import TaskYears
-from .year import YearLimits
+from .year import Met, YearLimits
 
 
 class ActivityCaps(Strict):
@@ -69,6 +71,7 @@ class Limits(Strict):
     quoted_words: int
     home_reading_grade: float
     home_reading_slack: float
+    home_reading_words: int
     class_size: int
     activity: ActivityCaps
     files: FileLimits
@@ -94,6 +97,8 @@ class Reference:
     imprint: Imprint
     site: SiteSettings
     money: Currency
+    facts: KnownFacts
+    prose: ProseWords
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]
@@ -128,27 +133,18 @@ class Reference:
             for name in (material.name, material.plural, *material.also)
         )
 
-    @cached_property
-    def _met(self) -> Mapping[int, tuple[frozenset[str], frozenset[str], frozenset[int]]]:
-        """By year, all symbols, units and denominators met by its end."""
-        met = {}
-        for year in range(min(self.years) - 1, max(self.years) + 1):
-            sofar = [limits for reached, limits in self.years.items() if reached <= year]
-            met[year] = (
-                frozenset(symbol for limits in sofar for symbol in limits.symbols_new),
-                frozenset(unit for limits in sofar for unit in limits.units_new),
-                frozenset(below for limits in sofar for below in limits.denominators_new),
-            )
-        return met
+    def _met_by(self, year: int) -> Met:
+        """What is met by the end of a year; nothing before the first."""
+        return self.years[year].met if year in self.years else Met()
 
     def symbols_by(self, year: int) -> frozenset[str]:
         """Every symbol met by the end of ``year``."""
-        return self._met[year][0]
+        return self._met_by(year).signs
 
     def units_by(self, year: int) -> frozenset[str]:
         """Every unit met by the end of ``year``."""
-        return self._met[year][1]
+        return self._met_by(year).units
 
     def denominators_by(self, year: int) -> frozenset[int]:
         """Every denominator met by the end of ``year``."""
-        return self._met[year][2]
+        return self._met_by(year).denominators

@@ -7,6 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
+from .bend import Bend
 from .fields import AdultText, Claims, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
 from .prose import Loc
@@ -91,16 +92,6 @@ class CautionNote(Strict):
 
     risk: Id
     note: Text
-
-
-class Bend(Strict):
-    """What changes when the year below or above is taught from the same pages, and why."""
-
-    objectives: Claims = Field(default_factory=dict)
-    numbers: Text
-    recording: Text
-    question: Text
-    why: Text
 
 
 class Session(OfBook):

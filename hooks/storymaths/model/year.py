@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import Annotated
 
 from pydantic import Field, PrivateAttr
@@ -19,6 +20,13 @@ class Met:
     units: frozenset[str] = frozenset()
     denominators: frozenset[int] = frozenset()
     charts: frozenset[str] = frozenset()
+
+
+class AtChoice(Strict):
+    """What a year does not meet of itself, and yet an author may choose to bring into it."""
+
+    signs: tuple[str, ...] = ()
+    clock_minutes: int | None = None
 
 
 class YearLimits(Strict):
@@ -40,11 +48,17 @@ class YearLimits(Strict):
     units_new: tuple[str, ...]
     denominators_new: tuple[int, ...]
     """Denominators of the fractions first named this year; empty when none."""
+
+    fractions_added_to: int | None = None
+    """What fractions that are added or taken away from come to at most; None without such a limit."""
     charts_new: tuple[str, ...]
     clock: Text
     clock_minutes: int
     """To how many minutes a clock is read: 60 for o'clock alone."""
     says: Text
+    writes: bool = True
+    """Whether children of the year write; where they do not, the author of a bend may still choose that they do."""
+    at_choice: AtChoice = AtChoice()
     _met: Met = PrivateAttr(default_factory=Met)
     _practice: Practice | None = PrivateAttr(default=None)
 
@@ -60,6 +74,16 @@ class YearLimits(Strict):
         """Whether fractions of so many equal parts are named by the end of the year."""
         return parts in self._met.denominators
 
+    def meets_part_of(self, number: Fraction) -> bool:
+        """Whether its part of a whole is met: as a decimal of few enough places, or as a fraction that has a name."""
+        below = number.denominator
+        return below == 1 or self.cuts_into(below) or (number * 10**self.decimal_places).denominator == 1
+
+    def meets(self, number: Fraction) -> bool:
+        """Whether such a number is met by the end of the year: its size, its part of a whole, and one below nought."""
+        within = self.largest_number >= number >= (-self.largest_number if self.below_zero else 0)
+        return within and self.meets_part_of(number)
+
     def draws(self, chart: str) -> bool:
         """Whether a sort of chart is met by the end of the year."""
         return chart in self._met.charts
@@ -74,6 +98,22 @@ class YearLimits(Strict):
         """The numbers, times and coins that activities of the year are made of."""
         assert self._practice is not None, "years come from site_data/ with their practice"
         return self._practice
+
+    def held_to(self, largest: int | None, signs: tuple[str, ...], clock_minutes: int | None) -> YearLimits:
+        """The year with no number beyond ``largest``, and with what an author chose of that which is at choice."""
+        most = self.largest_number if largest is None else largest
+        least, finest = self.at_choice.clock_minutes, self.clock_minutes
+        if least is not None and clock_minutes is not None:
+            finest = min(finest, max(least, clock_minutes))
+        year = self.model_copy(
+            update={
+                "largest_number": min(most, self.largest_number),
+                "largest_calculated": min(most, self.largest_calculated),
+                "clock_minutes": finest,
+            }
+        )
+        year._met = replace(self._met, signs=self._met.signs | (set(signs) & set(self.at_choice.signs)))
+        return year
 
     def with_what_came_before(self, earlier: Met, practice: Practice) -> YearLimits:
         """The year with all that the earlier ones met, and what it practises."""

@@ -29,10 +29,10 @@ class FileLocator:
         self._front = YamlLocator(path, front, _LINES_ABOVE)
         self._path, self._body_line = path, body_line
 
-    def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
+    def place(self, loc: Loc, within: str = "", before: str = "") -> Place:
         """See ``Locator.place``; ``("[body]",)`` is the text under the front matter."""
         if loc != BODY:
-            return self._front.place(loc, within, nth)
+            return self._front.place(loc, within, before)
         return Place(self._path, self._body_line)
 
 

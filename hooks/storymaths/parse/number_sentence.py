@@ -1,173 +1,174 @@
-"""Number sentences in running text: found among the words, and worked out exactly."""
+"""Number sentences in running text: found among the words, read whole or left alone, and worked out exactly."""
 
 from __future__ import annotations
 
 import re
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
+from operator import attrgetter
 
 from ..expression.grammar import Reader, Unreadable
 from ..expression.number import exact
-from ..expression.signs import LEVELS, OPERATE, PROSE
+from ..expression.number_words import ONES, PART_OF, TENS
+from ..expression.signs import PROSE
+from ..expression.spoken import TWICE, read_spoken
 from ..expression.tokens import Token, read_tokens
-from ..expression.tree import Node, Number, Operation, holds, holds_between, quantity_of
+from ..expression.tree import quantity_of
+from ..expression.truth import Verdict, judge
 from ..model.prose import VULGAR
-from ..model.quantity import Quantity, UnlikeQuantities
+from ..model.quantity import Quantity
+from .excuses import excuse
+from .sentence_runs import Run, runs_of
 
-_V = "".join(VULGAR)
-_BEFORE_NUMBER = re.compile(rf"[=≠<>](?=[ (£−]*[\d{_V}])")
-_BEGINS = re.compile(rf"[\d{_V}(£−+×÷=≠<>_□?]")
-"""Words before any of these are no part of a sum."""
+_VALUE = (
+    rf"[\s|(£−–-]*(?:[\d{''.join(VULGAR)}]|"
+    rf"(?:an? |)(?:{'|'.join(sorted({*ONES, *TENS, *PART_OF, *TWICE, 'hundred', 'thousand', 'million', 'dozen'}))})\b)"
+)
+_WORD = rf"(?:is|are|makes?|leaves|gives|equals|comes to|same as|equal to|worth|equal)(?=\s{_VALUE})"
+_RELATED = tuple(re.compile(pattern) for pattern in (rf"[=≠<>≤≥≈](?={_VALUE})", f" {_WORD}", f"\n{_WORD}"))
+"""Where a relation stands before a number: looking only there is several times faster, and fastest for one letter."""
+_ENDS = re.compile(r"\n\n|\u2028|(?<=[^\s+−×÷=≠<>≤≥≈][.!?])[\"”’')\]}*]*(?=\s)")
+"""Where a sentence ends: at its mark, at the end of its paragraph, or at the end of a line that is broken on purpose."""
 _WRONG_MARK = re.compile(r"\[([^\]\n]+)\]\{wrong\}")
-_LEFT_OVER = frozenset(("r", "remainder", "with", "and"))
-_OPERATIONS = frozenset(sign for level in LEVELS for sign in level)
-_IN_NAMES = frozenset(("of", "-"))
-_GAPS = frozenset(("gap", "sign-gap", "digits"))
+_SIDE = r"\d+(?: [+−×] \d+)*"
+_PLAIN = re.compile(
+    rf"(?:(?<=[:;,.(“\"] )|(?<=[(“\"])|(?<=[Ss]o )|(?<=rite )|^){_SIDE}(?: = {_SIDE})+(?=[.,;:)”\"](?!\d)|$)"
+)
+"""A sum that is plainly whole: most are, and need no closer reading if they hold."""
+_NEAR = 6
 
 
 @dataclass(frozen=True, slots=True)
 class NumberSentence:
-    """A number sentence in a text: the words, where they start, and whether it is marked as a mistake."""
+    """A number sentence in a text: its words, where they start, and whether it is marked as a mistake."""
 
     text: str
+    """As it stands there, each space or line end one space."""
     start: int
     marked_wrong: bool = False
     left_over: int | None = None
     tokens: tuple[Token, ...] = field(default=(), compare=False, repr=False)
-    """Its pieces, where it was found in a text."""
+    """Its pieces."""
+    verdict: Verdict = field(default=Verdict(None), compare=False)
+    """Whether it holds."""
 
 
-@lru_cache(maxsize=4096)  # several rules read each page, one rule after another
+@dataclass(frozen=True, slots=True)
+class Unread:
+    """A stretch of text with a relation between numbers that was left alone, and why, in a few words."""
+
+    text: str
+    start: int
+    why: str
+
+
 def find_number_sentences(text: str) -> tuple[NumberSentence, ...]:
-    """The number sentences of a text that can be worked out; those with gaps or names are passed over."""
-    return tuple(_found(text))
+    """The number sentences of a text that can be read whole; those with gaps or names are passed over."""
+    return _read(text)[0]
 
 
-def _found(text: str) -> Iterator[NumberSentence]:
+def find_unread(text: str) -> tuple[Unread, ...]:
+    """The stretches of a text with a relation between numbers that nobody has judged."""
+    found, unread = _read(text)
+    unclear = [Unread(s.text, s.start, s.verdict.why) for s in found if s.verdict.holds is None]
+    return tuple(sorted((*unclear, *unread), key=lambda stretch: stretch.start))
+
+
+@lru_cache(maxsize=8192)  # several rules read each page, one rule after another
+def _read(text: str) -> tuple[tuple[NumberSentence, ...], tuple[Unread, ...]]:
     marked = [(mark.start(1), mark.end(1)) for mark in _WRONG_MARK.finditer(text)] if "{wrong}" in text else []
-    for low, high in _lines_with_relations(text):
-        tokens = tuple(read_tokens(text, PROSE, start=low, end=high))
-        for first, last in _runs(text, tokens):
-            start, end = tokens[first].start, tokens[last].end
-            inside = next(((a, b) for a, b in marked if a <= start < b), (low, high))
-            if _begun_before(tokens, first, inside[0]) or _goes_on(tokens, last, inside[1]):
-                continue
-            own = tokens[first : last + 1]
-            left_over = _left_over(tokens, last, inside[1]) if any(token.text == "÷" for token in own) else None
-            yield NumberSentence(text[start:end], start, inside != (low, high), left_over, own)
+    found, unread = list[NumberSentence](), list[Unread]()
+    for low, high, related in _stretches(text):
+        words = text[low:high]
+        if plain := _plain(words, low, related):
+            found += plain
+            continue
+        tokens = read_spoken(words)
+        runs = tuple(runs_of(words, tokens))
+        for run in runs:
+            if not run.why:
+                start = low + run.tokens[0].start
+                is_marked = any(a <= start < b for a, b in marked)
+                found.append(_sentence(words, tokens, run, low, is_marked))
+        unread += _unread(words, tokens, runs, low)
+    return tuple(found), tuple(unread)
 
 
-def _lines_with_relations(text: str) -> Iterator[tuple[int, int]]:
-    """Where lines in which a number may follow = ≠ < or > start and end: looking only there is several times faster."""
-    end = -1
-    for sign in _BEFORE_NUMBER.finditer(text):
-        if sign.start() >= end:
-            start = text.rfind("\n", 0, sign.start()) + 1
-            end = text.find("\n", sign.start())
-            end = len(text) if end < 0 else end
-            begins = _BEGINS.search(text, start, end)
-            yield begins.start() if begins else start, end
+def _plain(words: str, low: int, related: Sequence[int]) -> list[NumberSentence]:
+    """The number sentences of a stretch where each of its relations stands in a plain one that holds; else none."""
+    found = []
+    for plain in _PLAIN.finditer(words) if "÷" not in words else ():
+        tokens = tuple(read_tokens(words, PROSE, start=plain.start(), end=plain.end()))
+        found.append(NumberSentence(plain[0], low + plain.start(), False, None, tokens, judge(tokens)))
+    covered = sum(one.start <= at < one.start + len(one.text) for one in found for at in related)
+    all_hold = covered == len(related) and all(one.verdict.holds for one in found)
+    return found if all_hold and "{" not in words else []
 
 
-def _runs(text: str, tokens: Sequence[Token]) -> Iterator[tuple[int, int]]:
-    """The longest stretches of tokens in which numbers and signs take turns, a relation among them: first and last."""
-    at = 0
-    while at < len(tokens):
-        last = _run_from(tokens, at) if _may_begin(text, tokens[at]) else None
-        if last is None:
-            at += 1
-        else:
-            yield at, last
-            at = last + 1
+def _stretches(text: str) -> Iterator[tuple[int, int, list[int]]]:
+    """Where sentences in which a number may follow a relation start and end, and where their relations stand."""
+    end = 0
+    spans = sorted(related.span() for pattern in _RELATED for related in pattern.finditer(text))
+    starts = [low for low, _ in spans]
+    for low, high in spans:
+        if low >= end:
+            block = text.rfind("\n\n", end, low)
+            start = max(end, block + 2 if block >= 0 else end)
+            for further in _ENDS.finditer(text, start, low + 1):
+                start = further.end()
+            after = _ENDS.search(text, high)
+            end = after.end() if after else len(text)
+            yield start, end, starts[bisect_left(starts, low) : bisect_left(starts, end)]
 
 
-def _may_begin(text: str, token: Token) -> bool:
-    if token.kind not in ("number", "broken") and token.text not in ("(", "−"):
-        return False
-    before = text[token.start - 1] if token.start else " "
-    return not (before.isalnum() or before in "_.,/")
+def _sentence(words: str, tokens: tuple[Token, ...], run: Run, low: int, is_marked: bool) -> NumberSentence:
+    verdict = judge(run.tokens, run.left_over)
+    start, end = run.tokens[0].start, run.tokens[-1].end
+    if verdict.holds is False and not is_marked and (why := excuse(words, tokens, run)):
+        verdict = Verdict(None, why)
+    shown = " ".join(words[start:end].split())
+    return NumberSentence(shown, low + start, is_marked, run.left_over, run.tokens, verdict)
 
 
-def _run_from(tokens: Sequence[Token], first: int) -> int | None:
-    """The last token of the run that begins here; None where no relation is in it."""
-    at, last, related = first, None, False
-    while True:
-        after = _past_value(tokens, at)
-        if after is None:
-            return last
-        if related:
-            last = after - 1
-        if after == len(tokens) or not _joins(tokens[after]):
-            return last
-        related = related or tokens[after].kind == "relation"
-        at = after + 1
+def _unread(words: str, tokens: tuple[Token, ...], runs: tuple[Run, ...], low: int) -> Iterator[Unread]:
+    """Each relation with numbers on both sides that no sentence took in."""
+    last = -1
+    for at, token in enumerate(tokens):
+        if token.kind != "relation" or token.start < last:
+            continue
+        near = range(max(0, at - _NEAR), min(len(tokens), at + _NEAR))
+        before = [place for place in near if place < at and tokens[place].kind == "number"]
+        after = [place for place in near if place > at and tokens[place].kind == "number"]
+        place = bisect_right(runs, at, key=attrgetter("first")) - 1
+        run = runs[place] if place >= 0 and runs[place].first < at < runs[place].last else None
+        if not before or not after or (run and not run.why):
+            continue
+        first, end = _whole_of(run, tokens) if run else (before[0], after[0])
+        start, last = tokens[first].start, tokens[end].end
+        why = run.why if run else _why(tokens[first : end + 1])
+        yield Unread(" ".join(words[start:last].split()), low + start, why)
 
 
-def _joins(token: Token) -> bool:
-    return token.kind == "relation" or (token.kind == "sign" and token.text in _OPERATIONS)
+def _whole_of(run: Run, tokens: tuple[Token, ...]) -> tuple[int, int]:
+    """The first and last piece of a run with the signs beside it, and what these join it to."""
+    first, last = run.first, run.last
+    while first and "sign" in (tokens[first].kind, tokens[first - 1].kind):
+        first -= 1
+    while last + 1 < len(tokens) and "sign" in (tokens[last].kind, tokens[last + 1].kind):
+        last += 1
+    return first, last
 
 
-def _past_value(tokens: Sequence[Token], at: int) -> int | None:
-    """Where a value with its brackets ends; None where none stands."""
-    minus = False
-    while at < len(tokens) and (tokens[at].text == "(" or (tokens[at].text == "−" and not minus)):
-        minus = minus or tokens[at].text == "−"
-        at += 1
-    if at == len(tokens) or tokens[at].kind not in ("number", "broken"):
-        return None
-    at += 1
-    while at < len(tokens) and tokens[at].text == ")":
-        at += 1
-    return at
-
-
-def _begun_before(tokens: Sequence[Token], first: int, low: int) -> bool:
-    """Whether what stands before belongs to the sum: "the crab + 1 = 4" says nothing we can work out."""
-    at = first - 1
-    if at < 0 or tokens[at].start < low:
-        return False
-    if tokens[at].kind in _GAPS or _is_sign(tokens[at]):
-        return True
-    while at > 0 and tokens[at - 1].start >= low and _is_of_a_name(tokens[at]):
-        at -= 1
-        if tokens[at + 1].kind == "word" and _is_sign(tokens[at]):
-            return True
-    return False
-
-
-def _is_of_a_name(token: Token) -> bool:
-    return token.kind in ("word", "number") or token.text in _IN_NAMES
-
-
-def _goes_on(tokens: Sequence[Token], last: int, high: int) -> bool:
-    """Whether what stands after belongs to the sum."""
-    after = tokens[last + 1 : last + 2]
-    if not after or after[0].end > high:
-        return False
-    if after[0].kind in _GAPS:
-        # A question mark that ends the line, or a quotation, is no gap.
-        further = tokens[last + 2 : last + 3]
-        return after[0].end - after[0].start > 1 or bool(further and further[0].start > after[0].end)
-    at = last + 1
-    if after[0].kind == "word":
-        while at < len(tokens) and (tokens[at].kind == "word" or tokens[at].text in _IN_NAMES):
-            at += 1
-    return at < len(tokens) and tokens[at].end <= high and _is_sign(tokens[at])
-
-
-def _is_sign(token: Token) -> bool:
-    return token.kind in ("sign", "relation") and token.text != "of"
-
-
-def _left_over(tokens: Sequence[Token], last: int, high: int) -> int | None:
-    """The remainder told after a division: ``r 1``, ``remainder 1``, ``, with 1 left over``."""
-    after = [token for token in tokens[last + 1 : last + 4] if token.end <= high]
-    if after and after[0].text == ",":
-        after.pop(0)
-    if len(after) < 2 or after[0].text not in _LEFT_OVER or not after[1].text.isdecimal():
-        return None
-    return int(after[1].text)
+def _why(tokens: Sequence[Token]) -> str:
+    """Why some pieces with a relation among them are in no run."""
+    if any(token.kind in ("gap", "sign-gap", "digits") for token in tokens):
+        return "it has a gap to fill"
+    if any(token.kind == "other" and token.text[-1].isdigit() for token in tokens):
+        return "it tells a time of day"
+    word = next((token.text for token in tokens if token.kind == "word"), "")
+    return f'"{word}" is no number' if word else "it cannot be read as a sum"
 
 
 def marked_mistakes(text: str) -> Iterator[tuple[str, int]]:
@@ -178,31 +179,8 @@ def marked_mistakes(text: str) -> Iterator[tuple[str, int]]:
 
 
 def is_true(sentence: NumberSentence) -> bool | None:
-    """Whether it holds, exactly; None where its amounts cannot be compared or a divisor is nought."""
-    tokens = sentence.tokens or tuple(read_tokens(sentence.text, PROSE))
-    if len(tokens) == 5 and sentence.left_over is None:  # most sentences are a sum of two numbers, and what it is
-        first, sign, second, relation, whole = tokens
-        plain = first.kind == second.kind == whole.kind == "number" and not (first.unit or second.unit or whole.unit)
-        if plain and sign.text in ("+", "−", "×") and relation.kind == "relation":
-            return holds(OPERATE[sign.text](first.value, second.value), relation.text, whole.value)
-    try:
-        sides, relations = Reader(tokens).sentence()
-        if sentence.left_over is not None:
-            return _true_with_left_over(sides, relations, sentence.left_over)
-        worth = [quantity_of(side) for side in sides]
-        return all(holds_between(worth[i], relation, worth[i + 1]) for i, relation in enumerate(relations))
-    except (UnlikeQuantities, ZeroDivisionError, ValueError):
-        return None
-
-
-def _true_with_left_over(sides: Sequence[Node], relations: Sequence[str], left_over: int) -> bool | None:
-    match sides[-2:], relations[-1]:
-        case (
-            Operation("÷", Number(value=int() as shared), Number(value=int() as among)),
-            Number(value=int() as each),
-        ), "=":
-            return divmod(shared, among) == (each, left_over)
-    return None
+    """Whether it holds, exactly; None where it is not known what it says, or whether it says it."""
+    return sentence.verdict.holds
 
 
 def value_of(text: str) -> Quantity:
@@ -218,4 +196,7 @@ def value_of(text: str) -> Quantity:
     return quantity_of(side)
 
 
-__all__ = ["VULGAR", "NumberSentence", "exact", "find_number_sentences", "is_true", "marked_mistakes", "value_of"]
+__all__ = [
+    "VULGAR", "NumberSentence", "Unread", "exact", "find_number_sentences", "find_unread", "is_true", "marked_mistakes",
+    "value_of",
+]  # fmt: skip

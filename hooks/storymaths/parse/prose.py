@@ -1,19 +1,28 @@
-"""The words of a page gathered into one string: those its schema says are a pupil's, and those of its body."""
+"""The words of a page gathered into one string: those its schema says are a pupil's, and those of its body.
+
+What it says to adults alone, such as notes on what to get ready, is gathered apart.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from functools import cached_property
+from itertools import accumulate
 from typing import Any
 
-from ..model.body import Body, Mark, Runs
+from ..model.body import Body, Mark, Run, Runs
+from ..model.fields import Audience
 from ..model.page_fields import PageFields
 from ..model.prose import BODY, Loc, Passage, Prose
 from .audience import Plan, plan_of
 from .body import read_body, read_text
 
 _SEPARATOR = "\n\n"
-_MARKS = ("](", "<", "`", "*", "&", "\\")
+_MARKS = ("](", "<", "`", "*", "&", "\\", "\n")
+CODE = " ` "
+"""What stands in prose for words shown as they are."""
+BROKEN_LINE = "\u2028\n"
+"""A line end that its author wants; any other is a space to a reader."""
 _WRONG = {True: "[", False: "]{wrong}"}
 
 
@@ -53,13 +62,28 @@ class PageReader:
         marks = [mark for mark in _MARKS if mark in written]
         for part, texts in self._parts:
             parts.append(part._replace(start=at))
-            read = [_words(text) if any(mark in text for mark in marks) else text for text in texts] if marks else texts
+            read = [words_in(text, marks) for text in texts] if marks else texts
             front += read
             at += sum(map(len, read)) + len(_SEPARATOR) * len(read)
         parts.append(Passage(at, BODY, None))
         lines = [_prose_of(runs) for runs in content.lines]
         text = _SEPARATOR.join((*front, "", *lines))
         return Prose(text, parts, lambda: list(self._passages(front, content, lines)))
+
+    def gather_notes(self) -> Prose:
+        """What the front matter says to adults alone."""
+        plan, texts = plan_of(self._schema, Audience.ADULTS), list[str]()
+        _take(self._raw, plan, texts)
+        words = [words_in(text) for text in texts]
+
+        def passages() -> list[Passage]:
+            starts = accumulate((len(text) + len(_SEPARATOR) for text in words), initial=0)
+            return [
+                Passage(start, loc, year)
+                for start, (loc, year) in zip(starts, _locs(self._raw, plan, (), None), strict=False)
+            ]
+
+        return Prose(_SEPARATOR.join(words), [Passage(0, (), None)], passages)
 
     def _passages(self, front: Sequence[str], content: Body, lines: Sequence[str]) -> Iterator[Passage]:
         """Where each text starts in what they are joined to."""
@@ -76,9 +100,11 @@ class PageReader:
             at += len(_SEPARATOR) - 1
 
 
-def _words(text: str) -> str:
-    """A text of front matter without its marks."""
-    return "\n".join(_prose_of(runs) for runs in read_text(text).lines)
+def words_in(text: str, marks: Sequence[str] = _MARKS) -> str:
+    """A text of front matter or data without its marks, of which it may hold some."""
+    if not any(mark in text for mark in marks):
+        return text
+    return _SEPARATOR.join(_prose_of(runs) for runs in read_text(text).lines)
 
 
 def _prose_of(runs: Runs) -> str:
@@ -92,8 +118,14 @@ def _prose_of(runs: Runs) -> str:
         if now is not wrong:
             parts.append(_WRONG[now is not None])
             wrong = now
-        parts.append(" " if run.kind in ("code", "html") else run.text)
+        parts.append(_words_of_run(run))
     return "".join(parts) + (_WRONG[False] if wrong else "")
+
+
+def _words_of_run(run: Run) -> str:
+    if run.kind in ("code", "html"):
+        return (CODE if run.kind == "code" else " ") + "\n" * run.text.count("\n")
+    return BROKEN_LINE if run.kind == "break" and run.title == "hard" else run.text
 
 
 def _take(value: Any, plan: Plan, texts: list[str]) -> None:

@@ -26,6 +26,11 @@ def reading_grade(text: str) -> float | None:
     return 0.39 * len(words) / sentences + 11.8 * sum(map(syllables, words)) / len(words) - 15.59
 
 
+def count_words(text: str) -> int:
+    """How many words a text in Markdown has."""
+    return len(_WORD.findall(_MARKS.sub(" ", text)))
+
+
 def syllables(word: str) -> int:
     """About how many syllables a word has; at least one. A hyphened word is the sum of its parts."""
     return sum(_syllables(part) for part in re.split(r"[-’']", word.lower()) if len(part) > 1) or 1

@@ -13,6 +13,7 @@ from ..model.document import Fault
 from ..model.fields import Strict, Text, year_name
 from ..model.holiday import BankHolidays
 from ..model.imprint import Imprint, Iri
+from ..model.known_facts import KnownFacts
 from ..model.material import Caution, Material
 from ..model.money import Currency
 from ..model.moved import Moved
@@ -20,6 +21,7 @@ from ..model.objective import Framework
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
 from ..model.problem import Place
+from ..model.prose_words import ProseWords
 from ..model.reference import Limits, Reference
 from ..model.site_settings import SiteSettings
 from ..model.task_years import TaskYears
@@ -185,6 +187,8 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     imprint = reader.read("imprint.yaml", Imprint)
     site = reader.read("site.yaml", SiteFile)
     money = reader.read("money.yaml", Currency)
+    facts = reader.read("facts.yaml", KnownFacts)
+    prose = reader.read("prose.yaml", ProseWords)
     moved = reader.read("moved.yaml", MovedFile)
     tasks = reader.read("tasks.yaml", TaskYears)
     practice = reader.practice()
@@ -192,7 +196,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
         tasks and years and concepts and themes and words and materials and cautions and bank and limits
-        and imprint and site and money and moved
+        and imprint and site and money and facts and prose and moved
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
@@ -210,6 +214,8 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         imprint=imprint,
         site=site.settings(),
         money=money,
+        facts=facts,
+        prose=prose,
         moved={page.was: page for page in moved.moved},
         moved_places={
             page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)

@@ -62,6 +62,13 @@ def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iter
         for hazard in material.hazards:
             loc = ("materials", order["materials.yaml"][material.id], "hazards")
             yield "materials.yaml", loc, hazard, reference.cautions
+    for index, thing in enumerate(reference.prose.handling.things):
+        for hazard in thing.hazards:
+            yield "prose.yaml", ("handling", "things", index, "hazards"), hazard, reference.cautions
+    units = reference.facts.units
+    for index, made in enumerate(units.makes):
+        yield "facts.yaml", ("units", "makes", index, "one"), made.one, units.names
+        yield "facts.yaml", ("units", "makes", index, "of"), made.of, units.names
     for index, day in enumerate(reference.bank_holidays.holidays):
         grounds = [ground.id for ground in reference.bank_holidays.grounds]
         yield "bank_holidays.yaml", ("holidays", index, "by"), day.by, grounds

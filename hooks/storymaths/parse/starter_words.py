@@ -1,10 +1,12 @@
 """What ``storymaths new`` leaves to an author: the words of a starter that she puts her own in place of.
 
-In a starter these stand in blocks (``>-``) and in the paragraphs of the body. All else in it may stay as it is.
+In a starter these stand in blocks (``>-``), in fields it offers in its notes, and in the paragraphs of the body.
+All else in it may stay as it is.
 """
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
@@ -15,6 +17,8 @@ from ..model.body import Body, Paragraph, words_of_runs
 from .body import read_body
 from .yaml_text import compose
 
+_OFFERED = re.compile(r"^#[ ]+\w+: ([A-Z].*[.?])$", re.MULTILINE)
+"""A sentence of a field that is offered: it stands in a note, to be taken out of it."""
 _STARTERS = Path(__file__).parents[1] / "publish" / "page_kinds"
 
 
@@ -25,7 +29,9 @@ def starter_words(kind: str) -> frozenset[str]:
     if not path.is_file():
         return frozenset()
     _, front, body = path.read_text(encoding="utf-8").split("---\n", 2)
-    return frozenset((*_in_blocks(compose(front)), *(words for words, _ in paragraphs(read_body(body)))))
+    return frozenset(
+        (*_in_blocks(compose(front)), *_OFFERED.findall(front), *(words for words, _ in paragraphs(read_body(body))))
+    )
 
 
 def paragraphs(body: Body) -> Iterator[tuple[str, int]]:

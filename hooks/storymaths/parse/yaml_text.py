@@ -9,11 +9,14 @@ from typing import Any, ClassVar
 import yaml
 
 from ..model.document import Loc
+from ..model.locator import find_words
 from ..model.problem import Place
 
 _DEEPEST = 32
 """Levels inside each other. Front matter has five; a thousand, which is where the C loader stops, are a trap."""
 _WORDS = "tag:yaml.org,2002:str"
+_EQUALS = "tag:yaml.org,2002:value"
+"""What YAML 1.1 makes of a bare ``=``, which nothing else knows what to do with: here it is the sign."""
 _PLAIN = frozenset({"tag:yaml.org,2002:seq", "tag:yaml.org,2002:map"})
 
 
@@ -33,6 +36,7 @@ class _Loader(yaml.CSafeLoader):
         tag = self._kept.get(value)
         if tag is None:
             tag = str(super().resolve(kind, value, implicit))  # type: ignore[no-untyped-call]
+            tag = _WORDS if tag == _EQUALS else tag
             if len(value) <= self._LONGEST and len(self._kept) < self._MOST:
                 self._kept[value] = tag
         return tag
@@ -158,10 +162,10 @@ class YamlLocator:
         """Composed when a problem needs it, and then kept: where there is one there are often many."""
         return compose(self._text)
 
-    def place(self, loc: Loc, within: str = "", nth: int = 0) -> Place:
+    def place(self, loc: Loc, within: str = "", before: str = "") -> Place:
         """The place of a value; of its key where ``loc`` ends in ``[key]``; of the nearest parent if missing.
 
-        With ``within``, the place of the ``nth`` (from 0) time those words stand in the value.
+        With ``within``, the place of those words in the value, after the words ``before``.
         """
         try:
             node = self._node
@@ -180,18 +184,14 @@ class YamlLocator:
         if node is None:
             return Place(self._path, 1 + self._above)
         if within:
-            return self._within(node, within, nth)
+            return self._within(node, within, before)
         return Place(self._path, node.start_mark.line + 1 + self._above, node.start_mark.column + 1)
 
-    def _within(self, node: yaml.Node, words: str, nth: int) -> Place:
+    def _within(self, node: yaml.Node, words: str, before: str) -> Place:
         start = node.start_mark.index  # C marks count in characters
-        raw = self._text[start : node.end_mark.index]
-        at = -1
-        for _ in range(nth + 1):
-            at = raw.find(words, at + 1)
-        # Words may be folded over a line end in the file; the value's start is then near enough.
-        before = self._text[: start + max(at, 0)]
-        return Place(self._path, before.count("\n") + 1 + self._above, len(before) - before.rfind("\n"))
+        at = find_words(self._text[start : node.end_mark.index], words, before)
+        above = self._text[: start + max(at, 0)]
+        return Place(self._path, above.count("\n") + 1 + self._above, len(above) - above.rfind("\n"))
 
 
 def _child(node: yaml.Node, step: str | int) -> tuple[yaml.Node | None, yaml.Node | None]:

@@ -13,6 +13,7 @@ from ..model.activity import Figure, Solution
 from ..model.document import Document
 from ..model.page_fields import PageFields
 from ..model.session import Session
+from .bends import anchor_of
 from .body import DrawFence, draw_blocks
 from .figures.table import draw
 from .site import Site
@@ -23,9 +24,11 @@ class ShownVersion:
     """An activity as one year meets it."""
 
     year: int
+    title: str
     solution: Solution
     changed: str
     """What is not as the author wrote it, in words; empty for the author's own version."""
+    written: bool = True
 
 
 def activities_drawn(site: Site, page: Document[PageFields], source: str, level: int = 4) -> DrawFence:
@@ -36,7 +39,7 @@ def activities_drawn(site: Site, page: Document[PageFields], source: str, level:
             site,
             found.worked,
             source,
-            f"activity-{number}",
+            anchor_of(number),
             level,
             practised_in(found.worked, site.collection.reference) if for_teachers else (),
         )
@@ -61,6 +64,7 @@ def draw_activity(
         kind=worked.kind,
         fields=worked.fields,
         versions=list(_versions(worked)),
+        same=[year for year, version in sorted(worked.versions.items()) if version.same and year != worked.year],
         own=worked.year,
         anchor=anchor,
         level=level,
@@ -74,9 +78,13 @@ def _versions(worked: WorkedOut) -> Iterator[ShownVersion]:
     """The versions youngest first, the author's own among them."""
     assert worked.solution is not None
     assert worked.year is not None
-    shown: dict[int, ShownVersion] = {worked.year: ShownVersion(worked.year, worked.solution, "")}
-    for year, version in worked.versions.items():
-        shown[year] = ShownVersion(year, version.solution, version.changed)
+    assert worked.fields is not None
+    shown: dict[int, ShownVersion] = {
+        year: ShownVersion(year, version.fields.title, version.solution, version.changed, version.written)
+        for year, version in worked.versions.items()
+        if not version.same
+    }
+    shown[worked.year] = ShownVersion(worked.year, worked.fields.title, worked.solution, "")
     yield from (shown[year] for year in sorted(shown))
 
 

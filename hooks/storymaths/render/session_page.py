@@ -8,6 +8,7 @@ from ..model.session import Session
 from ..parse.body import words_of
 from .activity import activities_drawn
 from .answers_apart import draw_answers_apart
+from .bends import shown_bends
 from .body import draw_blocks
 from .objectives import shown
 from .screens.pages import slides_on_screen
@@ -44,7 +45,7 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         steps=[(step, told.get(words_of(step.name), "")) for step in session.steps],
         objectives=shown(session.objectives, reference),
         revisited=shown(session.revisits, reference),
-        bends=[(year, bend, shown(bend.objectives, reference)) for year, bend in sorted(session.bends.items())],
+        bends=[(bent, shown(session.bends[bent.year].objectives, reference)) for bent in shown_bends(site, page)],
         new_words=[reference.words[word] for word in session.words.new if word in reference.words],
         known_words=[reference.words[word] for word in session.words.again if word in reference.words],
         lasting=lasting,

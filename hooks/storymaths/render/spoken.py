@@ -21,6 +21,8 @@ _MATHS = re.compile(
     rf"(?<![\w.,/]){_TERM}(?:[ \n]*(?:[+−×÷=≠<>]|\bof\b)[ \n]*{_TERM})*(?:[ ]r[ ]\d+\b)?(?![\w/])|[≠−×÷<>]"
 )
 _WORTH_NAMING = re.compile(rf"[+−×÷=≠<>{VULGARS}]|\d/\d|_{{3}}")
+_REFERENCE = re.compile(r"\d{4,}/\d+|\d+/(?!1000$)\d{4,}")
+"""A number over a number that is no fraction: a regulation or a school year."""
 _LONGEST_UNBROKEN = 24
 """Signs that still fit a phone's line, so that a sum is not cut in two."""
 _GAP = re.compile(r"_{3,}")
@@ -45,7 +47,7 @@ def speak(html: str) -> str:
 def _with_names(match: re.Match[str]) -> str:
     text, parts, end = unescape(match.group()[1:]), [">"], 0
     for found in _MATHS.finditer(text):
-        if _WORTH_NAMING.search(found.group()):
+        if _WORTH_NAMING.search(found.group()) and not _REFERENCE.fullmatch(found.group()):
             parts += [escape(text[end : found.start()], quote=False), _named(found.group())]
             end = found.end()
     return "".join([*parts, escape(text[end:], quote=False)])

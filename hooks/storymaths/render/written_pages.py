@@ -8,6 +8,7 @@ from ..model.document import Document
 from ..model.home import Home
 from ..model.page import Page
 from .activity import body_with_activities
+from .bends import shown_bends
 from .site import DrawnSection, Rendered, Site
 
 
@@ -22,6 +23,7 @@ def draw_home(site: Site, page: Document[Home]) -> Rendered:
         book=site.collection.books[home.book],
         story=site.collection.stories.get(home.book),
         others=[other for other in site.collection.homes_of(home.book) if other is not page],
+        bends=shown_bends(site, page),
         body=body_with_activities(site, page, source, level=3),
         words=[reference.words[word] for word in home.words if word in reference.words],
     )

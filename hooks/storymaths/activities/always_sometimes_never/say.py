@@ -49,16 +49,18 @@ def say_statement(statement: Statement, year: YearLimits) -> str:
     return f"{claim if claim[1:2] == ' ' else capital(claim)}."  # a letter that stands for a number stays small
 
 
-def say_verdict(verdict: VerdictWord, cases: int, true: str, false: str) -> str:
-    """The verdict, with an example of each sort."""
+def say_verdict(verdict: VerdictWord, cases: int, true: str, false: str, year: YearLimits) -> str:
+    """The verdict, with an example of each sort; how many cases there are, where the year has met such numbers."""
     if verdict == "sometimes":
         return f"Sometimes true: it is so when {true}, and it is not so when {false}."
     if cases == 1:
         so = f"it is so when {true}" if verdict == "always" else f"it is not so when {false}"
         return f"{capital(verdict)} true: there is only one case, and {so}."
     if verdict == "always":
-        return f"Always true, in all {cases:,} cases, for example when {true}."
-    return f"Never true, in none of {cases:,} cases: not when {false}, for example."
+        every = f"all {cases:,} cases" if cases <= year.largest_number else "every case"
+        return f"Always true, in {every}, for example when {true}."
+    none = f"none of {cases:,} cases" if cases <= year.largest_number else "no case"
+    return f"Never true, in {none}: not when {false}, for example."
 
 
 def explain_verdict(shown: Iterator[tuple[bool, str, str]]) -> str:
@@ -68,9 +70,9 @@ def explain_verdict(shown: Iterator[tuple[bool, str, str]]) -> str:
 
 def note_on_trying(cases: int, passed_over: int, because: str | None) -> str:
     """How one knows, for the adult, and what trying cannot show."""
-    outside = f"; of {passed_over:,} more it says nothing, as its if-part is not so" if passed_over else ""
-    tried = "The one case it speaks of was tried" if cases == 1 else f"All {cases:,} cases it speaks of were tried"
-    return f"{tried}{outside}. {because or 'For all numbers there must be a reason: ask for it.'}"
+    fitting = " that fit the “if”" if passed_over else ""
+    tried = "The one case was tried" if cases == 1 else f"All {cases:,} cases{fitting} were tried"
+    return f"{tried}. {because or 'Trying is not a proof: ask for the reason.'}"
 
 
 def expect_stopping_early(when: str, is_so: bool) -> LikelyError:

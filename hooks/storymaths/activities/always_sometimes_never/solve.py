@@ -37,7 +37,7 @@ def solve(task: JudgeTask, context: Context) -> Solution[Verdict]:
         ),
         answers=(
             Answer(
-                say.say_verdict(tried.verdict, tried.spoken_of, when.get(True, ""), when.get(False, "")),
+                say.say_verdict(tried.verdict, tried.spoken_of, when.get(True, ""), when.get(False, ""), year),
                 say.explain_verdict((so, when[so], explain(statement.then, case, year)) for so, case in told),
                 judge(tried),
             ),

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from ...check.suggestion import did_you_mean
+from ...expression.noun import Noun, noun_of
 from ...model.activity import CastMember, Context
 from ...model.document import Loc
 from ...model.quantity import UNITS
@@ -23,7 +24,7 @@ class Beam:
     question: Question
     settled: Teams
     """Who stands on each side beforehand, as bits; nobody when nothing is settled."""
-    unit: str
+    unit: Noun
     """What the values are counted in, such as kg or legs; empty for bare numbers."""
 
     @property
@@ -94,7 +95,7 @@ def set_up(task: BalanceTask, context: Context) -> Beam:
         for i in range(len(masses))
     )
     about = context.facts.get(task.fact)
-    unit = task.unit if task.unit is not None else about.unit if about else ""
+    unit = noun_of(about) if task.unit is None else task.noun(task.unit)
     return Beam(context.characters, Question(masses, places, a_side, not any(settled)), settled, unit)
 
 

@@ -31,7 +31,10 @@ def ask_for(task: BalanceTask, beam: Beam) -> str:
             some = f" {capital(left[0].name)} must be in one of them." if left else ""
             if task.teams == "all":
                 return f"Put everybody into two teams with {same}.{some} Find every way."
-            size = "teams" if task.teams == "any" else f"teams of {task.teams}" if task.teams != 1 else "characters"
+            if task.teams == 1:
+                one = f"{capital(left[0].name)} must be one of them. " if left else ""
+                return f"Which two characters have {same}? {one}Find every way."
+            size = "teams" if task.teams == "any" else f"teams of {task.teams}"
             rest = " Not everybody has to join in." if task.teams == "any" else ""
             return f"Make two {size} with {same}.{rest}{some} Find every way."
 
@@ -75,36 +78,56 @@ def explain_all(task: BalanceTask, beam: Beam, ways: Sequence[LevelTeams]) -> st
     count = "There is one way" if len(ways) == 1 else f"There are {len(ways)} ways"
     left, right = map(beam.total, beam.settled_teams)
     if left and not beam.may_join_both:
-        return (
-            f"{count}. Whoever joins must come to {beam.amount(abs(left - right))}; go through the others, the largest "
-            "first, and no other choice of them does."
-        )
+        need = beam.amount(abs(left - right))
+        return f"{count}. Whoever joins must make {need}. Try the others, the largest first: no other choice makes it."
     totals = sorted({way.total for way in ways})
     there = listed([beam.amount(total) for total in totals])
     if len(totals) > _MOST_LISTED:
         there = f"{len(totals)} totals, from {beam.amount(totals[0])} to {beam.amount(totals[-1])}"
-    return (
-        f"{count}. List every team by its total, from the smallest. Two teams that may play, with nobody in both, "
-        f"have the same total only at {there}."
-    )
+    only = "The only total" if len(totals) == 1 else "The only totals"
+    return f"{count}. {only} that two teams can make, with nobody in both: {there}."
 
 
-def find_error(beam: Beam) -> LikelyError | None:
-    """Matching the number of characters rather than what they are worth."""
-    for size in (2, 1, 3):
-        for left in combinations(beam.characters, size):
-            for right in combinations([one for one in beam.characters if one not in left], size):
-                if beam.total(left) != beam.total(right):
-                    does = "Counts the characters on each side instead of adding what they are worth."
-                    sides = f"{add_names(left)} against {add_names(right)}, {size} on each side"
-                    return LikelyError(does, f"{sides}: {_say_unequal(left, right, beam)}.")
+def find_error(task: BalanceTask, beam: Beam) -> LikelyError | None:
+    """Matching the number of characters rather than what they are worth; None where one stands against one."""
+    for left, right in _as_many_a_side(task, beam):
+        if len(left) > 1 and beam.total(left) != beam.total(right):
+            does = "Counts the characters on each side instead of adding what they are worth."
+            sides = f"{add_names(left)} against {add_names(right)}, {len(left)} on each side"
+            return LikelyError(does, f"{sides}: {_say_unequal(left, right, beam)}.")
     return None
+
+
+def _as_many_a_side(task: BalanceTask, beam: Beam) -> Iterator[tuple[Team, Team]]:
+    """Teams that the task allows, with as many on the left as on the right."""
+    there, opposite = beam.settled_teams
+    free = [one for one in beam.characters if one not in (*there, *opposite)]
+    match task:
+        case OppositeTask():
+            pairs: Iterator[tuple[Team, Team]] = ((there, right) for right in combinations(free, len(there)))
+        case StartTask():
+            joined = combinations(free, abs(len(there) - len(opposite)))
+            few_left, light_left = len(there) < len(opposite), beam.total(there) < beam.total(opposite)
+            if len(there) == len(opposite) or (task.joining == "lighter" and few_left != light_left):
+                return
+            pairs = (((*there, *new), opposite) if few_left else (there, (*opposite, *new)) for new in joined)
+        case _:
+            pairs = (
+                (left, right)
+                for size in (2, 3, len(beam.characters) // 2, task.teams)
+                if isinstance(size, int)
+                for left in combinations(beam.characters, size)
+                if all(one in left for one in there)
+                for right in combinations([one for one in beam.characters if one not in left], size)
+            )
+    for left, right in pairs:
+        everybody = len(left) + len(right) == len(beam.characters)
+        if everybody if task.teams == "all" else task.teams in ("any", len(left)):
+            yield left, right
 
 
 def _say_unequal(left: Team, right: Team, beam: Beam) -> str:
     line = f"{_add(left, beam)} ≠ {_add(right, beam)}"
-    if len(left) == 1:
-        return line
     return f"{line}, because {beam.amount(beam.total(left))} is not {beam.amount(beam.total(right))}"
 
 

@@ -29,10 +29,7 @@ def explain_none(task: BalanceTask, beam: Beam) -> str:
     if everybody and task.teams == "all":
         half = whole // 2
         return f"There is no way. Each team would need {beam.amount(half)}, and {_name_nearest(beam, half)}."
-    return (
-        "There is no way. List every team by its total, from the smallest: no two teams that may play, "
-        "with nobody in both, have the same total."
-    )
+    return "There is no way. List every team by its total: no two, with nobody in both, have the same."
 
 
 def _explain_not_level(beam: Beam) -> str:

@@ -41,7 +41,7 @@ def solve(task: BalanceTask, context: Context) -> Solution[LevelTeams]:
         demands=_demands(task, beam, ways),
         steps=max((len(way.left) + len(way.right) - 2 for way in ways), default=0) + 1,
         note=say.explain_all(task, beam, ways),
-        likely_error=say.find_error(beam),
+        likely_error=say.find_error(task, beam),
         answer_figures=tuple(_draw(beam, way.left, way.right, "level") for way in ways[:_MOST_DRAWN]),
         cards=cards_for(
             beam.question.masses, [_frame(task, beam), *(_sides(len(way.left), len(way.right)) for way in ways)]

@@ -39,7 +39,7 @@ def versions_of(task: BalanceTask, context: Context, year: YearLimits) -> Iterat
 
 def _offers(trial: Trial, levels: Values, small: Sequence[Values]) -> Iterator[_Offer]:
     said = trial.task.fact.replace("_", " ").replace("-", " ")
-    same_teams = f"Each {said} is remade, in the same order, so that the same teams are level."
+    same_teams = "Other numbers, in the same order; the same teams are level."
     near = [(levels, SAME_NUMBERS), *((values, same_teams) for values in _best_first(small, trial, levels))]
     blends = [(values, same_teams) for values in _best_first(_blends(trial, levels, small), trial, levels)]
     times = [
@@ -50,7 +50,7 @@ def _offers(trial: Trial, levels: Values, small: Sequence[Values]) -> Iterator[_
     harder = trial.year.year > trial.context.year.year
     yield from [*blends, *times, *near] if harder else [*near, *blends, *times]
     for values in bring_nearer(trial, len(levels)):
-        yield values, f"Each {said} is remade, in the same order. Other teams are level."
+        yield values, "Other numbers, in the same order; other teams are level."
 
 
 def _best_first(candidates: Iterable[Values], trial: Trial, old: Values) -> list[Values]:

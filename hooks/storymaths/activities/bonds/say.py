@@ -9,7 +9,7 @@ from math import comb
 from ...model.activity import Context, LikelyError
 from ...model.year import YearLimits
 from ..kind import whole_fact
-from ..saying import capital, counted, listed, number_word, written
+from ..saying import capital, counted, listed, number_word, there_are, written
 from ..sentences import write_calculation
 from .given import (
     count_missing,
@@ -35,7 +35,7 @@ def says_whole(year: YearLimits) -> bool:
 def ask_for(task: BondsTask, context: Context) -> str:
     """What is asked."""
     formal = says_whole(context.year)
-    whole = counted(whole_of(task, context), task.things or "")
+    whole = counted(whole_of(task, context), task.noun(task.things))
     match task:
         case WholeTask():
             end = "What is the whole?" if formal else "How many are there altogether?"
@@ -82,7 +82,7 @@ def say_bond(task: BondsTask, bond: Bond, context: Context) -> str:
     if isinstance(task, CastTask):
         return f"{capital(listed(names))} make {written(bond.whole)}"
     held = zip(names, bond.parts, strict=True)
-    return capital(listed([f"{name} has {counted(part, task.things or '')}" for name, part in held]))
+    return capital(listed([f"{name} has {counted(part, task.noun(task.things))}" for name, part in held]))
 
 
 def _say_parts(bond: Bond) -> str:
@@ -98,15 +98,15 @@ def explain_all(task: BondsTask, bonds: Sequence[Bond], context: Context) -> str
     """How one knows that these are all, or why there is none."""
     match task:
         case CastTask():
-            tries = written(comb(len(pickers_of(task, context)), task.parts))
-            start = "Try the first of them with everyone after, then the second with everyone after, and so on"
-            return f"{start}: that is {tries} to try, and {_count(len(bonds))}."
+            groups = "pairs" if task.parts == 2 else f"groups of {number_word(task.parts)}"
+            tries = there_are(comb(len(pickers_of(task, context)), task.parts), groups)
+            return f"{tries} to try, and {_count(len(bonds))}."
         case WholeTask():
-            return "Parts put together make one whole, so there is one answer."
+            return "The parts make one whole."
         case _ if not bonds:
             return _explain_none(task, context)
         case _ if count_missing(task, context) == 1:
-            return "What is known is taken from the whole, so there is one answer."
+            return "Take what is known from the whole: one number is left."
         case _:
             return _explain_ways(task, bonds, context)
 
@@ -118,19 +118,19 @@ def _explain_ways(task: SplitTask | MissingTask, bonds: Sequence[Bond], context:
     goes_up = f"The first part goes up{by} from {low} to {high}"
     if set(firsts.values()) == {1}:
         if low == high:
-            return f"The first part can only be {low}. No step is left out."
+            return f"The first part can only be {low}."
+        jumped = [first for first in range(min(firsts), max(firsts), task.step) if first not in firsts]
+        if jumped:
+            are = "is" if len(jumped) == 1 else "are"
+            return f"{goes_up}. Only {listed(list(map(written, jumped)))} {are} left out: two parts would be the same."
         swapped = not order_counts(task, context) and count_missing(task, context) == 2
         end = "After that the same parts come again, swapped." if swapped else "No step is left out."
         return f"{goes_up}. {end}"
     if len(firsts) > _MOST_LISTED:
         return f"{goes_up}, and for each the second does; {_count(len(bonds))}."
-    ways = [f"with {written(first)} first there {_are(count)}" for first, count in sorted(firsts.items())]
+    ways = [f"with {written(first)} first, {counted(count, 'ways')}" for first, count in sorted(firsts.items())]
     total = " + ".join(str(count) for _, count in sorted(firsts.items()))
-    return f"{capital(', '.join(ways))}{f': {total} = {len(bonds)}' if len(ways) > 1 else ''}."
-
-
-def _are(count: int) -> str:
-    return "is 1 way" if count == 1 else f"are {count} ways"
+    return f"{capital('; '.join(ways))}{f'. Altogether {total} = {len(bonds)}' if len(ways) > 1 else ''}."
 
 
 def _count(found: int) -> str:
@@ -140,10 +140,7 @@ def _count(found: int) -> str:
 def _explain_none(task: SplitTask | MissingTask, context: Context) -> str:
     rest, split = task.whole - sum(known_of(task)), split_of(task, context)
     if rest % split.step:
-        step = written(split.step)
-        return (
-            f"Parts that are counted in steps of {step} cannot make {written(rest)}, which is between two such steps."
-        )
+        return f"Counting in steps of {written(split.step)} never comes to {written(rest)}."
     least, most = split.smallest_whole(), max(0, split.largest_whole())
     if least > rest:
         return f"Even the smallest parts make {written(least)}, which is more than {written(rest)}."
@@ -159,18 +156,20 @@ def find_error(task: BondsTask, bonds: Sequence[Bond], context: Context) -> Like
         case _ if not bonds:
             return None
         case WholeTask(known=(one, other)):
-            return LikelyError("Takes one part from the other.", f"{written(abs(one - other))}.")
+            apart = abs(one - other)
+            return LikelyError("Takes one part from the other.", f"{written(apart)}.") if apart < one + other else None
         case CastTask():
             return _error_of_cast(task, ways, context)
         case MissingTask() if count_missing(task, context) == 1:
-            return LikelyError("Adds what is known to the whole.", f"{written(task.whole + sum(task.known))}.")
+            added = f"{written(task.whole + sum(task.known))}."
+            return LikelyError("Adds what is known to the whole.", added) if sum(task.known) else None
         case _ if order_counts(task, context):
             fewer = len({tuple(sorted(bond.parts)) for bond in bonds})
-            does = "Takes a way for the same when its parts are swapped."
+            does = "Counts the same parts the other way round as one way."
             return LikelyError(does, f"{fewer} instead of {ways}.") if fewer < ways else None
         case _:
             more = sum(len(orders_of(bond.parts[len(known_of(task)) :])) for bond in bonds)
-            does = "Counts a way again when its parts are swapped."
+            does = "Counts the same parts the other way round as another way."
             return LikelyError(does, f"{more} instead of {ways}.") if more > ways else None
 
 

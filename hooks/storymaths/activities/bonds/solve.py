@@ -10,7 +10,7 @@ from ...model.activity import Answer, Context, Figure, Shown, Solution, Task
 from ...model.demands import Demands, amounts
 from ...model.figures.amounts import BondStairs, PartWhole
 from ..kind import Unsolvable, whole_fact
-from ..saying import listed, written
+from ..saying import counted, listed, written
 from ..sentences import Sentence, as_line, cards_for, signs_in
 from . import say
 from .given import count_missing, find_step, holders_of, known_of, order_counts, pickers_of, split_of, whole_of
@@ -130,4 +130,4 @@ def _draw_stairs(task: BondsTask, bonds: Sequence[Bond]) -> tuple[Figure, ...]:
     if not 0 < task.whole <= _LONGEST_DRAWN:
         return ()
     said = "; ".join(f"{a} and {b}" for a, b in pairs)
-    return (Figure(BondStairs(pairs), f"Bars of {task.whole} squares in two colours: {said}."),)
+    return (Figure(BondStairs(pairs), f"Bars of {counted(task.whole, 'squares')} in two colours: {said}."),)

@@ -21,10 +21,43 @@ class ChartKind(Kind[ChartTask, ChartAnswer]):
     """
 
     name = "chart"
-    says = "Amounts in a tally chart, pictogram, block diagram, bar chart or table, to read or draw, with questions."
+    says = (
+        "Amounts in a tally chart, pictogram, block diagram, bar chart, line graph, pie chart or table, of one column or "
+        "several, to read or draw, with questions."
+    )
     answer_shape = (
         "{ask: how many, of: crabs, answer: 6}; {ask: more, of: crabs, than: seals, answer: 2}; {ask: most, answer: [crabs], "
-        "amount: 6}; {ask: altogether, of: [labels], answer: 20}; {ask: mean, answer: 5}; {draw: crabs, pictures: 3, halves: 1}"
+        "amount: 6}; {ask: altogether, of: [labels], answer: 20}; {ask: mean, answer: 5}; {ask: at, of: 2.5, answer: 5.5} for "
+        "a line graph; {draw: crabs, pictures: 3, halves: 1, quarters: 0}"
+    )
+    more_examples = (
+        """\
+kind: chart
+title: How the tide rose
+show: line
+axis: o'clock
+thing: cm
+data: {"6": 20, "7": 60, "8": 110, "9": 140}
+questions:
+  - {ask: how many, of: "8"}
+  - {ask: where, of: "60"}
+  - {ask: range}
+year: 5
+answers: 3
+""",
+        """\
+kind: chart
+title: Boats and nets
+show: bar
+columns: [boats, nets]
+data: {Monday: [3, 4], Tuesday: [5, 2], Wednesday: [6, 6]}
+questions:
+  - {ask: more, of: Tuesday, than: Monday, column: boats}
+  - {ask: altogether, column: nets}
+  - {ask: altogether, of: Wednesday}
+year: 3
+answers: 3
+""",
     )
     practises: ClassVar[dict[str, str]] = {
         "1NF-2": "counting in twos, fives or tens along a row of pictures",

@@ -2,25 +2,32 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from ...model.demands import Number, Operation, operation
 from ...model.year import YearLimits
 from .rows import Row
-from .tasks import Bar, Blocks, Chart, Found, Pictures, RowMarks, Show, Tallies
+from .tasks import Bar, Blocks, Chart, Found, Pictures, Point, RowMarks, Show, Slice, Tallies
 
 _BUNDLE = 5
 
 
-def marks_of(row: Row, show: Chart, each: int) -> RowMarks:
-    """What shows the amount of a row; whole, or in half pictures where it must be."""
+def marks_of(row: Row, show: Chart, each: int, total: Fraction) -> RowMarks:
+    """What shows the amount of a row; whole, or in half pictures where it must be; of a pie, by the total of all."""
     match show:
         case "tally":
             return Tallies(row.label, *divmod(int(row.amount), _BUNDLE))
         case "pictogram":
-            return Pictures(row.label, *divmod(int(row.amount * 2 / each), 2))
+            whole, rest = divmod(int(row.amount * 4 / each), 4)
+            return Pictures(row.label, whole, *divmod(rest, 2))
         case "block":
             return Blocks(row.label, int(row.amount))
         case "bar":
             return Bar(row.label, Found(row.amount))
+        case "line":
+            return Point(row.label, Found(row.amount))
+        case "pie":
+            return Slice(row.label, Found(row.amount * 360 / total))
 
 
 def numbers_of(marks: RowMarks) -> list[Number]:
@@ -32,8 +39,10 @@ def numbers_of(marks: RowMarks) -> list[Number]:
             return [pictures] if pictures else []
         case Blocks(_, blocks):
             return [blocks]
-        case Bar(_, height):
+        case Bar(_, height) | Point(_, height):
             return [height.number]
+        case Slice(_, degrees):
+            return [degrees.number]
 
 
 def count_row(row: Row, show: Show, each: int, year: YearLimits) -> list[Operation]:

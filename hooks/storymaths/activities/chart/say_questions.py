@@ -6,9 +6,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from ...expression.noun import is_plural
 from ...model.activity import LikelyError
 from ...model.demands import Operation
-from ..saying import capital, counted, listed
+from ..saying import capital, counted, listed, one_or_many, there_are
 from ..sentences import write_calculation
 from .rows import Rows
 from .tasks import PLACES, write_number
@@ -30,17 +31,28 @@ class ChartWords:
 
     def ask_count(self, label: str) -> str:
         """How many of one."""
+        if self.rows.axis:
+            return f"How many {self._things}are there at {label} {self.rows.axis}?"
         if self.rows.owned:
             return f"How many {self.rows.thing} does {label} have?"
-        return (
-            f"How many {self.rows.thing} are there for {label}?" if self.rows.thing else f"How many {label} are there?"
-        )
+        return f"How many {self._things}are there for {label}?" if self._for else f"How many {label} are there?"
+
+    @property
+    def _things(self) -> str:
+        return f"{self.rows.thing} " if self.rows.thing else ""
+
+    @property
+    def _for(self) -> bool:
+        """Whether a label says what amounts are for, and is not itself what is counted."""
+        return bool(self.rows.thing or self.rows.columns)
 
     def say_count(self, label: str, amount: Fraction) -> str:
         """So many of one."""
+        if self.rows.axis:
+            return f"At {label} {self.rows.axis}: {self._much(amount)}."
         if self.rows.owned:
             return f"{capital(label)} has {self._much(amount)}."
-        if self.rows.thing:
+        if self._for:
             return f"{capital(label)}: {self._much(amount)}."
         return f"There {_be(amount)} {much(amount, label)}."
 
@@ -48,16 +60,23 @@ class ChartWords:
         """How many more, or fewer, of one than of another."""
         if self.rows.owned:
             return f"How many {word} {self.rows.thing} does {one} have than {other}?"
-        if self.rows.thing:
-            return f"How many {word} {self.rows.thing} are there for {one} than for {other}?"
+        if self._for:
+            return f"How many {word} {self._things}are there for {one} than for {other}?"
         return f"How many {word} {one} than {other} are there?"
 
     def say_gap(self, one: str, other: str, word: str, gap: Fraction) -> str:
         """So many more, or fewer."""
+        if self.rows.columns:
+            return f"There {_be(gap)} {write_number(gap)} {word} for {one} than for {other}."
         if not self.rows.thing:
-            return f"There {_be(gap)} {write_number(gap)} {word} {_name(gap, one)} than {other}."
-        name = f" {_name(gap, self.rows.thing)}" if self.rows.owned else ""
-        return f"{capital(one)} has {write_number(gap)} {word}{name} than {other}."
+            return f"There {_be(gap)} {write_number(gap)} {word} {one_or_many(gap, one)} than {other}."
+        name = f" {one_or_many(gap, self.rows.thing)}" if self.rows.owned else ""
+        return f"{capital(one)} {self._have([one])} {write_number(gap)} {word}{name} than {other}."
+
+    def _have(self, labels: Sequence[str]) -> str:
+        """``has`` for one character or one thing; ``have`` for several, and for a label that names several."""
+        several = len(labels) > 1 or (not self.rows.owned and is_plural(labels[0]))
+        return "have" if several else "has"
 
     def ask_total(self, labels: Sequence[str]) -> str:
         """How many altogether, of all or of some."""
@@ -84,14 +103,24 @@ class ChartWords:
     def say_end(self, word: str, labels: Sequence[str], amount: Fraction) -> str:
         """Those with the most or the least, and how many that is."""
         word = "fewest" if word == "least" else word
-        have = "has" if len(labels) == 1 else "have"
         if self.rows.owned or self.rows.thing:
-            return f"{capital(listed(labels))} {have} the {word}: {self._much(amount)}."
+            return f"{capital(listed(labels))} {self._have(labels)} the {word}: {self._much(amount)}."
         return f"{capital(word)} of all: {listed(labels)}, {write_number(amount)}{' each' if len(labels) > 1 else ''}."
 
     def add_known(self, question: str) -> str:
         """The question with how many there are in all, where an amount is left open."""
         return f"There are {write_number(self.rows.total)} in all. {question}"
+
+    def ask_key(self, label: str, amount: Fraction) -> str:
+        """What a picture stands for, one row being told."""
+        there = (
+            f"{capital(label)} stand for {self._much(amount)}." if self.rows.thing else f"{there_are(amount, label)}."
+        )
+        return f"{there} How many does one picture stand for?"
+
+    def say_key(self, each: int) -> str:
+        """What a picture stands for."""
+        return f"Each picture stands for {self._much(Fraction(each))}."
 
     def ask_mean(self) -> str:
         """The mean of all amounts."""
@@ -106,11 +135,6 @@ class ChartWords:
 
 def _be(amount: Fraction) -> str:
     return "is" if amount == 1 else "are"
-
-
-def _name(count: Fraction, things: str) -> str:
-    """``crabs``, or ``crab`` when there is one."""
-    return counted(count, things).partition(" ")[2] if count == 1 else things
 
 
 def explain_by_sums(sums: Iterable[Operation]) -> str:
@@ -136,5 +160,5 @@ def explain_end(sizes: Sequence[Fraction]) -> str:
 def expect_how_many(word: str, named: Fraction, gap: Fraction) -> LikelyError:
     """Answering how many."""
     return LikelyError(
-        f"Answers how many, not how many {word}.", f"{write_number(named)} in place of {write_number(gap)}."
+        f"Answers how many, not how many {word}.", f"{write_number(named)} instead of {write_number(gap)}."
     )

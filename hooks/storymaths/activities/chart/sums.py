@@ -13,8 +13,9 @@ from .tasks import PLACES
 def demands_of_numbers(numbers: Iterable[Number]) -> Demands:
     """What reading numbers demands."""
     read = amounts(numbers)
-    decimal = any(0 < (ending_places(one.number) or 0) <= PLACES for one in read)
-    return Demands(amounts=read, signs=frozenset("." if decimal else ""))
+    finest = max((count for one in read if (count := ending_places(one.number) or 0) <= PLACES), default=0)
+    below = any(one.number < 0 for one in read)
+    return Demands(amounts=read, signs=frozenset(("." if finest else "") + ("−" if below else "")), places=finest)
 
 
 def demands_of_sums(sums: Iterable[Operation]) -> Demands:

@@ -7,16 +7,18 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Annotated, Any, ClassVar, Literal, Self
 
-from pydantic import BeforeValidator, Field, TypeAdapter, ValidationError
+from pydantic import Field, PlainValidator, TypeAdapter, ValidationError
 
 from ...model.fields import Strict, Text
 from ...model.plain import Plain
 from ..kind import ActivityFields, Exact
 from ..saying import written
 
-Chart = Literal["tally", "pictogram", "block", "bar"]
+Chart = Literal["tally", "pictogram", "block", "bar", "line", "pie"]
 Show = Literal[Chart, "table"]
-Ask = Literal["how many", "more", "fewer", "altogether", "most", "least", "mean"]
+Ask = Literal[
+    "how many", "more", "fewer", "altogether", "most", "least", "mean", "range", "key", "at", "where"
+]  # fmt: skip
 _EXACT: TypeAdapter[Fraction] = TypeAdapter(Exact)
 PLACES = 3
 """Decimal places that amounts are written with, where they need them."""
@@ -31,8 +33,14 @@ def _amount(value: Any) -> Any:
         raise ValueError("should be a number such as 7, 2.5 or 3/4, or ? for the one left open") from None
 
 
-Amount = Annotated[Fraction | str, BeforeValidator(_amount)]
+def _amounts(value: Any) -> Any:
+    return tuple(map(_amount, value)) if isinstance(value, (list, tuple)) else _amount(value)
+
+
+Amount = Fraction | str
 """An exact number, or ``?`` for an amount that is left open."""
+Amounts = Annotated[Amount | tuple[Amount, ...], PlainValidator(_amounts)]
+"""An amount, or one for each column."""
 Label = Annotated[Text, Field(max_length=40)]
 Each = Annotated[int, Field(ge=1, le=1_000_000, strict=True)]
 
@@ -42,16 +50,27 @@ class Question(Strict):
 
     ask: Ask
     of: Text | tuple[Text, ...] = ()
-    """The row, or rows, it is about; for ``altogether`` all rows when left out."""
+    """The row, or rows, it is about; for ``altogether`` all rows when left out. A number with ``at`` and ``where``."""
     than: Text | None = None
     """With ``more`` and ``fewer``: the row compared with."""
+    column: Text | None = None
+    """Where there are columns: the only one it is about."""
+    nearest: Each | None = None
+    """With ``at`` and ``where``: the answer is wanted to the nearest of these, such as 1 or 10."""
 
 
 class ChartFields(ActivityFields):
     """Amounts to be shown."""
 
-    data: Mapping[Label, Amount] | None = None
-    """Each row's label and amount; in place of a fact of the cast. One amount may be ``?`` when the total is given."""
+    data: Mapping[Label, Amounts] | None = None
+    """Each row's label and amount; in place of a fact of the cast. One amount may be ``?`` when the total is given.
+
+    Where there are columns, a list of amounts for each label.
+    """
+    columns: Annotated[tuple[Label, ...], Field(max_length=3)] = ()
+    """What the amounts of each label are, where it has several: ``[boys, girls]``."""
+    axis: Label | None = None
+    """Line graph: what the labels count, such as ``kg`` or ``hours``."""
     thing: Label | None = None
     """What is counted, in the plural, such as ``boats``; for a fact of the cast, its unit or name if not stated."""
     each: Each | None = None
@@ -60,6 +79,11 @@ class ChartFields(ActivityFields):
     """All amounts together, where one is left open."""
     questions: Annotated[tuple[Question, ...], Field(max_length=12)] = ()
     """Questions about it; the usual ones when left out, and none where it is to be drawn."""
+
+    @property
+    def asks_for_key(self) -> bool:
+        """Whether what a picture stands for is to be found."""
+        return any(question.ask == "key" for question in self.questions)
 
     def with_chart(self, show: Show, each: int | None) -> Self:
         """The same amounts in another chart."""
@@ -70,8 +94,24 @@ class ChartFields(ActivityFields):
         total = None if self.total is None else sum(amounts.values(), Fraction(0))
         if self.data is None:
             return self.model_copy(update={"total": total})
-        data = {label: amounts[label] if isinstance(old, Fraction) else old for label, old in self.data.items()}
+        data = {
+            label: tuple(
+                _changed(one, amounts[name_in(label, column)]) for one, column in zip(old, self.columns, strict=True)
+            )
+            if isinstance(old, tuple)
+            else _changed(old, amounts[label])
+            for label, old in self.data.items()
+        }
         return self.model_copy(update={"total": total, "data": data})
+
+
+def _changed(old: Amount, new: Fraction) -> Amount:
+    return new if isinstance(old, Fraction) else old
+
+
+def name_in(label: str, column: str) -> str:
+    """What an amount is called where a label has several: ``Monday, boys``."""
+    return f"{label}, {column}"
 
 
 class ReadChart(ChartFields):
@@ -157,6 +197,32 @@ class AtEnd:
 
 
 @dataclass(frozen=True, slots=True)
+class RangeOfAll:
+    """From the least amount to the most."""
+
+    ask: Literal["range"] = field(default="range", init=False)
+    answer: Found
+
+
+@dataclass(frozen=True, slots=True)
+class Key:
+    """How many a picture stands for, told by one row."""
+
+    ask: Literal["key"] = field(default="key", init=False)
+    of: str
+    answer: Found
+
+
+@dataclass(frozen=True, slots=True)
+class ReadOff:
+    """What a line graph shows at a number, or where it shows one."""
+
+    ask: Literal["at", "where"]
+    of: Found
+    answer: Found
+
+
+@dataclass(frozen=True, slots=True)
 class Tallies:
     """A row to draw in tallies."""
 
@@ -167,11 +233,12 @@ class Tallies:
 
 @dataclass(frozen=True, slots=True)
 class Pictures:
-    """A row to draw in pictures, with half a picture or none."""
+    """A row to draw in pictures, with half a picture, a quarter, or both, or none."""
 
     draw: str
     pictures: int
     halves: int
+    quarters: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -190,6 +257,22 @@ class Bar:
     height: Found
 
 
-QuestionAnswer = HowMany | HowManyMore | Altogether | Mean | AtEnd
-RowMarks = Tallies | Pictures | Blocks | Bar
+@dataclass(frozen=True, slots=True)
+class Point:
+    """A point of a line graph."""
+
+    draw: str
+    at: Found
+
+
+@dataclass(frozen=True, slots=True)
+class Slice:
+    """A slice of a pie chart."""
+
+    draw: str
+    degrees: Found
+
+
+QuestionAnswer = HowMany | HowManyMore | Altogether | Mean | AtEnd | RangeOfAll | Key | ReadOff
+RowMarks = Tallies | Pictures | Blocks | Bar | Point | Slice
 ChartAnswer = QuestionAnswer | RowMarks

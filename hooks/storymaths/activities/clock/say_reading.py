@@ -79,7 +79,7 @@ def _tell_hands(time: int) -> str:
 
 def expect_swapped_hands(time: int, wrong: int) -> LikelyError:
     """Taking one hand for the other."""
-    return LikelyError("Takes the minute hand for the hour hand.", f"{in_words(wrong)} in place of {in_words(time)}")
+    return LikelyError("Takes the minute hand for the hour hand.", f"{in_words(wrong)} instead of {in_words(time)}")
 
 
 def expect_still_hand(time: int) -> LikelyError:
@@ -111,4 +111,4 @@ def explain_other(time: int, style: Style) -> str:
 
 def expect_ten(time: int) -> LikelyError:
     """Taking ten off the hour."""
-    return LikelyError("Takes 10 from the hour in place of 12.", f"{time // HOUR - 10}:{time % HOUR:02} pm")
+    return LikelyError("Takes 10 from the hour instead of 12.", f"{time // HOUR - 10}:{time % HOUR:02} pm")

@@ -10,7 +10,7 @@ from .tasks import FindRepeats, MeasureSpans, Span
 from .teller import Teller
 from .time import DAY, HOUR, long
 
-ONE_TIME = "A time and a length lead to one other time, so there is one answer."
+ONE_TIME = "One end of it and how long it lasts give the other end."
 
 
 def ask_how_long(task: MeasureSpans, context: Context) -> str:
@@ -39,8 +39,8 @@ def say_span(span: Span, names: Mapping[str, str], teller: Teller) -> str:
 
 def expect_hundreds(wrong: int, minutes: int) -> LikelyError:
     """Taking times for numbers."""
-    does = "Takes the times away as if an hour had 100 minutes."
-    return LikelyError(does, f"{wrong} minutes in place of {long(minutes)}")
+    does = "Takes the times away as if they were ordinary numbers."
+    return LikelyError(does, f"{wrong} minutes instead of {long(minutes)}")
 
 
 def ask_for_end(starts: str, lasts: Sequence[int]) -> str:

@@ -50,7 +50,7 @@ def order_day(task: OrderDay, context: Context) -> Solution[DayOrder]:
         (Answer(say.say_order(names), _explain(places, told, names), _answer(places)),),
         teller.demands(times) | _demands_of_whole(places) | Demands(words=("first",)),
         len(events) - 1,
-        "A day has one order; what is at the same time has the same place.",
+        "A day has one order. Things at the same time go side by side.",
         _expect_face(events, places, teller),
     )
 
@@ -72,7 +72,7 @@ def _order_by_parts(task: OrderDay, events: Sequence[_Event], context: Context) 
         (Answer(say.say_order(names), f"{say.explain_order(parts, names)}.", _answer(places)),),
         Demands(),
         len(places) - 1,
-        "A day has one order: morning, afternoon, evening, night. What is in the same part of it has the same place.",
+        "First the morning, then the afternoon, the evening and the night. Things in one part of the day go side by side.",
     )
 
 

@@ -31,10 +31,9 @@ def places_beside(amount: Fraction) -> int:
 def demands_of_numbers(numbers: Iterable[Number], places: int = 0, things: str = "") -> Demands:
     """Numbers with up to so many decimal places, of things that are counted or of a unit."""
     read = tuple(numbers)
-    point = any(0 < (ending_places(Fraction(number)) or 0) <= places for number in read)
-    return Demands(
-        amounts=amounts(read, things if things.rstrip("²³") in UNITS else ""), signs=frozenset("." if point else "")
-    )
+    finest = max((count for number in read if (count := ending_places(Fraction(number)) or 0) <= places), default=0)
+    unit = things if things.rstrip("²³") in UNITS else ""
+    return Demands(amounts=amounts(read, unit), signs=frozenset("." if finest else ""), places=finest)
 
 
 def demands_of_written(numbers: Iterable[WrittenNumber]) -> Demands:
@@ -46,6 +45,7 @@ def demands_of_written(numbers: Iterable[WrittenNumber]) -> Demands:
             amounts=amounts([number.value * (100 if percent else 1)]),
             signs=frozenset(("%" if percent else "") + ("." if number.places else "")),
             parts=frozenset({under} if under != number.value.denominator and "/" in number.text else ()),
+            places=number.places,
         )
     return demands
 

@@ -14,7 +14,8 @@ from ..kind import Unsolvable
 from ..saying import alike, ending_places, mixed, written
 
 _LARGEST, _MOST_PARTS, _MOST_PLACES = 10_000_000, 10_000, 4
-WrittenAs = Literal["fraction", "decimal", "percent"]
+WrittenAs = Literal["fraction", "improper", "mixed", "decimal", "percent"]
+"""``improper`` and ``mixed`` keep the parts a fraction is written in: 26/4 and 6 2/4."""
 
 
 def _written(value: Any) -> WrittenNumber:
@@ -49,14 +50,24 @@ def as_amount(number: Fraction | int, places: int = 0) -> WrittenNumber:
     return WrittenNumber(written(number, places), Fraction(number))
 
 
-def rewrite(number: Fraction, written_as: WrittenAs, loc: Loc) -> WrittenNumber:
+def rewrite(number: WrittenNumber, written_as: WrittenAs, loc: Loc) -> WrittenNumber:
     """A number in the form asked for. Raises ``Unsolvable`` for a decimal that never ends."""
-    if written_as == "percent":
-        return WrittenNumber(f"{alike(number * 100, Fraction(1, 2))}%", number)
-    if written_as == "fraction":
-        return as_amount(number)
-    places = ending_places(number)
+    value, under = number.value, number.under
+    if written_as in ("improper", "mixed") and under == 1:
+        raise Unsolvable(loc, f"{number.text} has no parts.", "write a fraction, such as 7/4 or 1 3/4.")
+    match written_as:
+        case "percent":
+            return WrittenNumber(f"{alike(value * 100, Fraction(1, 2))}%", value)
+        case "fraction":
+            return as_amount(value)
+        case "improper":
+            return WrittenNumber.over(int(value * under), under)
+        case "mixed":
+            whole, rest = divmod(int(value * under), under)
+            parts = [f"{whole:,}"] * bool(whole or not rest) + [f"{rest}/{under}"] * bool(rest)
+            return WrittenNumber(" ".join(parts), value)
+    places = ending_places(value)
     if places is None or places > _MOST_PLACES:
-        message = f"{mixed(number)} does not come out as a decimal of {_MOST_PLACES} places or fewer."
+        message = f"{mixed(value)} does not come out as a decimal of {_MOST_PLACES} places or fewer."
         raise Unsolvable(loc, message, "ask for a fraction, or choose another number.")
-    return as_amount(number, places)
+    return as_amount(value, places)

@@ -5,19 +5,20 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from ...expression.noun import Noun, noun_of
 from ...model.activity import Context, LikelyError
 from ...model.demands import Operation
 from ...model.year import YearLimits
-from ..saying import alike, capital, counted, owner, part_name, spoken
+from ..saying import alike, capital, counted, owner, part_name, spoken, there_are
 from ..sentences import write_calculation
 from .answers import Rest, Whole
 from .calculation import find_part
 from .demands import places_beside
 from .tasks import PartTask, RestTask, WholeTask
 
-NOTE_ON_PARTS = "Sharing into equal parts comes out one way, so each amount has one answer."
-NOTE_ON_RESTS = "Each part that goes is taken away once, so there is one answer."
-NOTE_ON_WHOLES = "One equal part is known and the whole is all of them, so there is one answer."
+NOTE_ON_PARTS = "Equal parts are all the same size, so each amount has one answer."
+NOTE_ON_RESTS = "Take away each part that goes."
+NOTE_ON_WHOLES = "Find one equal part; the whole is all of them."
 
 
 def explain_part(amount: Fraction, fraction: Fraction, year: YearLimits) -> str:
@@ -31,10 +32,10 @@ def explain_part(amount: Fraction, fraction: Fraction, year: YearLimits) -> str:
     return ". ".join(told) + "."
 
 
-def things_of(task: PartTask, context: Context) -> str:
+def things_of(task: PartTask, context: Context) -> Noun:
     """What is counted, as the author or the fact calls it."""
     about = context.facts.get(task.fact) if task.fact else None
-    return task.things or (about.unit if about else "")
+    return task.noun(task.things) if task.things else noun_of(about)
 
 
 def ask_for_part(task: PartTask, amounts: Sequence[Fraction], things: str) -> str:
@@ -55,22 +56,22 @@ def expect_error_in_part(amount: Fraction, fraction: Fraction) -> LikelyError | 
     if parts > 1 and over > 1:
         return LikelyError(f"Finds one {part_name(parts, 1)} and stops.", alike(amount / parts, amount))
     if parts == 4:
-        return LikelyError("Halves once in place of twice.", alike(amount / 2, amount))
+        return LikelyError("Halves once instead of twice.", alike(amount / 2, amount))
     if 1 < parts < amount:
-        return LikelyError(f"Takes {parts} away in place of sharing into {parts}.", alike(amount - parts, amount))
+        return LikelyError(f"Takes {parts} away instead of sharing into {parts}.", alike(amount - parts, amount))
     return None
 
 
 def ask_for_rest(task: RestTask) -> str:
     """How many there are, which part goes, and how many more."""
     then = "".join(f" Then {alike(more, task.of, *task.taken)} more go." for more in task.taken)
-    there = f"There {'is' if task.of == 1 else 'are'} {counted(task.of, task.things or '')}."
+    there = f"{there_are(task.of, task.noun(task.things))}."
     return f"{there} {capital(spoken(task.fraction.value))} of them go.{then} How many are left?"
 
 
 def say_rest(task: RestTask, rest: Rest) -> str:
     """``6 animals left``."""
-    return f"{capital(counted(rest.left, task.things or ''))} left"
+    return f"{capital(counted(rest.left, task.noun(task.things)))} left"
 
 
 def explain_rest(task: RestTask, taking: Operation, places: int, year: YearLimits) -> str:
@@ -93,7 +94,7 @@ def refuse_rest(task: RestTask, left: Fraction) -> tuple[str, str]:
 
 def ask_for_whole(task: WholeTask, known: Fraction, share: Fraction) -> str:
     """What is known of the whole."""
-    amount = counted(known, task.things or "")
+    amount = counted(known, task.noun(task.things))
     told = (
         f"{capital(spoken(share))} of the whole is {amount}."
         if task.part is not None
@@ -104,7 +105,7 @@ def ask_for_whole(task: WholeTask, known: Fraction, share: Fraction) -> str:
 
 def say_whole(task: WholeTask, whole: Whole) -> str:
     """``There are 28 shells in all``."""
-    return f"There {'is' if whole.whole == 1 else 'are'} {counted(whole.whole, task.things or '')} in all"
+    return f"{there_are(whole.whole, task.noun(task.things))} in all"
 
 
 def explain_whole(known: Fraction, share: Fraction, steps: Sequence[Operation]) -> str:

@@ -47,9 +47,10 @@ def counts_parts(one: LineAnswer) -> bool:
     return (one.between[0] if isinstance(one, PlaceBetween) else one.mark) != 1
 
 
-def expect_counting_marks(parts: int) -> LikelyError:
+def expect_counting_marks(task: LineTask) -> LikelyError:
     """Counting marks in place of parts."""
-    return LikelyError("Counts the marks and not the parts between them.", f"1/{parts + 1} for each part")
+    each = mixed((task.ends[1] - task.ends[0]) / (task.parts + 1))
+    return LikelyError("Counts the marks and not the parts between them.", f"{each} for each part")
 
 
 def describe_line(task: LineTask, placed: Sequence[str]) -> str:

@@ -2,19 +2,28 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
 from ...expression.number import WrittenNumber
 from ...model.activity import LikelyError
-from ..saying import listed, plain
+from ..saying import listed, part_name, plain
 from .answers import Rewritten
 from .number import WrittenAs, as_amount
 from .tasks import EqualTask, OrderTask
 
 ERROR_IN_EQUAL = LikelyError("Thinks that more parts make a larger fraction.", "that they are not equal")
-NOTE_ON_ORDER = "Numbers have one order; two that are equal stand at one place."
+NOTE_ON_ORDER = "Numbers have one order; equal ones share a place."
 NOTE_ON_WRITING = "A number can be written in many ways, all worth the same; these are the usual ones."
+
+
+_FORMS: Mapping[WrittenAs, str] = {
+    "fraction": "a fraction",
+    "improper": "a fraction, without wholes",
+    "mixed": "a mixed number",
+    "decimal": "a decimal",
+    "percent": "a percentage",
+}
 
 
 def has_percent(numbers: Sequence[WrittenNumber]) -> bool:
@@ -86,12 +95,18 @@ def expect_order_by_denominators(wrong: Sequence[WrittenNumber]) -> LikelyError:
 
 def ask_to_write(form: WrittenAs) -> str:
     """In which form."""
-    return f"Write each as a {'percentage' if form == 'percent' else form}."
+    return f"Write each as {_FORMS[form]}."
 
 
 def say_rewritten(one: Rewritten) -> str:
     """``0.71 is 71/100``."""
     return f"{one.number.text} is {one.written.text}"
+
+
+def explain_by_parts(number: WrittenNumber, asked: WrittenNumber) -> str:
+    """How many parts there are, of which so many make one whole."""
+    under, parts = number.under, number.value * number.under
+    return f"{under} {part_name(under)} make 1 whole. {number.text} is {parts} {part_name(under, int(parts))}: {asked.text}."
 
 
 def explain_rewritten(number: WrittenNumber, through: WrittenNumber, asked: WrittenNumber) -> str:

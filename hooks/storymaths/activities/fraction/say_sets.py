@@ -7,18 +7,18 @@ from fractions import Fraction
 
 from ...model.activity import CastMember, Context, LikelyError
 from ...model.year import YearLimits
-from ..saying import capital, counted, listed, mixed, spoken, written
+from ..saying import capital, listed, mixed, spoken, there_are, written
 from .answers import Group, PartOfCast, SharedCount
 from .say_amounts import explain_part
 from .tasks import GroupsTask, SetTask
 
-NOTE_ON_SETS = "Each character either fits or does not, so there is one answer."
+NOTE_ON_SETS = "Each character fits or does not."
 
 
 def ask_for_counts(fraction: Fraction, up_to: int | None) -> str:
     """Which counts come out whole; ``up_to`` is the last of those that are not listed."""
     to = f", up to {up_to:,}" if up_to else ""
-    return f"{capital(spoken(fraction))} of each count{to}: which come out as a whole number?"
+    return f"Find {spoken(fraction)} of each number{to}. Which come out as a whole number?"
 
 
 def say_count(one: SharedCount, fraction: Fraction, name: str) -> str:
@@ -29,7 +29,7 @@ def say_count(one: SharedCount, fraction: Fraction, name: str) -> str:
 
 def note_on_counts(parts: int, away: Sequence[int]) -> str:
     """When a count can be shared, and the first that cannot."""
-    note = f"A count can be so shared when it makes {parts} equal groups with none left over."
+    note = f"It comes out when the number makes {parts} equal groups with none left over."
     if not away:
         return note
     each, over = divmod(away[0], parts)
@@ -41,7 +41,7 @@ def expect_error_in_counts(away: Sequence[int]) -> LikelyError | None:
     wrong = next((count for count in away if count % 2 == 0), None)
     if wrong is None:
         return None
-    return LikelyError("Takes any even number.", f"{wrong:,} as well, which cannot be so shared")
+    return LikelyError("Takes any even number.", f"{wrong:,} as well, which does not come out")
 
 
 def label_of(task: SetTask, context: Context) -> str:
@@ -83,12 +83,12 @@ def expect_error_in_set(among: int, all_: int) -> LikelyError | None:
     others = all_ - among
     if not others or among == others:
         return None
-    return LikelyError("Compares those who fit with those who do not.", f"{among}/{others} in place of {among}/{all_}")
+    return LikelyError("Compares those who fit with those who do not.", f"{among}/{others} instead of {among}/{all_}")
 
 
 def ask_for_groups(total: int, fraction: Fraction, things: str) -> str:
     """How many there are, and which part of them."""
-    there = f"There {'is' if total == 1 else 'are'} {counted(total, things)} in all."
+    there = f"{there_are(total, things)} in all."
     return f"{there} Who together have exactly {spoken(fraction)} of them?"
 
 
@@ -120,4 +120,4 @@ def expect_error_in_groups(fraction: Fraction, groups: Sequence[Group], context:
     half = len(context.characters) * fraction
     if half.denominator > 1 or not groups or any(len(group.characters) == half for group in groups):
         return None
-    return LikelyError(f"Takes {spoken(fraction)} of the characters in place of what they have.", f"a group of {half}")
+    return LikelyError(f"Takes {spoken(fraction)} of the characters instead of what they have.", f"a group of {half}")

@@ -17,7 +17,7 @@ from . import say_numbers as say
 from .answers import EqualPair, NumbersInOrder, Rewritten
 from .demands import EQUAL_PARTS, demands_of_numbers, demands_of_words, demands_of_written
 from .drawing import cards_for_written, draw_bars
-from .number import as_amount, rewrite
+from .number import WrittenAs, as_amount, rewrite
 from .tasks import EqualTask, OrderTask, WriteTask
 
 _FINEST_PARTS = 10_000
@@ -126,26 +126,35 @@ def _order_by_denominators(numbers: Sequence[WrittenNumber]) -> LikelyError | No
 
 
 def rewrite_numbers(task: WriteTask) -> Solution[Rewritten]:
-    """Each number written in another form, in the order given: through tenths, hundredths or thousandths."""
+    """Each number written in another form, in the order given; a decimal through tenths, hundredths or thousandths."""
     form = task.written_as or "fraction"
     answers, read = [], list(task.numbers)
     for index, number in enumerate(task.numbers):
-        asked, simplest = rewrite(number.value, form, ("numbers", index)), as_amount(number.value)
-        through = _over_power_of_ten(number.value) or simplest
+        asked, simplest = rewrite(number, form, ("numbers", index)), as_amount(number.value)
+        through = simplest if _is_simplified(number, form) else _over_power_of_ten(number.value) or simplest
         told = through if form == "fraction" and "/" not in number.text else asked
         one = Rewritten(number, told, simplest if form == "fraction" else None)
-        answers.append(Answer(say.say_rewritten(one), say.explain_rewritten(number, through, asked), one))
-        read += [through, simplest, asked]
+        why = (
+            say.explain_by_parts(number, asked) if form in _IN_PARTS else say.explain_rewritten(number, through, asked)
+        )
+        answers.append(Answer(say.say_rewritten(one), why, one))
+        read += [asked] if form in _IN_PARTS else [through, simplest, asked]
     return Solution(
         task=Task(say.ask_to_write(form), lines=tuple(as_line((n.text, "=", None)) for n in task.numbers)),
         answers=tuple(answers),
-        demands=demands_of_written(read)
-        | demands_of_words([], *([] if form == "percent" else [form]))
-        | Demands(signs=frozenset("=")),
+        demands=demands_of_written(read) | demands_of_words([], form) | Demands(signs=frozenset("=")),
         steps=1 + (form == "percent"),
         note=say.NOTE_ON_WRITING,
         cards=cards_for_written([*task.numbers, *(answer.value.written for answer in answers)], {"=": 1}),
     )
+
+
+_IN_PARTS = ("improper", "mixed")
+
+
+def _is_simplified(number: WrittenNumber, form: WrittenAs) -> bool:
+    """Whether a fraction only becomes a simpler one, which takes no tenths."""
+    return form == "fraction" and "/" in number.text
 
 
 def _over_power_of_ten(number: Fraction) -> WrittenNumber | None:

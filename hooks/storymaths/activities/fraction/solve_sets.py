@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from itertools import combinations
 
+from ...expression.noun import noun_of
 from ...expression.number import WrittenNumber
 from ...model.activity import Answer, CastMember, Context, Line, Shown, Solution, Task
 from ...model.demands import Demands, operation
@@ -120,7 +121,7 @@ def find_groups(task: GroupsTask, context: Context) -> Solution[Group]:
         message = f"{len(found):,} groups have {spoken(value)} of it all."
         raise Unsolvable(("fact",), message, "choose fewer characters.", "activity-too-many-answers")
     about = context.facts.get(task.fact)
-    things = task.things or (about.unit if about else None) or ""
+    things = task.noun(task.things) if task.things else noun_of(about)
     names = {character.id: character.name for character in context.characters}
     had = [[values[id_] for id_ in group.characters] for group in found]
     added = [operation("+", *numbers, sum(numbers)) for numbers in had if len(numbers) > 1]

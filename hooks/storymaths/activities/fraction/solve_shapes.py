@@ -58,7 +58,7 @@ def _check_shaded(named: Sequence[NamedShape]) -> None:
 
 def _find(name: str, shape: FractionShape, task: ShapeTask) -> ShapePart:
     form = task.written_as
-    return ShapePart(name, shape.fraction, rewrite(shape.fraction, form, ("shapes",)) if form else None)
+    return ShapePart(name, shape.fraction, rewrite(as_amount(shape.fraction), form, ("shapes",)) if form else None)
 
 
 def count_shaded(shape: FractionShape) -> tuple[Fraction, int]:

@@ -202,6 +202,7 @@ class WriteTask(Castless):
     find: Literal["write"] = "write"
     numbers: AtLeastOne
     written_as: WrittenAs | None = None
+    """The form asked for, a fraction in lowest terms where left out; ``mixed`` and ``improper`` keep the parts: 6 2/4."""
 
     def with_numbers(self, numbers: tuple[WrittenNumber, ...]) -> Self:
         """Other numbers to write."""

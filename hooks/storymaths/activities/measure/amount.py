@@ -9,21 +9,34 @@ from typing import Annotated, Any
 
 from pydantic import PlainValidator
 
+from ...expression.noun import is_plural, plural, singular
 from ...expression.number import read_amount
 from ...model.quantity import UNITS
 from ...model.year import YearLimits
 from ..saying import ending_places, written
 
 DAY, WEEK = Fraction(24 * 60 * 60), Fraction(7 * 24 * 60 * 60)
+CALENDAR = "months and years"
+"""The kind of months and years, which have no fixed number of days."""
 SIZES: Mapping[str, tuple[str, Fraction]] = {
     **{unit: (kind, Fraction(size)) for unit, (kind, size) in UNITS.items()},
     "day": ("time", DAY),
     "days": ("time", DAY),
     "week": ("time", WEEK),
     "weeks": ("time", WEEK),
+    "month": (CALENDAR, Fraction(1)),
+    "months": (CALENDAR, Fraction(1)),
+    "year": (CALENDAR, Fraction(12)),
+    "years": (CALENDAR, Fraction(12)),
 }
 """What each unit measures, and how many base units it is. Any other word is a unit of its own."""
-MORE: Mapping[str, str] = {"length": "longer", "mass": "heavier", "temperature": "warmer", "time": "longer"}
+MORE: Mapping[str, str] = {
+    "length": "longer",
+    "mass": "heavier",
+    "temperature": "warmer",
+    "time": "longer",
+    CALENDAR: "longer",
+}
 """How more is said of each kind of measure; of any other it is just more."""
 _AS_LISTED: Mapping[str, str] = {"litre": "litres", "hour": "hours", "minute": "minutes", "second": "seconds"}
 _SIGNS = frozenset({"p", "£", "°C"})
@@ -58,7 +71,7 @@ class Amount:
     @property
     def kind(self) -> str:
         """What is measured; the unit itself where it is no standard one."""
-        return SIZES[self.unit][0] if self.unit in SIZES else self.unit.rstrip("s")
+        return SIZES[self.unit][0] if self.unit in SIZES else singular(self.unit)
 
     @property
     def size(self) -> Fraction:
@@ -82,6 +95,14 @@ class Amount:
         if Amount(Fraction(1), unit).kind != self.kind:
             raise UnlikeUnits(f"{self.unit or 'a number'} cannot be turned into {unit or 'a number'}")
         return Amount(self.size / Amount(Fraction(1), unit).size, unit)
+
+
+def days_in(amount: Amount) -> tuple[Fraction, Fraction]:
+    """The fewest and the most days it can be: a month has 28 to 31, a year 365 or 366."""
+    if amount.kind != CALENDAR:
+        return amount.size / DAY, amount.size / DAY
+    years, months = divmod(amount.size, 12)
+    return 365 * years + 28 * months, 366 * years + 31 * months
 
 
 def _amount(value: Any) -> Amount:
@@ -184,8 +205,8 @@ def unit_name(unit: str, number: Fraction) -> str:
     """The unit after a number: ``1 litre``, ``2 litres``, ``1 shell``, ``2 shells``, ``2 kg``."""
     if unit in UNITS and unit not in ("litre", "litres", "minute", "minutes", "hour", "hours", "second", "seconds"):
         return unit
-    one = unit[:-1] if unit.endswith("s") else unit
-    return one if 0 < number <= 1 else f"{one}s"
+    one = singular(unit)
+    return one if 0 < number <= 1 else unit if is_plural(unit) else plural(unit)
 
 
 def common_unit(amounts: Sequence[Amount]) -> str:

@@ -42,7 +42,7 @@ def explain_rate(sentences: Sequence[Sentence], found: Amount, year: YearLimits)
 
 def expect_adding(wrong: Amount, year: YearLimits) -> LikelyError:
     """Adding to both alike."""
-    return LikelyError("Adds the same to both in place of keeping them in step.", tell(wrong, year))
+    return LikelyError("Adds the same to both instead of keeping them in step.", tell(wrong, year))
 
 
 def ask_for_parts(task: ShareInRatio, year: YearLimits) -> str:
@@ -57,7 +57,7 @@ def _tell_ratio(task: ShareInRatio) -> str:
         first, second = ("first", "second") if ratio[0] > 1 else ("second", "first")
         return f"The {first} is {task.times} times the {second}."
     places = listed([f"{count} in part {place}" for place, count in enumerate(ratio, 1)])
-    return f"Of every {sum(ratio)} there are {places}."
+    return f"Of every {sum(ratio)} there {'is' if ratio[0] == 1 else 'are'} {places}."
 
 
 def say_parts(each: Sequence[Amount], year: YearLimits) -> str:

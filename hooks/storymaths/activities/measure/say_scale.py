@@ -72,7 +72,7 @@ def note_parts(scale: Scale, year: YearLimits) -> str:
 
 def expect_ones(wrong: Amount, right: Amount, year: YearLimits) -> LikelyError:
     """Taking every mark for one."""
-    return LikelyError("Counts every small mark as one.", f"{tell(wrong, year)} in place of {tell(right, year)}")
+    return LikelyError("Counts every small mark as one.", f"{tell(wrong, year)} instead of {tell(right, year)}")
 
 
 def describe_scale(task: ReadScale, scale: Scale, arrows: Sequence[str], year: YearLimits) -> str:

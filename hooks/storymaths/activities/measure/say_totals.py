@@ -36,4 +36,4 @@ def explain_total(sentences: Sequence[Sentence], left: Amount, year: YearLimits)
 
 def expect_one_each(once: Amount, year: YearLimits) -> LikelyError:
     """Taking each amount once."""
-    return LikelyError("Takes one of each in place of all of them.", tell(once, year))
+    return LikelyError("Takes one of each instead of all of them.", tell(once, year))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from ...expression.noun import with_article
 from ...model.activity import LikelyError, Line
 from ...model.year import YearLimits
 from ..saying import capital, listed
@@ -14,12 +15,8 @@ from .tasks import CountUnits, FindVolume
 
 def ask_for_counts(task: CountUnits, year: YearLimits) -> str:
     """How long each unit is, and what is to be measured."""
-    sizes = listed([f"{_a(name)} is {tell_as_given(one, year)}" for name, one in task.by.items()])
+    sizes = listed([f"{with_article(name)} is {tell_as_given(one, year)}" for name, one in task.by.items()])
     return f"{capital(sizes)}. How many of each make {tell_as_given(task.amount, year)}?"
-
-
-def _a(name: str) -> str:
-    return f"{'an' if name[0] in 'aeiou' else 'a'} {name}"
 
 
 def leave_gap(name: str) -> Line:
@@ -57,4 +54,4 @@ def say_volume(volume: Amount, unit: str, year: YearLimits) -> str:
 
 def expect_sum(added: Amount, year: YearLimits) -> LikelyError:
     """Adding the sides."""
-    return LikelyError("Adds the sides in place of multiplying them.", tell(bare(added.number), year))
+    return LikelyError("Adds the sides instead of multiplying them.", tell(bare(added.number), year))

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import islice
 
 from ...model.activity import Figure, LikelyError, Line
 from ...model.figures.measures import OnPan, Weighing
@@ -12,6 +13,8 @@ from .amount import Amount, tell
 from .tasks import LevelLoad
 from .weighing import Pans
 from .weight_set import WeightSet
+
+_LISTED = 12
 
 
 def ask_to_level(task: LevelLoad, load: Amount, year: YearLimits) -> str:
@@ -58,9 +61,11 @@ def note_tried(weights: WeightSet, without: Sequence[str]) -> str:
     return f"Nothing levels {listed(without, 'or')}. {tried}" if without else tried
 
 
-def note_loads(weights: WeightSet, unreached: Sequence[int], year: YearLimits) -> str:
-    """How many placings were tried, and the first loads that none of them levels."""
-    missing = [tell(weights.amount(load), year) for load in unreached]
+def note_loads(weights: WeightSet, unreached: Iterator[int], count: int, year: YearLimits) -> str:
+    """How many placings were tried, and the loads that none of them levels: the first of many, and how many more."""
+    missing = [tell(weights.amount(load), year) for load in islice(unreached, _LISTED)]
+    if count > _LISTED:
+        missing.append(f"{count - _LISTED:,} more of them")
     outcome = f"Nothing levels {listed(missing, 'or')}." if missing else "Every load comes out."
     return f"{note_tried(weights, ())} {outcome}"
 

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from itertools import groupby
+from itertools import groupby, pairwise
 
 from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ...model.demands import Demands, amounts
 from ...model.year import YearLimits
 from ..kind import Unsolvable
-from ..saying import counted, ending_places, listed
+from ..saying import ending_places, listed, there_are
 from . import say_comparing as say
-from .amount import SIZES, Amount, bare, tell
+from .amount import CALENDAR, SIZES, Amount, bare, days_in, tell
 from .answers import Compared, Converted, Ordered
 from .measured import Measured, find_common_unit, list_things, measured_of, show, turn_into
 from .sums import Sentence, demands_of_sentences, demands_of_told, demands_of_unit, join, make_all_like, make_like
@@ -23,8 +23,7 @@ def compare(task: CompareAmounts, context: Context) -> Solution[Compared]:
     """Which of two is more, and by how much: into one unit, then the difference."""
     things, year = measured_of(task, context), context.year
     if len(things) != 2:
-        be = "is" if len(things) == 1 else "are"
-        message = f"There {be} {counted(len(things), 'amounts')} to compare."
+        message = f"{there_are(len(things), 'amounts')} to compare."
         raise Unsolvable(("find",), message, "give two amounts.")
     unit = find_common_unit([one.amount for one in things], ("amounts",))
     size = {thing.id or place: thing.amount.into(unit) for place, thing in zip(_PLACES, things, strict=True)}
@@ -49,7 +48,7 @@ def compare(task: CompareAmounts, context: Context) -> Solution[Compared]:
         | Demands(words=(word,) if one.kind != "temperature" else (), amounts=amounts([0]) if start else ())
         | demands_of_sentences([*made_like, last], year),
         2 + len(made_like),
-        "Two amounts of one kind are compared in one way.",
+        "Put both in one unit, and compare the numbers.",
         say.expect_numbers_alone(behind.tell(year)) if misled else None,
     )
 
@@ -83,6 +82,8 @@ def order(task: OrderAmounts, context: Context) -> Solution[Ordered]:
     if len(things) < 2:
         raise Unsolvable(("find",), "There is nothing to put in order.", "give two amounts or more.")
     given = [one.amount for one in things]
+    if {amount.kind for amount in given} == {"time", CALENDAR}:
+        return _order_by_calendar(task, things, context)
     unit = find_common_unit(given, ("amounts",))
     ordered = sorted(things, key=_size, reverse=task.greatest_first)
     places = [list(group) for _, group in groupby(ordered, key=_size)]
@@ -100,7 +101,31 @@ def order(task: OrderAmounts, context: Context) -> Solution[Ordered]:
         (Answer(says, say.explain_order(says, sentences, task.greatest_first, year), _in_order(places, year)),),
         demands_of_told(given, year, (*words, "order")) | demands_of_sentences(sentences, year),
         len(things) - 1,
-        "In one unit amounts have one order; equal amounts share a place.",
+        "Put them all in one unit. Equal amounts share a place.",
+        _expect_order_by_number(task, things, ordered, year),
+    )
+
+
+def _order_by_calendar(task: OrderAmounts, things: Sequence[Measured], context: Context) -> Solution[Ordered]:
+    """Weeks beside months and years, which have no fixed number of days. Raises ``Unsolvable`` for two too near."""
+    year = context.year
+    ordered = sorted(things, key=lambda thing: days_in(thing.amount))
+    for one, other in pairwise(ordered):
+        if days_in(one.amount)[1] >= days_in(other.amount)[0]:
+            message = (
+                f"{tell(one.amount, year)} and {tell(other.amount, year)} are too near: a month has 28 to 31 days."
+            )
+            raise Unsolvable(("amounts",), message, "choose lengths of time further apart.")
+    ordered = ordered[::-1] if task.greatest_first else ordered
+    places = [[one] for one in ordered]
+    says = say.say_order(places, year)
+    word = "less" if task.greatest_first else "more"
+    return Solution(
+        _set(task, say.ask_for_order(task), things, context),
+        (Answer(says, say.explain_order(says, (), task.greatest_first, year), _in_order(places, year)),),
+        demands_of_told([one.amount for one in things], year, (word, "order")),
+        len(things) - 1,
+        "A year has 12 months, and a month a little more than 4 weeks.",
         _expect_order_by_number(task, things, ordered, year),
     )
 
@@ -118,7 +143,8 @@ def _expect_order_by_number(
     task: OrderAmounts, things: Sequence[Measured], ordered: Sequence[Measured], year: YearLimits
 ) -> LikelyError | None:
     by_number = sorted(things, key=lambda thing: thing.amount.number, reverse=task.greatest_first)
-    if list(map(_size, by_number)) == list(map(_size, ordered)):
+    alike = len({thing.amount.number for thing in things}) == 1
+    if alike or by_number == list(ordered) or list(map(_size, by_number)) == list(map(_size, ordered)):
         return None
     return say.expect_numbers_alone(listed([one.tell(year) for one in by_number]))
 

@@ -38,7 +38,7 @@ def find_rate(task: KeepInStep, context: Context) -> Solution[Rate]:
         ),
         demands_of_told([of, comes_to, want, found], year) | demands_of_sentences(sentences, year),
         max(1, len(sentences)),
-        "Both grow in step, so one equal part is worth the same each time.",
+        "Twice as much of one is twice as much of the other: find one, then as many as are wanted.",
         _expect_adding(task, known, found, year),
     )
 
@@ -89,6 +89,6 @@ def share_in_ratio(task: ShareInRatio, context: Context) -> Solution[Parts]:
         ),
         demands_of_told([whole, *each], year) | Demands(amounts=amounts(read)) | demands_of_sentences(sentences, year),
         len(sentences),
-        "All the shares together are the whole, so one share has one size.",
+        "Find one part, then each share.",
         say.expect_equal_parts(equal, year) if len(set(ratio)) > 1 else None,
     )

@@ -42,7 +42,7 @@ def find_total(task: FindTotal, context: Context) -> Solution[Total]:
         | demands_of_read((*line, "="), year)
         | demands_of_sentences(sentences, year),
         max(1, len(amounts) + len(task.less) - 1 + sum(amount.count > 1 for amount in amounts)),
-        "Amounts come to the same in whatever order they are put together.",
+        "The order of adding makes no difference.",
         _expect_one_each(amounts, gone, unit, year),
     )
 

@@ -39,7 +39,7 @@ def count_units(task: CountUnits, context: Context) -> Solution[UnitCount]:
         tuple(answers),
         demands,
         1 + any(answer.value.left for answer in answers),
-        "The larger the unit, the fewer of it are needed; each was laid end to end until no more would fit.",
+        "Lay each end to end until no more fit. The larger it is, the fewer are needed.",
         _expect_more_of_larger(task, [answer.value.count for answer in answers]),
     )
 

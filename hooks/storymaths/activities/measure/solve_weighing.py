@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
-from itertools import islice
 
 from ...model.activity import Answer, Context, LikelyError, Solution, Task
 from ...model.demands import Demands
@@ -22,7 +21,7 @@ from .tasks import LevelLoad, ReachLoads
 from .weighing import Pans, levelled, reached
 from .weight_set import WeightSet, weight_set_of
 
-_DRAWN, _MISSING_TOLD = 6, 6
+_DRAWN = 6
 Found = tuple[Measured, Pans]
 
 
@@ -89,8 +88,9 @@ def reach(task: ReachLoads, context: Context) -> Solution[Reached]:
     """Every load from 1 up that the weights can level, each with the way of fewest weights."""
     weights, year = weight_set_of(task), context.year
     all_ = add_all((weight.into(weights.unit) for weight in task.weights), weights.unit).number
-    most = weights.steps(Amount(min(all_, Fraction(task.up_to or all_)), weights.unit))
-    found = reached(most, weights.counts, weights.both)
+    together = weights.steps(Amount(all_, weights.unit))
+    most = weights.steps(Amount(Fraction(task.up_to), weights.unit)) if task.up_to else together
+    found = reached(min(most, together), weights.counts, weights.both)
     if len(found) > context.caps.answers:
         message = f"The weights level {len(found):,} different loads."
         raise Unsolvable(("up_to",), message, "choose a smaller load to go up to.", "activity-too-many-answers")
@@ -107,5 +107,5 @@ def reach(task: ReachLoads, context: Context) -> Solution[Reached]:
         ),
         _demands([*task.weights, weights.amount(most)], list(found.items()), weights, year),
         len(task.weights),
-        say.note_loads(weights, list(islice(unreached, _MISSING_TOLD)), year),
+        say.note_loads(weights, unreached, most - len(found), year),
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from itertools import chain, product
+from itertools import chain, combinations, product
 
 from ...model.activity import CastMember, Context
 from ...model.year import YearLimits
@@ -14,7 +14,18 @@ from ..revalue import easier_first
 from ..saying import ending_places, plain, written
 from .amount import Amount, is_met
 from .measured import measured_of_cast
-from .tasks import AmountChange, ConvertAmounts, LevelLoad, MeasureTask, ReachLoads, ReadScale, WithMeasured, WithUnit
+from .tasks import (
+    AmountChange,
+    CompareAmounts,
+    ConvertAmounts,
+    LevelLoad,
+    MeasureTask,
+    OrderAmounts,
+    ReachLoads,
+    ReadScale,
+    WithMeasured,
+    WithUnit,
+)
 
 Version = tuple[MeasureTask, Context, str]
 _WHOLE_TENS = (Fraction(100), Fraction(10), Fraction(5), Fraction(2), Fraction(1, 10), Fraction(1, 100))
@@ -51,7 +62,7 @@ def versions_of(task: MeasureTask, context: Context, year: YearLimits) -> Iterat
     same = (task, there, "The same amounts.")
     if isinstance(task, ReadScale):
         return easier_first(same, _other_scales(task, there), harder)
-    return easier_first(same, chain(_many_times(task, there, harder), _near(task, there)), harder)
+    return easier_first(same, chain(_many_times(task, there, harder), _near(task, there, harder)), harder)
 
 
 def _many_times(task: MeasureTask, context: Context, harder: bool) -> Iterator[Version]:
@@ -76,9 +87,10 @@ def _multiply_by(factor: Fraction, year: YearLimits) -> Callable[[Fraction], Fra
     return times
 
 
-def _near(task: MeasureTask, context: Context) -> Iterator[Version]:
-    """Every number about so much as much, whole, what was more still being more; only where one unit is used."""
+def _near(task: MeasureTask, context: Context, harder: bool) -> Iterator[Version]:
+    """Every number about so much as much, whole, what was more still being more; only where one unit can be used."""
     try:
+        task = task if harder else _in_one_unit(task, _amounts(task, context))
         every = _amounts(task, context)
     except Unsolvable:
         return
@@ -100,6 +112,28 @@ def _rising(levels: Sequence[Fraction], factor: Fraction, step: int) -> dict[Fra
         last = max(last + step, round(level * factor / step) * step)
         new[level] = Fraction(last)
     return new
+
+
+def _in_one_unit(task: MeasureTask, every: Sequence[Amount]) -> MeasureTask:
+    """Amounts that are only compared or put in order, all in the smallest of their units; any other task as it is."""
+    units = sorted({amount.unit for amount in every}, key=lambda unit: Amount(Fraction(1), unit).size)
+    if task.fact or len({amount.kind for amount in every}) != 1 or not isinstance(task, (CompareAmounts, OrderAmounts)):
+        return task
+    return task.with_amounts(AmountChange(lambda amount: amount.into(units[0]), str))
+
+
+def _keeps_order(before: Sequence[Amount], after: Sequence[Amount]) -> bool:
+    """Whether amounts of one kind are still of one kind, and what was more is still more."""
+    pairs = list(zip(before, after, strict=True))
+    return all(
+        one.kind != other.kind
+        or (new.kind == new_other.kind and _sign(one.size - other.size) == _sign(new.size - new_other.size))
+        for (one, new), (other, new_other) in combinations(pairs, 2)
+    )
+
+
+def _sign(number: Fraction) -> int:
+    return (number > 0) - (number < 0)
 
 
 def _unit_for(year: YearLimits, in_grams: bool = False) -> Callable[[str], str]:
@@ -140,6 +174,9 @@ def _changed(task: MeasureTask, context: Context, change: _NumberChange) -> tupl
     """The task and the context with every amount changed; None when one of them cannot be."""
     about = context.facts.get(task.fact or "")
     try:
+        before = _amounts(task, context)
+        if not _keeps_order(before, [change.of(amount) for amount in before]):
+            return None
         values = [change.of(amount) for amount in _values(task, context)]
         if about and isinstance(task, WithUnit):
             task = task.with_unit(about.unit)

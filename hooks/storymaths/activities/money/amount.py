@@ -9,6 +9,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field
 
+from ...expression.noun import Noun
 from ...expression.number import read_amount
 from ...model.activity import Context, Shown
 from ...model.demands import Amount, Demands
@@ -67,7 +68,7 @@ class Notation:
     def tell(self, pence: int) -> str:
         """In running words, where a bare number has its unit: ``7 pence``."""
         unit = self.money.part if self.form == "parts" else self.money.whole
-        return self.write(pence) if self.signed else counted(self.number(pence), unit.many, unit.one)
+        return self.write(pence) if self.signed else counted(self.number(pence), Noun(unit.many, unit.one))
 
     @property
     def signs(self) -> frozenset[str]:

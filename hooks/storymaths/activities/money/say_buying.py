@@ -30,7 +30,8 @@ def ask_to_choose(task: ChooseThings, amount: int, context: Context) -> str:
         paid, back = tell(task.handed_over, context), tell(task.change, context)
         opening = f"{capital(paid)} is paid and {back} comes back."
     how = "A thing may be bought more than once." if task.repeats else "Nothing is bought twice."
-    return f"{opening} {how} Which {many}things could be bought? Find every way."
+    things = "one thing" if task.choose == 1 else f"{many}things"
+    return f"{opening} {how} Which {things} could be bought? Find every way."
 
 
 def leave_gap(amount: int, context: Context) -> Line:
@@ -58,7 +59,7 @@ def explain_purchase(one: Purchase, sums: Sequence[Sum], context: Context) -> st
 
 def how_chosen(task: ChooseThings, amount: int, found: bool, context: Context) -> str:
     """How one knows that these are all, or that there is none."""
-    note = "Every choice was tried, with the first thing on the list and without it, then the next, and so on."
+    note = "Every choice was tried: with the first thing on the list, then without it, and so on down the list."
     as_little = "" if task.spend == "all" else "as little as "
     return note if found else f"No choice comes to {as_little}{tell(amount, context)}. {note}"
 
@@ -103,4 +104,4 @@ def explain_how_many(amount: int, price: int, sums: Sequence[Sum], context: Cont
 
 def expect_rounding(count: int) -> LikelyError:
     """Buying one that is not paid for."""
-    return LikelyError("Rounds up, so that the last one is not paid for.", f"{count + 1:,} in place of {count:,}")
+    return LikelyError("Rounds up, so that the last one is not paid for.", f"{count + 1:,} instead of {count:,}")

@@ -71,7 +71,7 @@ def expect_error(amount: int, found: Sequence[CoinWay], context: Context) -> Lik
         return None
     first = found[0]
     if len(set(first.coins)) == 1:
-        gives = f"{first.count} in place of {tell(amount, context)}"
+        gives = f"{first.count} instead of {tell(amount, context)}"
         return LikelyError("Counts the coins and not what they are worth.", gives)
     gives = f"{_join(first.coins[::-1], context)} as well as {_join(first.coins, context)}"
     return LikelyError("Thinks that the same coins in another order are a new way.", gives)

@@ -38,12 +38,12 @@ def explain_total(sums: Sequence[Sum], left: int, context: Context) -> str:
 
 def expect_counting(coins: int, left: int, context: Context) -> LikelyError:
     """Counting coins."""
-    return LikelyError("Counts the coins and not what they are worth.", f"{coins} in place of {tell(left, context)}")
+    return LikelyError("Counts the coins and not what they are worth.", f"{coins} instead of {tell(left, context)}")
 
 
 def expect_once(once: int, context: Context) -> LikelyError:
     """Adding each sort once."""
-    return LikelyError("Adds one of each sort in place of all.", tell(once, context))
+    return LikelyError("Adds one of each sort instead of all.", tell(once, context))
 
 
 def list_purse(name: str, purse: Sequence[int], context: Context) -> Line:

@@ -42,7 +42,7 @@ def give_change(task: GiveChange, context: Context) -> Solution[ChangeDue]:
         | demands_of_told([*task.paid, due, *listed], context)
         | demands_of_sums(sums, context),
         len(bill.amounts) + (len(task.paid) > 1),
-        "The price and the change together are what is paid, so there is one answer.",
+        "The price and the change together are what was paid.",
         _expect_columns(price, paid, context),
     )
 
@@ -76,7 +76,7 @@ def find_price(task: FindPrice, context: Context) -> Solution[Price]:
         | demands_of_sums(sums, context)
         | Demands(amounts=amounts([alike] if alike > 1 else [])),
         max(1, len(sums)),
-        "What is not accounted for is what they cost, so there is one answer.",
+        "Take what is known from what was paid: the rest is what they cost.",
         say.expect_unshared(left, context) if alike > 1 else None,
     )
 

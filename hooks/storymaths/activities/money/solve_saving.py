@@ -37,7 +37,7 @@ def share_money(task: ShareMoney, context: Context) -> Solution[Share]:
         | demands_of_sums(sums, context)
         | Demands(amounts=amounts(say.numbers_of_part(task, part))),
         len(sums),
-        "Equal shares come out one way, so there is one answer.",
+        "Equal shares are all the same.",
         say.expect_sharing_all(int(unshared), context) if task.less and unshared.denominator == 1 else None,
     )
 

@@ -41,7 +41,7 @@ def find_total(task: AddUp, context: Context) -> Solution[Total]:
         | demands_of_sums(sums, context)
         | _demands_of_line(terms, task.less, context),
         max(1, len(bill.amounts) - 1 + len(task.less) + len(bill.counts)),
-        "Amounts added in any order come to the same, so there is one answer.",
+        "The order of adding makes no difference.",
         _expect_error(task, left, context),
     )
 

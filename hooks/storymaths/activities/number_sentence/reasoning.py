@@ -130,11 +130,16 @@ def _turn(step: Undoing, target: Rational, other: Rational) -> tuple[Rational, S
 
 
 def find_steps_to_judge(one: Filled, year: YearLimits) -> tuple[Step, ...]:
-    """The steps that show that a sentence is untrue; none where a side divides by nought."""
+    """The steps that show that a sentence is untrue; none where a side divides by nought.
+
+    Where a side comes to what the year has not met, it is not worked out: that it is wrong is seen without.
+    """
     right = put_right(one)
     if right is None:
         return ()
-    return (*(step for side in one.sentence.sides for step in work_out(side, one, year)), right)
+    steps = [step for side in one.sentence.sides for step in work_out(side, one, year)]
+    numbers = (right.left, right.right, *(number for step in steps for number in step.numbers))
+    return (*steps, right) if len(one.sentence.relations) > 1 or all(map(year.meets, numbers)) else ()
 
 
 def put_right(filled: Filled) -> Compared | None:

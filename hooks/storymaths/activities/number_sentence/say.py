@@ -112,16 +112,23 @@ def explain_judged(judged: Judged, year: YearLimits) -> str:
     shown = judged.as_filled()
     if judged.true:
         return explain(shown, year)
-    return _write_steps(find_steps_to_judge(shown, year), shown) or "Nothing can be shared into no parts."
+    if steps := find_steps_to_judge(shown, year):
+        return _write_steps(steps, shown)
+    right = put_right(shown)
+    if right is None:
+        return "Nothing can be shared into no parts."
+    left, _, other = written_out(judged.sentence.tokens).partition(f" {judged.sentence.relations[0]} ")
+    so = "the same as" if right.left == right.right else "less than" if right.left < right.right else "more than"
+    return f"{left} is {so} {other}."
 
 
 def explain_all(task: SentencesTask, lines: Lines, filled: Sequence[Filled]) -> str:
     """How one knows that these are all."""
     notes = []
     if any(one.single_plan() for one in filled):
-        notes.append("Undoing a sentence leaves one number for its gap, so there is no other.")
+        notes.append("Work backwards: only one number fits the gap.")
     if any(len(one.in_gaps()) > 1 or not one.single_plan() for one in filled):
-        notes.append("Everything that may stand in the first gap was tried in turn, and so on; the last gap follows.")
+        notes.append("Try everything in the first gap in turn, then in the next; the last gap follows.")
     if task.swapped == "same" and filled:
         notes.append("The same numbers in other gaps are counted once.")
     for line, tokens in enumerate(lines, start=1):

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ...model.activity import LikelyError
 from ..saying import listed, written
 from .filled import PLACES
-from .tasks import UNDOES, Family, FamilyTask, write_sentence
+from .tasks import Family, FamilyTask, write_sentence
 
 _DOES = {"+": "adding and taking away", "×": "multiplying and dividing"}
 
@@ -27,7 +27,8 @@ def ask_for(task: FamilyTask) -> str:
 
 def find_words(task: FamilyTask) -> Iterator[str]:
     """The words of the word bank it is about."""
-    yield from ("part", "whole")
+    if task.family_of == "+":
+        yield from ("part", "whole")
     if not _is_missing(task):
         yield "number sentence"
 
@@ -40,7 +41,8 @@ def say_family(family: Family) -> str:
 def explain(family: Family) -> str:
     """What is put together, and what it makes."""
     a, b, whole = _write_numbers(family)
-    return f"The parts are {a} and {b}, the whole is {whole}: {a} {family.sign} {b} = {whole}."
+    parts = f"The parts are {a} and {b}, the whole is {whole}: " if family.sign == "+" else ""
+    return f"{parts}{a} {family.sign} {b} = {whole}."
 
 
 def _write_numbers(family: Family) -> list[str]:
@@ -49,10 +51,14 @@ def _write_numbers(family: Family) -> list[str]:
 
 def explain_all(task: FamilyTask) -> str:
     """How one knows that these are all."""
-    sign = task.family_of
-    note = f"Each part comes first once with {sign}, and each is taken from the whole once with {UNDOES[sign]}."
-    note += " Then the same with = near the front. Equal parts give half as many."
-    return f"The missing number is either a part or the whole. {note}" if _is_missing(task) else note
+    if task.family_of == "+":
+        missing = "The missing number is either a part or the whole. "
+        note = "Either part can come first, and either can be taken from the whole."
+    else:
+        missing = "The missing number is either the largest or one of the two that are multiplied. "
+        note = "Either of the two that are multiplied can come first, and the largest can be divided by either."
+    note += " Then each again with = near the front. Two that are equal give half as many."
+    return missing + note if _is_missing(task) else note
 
 
 def find_error(family: Family) -> LikelyError | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from itertools import islice, pairwise, product
-from typing import NoReturn
+from typing import NoReturn, get_args
 
 from ...expression.gapped import GappedSentence, NotASentence, read_gapped, sentences_of, written_out
 from ...expression.number import Rational
@@ -17,7 +17,9 @@ from ..kind import Unsolvable, whole_fact
 from ..saying import written
 from .filled import Filled, fill_in
 from .gap_filling import MOST_TRIED, Allowed, NeedsRange, TooManyCases, fillings, is_filled_truly
-from .tasks import Judged, SentencesTask
+from .tasks import Judged, SentencesTask, Sign
+
+_SIGNS_IN_ORDER: Sequence[str] = get_args(Sign)
 
 
 def _values_of(task: SentencesTask, context: Context) -> dict[str, int]:
@@ -112,8 +114,9 @@ def find_fillings(task: SentencesTask, context: Context) -> list[Filled]:
     return found
 
 
-def _in_order(filled: Filled) -> tuple[list[Fraction], list[str], list[str]]:
-    return [Fraction(n) for n in filled.numbers], list(filled.sentence.signs), [p.id for p in filled.who]
+def _in_order(filled: Filled) -> tuple[list[Fraction], list[int], list[str]]:
+    signs = [_SIGNS_IN_ORDER.index(sign) for sign in filled.sentence.signs]
+    return [Fraction(n) for n in filled.numbers], signs, [p.id for p in filled.who]
 
 
 def _allowed(task: SentencesTask, context: Context) -> Allowed | None:

@@ -83,9 +83,10 @@ def _demands(
     ]
     signs = {sign for line in _signs_written(lines, filled, judged) for sign in line}
     signs |= {step.sign if isinstance(step, Operation) else step.relation for step in steps}
+    places = min((one.places for one in done), default=PLACES)
     numbers: list[Rational] = [*_ends_of(task.gaps), *(number for step in operations for number in step.numbers)]
     numbers += [number for step in steps if isinstance(step, Compared) for number in (step.left, step.right)]
-    return demand_numbers(Number(number, written(number, PLACES)) for number in numbers) | Demands(
+    return demand_numbers(Number(number, written(number, places)) for number in numbers) | Demands(
         operations=tuple(dict.fromkeys((*operations, *with_units))),
         signs=frozenset(signs | ({"="} if operations else set())),
         words=tuple(say.find_words(task, lines)),

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from itertools import pairwise
 
+from ...expression.noun import noun_of
 from ...model.activity import CastMember, Context, Figure, LikelyError
 from ...model.figures.sorting import Places
 from ...model.quantity import UNITS
-from ..saying import counted, listed
+from ..saying import counted, listed, written
 from .clues import Clue
 from .search import Orders
 from .tasks import OrderTask
@@ -23,7 +24,7 @@ class Speaker:
         self._task, self._context = task, context
         self._rising = task.starting == "least"
         about = context.facts.get(task.fact or "")
-        self.unit = task.unit if task.unit is not None else about.unit if about else ""
+        self.unit = noun_of(about) if task.unit is None else task.noun(task.unit)
         sign = "<" if self._rising else ">"
         self.sign = sign if context.year.knows(sign) else ""
         """The sign orders are written with; empty where it is not met yet."""
@@ -66,7 +67,7 @@ class Speaker:
 
     def amount(self, number: int) -> str:
         """A value with its unit: ``6``, ``6 kg``, ``4 legs``."""
-        return f"{number:,} {self.unit}" if self.unit in UNITS else counted(number, self.unit)
+        return f"{written(number)} {self.unit}" if self.unit in UNITS else counted(number, self.unit)
 
     # The answer.
 
@@ -77,7 +78,7 @@ class Speaker:
     def explain(self, order: Groups, values: Mapping[str, int]) -> str:
         """The values in order."""
         unit = f" {self.unit}" if self.unit in UNITS else ""
-        numbers = ([f"{values[character.id]:,}{unit}" for character in group] for group in order)
+        numbers = ([f"{written(values[character.id])}{unit}" for character in group] for group in order)
         return f"{self._then.join(self._and.join(group) for group in numbers)}."
 
     def explain_by_clues(self, clues: Sequence[Clue]) -> str:
@@ -100,13 +101,12 @@ class Speaker:
             return "There is no such order: the clues cannot all be true."
         count = len(self._context.characters)
         idle = [c.text for c in clues if Orders(count, [o for o in clues if o is not c]).number == len(orders)]
-        spare = f' The rest would do without "{idle[0]}".' if idle and len(clues) > 1 else ""
+        spare = f' The clue "{idle[0]}" is not needed.' if idle and len(clues) > 1 else ""
         if len(orders) == 1:
             return f"The clues fix one order.{spare}"
         pair = self._undecided(orders)
         return (
-            f"The clues leave {len(orders)} orders, found by trying each character that may come next. "
-            f"They do not tell which of {pair[0]} and {pair[1]} has more.{spare}"
+            f"The clues leave {len(orders)} orders: they do not tell which of {pair[0]} and {pair[1]} has more.{spare}"
         )
 
     def _undecided(self, orders: Sequence[Groups]) -> tuple[str, str]:
@@ -117,21 +117,28 @@ class Speaker:
 
     def err_in_digits(self, numbers: Sequence[int]) -> LikelyError | None:
         """Looking at the ones before the tens."""
+        if min(numbers) < 0:
+            return self._err_below_nought(numbers)
         wrong = sorted(numbers, key=lambda number: number % 10, reverse=not self._rising)
         if max(numbers) < 10 or wrong == list(numbers) or len(numbers) < 2:
             return None
-        return LikelyError(
-            "Looks at the ones first.", f"The order {', '.join(self.amount(number) for number in wrong)}."
-        )
+        return LikelyError("Looks at the ones first.", f"{', '.join(self.amount(number) for number in wrong)}.")
+
+    def _err_below_nought(self, numbers: Sequence[int]) -> LikelyError | None:
+        """Passing over the minus signs."""
+        wrong = sorted(numbers, key=abs, reverse=not self._rising)
+        if wrong == list(numbers):
+            return None
+        return LikelyError("Looks at the numbers without their signs.", f"{', '.join(map(self.amount, wrong))}.")
 
     def err_in_clues(self, clues: Sequence[Clue], orders: Sequence[Groups]) -> LikelyError | None:
         """Stopping at the first order, or reading “between” as “in the very middle of”."""
         if len(orders) > 1:
-            return LikelyError("Stops at the first order that fits.", f"{self.name(orders[0])} only.")
+            return LikelyError("Stops at the first order that fits.", f"only {self.name(orders[0])}.")
         apart = next((c for c in clues if c.says == "between" and orders and self._apart(c, orders[0])), None)
         if apart is None:
             return None
-        return LikelyError("Takes “between” to mean right beside both.", f'No order, because of "{apart.text}".')
+        return LikelyError("Takes “between” to mean right beside both.", f'no order, because of "{apart.text}".')
 
     def _apart(self, clue: Clue, order: Groups) -> bool:
         place = {group[0].id: index for index, group in enumerate(order)}

@@ -25,7 +25,7 @@ def solve(task: OrderTask, context: Context) -> Solution[OrderFound]:
 
 
 def _by_fact(task: OrderByFact, context: Context) -> Solution[OrderFound]:
-    values = whole_fact(context, task.fact, ("cast",))
+    values = whole_fact(context, task.fact, ("cast",), below_nought=True)
     ranked = sorted(context.characters, key=lambda character: values[character.id])
     rising = [tuple(group) for _, group in groupby(ranked, key=lambda character: values[character.id])]
     say = Speaker(task, context)
@@ -75,7 +75,8 @@ def _by_clues(task: OrderByClues, context: Context) -> Solution[OrderFound]:
         fix = "add a clue, or choose fewer characters."
         raise Unsolvable(("clues",), message, fix, "activity-too-many-answers")
     say = Speaker(task, context)
-    orders = [say.turn([(context.characters[index],) for index in order]) for order in found]
+    first_placed = sorted(found, key=lambda order: order if rising else order[::-1])
+    orders = [say.turn([(context.characters[index],) for index in order]) for order in first_placed]
     signs = {say.sign} | {clue.sign for clue in clues} if say.sign else set()
     return Solution(
         task=Task(

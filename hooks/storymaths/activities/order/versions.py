@@ -25,7 +25,7 @@ def versions_of(task: OrderTask, context: Context, year: YearLimits) -> Iterator
 def _made_tricky(context: Context, fact: str, year: YearLimits) -> Iterator[tuple[Context, str]]:
     values = [character.facts[fact] for character in context.characters]
     levels = sorted({int(value) for value in values})
-    why = f"Each {fact} is remade, in the same order; the ones run the other way from the digits before them."
+    why = "Other numbers, in the same order; whoever looks only at the ones goes wrong."
     for new in _against(len(levels), year):
         yield with_values(context, fact, dict(zip(levels, new, strict=True))), why
 

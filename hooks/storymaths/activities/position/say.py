@@ -9,7 +9,7 @@ from ...model.activity import Context, Figure, LikelyError
 from ...model.figures.shapes import GridRoute
 from ...model.practice.position import Saying
 from ..saying import capital, counted
-from .grid_moves import Go, Move, Stand, say_move
+from .grid_moves import Move, Stand, Turn, say_move
 from .grid_squares import Facing, Grid, Square, name_of
 
 
@@ -21,6 +21,8 @@ class Speaker:
     grid: Grid
     start: Stand
     turns: Saying
+    faces: bool = True
+    """Whether it matters which way one faces."""
 
     @property
     def who(self) -> str:
@@ -29,23 +31,27 @@ class Speaker:
 
     @property
     def _standing(self) -> str:
-        return f"{name_of(self.start.square)}, facing {self.start.facing}"
+        return self._place(self.start)
+
+    def _place(self, at: Stand) -> str:
+        return f"{name_of(at.square)}, facing {at.facing}" if self.faces else name_of(at.square)
 
     # A route to follow.
 
     def ask_where(self, back: bool) -> str:
         """The task."""
-        ask = f"Start at {self._standing}. Follow the steps. Where does {self.who} end, facing which way?"
+        facing = ", facing which way" if self.faces else ""
+        ask = f"Start at {self._standing}. Follow the steps. Where does {self.who} end{facing}?"
         return f"{ask} Write the way back." if back else ask
 
     def name_end(self, end: Stand) -> str:
         """Where it ends."""
-        return f"{capital(self.who)} ends at {name_of(end.square)}, facing {end.facing}."
+        return f"{capital(self.who)} ends at {self._place(end)}."
 
     def explain_end(self, moves: Sequence[Move], stands: Sequence[Stand], quarters: int) -> str:
         """Step by step."""
         walked = (
-            f"{say_move(move, self.turns)} to {name_of(at.square) if isinstance(move, Go) else f'face {at.facing}'}"
+            f"{say_move(move, self.turns)} to {f'face {at.facing}' if isinstance(move, Turn) else name_of(at.square)}"
             for move, at in zip(moves, stands, strict=True)
         )
         told = f"{', '.join((f'From {self._standing}', *walked))}."
@@ -59,6 +65,8 @@ class Speaker:
 
     def explain_way_back(self) -> str:
         """Why they do."""
+        if not self.faces:
+            return f"Each step the other way, from last to first. It ends at {name_of(self.start.square)}."
         why = "Turn round, take the steps from last to first with each turn the other way, and turn round again."
         return f"{why} It ends at {name_of(self.start.square)}."
 
@@ -85,13 +93,13 @@ class Speaker:
             reached = counted(len(away) - 1, "other squares")
             return f"Every way to {name_of(goal)} is blocked: {reached} can be reached, and it is not one of them."
         return (
-            f"No route is shorter than {counted(away[goal], 'squares')}. As many lead to a square as to those one square "
-            f"nearer the start, put together; counting on like that, {count} lead to {name_of(goal)}."
+            f"No route is shorter than {counted(away[goal], 'squares')}. Write on each square how many routes lead to it: "
+            f"add up those of its neighbours one step nearer the start. {name_of(goal)} gets {count}."
         )
 
     def err_in_counting(self, squares: int) -> LikelyError:
         """The start counted as well."""
-        return LikelyError("Counts the square it starts on.", f"{squares + 1} squares in place of {squares}.")
+        return LikelyError("Counts the square it starts on.", f"{squares + 1} squares instead of {squares}.")
 
     # Drawings.
 

@@ -8,7 +8,7 @@ from ...model.activity import Answer, Context, LikelyError, Line, Solution, Task
 from ...model.demands import Demands, Operation, amounts, operation
 from ..kind import Unsolvable
 from ..saying import capital
-from .grid_moves import Go, Move, Stand, Turn, read_move, say_move, walk, way_back
+from .grid_moves import Move, Slide, Stand, Turn, is_slide, read_move, say_move, walk, way_back
 from .grid_squares import AHEAD, Facing, Square, grid_of, name_of, square_of
 from .say import Speaker
 from .shortest_routes import distances, every_route, moves_of, runs_of, ways_to
@@ -22,7 +22,8 @@ def solve(task: GridTask, context: Context) -> Solution[GridAnswer]:
     """Where the route ends, then the way back if asked for; or every shortest route, up before right first."""
     grid = grid_of(task.grid, task.blocked, context.caps.cells)
     start = Stand(square_of(task.start, grid, ("start",)), task.facing)
-    say = Speaker(context, grid, start, task.turns or context.year.practice.position.turns)
+    slides = not isinstance(task, FindRoutes) and all(map(is_slide, task.route))
+    say = Speaker(context, grid, start, task.turns or context.year.practice.position.turns, not slides)
     return _find(task, say) if isinstance(task, FindRoutes) else _follow(task, say)
 
 
@@ -43,7 +44,10 @@ def _follow(task: FollowRoute, say: Speaker) -> Solution[GridAnswer]:
     if task.back:
         steps = tuple(say_move(move, say.turns) for move in returning)
         answers.append(Answer(say.name_way_back(returning), say.explain_way_back(), WayBack(steps)))
-    path = [say.start.square, *(at.square for at, move in zip(stands, moves, strict=True) if isinstance(move, Go))]
+    path = [
+        say.start.square,
+        *(at.square for at, move in zip(stands, moves, strict=True) if not isinstance(move, Turn)),
+    ]
     sums = [operation("×", quarters, 90, 90 * quarters)] if say.turns == "degrees" and quarters else []
     return Solution(
         task=Task(
@@ -63,16 +67,27 @@ def _follow(task: FollowRoute, say: Speaker) -> Solution[GridAnswer]:
 
 def _err(moves: Sequence[Move], right: Stand, say: Speaker) -> LikelyError | None:
     """Left and right muddled; where nothing comes of that, the start counted as the first square."""
-    muddled = [Turn(move.quarters, not move.clockwise) if isinstance(move, Turn) else move for move in moves]
+    muddled = [_muddle(move) for move in moves]
     try:
         wrong = list(walk(say.start, muddled, say.grid))[-1]
     except Unsolvable as off:
         return LikelyError("Mixes up left and right.", off.message)
     if wrong != right:
         return LikelyError("Mixes up left and right.", say.name_end(wrong))
-    first = next((abs(move.squares) for move in moves if isinstance(move, Go)), 0)
+    first = next((abs(move.squares) for move in moves if not isinstance(move, Turn)), 0)
     gives = f"Only {first - 1} where it says {first}."
     return LikelyError("Counts the square it stands on as 1.", gives) if first else None
+
+
+def _muddle(move: Move) -> Move:
+    """The move with left and right taken for each other."""
+    match move:
+        case Turn():
+            return Turn(move.quarters, not move.clockwise)
+        case Slide(way="left" | "right"):
+            return move.opposite
+        case _:
+            return move
 
 
 def _find(task: FindRoutes, say: Speaker) -> Solution[GridAnswer]:
@@ -126,7 +141,7 @@ def _stretches(routes: Sequence[Sequence[Facing]]) -> set[int]:
 
 def _demands(moves: Sequence[Move], sums: Sequence[Operation], say: Speaker, counted: Iterable[int] = ()) -> Demands:
     """What is read and written: squares counted, turns named as the year names them, sums."""
-    goes = {abs(move.squares) for move in moves if isinstance(move, Go)}
+    goes = {abs(move.squares) for move in moves if not isinstance(move, Turn)}
     turns = [move for move in moves if isinstance(move, Turn)]
     degrees = say.turns == "degrees"
     names = [] if degrees else [_TURN_NAMES[turn.quarters] for turn in turns]

@@ -37,7 +37,7 @@ class FollowRoute(_OnGrid):
     task_name: ClassVar[str] = "route"
 
     route: Annotated[tuple[Text, ...], Field(max_length=40)] = ()
-    """Steps to follow, such as ``forward 3``, ``quarter turn right``, ``half turn``, ``back 1``."""
+    """Steps to follow, such as ``forward 3``, ``quarter turn right``, ``half turn``, ``back 1``; or ``2 up``, ``3 left``."""
     back: bool = False
     """Whether the way back is asked for too."""
 

@@ -12,6 +12,7 @@ from ...model.demands import Demands, amounts, operation
 from ...model.demands import Operation as Calculation
 from ...model.year import YearLimits
 from ..saying import ending_places, listed
+from .denial import denied
 from .functions import FUNCTIONS, digits_of, root, smallest_factor
 from .tree import COMPARE, Call, Case, Comparison, Name, Number, Operation, Rule, decider, gives
 from .words import amount, leaves, number_text, parts_of, property_words, with_numbers
@@ -30,12 +31,18 @@ def explain(rule: Rule, case: Case, year: YearLimits, shown: Mapping[str, str] |
     return "; ".join(dict.fromkeys(reason.says for reason in find_reasons(rule, case, year, shown)))
 
 
-def find_reasons(rule: Rule, case: Case, year: YearLimits, shown: Mapping[str, str] | None = None) -> list[Reason]:
+def find_reasons(
+    rule: Rule,
+    case: Case,
+    year: YearLimits,
+    shown: Mapping[str, str] | None = None,
+    names: Mapping[str, str] | None = None,
+) -> list[Reason]:
     """The reason of each part of a rule in one case.
 
-    ``shown`` says how the number of a letter is written, where that matters.
+    ``shown`` says how the number of a letter is written, where that matters, and ``names`` what a fact is called.
     """
-    return [reason for leaf in leaves(rule) for reason in _leaf(leaf, case, year, shown or {})]
+    return [reason for leaf in leaves(rule) for reason in _leaf(leaf, case, year, shown or {}, names or {})]
 
 
 def demands_of_numbers(rule: Rule) -> Demands:
@@ -58,23 +65,25 @@ def demands_of_number(value: int | Fraction, shown: str = "") -> Demands:
     )
 
 
-def _leaf(leaf: Rule, case: Case, year: YearLimits, shown: Mapping[str, str]) -> Iterator[Reason]:
+def _leaf(
+    leaf: Rule, case: Case, year: YearLimits, shown: Mapping[str, str], names: Mapping[str, str]
+) -> Iterator[Reason]:
     match leaf:
         case Call(parts=(first, *_)):
             for reason in _property(leaf, case, year):
-                yield Reason(f"{_about(first)}{reason.says}", reason.demands)
+                yield Reason(f"{_about(first, names)}{reason.says}", reason.demands)
         case Comparison(left=left) if gives(left) == "number":
             reason = _comparison(leaf, case, year, shown)
-            yield Reason(f"{_about(left)}{reason.says}", reason.demands)
+            yield Reason(f"{_about(left, names)}{reason.says}", reason.demands)
         case Comparison(left=left) if gives(left) == "text":
             yield Reason(f"{amount(left)}: {decider(left)(case)}")
         case Name(name=name):
-            yield Reason(f"{amount(leaf)} {'yes' if case[name] else 'no'}")
+            yield Reason(amount(leaf, names) if case[name] else denied(amount(leaf, names)))
 
 
-def _about(part: Rule) -> str:
+def _about(part: Rule, names: Mapping[str, str]) -> str:
     """The fact a line is about; letters that stand for numbers need no such word."""
-    return f"{amount(part)} " if isinstance(part, Name) and len(part.name) > 1 else ""
+    return f"{amount(part, names)} " if isinstance(part, Name) and len(part.name) > 1 else ""
 
 
 def _comparison(rule: Comparison, case: Case, year: YearLimits, shown: Mapping[str, str]) -> Reason:

@@ -15,6 +15,8 @@ class Steps:
     first: Fraction
     step: Fraction
     grows: Fraction = Fraction(0)
+    places: int = 3
+    """How many decimal places its numbers may be written with."""
 
     def at(self, place: int) -> Fraction:
         """The term at a place."""
@@ -28,6 +30,8 @@ class Times:
 
     first: Fraction
     factor: Fraction
+    places: int = 3
+    """How many decimal places its numbers may be written with."""
 
     def at(self, place: int) -> Fraction:
         """The term at a place."""

@@ -34,12 +34,12 @@ _NAMED = {Fraction(2): "double", Fraction(1, 2): "halve"}
 
 def write_terms(task: RowTask) -> list[str]:
     """The row as pupils see it, with its gaps."""
-    return [number(term) if isinstance(term, Fraction) else GAP for term in task.terms]
+    return [number(term, task.decimals) if isinstance(term, Fraction) else GAP for term in task.terms]
 
 
-def number(term: Fraction) -> str:
-    """A number of a row."""
-    return written(term, 3)
+def number(term: Fraction, places: int = 3) -> str:
+    """A number of a row, with up to so many decimal places."""
+    return written(term, places)
 
 
 def ask_for(task: RowTask, rule: Rule) -> str:
@@ -48,11 +48,12 @@ def ask_for(task: RowTask, rule: Rule) -> str:
         case MistakeTask():
             return "One number in the row is wrong. Which? Put it right."
         case SaidTask():
-            count = f"Count on from {number(rule.at(1))}"
+            count = f"Count on from {number(rule.at(1), task.decimals)}"
             if not isinstance(rule, Times):
-                way = "on" if rule.step >= 0 else "back"
-                count = f"Count {way} from {number(rule.at(1))} in steps of {number(abs(rule.step))}"
-            return f"{count}. Which of these do you say: {listed([number(one) for one in task.said], 'or')}?"
+                way, step = "on" if rule.step >= 0 else "back", number(abs(rule.step), task.decimals)
+                count = f"Count {way} from {number(rule.at(1), task.decimals)} in steps of {step}"
+            said = listed([number(one, task.decimals) for one in task.said], "or")
+            return f"{count}. Which of these do you say: {said}?"
         case PlacesTask():
             places = listed([f"the {ordinal(place)}" for place in task.places])
             return f"The numbers go on in the same way. What {'is' if len(task.places) == 1 else 'are'} {places}?"
@@ -78,10 +79,11 @@ def say_rule(rule: Rule) -> str:
         if rule.factor < 1 and rule.factor.numerator == 1:
             return _NAMED.get(rule.factor, f"divide by {rule.factor.denominator}") + " each time"
         return _NAMED.get(rule.factor, f"multiply by {number(rule.factor)}") + " each time"
-    change = f"add {number(rule.step)}" if rule.step >= 0 else f"take away {number(-rule.step)}"
+    step = number(abs(rule.step), rule.places)
+    change = f"add {step}" if rule.step >= 0 else f"take away {step}"
     if not rule.grows:
         return f"{change} each time"
-    return f"{change}, then {number(abs(rule.grows))} {'more' if rule.grows > 0 else 'less'} each time"
+    return f"{change}, then {number(abs(rule.grows), rule.places)} {'more' if rule.grows > 0 else 'less'} each time"
 
 
 def numbers_in_rule(rule: Rule) -> Iterator[Fraction]:
@@ -107,27 +109,27 @@ def explain_uneven(known: Known) -> str:
 # An answer, and why.
 
 
-def say_answer(value: RowAnswer) -> str:
-    """An answer as a person says it."""
+def say_answer(value: RowAnswer, places: int) -> str:
+    """An answer as a person says it, its numbers with up to so many decimal places."""
     match value:
         case FilledRow():
-            missing = listed([number(term) for term in value.gaps])
+            missing = listed([number(term, places) for term in value.gaps])
             return f"{missing} {'is' if len(value.gaps) == 1 else 'are'} missing"
         case TermAt():
-            return f"The {ordinal(value.place)} number is {number(value.term)}"
+            return f"The {ordinal(value.place)} number is {number(value.term, places)}"
         case SaidNumber():
-            return f"{number(value.said)} is said"
+            return f"{number(value.said, places)} is said"
         case Mistake():
-            return f"{_shown(value.here)} should be {_shown(value.should_be)}"
+            return f"{_shown(value.here, places)} should be {_shown(value.should_be, places)}"
 
 
-def _shown(term: Fraction | str) -> str:
-    return term if isinstance(term, str) else number(term)
+def _shown(term: Fraction | str, places: int) -> str:
+    return term if isinstance(term, str) else number(term, places)
 
 
 def explain(value: RowAnswer, rule: Rule, workings: Sequence[Working], year: YearLimits) -> str:
     """Why it is so."""
-    why = "; ".join(_work_out(working, year) for working in workings)
+    why = "; ".join(_work_out(working, year, rule.places) for working in workings)
     match value:
         case FilledRow() | Mistake():
             return f"{capital(say_rule(rule))}. {why}."
@@ -144,19 +146,19 @@ def is_in_words(calculation: Operation, year: YearLimits) -> bool:
     return calculation.sign in ("+", "−") and year.practice.sequence.tells_steps == "in words"
 
 
-def _work_out(working: Working, year: YearLimits) -> str:
+def _work_out(working: Working, year: YearLimits, places: int) -> str:
     match working:
         case CountAlong():
-            return ", ".join(
-                [*map(number, working.first), *(["…", *map(number, working.last)] if working.last else [])]
-            )
+            first, last = ([number(one, places) for one in some] for some in (working.first, working.last))
+            return ", ".join([*first, *(["…", *last] if last else [])])
         case Jump():
-            there = "; ".join(write_calculation(one, 3) for one in working.calculations)
-            return f"{counted(working.steps, 'steps')} from {number(working.first)}: {there}"
-        case Operation(sign=sign, numbers=(before, by, after)) if is_in_words(working, year):
-            return f"{number(by)} {'more' if sign == '+' else 'less'} than {number(before)} is {number(after)}"
+            there = "; ".join(write_calculation(one, places) for one in working.calculations)
+            return f"{counted(working.steps, 'steps')} from {number(working.first, places)}: {there}"
+        case Operation(sign=sign, numbers=numbers) if is_in_words(working, year):
+            before, by, after = (number(one, places) for one in numbers)
+            return f"{by} {'more' if sign == '+' else 'less'} than {before} is {after}"
         case Operation():
-            return write_calculation(working, 3)
+            return write_calculation(working, places)
 
 
 def explain_all(task: RowTask, rule: Rule, values: Sequence[RowAnswer]) -> str:
@@ -168,14 +170,15 @@ def explain_all(task: RowTask, rule: Rule, values: Sequence[RowAnswer]) -> str:
         if not values:
             return f"Nothing is wrong: {say_rule(rule)}."
         return "Leave out each number in turn: only without this one do the others follow one rule."
-    return f"The rule is settled by the numbers that are known: {say_rule(rule)}."
+    return f"The numbers show the rule: {say_rule(rule)}."
 
 
 def _explain_unsaid(rule: Rule, one: Fraction) -> str:
+    unsaid = f"{number(one, rule.places)} is not said"
     if isinstance(rule, Times) or rule.step == 0:
-        return f"{number(one)} is not said: the numbers stay the same."
+        return f"{unsaid}: the numbers stay the same."
     gone = (one - rule.first) / rule.step
     if gone < 0:
-        return f"{number(one)} is not said: it comes before the start."
+        return f"{unsaid}: it comes before the start."
     below = rule.at(int(gone) + 1)
-    return f"{number(one)} is not said: after {number(below)} comes {number(below + rule.step)}."
+    return f"{unsaid}: after {number(below, rule.places)} comes {number(below + rule.step, rule.places)}."

@@ -31,7 +31,10 @@ def _go_on_from(wrong: Fraction, rule: Rule, place: int) -> LikelyError | None:
     if isinstance(rule, Times):
         return None
     after = wrong + rule.at(place + 1) - rule.at(place)
-    return LikelyError("Goes on from the wrong number and changes the next.", f"{number(after)} after {number(wrong)}.")
+    return LikelyError(
+        "Goes on from the wrong number and changes the next.",
+        f"{number(after, rule.places)} after {number(wrong, rule.places)}.",
+    )
 
 
 def _by_last_digit(task: SaidTask, values: Sequence[RowAnswer]) -> LikelyError | None:
@@ -50,7 +53,7 @@ def _as_a_table(rule: Rule, place: int) -> LikelyError | None:
     if wrong == right or wrong < 0 <= right:
         return None
     return LikelyError(
-        "Takes the place times the step, without the start.", f"{number(wrong)} for the {ordinal(place)}."
+        "Takes the place times the step, without the start.", f"{number(wrong, rule.places)} for the {ordinal(place)}."
     )
 
 
@@ -60,11 +63,13 @@ def _at_gap(rule: Rule, gap: int) -> LikelyError | None:
         if gap == 2:
             return None
         wrong = before + before - rule.at(gap - 2)
-        return LikelyError("Takes the same step as before.", f"{number(wrong)}.") if wrong != here else None
+        return (
+            LikelyError("Takes the same step as before.", f"{number(wrong, rule.places)}.") if wrong != here else None
+        )
     if rule.step < 0:
-        return LikelyError("Counts on, not back.", f"{number(before - rule.step)}.")
+        return LikelyError("Counts on, not back.", f"{number(before - rule.step, rule.places)}.")
     if rule.step == 1 and before % 10 == 9:
-        return LikelyError("Starts the same ten again.", f"{number(before - 9)}.")
+        return LikelyError("Starts the same ten again.", f"{number(before - 9, rule.places)}.")
     if 1 < rule.step <= 10:
-        return LikelyError("Goes on in ones.", f"{number(before + 1)}.")
+        return LikelyError("Goes on in ones.", f"{number(before + 1, rule.places)}.")
     return None

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from ...model.activity import GAP, Answer, Cards, Context, Figure, Line, Solution, Task
@@ -56,15 +56,21 @@ def solve_row(task: RowTask, context: Context) -> Solution[RowAnswer]:
         raise Unsolvable(("step",), message, "leave out the step, or the rule.", "activity-broken")
     if isinstance(task, MistakeTask):
         found, rule = _find_mistakes(task, context)
+        rule = replace(rule, places=task.decimals)
+        found = [replace(one, rule=replace(one.rule, places=task.decimals)) for one in found]
     else:
-        rule = _find_rule(task)
+        rule = replace(_find_rule(task), places=task.decimals)
         found = list(_find_answers(task, rule, context))
     values = [one.value for one in found]
     goes_on = isinstance(task, (PlacesTask, SaidTask))
     return Solution(
         task=Task(say.ask_for(task, rule), lines=(_write_line(task, goes_on),), figures=_draw(task)),
         answers=tuple(
-            Answer(say.say_answer(one.value), say.explain(one.value, one.rule, one.workings, context.year), one.value)
+            Answer(
+                say.say_answer(one.value, task.decimals),
+                say.explain(one.value, one.rule, one.workings, context.year),
+                one.value,
+            )
             for one in found
         ),
         demands=_demands(task, rule, found, context.year),
@@ -95,7 +101,7 @@ def _find_answers(task: GapsTask | PlacesTask | SaidTask, rule: Rule, context: C
         case GapsTask():
             if not task.gaps:
                 message = "No number is missing, so there is nothing to find."
-                fix = "put ___ in place of a term, or add places, said or mistake."
+                fix = "put ___ instead of a term, or add places, said or mistake."
                 raise Unsolvable(("terms",), message, fix, "activity-broken")
             terms = tuple(_term_at(rule, place, context, "terms") for place in range(1, len(task.terms) + 1))
             filled = FilledRow(terms, tuple(terms[place - 1] for place in task.gaps))
@@ -156,7 +162,7 @@ def _demands(task: RowTask, rule: Rule, found: Sequence[Found], year: YearLimits
     numbers.update(number for working in workings for number in numbers_of(working))
     spoken = [one for one in calculations if say.is_in_words(one, year)]
     signs = {sign for one in calculations if one not in spoken for sign in (one.sign, "=")}
-    decimals = any(0 < (ending_places(number) or 0) <= _PLACES for number in numbers)
+    decimals = any(0 < (ending_places(number) or 0) <= task.decimals for number in numbers)
     products = [(one.numbers[0], one.numbers[1]) for one in calculations if one.sign == "×"]
     return Demands(
         amounts=amounts(numbers),
@@ -202,7 +208,7 @@ def _numbers_answered(value: RowAnswer) -> tuple[Fraction, ...]:
 def _lay(task: RowTask, values: Sequence[RowAnswer]) -> Cards:
     """The row and the answers as cards; not the places, which are counted."""
     answered = (number for value in values for number in _numbers_answered(value))
-    return cards_for([*task.known.values(), *answered], places=_PLACES)
+    return cards_for([*task.known.values(), *answered], places=task.decimals)
 
 
 def _write_line(task: RowTask, goes_on: bool) -> Line:

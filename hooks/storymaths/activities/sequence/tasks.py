@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Annotated, Any, ClassVar, Literal, Self
 
-from pydantic import Field
+from pydantic import Field, model_validator
 
 from ...model.activity import GAP
 from ...model.fields import Text
@@ -30,6 +30,21 @@ class RowFields(ActivityFields):
     """What numbers do: equal steps; steps that grow by the same each time; so many times the one before."""
     step: Exact | None = None
     """The step, below nought when counting back. Needed only where one term is known."""
+    fractions: bool = False
+    """Whether numbers that are not whole are written as fractions; so where a term is, such as ``1 5/8``."""
+
+    @model_validator(mode="before")
+    @classmethod
+    def _as_typed(cls, raw: Any) -> Any:
+        """The form that the terms are typed in."""
+        terms = raw.get("terms") if isinstance(raw, Mapping) else None
+        typed = isinstance(terms, (list, tuple)) and any(isinstance(term, str) and "/" in term for term in terms)
+        return {"fractions": True, **raw} if typed else raw
+
+    @property
+    def decimals(self) -> int:
+        """How many decimal places numbers may be written with."""
+        return 0 if self.fractions else 3
 
     @property
     def known(self) -> dict[int, Fraction]:

@@ -46,6 +46,10 @@ class Claim(Strict):
             if not shape.curved and all(count_of(shape, prop) == count for prop, count in self.given.items())
         )
 
+    def is_half_true(self) -> bool:
+        """Whether some shape of the set has one of these counts."""
+        return any(Claim.model_validate({prop: count}).find_shapes() for prop, count in self.given.items())
+
 
 def right_angles_can_be(sides: int, right: int) -> bool:
     """Whether a closed shape of straight sides can have exactly so many right angles inside.

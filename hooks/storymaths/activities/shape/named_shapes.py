@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
@@ -9,13 +10,15 @@ from ...check.suggestion import did_you_mean
 from ...model.activity import Context, Figure
 from ...model.book import FactAbout
 from ...model.demands import Demands
+from ...model.fields import year_name
 from ...model.figures.shapes import FlatShapes, SolidShapes, TitledShape
 from ...model.prose import Loc
 from ..kind import Unsolvable
 from ..rule_language.tree import Gives
 from ..sort.cards import Card, Cards
 from ..sort.labels import Labels
-from .set import FLATS, SAID, SOLIDS, WORDS, Flat, Solid, count_of, known_name, parts_of
+from ..sort.rules import SortRule
+from .set import FLATS, OF_A_YEAR, SAID, SOLIDS, WORDS, YES_OR_NO, Flat, Solid, count_of, has, known_name, parts_of
 
 _VOCABULARY = frozenset(
     {"circle", "triangle", "square", "rectangle", "cube", "cuboid", "pyramid", "sphere", "cylinder"}
@@ -43,7 +46,8 @@ class Shapes:
 
     def cards(self) -> Cards:
         """The shapes as cards to sort: their counts are the facts. What is not counted on each cannot be used."""
-        gives: dict[str, Gives] = {"curved": "truth"}
+        yes_or_no = YES_OR_NO[:1] if self.solid else YES_OR_NO
+        gives: dict[str, Gives] = dict.fromkeys(yes_or_no, "truth")
         lacking = {}
         for prop in self.properties:
             without = next((shape.name for shape in self.shapes if count_of(shape, prop) is None), None)
@@ -53,15 +57,27 @@ class Shapes:
                 gives[prop] = "number"
         cards = (
             Card(
-                shape.name, title, {"curved": shape.curved, **{prop: count_of(shape, prop) for prop in self.properties}}
+                shape.name,
+                title,
+                {fact: has(shape, fact) for fact in yes_or_no}
+                | {prop: count_of(shape, prop) for prop in self.properties},
+                called={fact: self.labels().context.facts[fact].means for fact in (*yes_or_no, *self.properties)},
             )
             for shape, title in zip(self.shapes, self.titles, strict=True)
         )
         return Cards(tuple(cards), gives, lacking, of="shape")
 
+    def with_counts(self, rules: Iterable[str | SortRule]) -> Shapes:
+        """Those on which everything is counted that the rules speak of."""
+        spoken = " ".join(rule if isinstance(rule, str) else rule.rule for rule in rules)
+        props = [prop for prop in self.properties if re.search(rf"\b{prop}\b", spoken)]
+        pairs = zip(self.shapes, self.titles, strict=True)
+        kept = [pair for pair in pairs if all(count_of(pair[0], prop) is not None for prop in props)]
+        return replace(self, shapes=tuple(shape for shape, _ in kept), titles=tuple(title for _, title in kept))
+
     def labels(self) -> Labels:
         """How their properties are said."""
-        about = {name: FactAbout(means=said, unit="" if name == "curved" else said) for name, said in SAID.items()}
+        about = {name: FactAbout(means=said, unit="" if name in YES_OR_NO else said) for name, said in SAID.items()}
         if self.solid:
             about["curved"] = FactAbout(means="has a curved surface")
         return Labels(replace(self.context, facts=about))
@@ -72,9 +88,16 @@ class Shapes:
         return Figure(SolidShapes(shown) if self.solid else FlatShapes(shown), f"Drawings: {', '.join(self.titles)}.")
 
     def demands(self, properties: Iterable[str]) -> Demands:
-        """The names of the shapes, and the words of the properties that the pupil must know."""
-        names = [shape.name for shape in self.shapes]
-        words = (*words_in(names), *(WORDS[prop] for prop in properties if prop in WORDS))
+        """The names of the shapes, and the words of the properties that the pupil must know.
+
+        Raises ``Unsolvable`` for what the year does not look at yet.
+        """
+        names, wanted, year = [shape.name for shape in self.shapes], list(properties), self.context.year
+        late = next((prop for prop in wanted if prop in OF_A_YEAR and prop not in year.practice.shape.counts), None)
+        if late:
+            message = f"{year_name(year.year)} does not yet meet the word {WORDS[late]}."
+            raise Unsolvable(("shapes",), message, "ask for something else, or an older year.", "activity-beyond-year")
+        words = (*words_in(names), *(WORDS[prop] for prop in wanted if prop in WORDS))
         return Demands(words=tuple(dict.fromkeys(words)), shapes=frozenset(names))
 
 
@@ -83,8 +106,13 @@ def words_in(names: Iterable[str]) -> list[str]:
     return [word for name in names for word in name.replace("-", " ").split() if word in _VOCABULARY]
 
 
-def shapes_of(named: Sequence[str] | str | None, fact: str | None, context: Context) -> Shapes:
-    """The shapes named, or a whole half of the set, or those in a fact of the cast. Raises ``Unsolvable``."""
+def shapes_of(
+    named: Sequence[str] | str | None, fact: str | None, rules: Iterable[str | SortRule], context: Context
+) -> Shapes:
+    """The shapes named, or in a fact of the cast, or all of a sort on which the rules can be tried.
+
+    Raises ``Unsolvable``.
+    """
     if named is None and fact and context.characters:
         return _of_cast(fact, context)
     if not named:
@@ -92,8 +120,8 @@ def shapes_of(named: Sequence[str] | str | None, fact: str | None, context: Cont
         raise Unsolvable(("shapes",), "No shapes are named.", fix)
     if isinstance(named, str):
         names = list(FLATS if named == "flat" else SOLIDS)
-    else:
-        names = [_known(name, ("shapes", index)) for index, name in enumerate(named)]
+        return _of_one_sort(names, names, context, ("shapes",)).with_counts(rules)
+    names = [_known(name, ("shapes", index)) for index, name in enumerate(named)]
     return _of_one_sort(names, names, context, ("shapes",))
 
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from ...check.suggestion import did_you_mean
+from ...expression.noun import Noun, plural
 from ..kind import Unsolvable
 from ..saying import counted
 from .quarters import Shape, quarters_of
@@ -37,7 +38,7 @@ class Piece:
     @property
     def label(self) -> str:
         """``1 square``, ``2 triangles``."""
-        return counted(self.many, f"{self.name}s", self.name)
+        return counted(self.many, Noun(plural(self.name), self.name))
 
 
 def pieces_of(told: Mapping[str, int], most: int) -> tuple[Piece, ...]:

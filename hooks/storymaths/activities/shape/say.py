@@ -13,7 +13,7 @@ from ..sort.rules import ReadRule
 from .claims import Claim
 from .mirror import Edge
 from .named_shapes import Shapes
-from .set import ONE, SAID, SOLID_COUNTS, Flat, Solid, count_of, parts_of, with_article
+from .set import SAID, SOLID_COUNTS, Flat, Solid, count_of, parts_of, with_article
 from .tasks import Verdict
 
 ONLY_ONE = "There is just one: each shaded square fixes one on the other side."
@@ -31,7 +31,7 @@ def name_properties(properties: Sequence[str], last: str = "and") -> str:
 
 def ask_to_count(properties: Sequence[str]) -> str:
     """The task."""
-    return f"How many {name_properties(properties)} has each shape?"
+    return f"How many {name_properties(properties)} does each shape have?"
 
 
 def tabulate(shapes: Shapes, properties: Sequence[str]) -> Table:
@@ -59,7 +59,7 @@ def explain_counts(shape: Flat | Solid, counts: Mapping[str, int], adds: bool) -
 
 
 def _count(count: int, prop: str) -> str:
-    return counted(count, SAID[prop], ONE.get(prop)) if count else f"no {SAID[prop]}"
+    return counted(count, SAID[prop]) if count else f"no {SAID[prop]}"
 
 
 def explain_counting(properties: Sequence[str]) -> str:
@@ -73,11 +73,11 @@ def err_in_counting(shapes: Shapes, properties: Sequence[str]) -> LikelyError | 
     """Ends and bases forgotten among faces; slanting lines taken for lines of symmetry."""
     for shape in shapes.shapes:
         if isinstance(shape, Solid) and "faces" in properties and shape.faces:
-            gives = f"{shape.faces[1]} faces for the {shape.name} in place of {sum(shape.faces)}."
+            gives = f"{shape.faces[1]} faces for the {shape.name} instead of {sum(shape.faces)}."
             return LikelyError("Counts the faces round the side only.", gives)
         wrong = {"rectangle": 4, "parallelogram": 2}.get(shape.name)
         if wrong and "symmetry" in properties:
-            gives = f"{wrong} for the {shape.name} in place of {count_of(shape, 'symmetry')}."
+            gives = f"{wrong} for the {shape.name} instead of {count_of(shape, 'symmetry')}."
             return LikelyError("Takes lines from corner to corner for mirror lines.", gives)
     return None
 
@@ -121,7 +121,7 @@ def ask_about_claims(solid: bool) -> str:
 
 def write_claim(claim: Claim) -> str:
     """``5 faces and 8 edges``."""
-    return listed([counted(count, SAID[name], ONE.get(name)) for name, count in claim.given.items()])
+    return listed([counted(count, SAID[name]) for name, count in claim.given.items()])
 
 
 def write_verdict(claim: Claim, verdict: Verdict) -> str:
@@ -147,7 +147,7 @@ def explain_limits(solid: bool) -> str:
 
 def err_in_claim(claim: Claim) -> LikelyError:
     """A claim that cannot be, believed."""
-    return LikelyError("Takes one number alone, which some shape has.", f"“It can”, for {write_claim(claim)}.")
+    return LikelyError("Looks at one of the numbers only.", f"“It can”, for {write_claim(claim)}.")
 
 
 # Half a figure.
@@ -172,8 +172,8 @@ def explain_half(count: int, adds: bool) -> str:
 def err_in_half(slid: Sequence[str], whole: Sequence[str]) -> LikelyError | None:
     """The half slid over in place of flipped."""
     wrong = sum(one != two for row, other in zip(slid, whole, strict=True) for one, two in zip(row, other, strict=True))
-    gives = f"{wrong} squares that are not right, first row {slid[0]}."
-    return LikelyError("Slides the half over in place of flipping it.", gives) if wrong else None
+    gives = f"{counted(wrong, 'squares')} in the wrong place."
+    return LikelyError("Slides the half over instead of flipping it.", gives) if wrong else None
 
 
 def draw_half(rows: Sequence[str], edge: Edge, whole: bool) -> Figure:

@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from ...expression import noun
+
 SAID = {
     "sides": "straight sides",
     "corners": "corners",
@@ -17,28 +19,42 @@ SAID = {
     "faces": "faces",
     "edges": "edges",
     "vertices": "vertices",
+    "acute": "acute angles",
+    "obtuse": "obtuse angles",
     "curved": "has a curved side",
+    "parallel": "has parallel sides",
+    "perpendicular": "has perpendicular sides",
 }
+YES_OR_NO = ("curved", "parallel", "perpendicular")
+"""What a shape has or has not, and is not counted; of solids the first alone."""
+OF_A_YEAR = frozenset({"parallel", "perpendicular", "acute", "obtuse"})
+"""What is not looked at before the year has a word for it."""
 SOLID_COUNTS = frozenset({"faces", "edges", "vertices"})
 """What is counted on solids; all else is on flat shapes."""
-ONE = {"vertices": "vertex", "symmetry": "line of symmetry"}
-"""One of it, where that is not just the plural without its s."""
+
 WORDS = {
     "sides": "side", "corners": "corner", "symmetry": "line of symmetry", "right_angles": "right angle",
-    "faces": "face", "edges": "edge", "vertices": "vertex",
+    "faces": "face", "edges": "edge", "vertices": "vertex", "acute": "acute angle", "obtuse": "obtuse angle",
+    "parallel": "parallel", "perpendicular": "perpendicular",
 }  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
 class Flat:
-    """A 2-D shape. Right angles are those inside it."""
+    """A 2-D shape. Its angles are those inside it, as it is drawn."""
 
     name: str
     sides: int
     corners: int
     symmetry: int | None
     right_angles: int | None
+    acute: int | None = None
+    obtuse: int | None = None
     curved: bool = False
+    parallel: bool = False
+    """Whether any two of its sides are."""
+    perpendicular: bool = False
+    """Whether any two of its sides are."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,24 +88,24 @@ FLATS: dict[str, Flat] = {
         Flat("circle", 0, 0, None, 0, curved=True),
         Flat("oval", 0, 0, 2, 0, curved=True),
         Flat("semicircle", 1, 2, 1, None, curved=True),
-        Flat("equilateral triangle", 3, 3, 3, 0),
-        Flat("isosceles triangle", 3, 3, 1, 0),
-        Flat("scalene triangle", 3, 3, 0, 0),
-        Flat("right-angled triangle", 3, 3, 0, 1),
-        Flat("right-angled isosceles triangle", 3, 3, 1, 1),
-        Flat("square", 4, 4, 4, 4),
-        Flat("rectangle", 4, 4, 2, 4),
-        Flat("rhombus", 4, 4, 2, 0),
-        Flat("parallelogram", 4, 4, 0, 0),
-        Flat("kite", 4, 4, 1, 0),
-        Flat("isosceles trapezium", 4, 4, 1, 0),
-        Flat("right-angled trapezium", 4, 4, 0, 2),
-        Flat("regular pentagon", 5, 5, 5, 0),
-        Flat("house-shaped pentagon", 5, 5, 1, 2),
-        Flat("regular hexagon", 6, 6, 6, 0),
-        Flat("L-shaped hexagon", 6, 6, 1, 5),
-        Flat("regular heptagon", 7, 7, 7, 0),
-        Flat("regular octagon", 8, 8, 8, 0),
+        Flat("equilateral triangle", 3, 3, 3, 0, 3, 0),
+        Flat("isosceles triangle", 3, 3, 1, 0, 3, 0),
+        Flat("scalene triangle", 3, 3, 0, 0, 3, 0),
+        Flat("right-angled triangle", 3, 3, 0, 1, 2, 0, perpendicular=True),
+        Flat("right-angled isosceles triangle", 3, 3, 1, 1, 2, 0, perpendicular=True),
+        Flat("square", 4, 4, 4, 4, 0, 0, parallel=True, perpendicular=True),
+        Flat("rectangle", 4, 4, 2, 4, 0, 0, parallel=True, perpendicular=True),
+        Flat("rhombus", 4, 4, 2, 0, 2, 2, parallel=True),
+        Flat("parallelogram", 4, 4, 0, 0, 2, 2, parallel=True),
+        Flat("kite", 4, 4, 1, 0, 1, 3),
+        Flat("isosceles trapezium", 4, 4, 1, 0, 2, 2, parallel=True),
+        Flat("right-angled trapezium", 4, 4, 0, 2, 1, 1, parallel=True, perpendicular=True),
+        Flat("regular pentagon", 5, 5, 5, 0, 0, 5),
+        Flat("house-shaped pentagon", 5, 5, 1, 2, 0, 3, parallel=True, perpendicular=True),
+        Flat("regular hexagon", 6, 6, 6, 0, 0, 6, parallel=True),
+        Flat("L-shaped hexagon", 6, 6, 1, 5, 0, 0, parallel=True, perpendicular=True),
+        Flat("regular heptagon", 7, 7, 7, 0, 0, 7),
+        Flat("regular octagon", 8, 8, 8, 0, 0, 8, parallel=True, perpendicular=True),
     )
 }
 """The rectangle of the set is longer than wide, the rhombus and the parallelogram lean, the right-angled
@@ -133,9 +149,7 @@ def known_name(name: str) -> str | None:
 
 def with_article(name: str) -> str:
     """``a cube``, ``an oval``, ``an L-shaped hexagon``; a name that says whose it is stays as it is."""
-    if known_name(name) != name:
-        return name
-    return f"{'an' if name[0] in 'aeioL' else 'a'} {name}"
+    return noun.with_article(name) if known_name(name) == name else name
 
 
 def parts_of(shape: Flat | Solid) -> Mapping[str, tuple[int, ...] | None]:
@@ -144,8 +158,16 @@ def parts_of(shape: Flat | Solid) -> Mapping[str, tuple[int, ...] | None]:
         return {"faces": shape.faces, "edges": shape.edges, "vertices": shape.vertices}
     counts = {
         "sides": shape.sides, "corners": shape.corners, "symmetry": shape.symmetry, "right_angles": shape.right_angles,
+        "acute": shape.acute, "obtuse": shape.obtuse,
     }  # fmt: skip
     return {prop: None if count is None else (count,) for prop, count in counts.items()}
+
+
+def has(shape: Flat | Solid, fact: str) -> bool:
+    """Whether it has a curved side, or two that are parallel or perpendicular."""
+    if isinstance(shape, Solid) or fact == "curved":
+        return shape.curved
+    return shape.parallel if fact == "parallel" else shape.perpendicular
 
 
 def count_of(shape: Flat | Solid, prop: str) -> int | None:

@@ -35,11 +35,11 @@ def solve(task: ShapeTask, context: Context) -> Solution[ShapeAnswer]:
             fix = "give just one of count, by, clues, claims, half or make."
             raise Unsolvable(("count",), "Nothing is asked about the shapes.", fix)
         case CountTask():
-            return _count(task, shapes_of(task.shapes, task.fact, context))
+            return _count(task, shapes_of(task.shapes, task.fact, task.count, context))
         case SortTask():
-            return sort_shapes(task, shapes_of(task.shapes, task.fact, context))
+            return sort_shapes(task, shapes_of(task.shapes, task.fact, task.by, context))
         case ClueTask():
-            return find_fitting(task, shapes_of(task.shapes, task.fact, context))
+            return find_fitting(task, shapes_of(task.shapes, task.fact, task.clues, context))
         case ClaimTask():
             return _judge_all(task, context)
         case HalfTask():
@@ -50,13 +50,14 @@ def solve(task: ShapeTask, context: Context) -> Solution[ShapeAnswer]:
 
 def _count(task: CountTask, shapes: Shapes) -> Solution[Counts]:
     """The properties of each shape, in the order given."""
+    demands = shapes.demands(task.count)
     for index, prop in enumerate(task.count):
         if prop not in shapes.properties:
             what = "Solids" if shapes.solid else "Flat shapes"
             fix = f"count {say.name_properties(shapes.properties, 'or')}."
             raise Unsolvable(("count", index), f"{what} have no {SAID[prop]} to count.", fix)
     adds = shapes.context.year.knows("+")
-    answers, demands = [], shapes.demands(task.count)
+    answers = []
     for shape, title in zip(shapes.shapes, shapes.titles, strict=True):
         counts: dict[str, int] = {}
         for prop in task.count:
@@ -93,7 +94,14 @@ def _judge_all(task: ClaimTask, context: Context) -> Solution[Verdict]:
         words = tuple(WORDS[prop] for prop in claim.given)
         demands |= Demands(amounts(claim.given.values()), words=words) | why.demands
         answers.append(Answer(say.write_verdict(claim, verdict), why.says, verdict))
-    cannot = next((claim for claim, (verdict, _) in zip(task.claims, judged, strict=True) if not verdict.can), None)
+    cannot = next(
+        (
+            claim
+            for claim, (verdict, _) in zip(task.claims, judged, strict=True)
+            if not verdict.can and len(claim.given) > 1 and claim.is_half_true()
+        ),
+        None,
+    )
     return Solution(
         task=Task(
             say.ask_about_claims(solid),

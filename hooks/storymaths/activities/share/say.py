@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from ...expression.noun import Noun
 from ...model.activity import Context, LikelyError
 from ...model.year import YearLimits
-from ..saying import capital, counted, listed, owner, written
+from ..saying import capital, counted, listed, owner, there_are, written
 from ..sentences import write_calculation
 from .calculation import MOST_COUNTED, count_all, count_in_steps, find_steps, shares_among
 from .given import OwnedPile, piles_of, receivers_of, total_of
@@ -29,9 +30,9 @@ from .tasks import (
 )
 
 
-def things_of(task: ShareTask) -> str:
+def things_of(task: ShareTask) -> Noun:
     """What is shared, as the author calls it."""
-    return task.things or (task.fact or "").replace("_", " ")
+    return task.noun(task.things or (task.fact or "").replace("_", " "))
 
 
 def says_equal(year: YearLimits) -> bool:
@@ -55,8 +56,7 @@ def ask_for(task: ShareTask, found: Sequence[InGroups], context: Context) -> str
             return f"Put {total} in groups of {written(task.each)}. How many groups are there?{any_left}"
         case TotalTask():
             [one] = found
-            groups = "is 1 group" if one.groups == 1 else f"are {written(one.groups)} groups"
-            holders = f"{capital(listed(names))} have" if names else f"There {groups} with"
+            holders = f"{capital(listed(names))} have" if names else f"{there_are(one.groups, 'groups')} with"
             return f"{holders} {counted(task.each, things)} each. How many are there altogether?"
         case PartsTask():
             total = counted(total_of(task, context), things)
@@ -75,7 +75,8 @@ def _ask_for_ways(task: WaysTask, amount: str, year: YearLimits) -> str:
     left = f" so that {_left(task.left_over, year)}" if task.left_over else ""
     within = f" Make at least {task.fewest:,} groups." if task.fewest > 1 else ""
     if task.most:
-        within = f" Make from {task.fewest:,} to {task.most:,} groups."
+        many = counted(task.most, "groups")
+        within = f" Make {many}." if task.fewest == task.most else f" Make from {task.fewest:,} to {many}."
     groups = "equal groups" if says_equal(year) else "groups of the same size"
     return f"Put {amount} in {groups}{left}. Find every way.{within}"
 
@@ -167,7 +168,7 @@ def explain_all(task: ShareTask, found: Sequence[InGroups], context: Context) ->
     """How one knows that these are all, or why there is none."""
     match task:
         case TotalTask():
-            return "Equal groups put together make one total, so there is one answer."
+            return "Equal groups make one total."
         case WaysTask():
             return _explain_all_ways(task, found, context)
         case PilesTask() | CastPilesTask():
@@ -181,24 +182,27 @@ def explain_all(task: ShareTask, found: Sequence[InGroups], context: Context) ->
             [one] = found
             if not one.left:
                 return "Nothing is left, so all of it is shared."
-            by = written(one.each if isinstance(task, GroupsTask) else one.groups)
-            parts = " parts" if isinstance(task, PartsTask) else ""
-            return f"What is left, {written(one.left)}, is less than {by}{parts}, so there is not enough for more."
+            more = "for another group" if isinstance(task, GroupsTask) else "to share again"
+            return f"{capital(_left(one.left, context.year))}: too few {more}."
 
 
 def _explain_all_ways(task: WaysTask, found: Sequence[InGroups], context: Context) -> str:
     if not found:
+        if task.fewest == 1 and task.most is None:
+            return "Every size of group was tried, and each leaves another number over."
         most = total_of(task, context) if task.most is None else task.most
-        tried = f"Every number of groups from {written(task.fewest)} to {written(most)} was tried"
-        return f"{tried}, and each leaves another number over."
+        return f"Every number of groups from {written(task.fewest)} to {written(most)} was tried, and none comes out."
+    pair = _turned_pair(found)
     note = "Every number of groups was tried in turn; only these come out."
+    return f"{note} They come in pairs: {pair}." if pair else note
+
+
+def _turned_pair(found: Sequence[InGroups]) -> str:
+    """``2 groups of 5 and 5 groups of 2``, where two ways are so; else nothing."""
     both = {(one.groups, one.each) for one in found}
-    swapped = [one for one in found if (one.each, one.groups) in both]
-    if len(swapped) > 1 and swapped[0].groups != swapped[0].each:
-        a, b = swapped[0].groups, swapped[0].each
-        pair = f"{counted(a, 'groups')} of {written(b)} and {counted(b, 'groups')} of {written(a)}"
-        note += f" They come in pairs: {pair}."
-    return note
+    swapped = [one for one in found if (one.each, one.groups) in both and one.groups < one.each]
+    a, b = (swapped[0].groups, swapped[0].each) if swapped else (0, 0)
+    return f"{counted(a, 'groups')} of {written(b)} and {counted(b, 'groups')} of {written(a)}" if swapped else ""
 
 
 def find_error(task: ShareTask, found: Sequence[InGroups], context: Context) -> LikelyError | None:
@@ -217,7 +221,7 @@ def find_error(task: ShareTask, found: Sequence[InGroups], context: Context) -> 
             return LikelyError("Counts what is left over as a group.", f"{written(one.groups + 1)} groups.")
         case EachTask() | GroupsTask():
             rest = count_all(one) - (one.groups if isinstance(task, EachTask) else one.each)
-            return LikelyError("Takes away once.", f"{written(rest)}.") if rest > 0 else None
+            return LikelyError("Takes away once and stops.", f"{written(rest)}.") if rest > 0 else None
         case PartsTask():
             share = count_all(one) // len(task.parts)
             different = len(set(task.parts.values())) > 1
@@ -225,7 +229,7 @@ def find_error(task: ShareTask, found: Sequence[InGroups], context: Context) -> 
         case WaysTask():
             pairs = len({frozenset((way.groups, way.each)) for way in found})
             gives = f"{pairs} instead of {len(found)}."
-            return LikelyError("Takes a way and its turned one for the same.", gives) if pairs < len(found) else None
+            return LikelyError(f"Counts {_turned_pair(found)} as one way.", gives) if pairs < len(found) else None
         case _:
             return _error_by_a_digit(task, one, piles_of(task, context))
 

@@ -119,7 +119,9 @@ def _find_ways(task: WaysTask, context: Context) -> Iterator[Groups]:
     if shared < 1:
         message = f"{task.left_over:,} cannot be left over of {total:,} that are shared."
         raise Unsolvable(("left_over",), message, "leave fewer over.")
-    ways = [groups for groups in divisors(shared) if groups > task.left_over and task.fewest <= groups <= most]
+    # With as many left over as go into a group, another group could be made of them.
+    ways = [groups for groups in divisors(shared) if shared // groups > task.left_over]
+    ways = [groups for groups in ways if task.fewest <= groups <= most]
     if len(ways) > context.caps.answers:
         message = f"There are {len(ways)} ways, more than {context.caps.answers}."
         raise Unsolvable(("total",), message, "share fewer things.", "activity-too-many-answers")

@@ -56,7 +56,7 @@ def _with_new_cast(task: ShareTask, fact: str, there: Context, wanted: int) -> I
         rank = (abs(found - wanted), max(values) > there.year.largest_calculated, -min(values), values)
         ranked.append((rank, changed))
     for _, changed in sorted(ranked, key=lambda item: item[0]):
-        yield task, changed, "The numbers of the cast are remade, in the same order."
+        yield task, changed, "Other numbers, in the same order."
 
 
 def _with_new_groups(
@@ -96,5 +96,7 @@ def _with_new_piles(task: PilesTask, there: Context) -> Iterator[Version]:
     for size in (2,) if by == 2 else (*practice.sizes, by):
         for start, step in practice.piles:
             new = tuple(size * (start + step * ranks[pile // by]) + min(pile % by, size - 1) for pile in task.piles)
+            if len(set(new)) < len(set(task.piles)):
+                continue
             says = f"The amounts are {listed([written(pile) for pile in new])}, shared by {written(size)}."
             yield task.with_piles(new, size), there, says

@@ -30,6 +30,8 @@ class Card:
     """Its facts; for a number, the number as ``n``."""
     shown: Mapping[str, str] = field(default_factory=dict)
     """How its number is written: 9/12 stays 9/12."""
+    called: Mapping[str, str] = field(default_factory=dict)
+    """What its facts are called, where that is more than their names."""
 
 
 @dataclass(frozen=True, slots=True)

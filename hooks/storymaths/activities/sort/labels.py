@@ -4,18 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from ...expression.noun import Noun, is_plural, noun_of
 from ...model.activity import Context
 from ...model.quantity import UNITS
 from ...model.year import YearLimits
+from ..rule_language.denial import denied
 from ..rule_language.tree import Call, Comparison, Join, Name, Not, Number, Operation, Rule, Words, gives
 from ..rule_language.words import COMPARED_WORDS, NEGATED, amount, clause, is_with_sign, parts_of, property_words
+from ..saying import one_or_many
 
-_DOES = {
-    "swims": "swim", "flies": "fly", "walks": "walk", "climbs": "climb", "hops": "hop", "runs": "run", "sings": "sing",
-    "digs": "dig", "floats": "float", "crawls": "crawl", "sleeps": "sleep", "jumps": "jump", "dives": "dive",
-    "eats": "eat", "lives": "live", "wears": "wear", "carries": "carry", "likes": "like", "lays": "lay", "moves": "move",
-}  # fmt: skip
-_DENIED = {"has": "does not have", "is": "is not", "can": "cannot", "are": "are not", "have": "do not have"}
 _COUNTED = {"=": "{0} {1}", "≠": "not {0} {1}", "<": "fewer than {0} {1}", ">": "more than {0} {1}",
             "≤": "{0} {1} or fewer", "≥": "{0} {1} or more"}  # fmt: skip
 
@@ -49,7 +46,7 @@ class Labels:
         """What does not fit the rule."""
         match rule:
             case Name(name=fact):
-                return _denied(self._means(fact))
+                return denied(self._means(fact))
             case Not(inner=inner):
                 return self.fits(inner)
             case Comparison(sign=sign, left=left, right=right) if gives(left) != "truth":
@@ -68,12 +65,11 @@ class Labels:
     def _fact(self, fact: str) -> str:
         return fact.replace("_", " ")
 
-    def _counted_in(self, fact: str) -> str:
+    def _counted_in(self, fact: str) -> Noun:
         """The plural of what a fact counts; empty when it measures."""
-        about = self.context.facts.get(fact)
-        if about and about.unit:
-            return "" if about.unit in UNITS else about.unit
-        return self._fact(fact) if fact.endswith("s") and not fact.endswith("ss") else ""
+        if things := noun_of(self.context.facts.get(fact)):
+            return Noun("") if things in UNITS else things
+        return Noun(self._fact(fact) if is_plural(self._fact(fact)) else "")
 
     def _compared(self, fact: str, sign: str, number: Number) -> str:
         said = amount(number)
@@ -81,7 +77,7 @@ class Labels:
             return COMPARED_WORDS[sign].format(said)
         things = self._counted_in(fact)
         if things:
-            return _COUNTED[sign].format(said, things[:-1] if number.value == 1 and things.endswith("s") else things)
+            return _COUNTED[sign].format(said, one_or_many(number.value, things))
         about = self.context.facts.get(fact)
         unit = f" {about.unit}" if about and about.unit else ""
         return f"{self._fact(fact)} {COMPARED_WORDS[sign].format(said + unit)}"
@@ -105,12 +101,3 @@ def signs_in_label(rule: Rule, year: YearLimits) -> frozenset[str]:
     parts = list(parts_of(rule))
     compared = {part.sign for part in parts if isinstance(part, Comparison) and is_with_sign(part, part.sign, year)}
     return frozenset({part.sign for part in parts if isinstance(part, Operation)} | compared)
-
-
-def _denied(said: str) -> str:
-    first, _, rest = said.partition(" ")
-    if first in _DENIED:
-        return f"{_DENIED[first]} {rest}".strip()
-    if first in _DOES:
-        return f"does not {_DOES[first]} {rest}".strip()
-    return f"not {said}"

@@ -58,7 +58,7 @@ class Sorted:
 
 def reasons_for(card: Card, rules: Sequence[ReadRule], year: YearLimits) -> list[Reason]:
     """Why a card fits the rules, or does not."""
-    return [reason for rule in rules for reason in find_reasons(rule.tree, card.case, year, card.shown)]
+    return [reason for rule in rules for reason in find_reasons(rule.tree, card.case, year, card.shown, card.called)]
 
 
 def demands_of_reasons(reasons: Sequence[CardReasons]) -> Demands:

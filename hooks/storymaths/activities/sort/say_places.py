@@ -80,7 +80,10 @@ def explain_empty(done: Sorted) -> str:
         if not other.who:
             why["second"] = f"no {all_of} fits “{other.fits}”"
         return " ".join(f"{capital(names[region])} is empty: {why[region]}." for region in empty)
-    return f"Each of the {len(done.cards.cards)} {all_of}s was tried against each rule, and has just one place."
+    count = len(done.cards.cards)
+    return (
+        f"Each of the {count} {all_of}s was tried, and has one place." if count > 1 else f"The one {all_of} was tried."
+    )
 
 
 def find_error(done: Sorted) -> LikelyError | None:
@@ -94,7 +97,7 @@ def find_error(done: Sorted) -> LikelyError | None:
             f"{capital(_names(both[:1]))} {names['first']}, and the other rule is forgotten.",
         )
     if neither := regions["neither"]:
-        forced = "Thinks that everyone must go into a ring."
+        forced = "Thinks that everyone must go into a hoop."
         does = forced if done.diagram == "venn" else "Leaves out who fits neither."
         return LikelyError(does, f"No place for {_names(neither)}, {names['neither']}.")
     return None

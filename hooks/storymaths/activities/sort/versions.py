@@ -38,9 +38,9 @@ def _diagrams(task: PlaceTask, year: YearLimits, harder: bool) -> Iterator[tuple
     if two and not {"venn", "carroll"} & set(known):
         yield from one_rule
     elif two and task.into == "carroll" and "carroll" not in known:
-        yield task.with_diagram("venn"), "A Venn diagram in place of the Carroll diagram."
+        yield task.with_diagram("venn"), "A Venn diagram instead of the Carroll diagram."
     elif two and task.into != "carroll" and harder and "carroll" in known:
-        yield task.with_diagram("carroll"), "A Carroll diagram in place of the Venn diagram."
+        yield task.with_diagram("carroll"), "A Carroll diagram instead of the Venn diagram."
     yield task, _SAME
     if two:
         yield from one_rule

@@ -7,14 +7,15 @@ from __future__ import annotations
 
 from .amounts import Array, BondStairs, PartWhole, SumBars, Towers, Track, TwoBars
 from .cases import CaseGrid, CaseStrip
-from .charts import BarChart, BlockDiagram, Pictogram, TallyChart
+from .charts import BarChart, BlockDiagram, LineGraph, Pictogram, PieChart, TallyChart
 from .fractions import FractionBar, FractionLine, ShapeInParts
 from .measures import Balance, ClockFace, ClockJumps, Coins, MeasureScale, Weighing
-from .shapes import FlatShapes, GridRoute, LaidPieces, MirrorSquares, SolidShapes
+from .shapes import AngleFan, CoordinateGrid, FlatShapes, GridRoute, LaidPieces, MirrorSquares, SolidShapes
 from .sorting import Places, SortCarroll, SortHoop, SortVenn
 
 FigureData = (
-    Array
+    AngleFan
+    | Array
     | Balance
     | BarChart
     | BlockDiagram
@@ -24,16 +25,19 @@ FigureData = (
     | ClockFace
     | ClockJumps
     | Coins
+    | CoordinateGrid
     | FlatShapes
     | FractionBar
     | FractionLine
     | ShapeInParts
     | GridRoute
     | LaidPieces
+    | LineGraph
     | MeasureScale
     | MirrorSquares
     | PartWhole
     | Pictogram
+    | PieChart
     | Places
     | SolidShapes
     | SortCarroll

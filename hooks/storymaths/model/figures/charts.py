@@ -25,7 +25,7 @@ class TallyChart:
 
 @dataclass(frozen=True, slots=True)
 class Pictogram:
-    """Round pictures, each standing for ``each``, with half a picture where the amount asks for it."""
+    """Round pictures, each standing for ``each``, with half or a quarter of one where the amount asks for it."""
 
     NAME: ClassVar = "pictogram"
     rows: tuple[ChartRow, ...]
@@ -34,6 +34,8 @@ class Pictogram:
     """What is counted, in the plural; may be empty."""
     top: int
     """The amount that the drawing must have room for."""
+    keyed: bool = True
+    """Whether it tells what a picture stands for."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,3 +55,31 @@ class BarChart:
     rows: tuple[ChartRow, ...]
     each: int
     top: int
+    columns: tuple[str, ...] = ()
+    """What the bars of each label are, where it has several; these follow one another."""
+
+
+@dataclass(frozen=True, slots=True)
+class LineGraph:
+    """Points joined by straight lines, over a scale to ``top`` with a mark at every ``each``."""
+
+    NAME: ClassVar = "line-graph"
+    rows: tuple[ChartRow, ...]
+    each: int
+    top: int
+    axis: str
+    """What the labels count; may be empty."""
+    thing: str
+    """What the scale counts; may be empty."""
+    along: tuple[Fraction, ...]
+    """Where each label stands from left to right."""
+
+
+@dataclass(frozen=True, slots=True)
+class PieChart:
+    """A circle cut into slices; a row that is left open has none."""
+
+    NAME: ClassVar = "pie-chart"
+    rows: tuple[ChartRow, ...]
+    total: Fraction
+    """What the whole circle stands for."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import ClassVar, Literal, NamedTuple
 
 Square = tuple[int, int]
@@ -69,6 +70,38 @@ class MirrorSquares:
     """``x`` is a shaded square."""
     upright: bool
     """Whether the mirror line is."""
+
+
+@dataclass(frozen=True, slots=True)
+class AngleFan:
+    """Angles side by side round one point, anti-clockwise from an arm that points right."""
+
+    NAME: ClassVar = "angle-fan"
+    degrees: tuple[int | Fraction, ...]
+    labels: tuple[str, ...]
+    """What stands in each."""
+
+
+class LetteredPoint(NamedTuple):
+    """A point by its letter, along first and then up."""
+
+    letter: str
+    x: int
+    y: int
+
+
+@dataclass(frozen=True, slots=True)
+class CoordinateGrid:
+    """Squared paper with two axes, points by their letters, and outlines."""
+
+    NAME: ClassVar = "coordinate-grid"
+    across: int
+    """How far each axis goes."""
+    four: bool
+    """Whether the axes go on below nought."""
+    points: tuple[LetteredPoint, ...]
+    outlines: tuple[tuple[tuple[int, int], ...], ...]
+    """Shapes by their corners, going round."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from ..fields import Strict
 from .always_sometimes_never import AlwaysSometimesNeverPractice
+from .angle import AnglePractice
 from .balance import BalancePractice
 from .bonds import BondsPractice
 from .chart import ChartPractice
 from .clock import ClockPractice
 from .compare import ComparePractice
+from .coordinates import CoordinatesPractice
 from .fraction import FractionPractice
 from .measure import MeasurePractice
 from .money import MoneyPractice
@@ -25,11 +27,13 @@ class Practice(Strict):
     """All that a year practises. Each part is read from ``site_data/practice/``, from the file of its name."""
 
     always_sometimes_never: AlwaysSometimesNeverPractice
+    angle: AnglePractice
     balance: BalancePractice
     bonds: BondsPractice
     chart: ChartPractice
     clock: ClockPractice
     compare: ComparePractice
+    coordinates: CoordinatesPractice
     fraction: FractionPractice
     measure: MeasurePractice
     money: MoneyPractice

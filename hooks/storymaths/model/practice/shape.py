@@ -6,8 +6,11 @@ from typing import Literal
 
 from .rows import PracticeRow
 
-Property = Literal["sides", "corners", "symmetry", "right_angles", "faces", "edges", "vertices"]
-"""What can be counted on a shape: four on flat ones, three on solids."""
+Property = Literal[
+    "sides", "corners", "symmetry", "right_angles", "acute", "obtuse", "parallel", "perpendicular",
+    "faces", "edges", "vertices",
+]  # fmt: skip
+"""What can be looked at on a shape: the first eight on flat ones, the last three on solids."""
 
 
 class ShapePractice(PracticeRow):

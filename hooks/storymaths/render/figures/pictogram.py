@@ -1,7 +1,8 @@
-"""A pictogram: a row of round pictures, with a half where the amount asks for it, and a key."""
+"""A pictogram: a row of round pictures, with a part of one where the amount asks for it, and a key."""
 
 from __future__ import annotations
 
+from ...activities.saying import counted
 from ...model.figures.charts import Pictogram
 from .chart_rows import LEFT, ROOM, TOP, WIDE, label_at, labels, tall
 from .lettering import LINE, block, broken, height
@@ -18,16 +19,21 @@ def draw(figure: Pictogram) -> str:
     for row, label in zip(rows, labels(rows), strict=True):
         high = tall(label, 2 * radius + 14)
         pieces += [box(LEFT, top, WIDE - LEFT - 4, high, "fig-line"), label_at(label, top, high)]
-        whole, half = divmod(round(row.amount * 2 / each), 2)
-        for index in range(whole + half):
+        whole, quarters = divmod(round(row.amount * 4 / each), 4)
+        for index in range(whole + bool(quarters)):
             x, y = LEFT + 6 + radius + index * (2 * radius + 2), top + high / 2
-            pieces.append(_half(x, y, radius) if index == whole else disc(x, y, radius, "fig-fill"))
+            pieces.append(disc(x, y, radius, "fig-fill") if index < whole else _part(x, y, radius, quarters))
         top += high
-    key = broken(f"stands for {each:,} {figure.thing}".strip(), WIDE - 60)
+    if not figure.keyed:
+        return svg(figure.NAME, WIDE, top + 4, *pieces)
+    key = broken(f"stands for {counted(each, figure.thing)}", WIDE - 60)
     pieces += [disc(22, top + 22, 12, "fig-fill"), block(44, top + 27, key, "start")]
     return svg(figure.NAME, WIDE, top + 20 + max(height(key), LINE), *pieces)
 
 
-def _half(x: float, y: float, radius: float) -> str:
-    """The left half of a picture."""
-    return path(f"M{at(x)} {at(y - radius)} A{at(radius)} {at(radius)} 0 0 0 {at(x)} {at(y + radius)} Z", "fig-fill")
+def _part(x: float, y: float, radius: float, quarters: int) -> str:
+    """So many quarters of a picture, from its top towards the left."""
+    end = {1: (x - radius, y), 2: (x, y + radius), 3: (x + radius, y)}[quarters]
+    to_middle = "" if quarters == 2 else f" L{at(x)} {at(y)}"
+    arc = f"A{at(radius)} {at(radius)} 0 {int(quarters == 3)} 0 {at(end[0])} {at(end[1])}"
+    return path(f"M{at(x)} {at(y - radius)} {arc}{to_middle} Z", "fig-fill")

@@ -6,6 +6,7 @@ from typing import assert_never
 
 from ...model.figures import FigureData, amounts, cases, charts, fractions, measures, shapes, sorting
 from . import (
+    angle_fan,
     array,
     balance,
     bar_chart,
@@ -16,16 +17,19 @@ from . import (
     clock_face,
     clock_jumps,
     coins,
+    coordinate_grid,
     flat_shapes,
     fraction_bar,
     fraction_line,
     fraction_shape,
     grid_route,
     laid_pieces,
+    line_graph,
     measure_scale,
     mirror_squares,
     part_whole,
     pictogram,
+    pie_chart,
     places,
     solid_shapes,
     sort_carroll,
@@ -65,6 +69,10 @@ def draw(figure: FigureData) -> str:
             return bar_chart.draw(figure)
         case charts.BlockDiagram():
             return block_diagram.draw(figure)
+        case charts.LineGraph():
+            return line_graph.draw(figure)
+        case charts.PieChart():
+            return pie_chart.draw(figure)
         case charts.Pictogram():
             return pictogram.draw(figure)
         case charts.TallyChart():
@@ -87,6 +95,10 @@ def draw(figure: FigureData) -> str:
             return measure_scale.draw(figure)
         case measures.Weighing():
             return weighing.draw(figure)
+        case shapes.AngleFan():
+            return angle_fan.draw(figure)
+        case shapes.CoordinateGrid():
+            return coordinate_grid.draw(figure)
         case shapes.FlatShapes():
             return flat_shapes.draw(figure)
         case shapes.GridRoute():

@@ -6,18 +6,16 @@ from collections.abc import Iterable, Sequence
 
 from ...activities.chart.rows import rows_of
 from ...activities.chart.tasks import (
-    Altogether,
     AtEnd,
     Bar,
     Blocks,
     ChartAnswer,
     ChartTask,
     Found,
-    HowMany,
-    HowManyMore,
-    Mean,
     Pictures,
+    Point,
     QuestionAnswer,
+    Slice,
     Tallies,
     write_number,
 )
@@ -32,19 +30,19 @@ def boards(worked: Worked[ChartTask, ChartAnswer]) -> Iterable[Board]:
     if pictures := [value for value in values if isinstance(value, Pictures)]:
         yield _draw(pictures)
     labels = rows_of(worked.fields, worked.context).labels
-    asked = [value for value in values if not isinstance(value, (Pictures, Tallies, Blocks, Bar))]
+    asked = [value for value in values if not isinstance(value, (Pictures, Tallies, Blocks, Bar, Point, Slice))]
     for line, value in zip(worked.solution.task.lines, asked, strict=True):
         yield _ask(str(line), value, labels)
 
 
 def _ask(says: str, value: QuestionAnswer, labels: Sequence[str]) -> Board:
     match value:
-        case HowMany() | HowManyMore() | Altogether() | Mean():
-            return _number(says, value.answer, labels)
         case AtEnd(answer=right):
             place = Place("answer", "the answer")
-            pieces = tuple(map(card, labels))
+            pieces = tuple(map(card, dict.fromkeys([*labels, *right])))
             return Board("slots", says, pieces, (place,), keyed((place,), [[{"answer": list(map(card_id, right))}]]))
+        case _:
+            return _number(says, value.answer, labels)
 
 
 def _number(says: str, right: Found, labels: Sequence[str]) -> Board:
@@ -60,7 +58,10 @@ def _draw(rows: Sequence[Pictures]) -> Board:
     pieces = [Piece("picture", "a whole picture", copies=None)]
     if any(row.halves for row in rows):
         pieces.append(Piece("half", "half a picture", copies=None))
+    if any(row.quarters for row in rows):
+        pieces.append(Piece("quarter", "a quarter of a picture", copies=None))
     way = {
-        place.id: ["half"] * row.halves + ["picture"] * row.pictures for place, row in zip(places, rows, strict=True)
+        place.id: ["half"] * row.halves + ["picture"] * row.pictures + ["quarter"] * row.quarters
+        for place, row in zip(places, rows, strict=True)
     }
     return Board("rows", "", tuple(pieces), places, keyed(places, [[way]]))

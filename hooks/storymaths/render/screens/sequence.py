@@ -13,6 +13,7 @@ from ...activities.sequence.tasks import (
     Mistake,
     PatternFields,
     RepeatingUnit,
+    RowFields,
     SaidNumber,
     SaidTask,
     SequenceAnswer,
@@ -39,18 +40,21 @@ def boards(worked: SequenceWorked) -> Iterable[Board]:
         case [FilledRow() | FilledPattern() as filled]:
             yield _gaps(worked, filled)
         case [TermAt(), *_]:
-            yield _later([(value.place, _face(value.term)) for value in values if isinstance(value, TermAt)], values)
+            yield _later(
+                [(value.place, _face(value.term, worked)) for value in values if isinstance(value, TermAt)], values
+            )
         case [ThingAt(), *_]:
             yield _later([(value.place, value.term) for value in values if isinstance(value, ThingAt)], values)
         case [RepeatingUnit(unit=unit)]:
             yield _unit(worked, unit)
 
 
-def _face(term: Fraction | str) -> str:
+def _face(term: Fraction | str, worked: SequenceWorked) -> str:
     """What is on the card of a term."""
     if isinstance(term, str):
         return term
-    return card(int(term)).name if term.denominator == 1 else written(term, 3)
+    places = worked.fields.decimals if isinstance(worked.fields, RowFields) else 0
+    return card(int(term)).name if term.denominator == 1 else written(term, places)
 
 
 def _whole(terms: Iterable[Fraction | str]) -> list[int]:
@@ -59,11 +63,11 @@ def _whole(terms: Iterable[Fraction | str]) -> list[int]:
 
 def _shown(worked: SequenceWorked) -> list[str]:
     task = worked.fields
-    return list(task.pattern) if isinstance(task, PatternFields) else [_face(term) for term in task.terms]
+    return list(task.pattern) if isinstance(task, PatternFields) else [_face(term, worked) for term in task.terms]
 
 
 def _gaps(worked: SequenceWorked, filled: FilledRow | FilledPattern) -> Board:
-    shown, gaps = _shown(worked), [_face(gap) for gap in filled.gaps]
+    shown, gaps = _shown(worked), [_face(gap, worked) for gap in filled.gaps]
     places = tuple(Place(f"gap-{n}", f"gap {n}", 1) for n in range(1, len(gaps) + 1))
     way = dict(zip((place.id for place in places), _ids(worked, gaps), strict=True))
     numbers = _whole(filled.gaps)
@@ -109,9 +113,9 @@ def _later(found: Sequence[tuple[int, str]], values: Sequence[SequenceAnswer]) -
 
 def _which_are_said(worked: SequenceWorked, found: Sequence[Fraction]) -> Board:
     asked = worked.fields.said if isinstance(worked.fields, SaidTask) else ()
-    said = [card_id(_face(number)) for number in found]
+    said = [card_id(_face(number, worked)) for number in found]
     places = (Place("said", "we shall say it"), Place("not-said", "we shall not"))
-    pieces = tuple(card(_face(number)) for number in asked)
+    pieces = tuple(card(_face(number, worked)) for number in asked)
     others = [piece.id for piece in pieces if piece.id not in said]
     return Board("rings", "", pieces, places, keyed(places, [[{"said": said, "not-said": others}]]))
 
@@ -121,7 +125,7 @@ def _mistake(worked: SequenceWorked, found: Sequence[Mistake]) -> Board:
     places = (Place("wrong", "the mistake is", 1, takes="term"), Place("right", "it should be", 1, takes="card"))
     pieces = tuple(Piece(f"term-{n}", f"{term} ({ordinal(n)})", sort="term") for n, term in enumerate(shown, 1))
     whole = [number for number in _whole(one.should_be for one in found) if number >= 0]
-    named = dict.fromkeys([*shown, *(_face(one.should_be) for one in found)])
+    named = dict.fromkeys([*shown, *(_face(one.should_be, worked) for one in found)])
     cards = [piece.name for piece in with_nearby(whole)] if whole else list(named)
-    ways = [[{"wrong": [f"term-{one.place}"], "right": [card_id(_face(one.should_be))]}] for one in found]
+    ways = [[{"wrong": [f"term-{one.place}"], "right": [card_id(_face(one.should_be, worked))]}] for one in found]
     return Board("rows", "", (*pieces, *(card(one, sort="card") for one in cards)), places, keyed(places, ways))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Any
 
+from ...activities.saying import listed
 from ...model.activity import Solution
 from ...model.body import Block as PageBlock
 from ...model.body import Paragraph
@@ -40,8 +41,14 @@ def answer_key(sheets: SheetContext, page: Document[Session], activities: Sequen
 
 def _activity(activity: SheetActivity) -> dict[str, Any]:
     years = sorted(activity.by_year, key=lambda year: (year != activity.year, year))
-    versions = [_version(activity.by_year[year], year_name(year)) for year in years]
-    return {"title": runs(activity.title), "versions": versions}
+    versions = [_version(activity.by_year[year], _headed(activity, year)) for year in years]
+    same = f"In {listed([year_name(year) for year in sorted(activity.same)])} as it is." if activity.same else ""
+    return {"title": runs(activity.title), "versions": versions, "same": same}
+
+
+def _headed(activity: SheetActivity, year: int) -> str:
+    title = activity.titles[year]
+    return year_name(year) if title == activity.title else f"{year_name(year)}: {title}"
 
 
 def _version(solution: Solution, year: str) -> dict[str, Any]:
@@ -52,8 +59,7 @@ def _version(solution: Solution, year: str) -> dict[str, Any]:
         "ask": runs(task.ask),
         "shown": runs(", ".join(shown)),
         "answers": [
-            {"says": runs(answer.says), "worked": runs(answer.worked) if answer.worked != answer.says else []}
-            for answer in solution.answers
+            {"says": runs(answer.says), "worked": runs(answer.why) if answer.why else []} for answer in solution.answers
         ],
         "note": runs(solution.note),
         "slip": [runs(solution.likely_error.does), runs(solution.likely_error.gives)] if solution.likely_error else [],

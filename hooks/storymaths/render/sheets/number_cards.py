@@ -49,10 +49,12 @@ def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[S
     sets: dict[str, list[Card]] = {}
     named = _signs_named(materials.get("sign-card"))
     for year in dict.fromkeys((session.year, *sorted(year for one in activities for year in one.by_year))):
-        solutions = [one.for_year(year) for one in activities]
+        solutions = [done for one in activities if (done := one.solution_in(year))]
         cards = _numbers_of(solutions) if "number-card" in materials or not materials else []
         if "sign-card" in materials or not materials:
-            cards += named or _signs_of(solutions)
+            own = _signs_of(solutions)
+            # What the author's note names is for the class; a year whose tasks have not all of it lays its own.
+            cards += named if named and (year == session.year or all(card in own for card in named)) else own
         if cards and cards not in sets.values():
             sets["" if year == session.year else f", {year_name(year)}"] = cards
     if sets:

@@ -61,13 +61,15 @@ def _for_whom(year: int, own: int) -> str:
 def _pages(
     session: Session, activities: Sequence[SheetActivity], pictures: SheetPictures, asked: list[str]
 ) -> dict[int, dict[str, Any]]:
-    """What stands on the page of each year; a year whose page would be the same as the session's own is left out."""
-    years = dict.fromkeys((session.year, *sorted({year for one in activities for year in one.by_year})))
+    """What stands on the page of each year that writes something other than the class does."""
+    written = {year for one in activities for year in one.by_year.keys() - one.aloud}
     pages: dict[int, dict[str, Any]] = {}
-    for year in years:
-        tasks = _once([shown_task(activity.title, activity.for_year(year), pictures) for activity in activities])
+    for year in dict.fromkeys((session.year, *sorted(written))):
+        others = [one for one in activities if year in one.by_year and year not in one.aloud]
+        tasks = _once([shown_task(one.titles[year], one.by_year[year], pictures) for one in others])
         shown = {"heading": session.title, "line": _LINE_MM.get(year, _OLDER_LINE_MM), "tasks": tasks}
         shown |= {"stems": [runs(stem) for stem in session.stem_sentences], "signs": _signs(session), "table": asked}
+        shown["same"] = [runs(one.title) for one in activities if year in one.same - one.aloud]
         if all(shown["tasks"] != page["tasks"] for page in pages.values()):
             pages[year] = shown
     return pages

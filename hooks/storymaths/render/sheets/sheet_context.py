@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from hashlib import sha256
 
 from ...activities.on_pages import PageActivity
+from ...activities.worked import AnyWorked
 from ...model.activity import CastMember, Figure, Shown, Solution
 from ...model.body import Block, Fence
 from ...model.collection import Collection
@@ -31,16 +32,22 @@ class SheetActivity:
     fact: str
     """The fact of the cast it turns on; may be empty."""
     by_year: Mapping[int, Solution]
-    """Its solution for every year, its own among them."""
+    """Its solution for every year that has its own, the author's among them."""
+    titles: Mapping[int, str]
+    """What it is called in those years."""
+    same: frozenset[int] = frozenset()
+    """The years it serves as it is: they have no sheet of their own."""
+    aloud: frozenset[int] = frozenset()
+    """The years in which nothing of it is written."""
 
     @property
     def own(self) -> Solution:
         """As its author wrote it."""
         return self.by_year[self.year]
 
-    def for_year(self, year: int) -> Solution:
-        """The version for a year, or the author's own where there is none."""
-        return self.by_year.get(year, self.own)
+    def solution_in(self, year: int) -> Solution | None:
+        """As it is done in a year; None where it is not."""
+        return self.own if year in self.same else self.by_year.get(year)
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,18 +68,31 @@ class SheetContext:
         """The activities of a page that could be worked out."""
         found = []
         for activity in self.activities_of(page):
-            worked = activity.worked
-            if worked.kind and worked.fields and worked.solution and worked.year is not None:
-                by_year = {year: version.solution for year, version in worked.versions.items()}
-                by_year[worked.year] = worked.solution
-                fields = worked.fields
-                found.append(SheetActivity(fields.title, worked.kind.name, worked.year, fields.fact or "", by_year))
+            worked = activity.worked.done
+            if worked is not None:
+                found.append(_sheet_activity(worked))
         return found
 
     def without_activities(self, page: Document[PageFields], blocks: Sequence[Block]) -> Iterator[Block]:
         """Blocks of a page, activities left out."""
         lines = {activity.fence.line for activity in self.activities_of(page)}
         return (block for block in blocks if not (isinstance(block, Fence) and block.line in lines))
+
+
+def _sheet_activity(worked: AnyWorked) -> SheetActivity:
+    own, fields = worked.context.year.year, worked.fields
+    others = {year: version for year, version in worked.versions.items() if year != own}
+    changed = {year: version for year, version in others.items() if not version.same}
+    return SheetActivity(
+        fields.title,
+        worked.kind.name,
+        own,
+        fields.fact or "",
+        {own: worked.solution} | {year: version.solution for year, version in changed.items()},
+        {own: fields.title} | {year: version.fields.title for year, version in changed.items()},
+        same=frozenset(others.keys() - changed.keys()),
+        aloud=frozenset(year for year, version in others.items() if not version.written),
+    )
 
 
 @dataclass(slots=True)

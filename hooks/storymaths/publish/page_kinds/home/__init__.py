@@ -40,7 +40,7 @@ def _searched(home: Home) -> list[str]:
 def _record(site: Site, page: Document[Home]) -> Record:
     home, materials = page.fields, site.collection.reference.materials
     return {
-        **lessons.record(site, page, home.also),
+        **lessons.record(site, page, home.other_years),
         "things": [
             {"id": thing.item, "name": materials[thing.item].name, "count": thing.count} for thing in home.things
         ],
@@ -59,7 +59,7 @@ def _describe(page: Document[Home], site: Site, at: At) -> Node:
     return {
         **lessons.describe(page, site, at),
         "learningResourceType": "home activity",
-        **for_years(home.year, home.also, site, at),
+        **for_years(home.year, home.other_years, site, at),
         "teaches": lessons.ideas(page, site, at),
     }
 

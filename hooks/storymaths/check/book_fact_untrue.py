@@ -1,0 +1,32 @@
+"""What pages say of a book's characters that the book's own record does not."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..claims.cast_facts import BookFacts
+from ..model.collection import Collection
+from ..model.problem import Problem
+from ..model.rule import HOUSE_RULE, Rule
+
+RULE = Rule(
+    name="book-fact-untrue",
+    says="What a page says of a character's number is what the cast of its book says.",
+    why="A class that counts the legs in the picture will not find those on the plan.",
+    source=HOUSE_RULE + " The cast and facts of the book's own record.",
+    wrong="Donkey is 8 … (the cast says mass: 9)",
+    right="Donkey is 9.",
+)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each thing said of a character that the cast does not bear out. Bends have numbers of their own."""
+    facts = {name: BookFacts(book.fields) for name, book in collection.books.items()}
+    for page in collection.documents:
+        of_book = facts.get(page.book) if page.book is not None else None
+        for told in of_book.find(page.prose) if of_book else ():
+            yield RULE.problem(
+                page.place_in_prose(told.start, told.words),
+                f'"{told.words}" is not what the cast says: {told.so}.',
+                "put right the sentence, or the facts of the cast in the book's record.",
+            )

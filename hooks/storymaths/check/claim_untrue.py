@@ -1,0 +1,43 @@
+"""Claims in words that do not hold: of numbers, shapes, units, times."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..claims.find import FalseClaim, find_false_claims
+from ..model.collection import Collection
+from ..model.problem import Problem
+from ..model.prose import Prose
+from ..model.rule import Rule
+from ..parse.number_sentence import find_number_sentences, is_true
+
+RULE = Rule(
+    name="claim-untrue",
+    says="What a page says in words of numbers, shapes, units and times is true, or is marked as a mistake to talk about.",
+    why="A sentence is copied on to the board as readily as a sum.",
+    source="Each class of claim names its own, in claims/; standing facts in site_data/facts.yaml.",
+    wrong="A triangle has four sides, and 27 is even.",
+    right="A triangle has three sides, and 27 is odd. Or, on purpose: [27 is even]{wrong}",
+)
+
+
+def check(collection: Collection) -> Iterator[Problem]:
+    """A problem for each claim that does not hold. Questions, conditions and children's mistakes are left alone."""
+    for page in collection.documents:
+        for claim in find_false_claims(page.prose, collection.reference.facts):
+            if _is_untrue_as_a_sum(claim, page.prose):
+                continue
+            yield RULE.problem(
+                page.place_in_prose(claim.start, claim.words),
+                f'"{claim.words}" is not true ({claim.of}): {claim.so}.',
+                f"correct it, or mark a mistake made on purpose: [{claim.words}]{{wrong}}",
+            )
+
+
+def _is_untrue_as_a_sum(claim: FalseClaim, prose: Prose) -> bool:
+    """Whether the reader of number sentences has told it already."""
+    end = claim.start + len(claim.words)
+    return any(
+        sentence.start < end and claim.start < sentence.start + len(sentence.text) and is_true(sentence) is False
+        for sentence in find_number_sentences(prose.text)
+    )

@@ -1,0 +1,91 @@
+"""Counting in steps: runs of numbers that are said to be counted, and the step that they keep or miss."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterator
+from itertools import pairwise
+
+from ..expression.number import Rational
+from ..model.known_facts import KnownFacts
+from .amounts import NUMBER, N, difference, number, says
+from .claim_class import ClaimClass, Untrue
+from .form import Form
+
+_NAMED = {
+    "ones": 1, "twos": 2, "threes": 3, "fours": 4, "fives": 5, "sixes": 6, "sevens": 7, "eights": 8, "nines": 9, "tens": 10,
+    "elevens": 11, "twelves": 12, "twenties": 20, "twenty-fives": 25, "fifties": 50, "hundreds": 100,
+}  # fmt: skip
+_STEP = rf"(?:(?P<named>{'|'.join(_NAMED)})|(?P<figures>\d+)s?)"
+_STEPS = Form(
+    rf"\b(?:count\w*(?: on| back| up| down| forwards?| backwards?)?(?: from {N})? (?:in|by)|(?:go\w*|jump\w*|skip\w*|step\w*)(?:"
+    rf" up| down| on| back)? in|"
+    rf"steps of|jumps of|multiples of|the) (?:steps of )?{_STEP}(?P<table> times table)?(?:,? from {N})?\b"
+)
+_OTHER_STEPS = Form(r"(?:,? and |,? or |, )\d")
+_COUNTED = Form(
+    r"\b(?:count\w*|steps?|pattern|sequence|multiples|each time|goes up|go up|goes down|times table|skip|jumps?|number line|and so on)\b"
+)
+_NEXT = Form(
+    rf"\bnext (?:number |one )?(?:in|after) (?:the )?(?:pattern |sequence |count )?(?P<run>{N}(?:(?:,? and |, ){N}){{2,40}})"
+    rf" is (?P<next>{N})"
+)
+_RUN = Form(rf"{N}(?:(?:,? and |, )(?:then )?{N}){{2,40}}")
+_CUES = frozenset("count counting counted counts steps step pattern sequence multiples times jumps skip".split())
+_FEWEST, _FEWEST_UNNAMED = 3, 4
+
+
+def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
+    named = _STEPS.search(sentence)
+    if named and named.group().startswith("the ") and not named["table"]:
+        named = None
+    if named is None and not _COUNTED.search(sentence):
+        return
+    for match in _NEXT.finditer(sentence):
+        told = [number(each.group()) for each in NUMBER.finditer(match["run"])]
+        step = told[1] - told[0]
+        if all(b - a == step for a, b in pairwise(told)) and number(match["next"]) != told[-1] + step:
+            yield Untrue(*match.span(), f"the next is {says(told[-1] + step)}")
+            return
+    if sum(f" {word}" in sentence for word in _NAMED) > 1:  # in tens, then in ones
+        return
+    if named and _OTHER_STEPS.match(sentence, named.end()) and not named.group().endswith("s"):
+        return
+    for run in _RUN.finditer(sentence, named.end() if named else 0):
+        values = [number(each.group()) for each in NUMBER.finditer(run.group())]
+        if named:
+            step = _NAMED[named["named"]] if named["named"] else int(named["figures"])
+            wrong = [(a, b) for a, b in pairwise(values) if abs(b - a) != step]
+            is_wrong = bool(wrong) and len(values) >= _FEWEST and len(wrong) < len(values) - 1
+            if is_wrong:
+                yield _told(run, step, *wrong[0])
+        elif len(values) >= _FEWEST_UNNAMED:
+            yield from _missed(run, values)
+
+
+def _missed(run: re.Match[str], values: list[Rational]) -> Iterator[Untrue]:
+    """A run that keeps one step all but once at its end, or all but twice round one number inside."""
+    steps = [b - a for a, b in pairwise(values)]
+    (step, times), *others = Counter(steps).most_common()
+    around = [index for index, each in enumerate(steps) if each != step]
+    lone = len(around) == 1 and around[0] in (0, len(steps) - 1)
+    inside = len(around) == 2 and around[1] == around[0] + 1 and steps[around[0]] + steps[around[1]] == 2 * step
+    if step and others and times >= 2 and (lone or inside):
+        yield _told(run, difference(step, 0), values[around[0]], values[around[0] + 1])
+
+
+def _told(run: re.Match[str], step: Rational, before: Rational, after: Rational) -> Untrue:
+    return Untrue(*run.span(), f"the step from {says(before)} to {says(after)} is not {says(step)}")
+
+
+CLASS = ClaimClass(
+    name="counting in steps",
+    reads="Three numbers or more after words that name the step (count in fives: 5, 10, 15; multiples of 4; the 3 times table); "
+    "four or more that the sentence says are counted, a pattern or steps, where all but one keep one step.",
+    leaves="Lists that nothing says are counted, and those that keep no one step.",
+    source="Common practice, no source: the difference of one number and the next.",
+    cues=frozenset(_NAMED) - {"ones", "tens", "twenty-fives"} | _CUES,
+    find=_find,
+    numbers=3,
+)  # fmt: skip

@@ -1,0 +1,79 @@
+"""Every claim of a page that does not hold: one pass, which looks closely only where a cue word stands."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from ..model.known_facts import KnownFacts
+from ..model.prose import Prose
+from .amounts import InFigures, count_numbers
+from .claim_class import ClaimClass
+from .number_words import WORDS_OF_NUMBERS
+from .sentences import Sentences
+from .table import CLASSES
+
+_SIGNS = ("£", "/")
+"""Cues that are no words."""
+_WORD = re.compile(r"[a-z]+|\d+")
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class FalseClaim:
+    """A claim that does not hold: where it starts in the prose, its class, its words, and what is so."""
+
+    start: int
+    of: str
+    words: str
+    so: str
+
+
+_CUES = frozenset(cue for each in CLASSES for cue in each.cues)
+_BY_CUE: Mapping[str, Sequence[ClaimClass]] = {cue: [each for each in CLASSES if cue in each.cues] for cue in _CUES}
+
+
+def find_false_claims(prose: Prose, facts: KnownFacts) -> list[FalseClaim]:
+    """The false claims of a page's prose, in order; what is said to be wrong, asked or supposed is passed over."""
+    cues = prose.words & _CUES | {sign for sign in _SIGNS if sign in prose.text}
+    if not cues:
+        return []
+    sentences = Sentences(prose)
+    wanted: dict[int, dict[str, ClaimClass]] = {}
+    for cue in cues:
+        for at in _places(cue, prose.lowered):
+            wanted.setdefault(sentences.number_at(at), {}).update((each.name, each) for each in _BY_CUE[cue])
+    return sorted(
+        {claim for each, classes in wanted.items() for claim in _in_sentence(sentences, each, classes, facts)}
+    )
+
+
+def _places(cue: str, lowered: str) -> Iterator[int]:
+    if len(cue) == 1 and cue.isalpha():  # a unit, close to its number
+        yield from (match.start() for match in re.finditer(rf"(?<=\d){cue}\b", lowered))
+        return
+    at, long = lowered.find(cue), len(cue)
+    while at >= 0:
+        if not (lowered[at - 1 : at].isalpha() or lowered[at + long : at + long + 1].isalpha()):
+            yield at
+        at = lowered.find(cue, at + long)
+
+
+def _in_sentence(
+    sentences: Sentences, each: int, classes: Mapping[str, ClaimClass], facts: KnownFacts
+) -> Iterator[FalseClaim]:
+    start, sentence = sentences.sentence(each)
+    words = _WORD.findall(sentence)
+    held = frozenset(words)
+    called = [one for one in classes.values() if not one.verbs or not one.verbs.isdisjoint(held)]
+    if called:
+        counted = count_numbers(words)
+        called = [one for one in called if counted >= one.numbers]
+    if not called:
+        return
+    figures = InFigures(sentence, ()) if WORDS_OF_NUMBERS.isdisjoint(held) else InFigures.of(sentence)
+    for one in called:
+        for low, high, so in one.find(figures.text, facts):
+            first, last = start + figures.place(low), start + figures.place(high, end=True)
+            if sentences.states(first, last):
+                yield FalseClaim(first, one.name, " ".join(sentences.prose.text[first:last].split()), so)

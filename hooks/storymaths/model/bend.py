@@ -1,0 +1,75 @@
+"""How a page bends to another year: which of its activities are done there, with which numbers, and what they are held to."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Annotated, Any, Literal, get_args
+
+from pydantic import Field, PlainValidator
+
+from .fields import Claims, Count, Id, Strict, Text
+
+Serves = Literal["same", "find", "left out"]
+"""An activity serves a year as it is, with numbers the program finds, or not at all."""
+_SERVES: tuple[Serves, ...] = get_args(Serves)
+Choice = Serves | Mapping[str, Any]
+"""The same, or what is pinned: fields of the activity as they are in that year."""
+CLOCKS = {"o'clock": 60, "half past": 30, "quarter past": 15, "five minutes": 5, "one minute": 1}
+"""To how many minutes a clock is read, by the finest time that is told."""
+
+
+def _choice(value: object) -> Choice:
+    if isinstance(value, Mapping) and value:
+        return value
+    for serves in _SERVES:
+        if value == serves:
+            return serves
+    raise ValueError("it should be same, find, left out, or what it has in that year, such as {whole: 5}")
+
+
+def _clock(value: Any) -> int:
+    minutes = CLOCKS.get(value.replace("’", "'")) if isinstance(value, str) else None
+    if minutes is None:
+        raise ValueError(f"it should be one of: {', '.join(CLOCKS)}")
+    return minutes
+
+
+def _signs(value: Any) -> tuple[str, ...]:
+    if value == "none":
+        return ()
+    if isinstance(value, list) and value and all(isinstance(sign, str) and sign for sign in value):
+        return tuple("−" if sign in ("-", "–") else sign for sign in value)
+    raise ValueError('it should be none, or a list of signs such as ["+", "="]')
+
+
+class YearBend(Strict):
+    """What of a page's activities is done in another year. Every field but ``activities`` is a promise.
+
+    What children meet in that year's versions is held to the promises, and pages print them; what is not promised is
+    held to the year alone.
+    """
+
+    activities: Mapping[str, Annotated[Choice, PlainValidator(_choice)]] = Field(default_factory=dict)
+    """By the id or the title of an activity. One that is not named is not done in that year."""
+    up_to: Count | None = None
+    """The largest number met."""
+    signs: Annotated[tuple[str, ...], PlainValidator(_signs)] | None = None
+    """The only signs that are read or written; empty for none."""
+    units: tuple[str, ...] | None = None
+    """The only units met, such as ``cm`` or ``sticks``."""
+    clock: Annotated[int, PlainValidator(_clock)] | None = None
+    """The finest time that is read or set, in minutes; authors write it in words."""
+    cast: tuple[Id, ...] | None = None
+    """The only characters of the book who take part."""
+    written: bool | None = None
+    """Whether children write; where nothing is said, as is usual in the year."""
+
+
+class Bend(YearBend):
+    """What changes when the year below or above is taught from the same pages, and why."""
+
+    objectives: Claims = Field(default_factory=dict)
+    numbers: Text
+    recording: Text
+    question: Text
+    why: Text

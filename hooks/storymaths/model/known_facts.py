@@ -1,0 +1,89 @@
+"""Standing facts that words on a page are held to: units, the calendar, shapes."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import cached_property
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from .fields import Strict, Text
+
+Names = Annotated[tuple[Text, ...], Field(min_length=1)]
+Part = Literal["sides", "corners", "symmetry", "right_angles", "faces", "edges"]
+
+
+class Makes(Strict):
+    """How many of one unit make another; several counts where each may be said."""
+
+    one: Text
+    of: Text
+    many: Annotated[tuple[int, ...], Field(min_length=1)]
+
+
+class KnownUnits(Strict):
+    """Units by every way they are written, and how many of one make another."""
+
+    source: Text
+    names: Mapping[str, Names]
+    makes: tuple[Makes, ...]
+
+    @cached_property
+    def by_name(self) -> Mapping[str, str]:
+        """The unit of each way of writing one."""
+        return {name: unit for unit, names in self.names.items() for name in names}
+
+    @cached_property
+    def counts(self) -> Mapping[tuple[str, str], tuple[int, ...]]:
+        """How many of the second unit make one of the first."""
+        return {(made.one, made.of): made.many for made in self.makes}
+
+
+class Month(Strict):
+    """A month, and how many days it may have."""
+
+    name: Text
+    days: Annotated[tuple[int, ...], Field(min_length=1)]
+
+
+class Calendar(Strict):
+    """The days of the week and the months, in order, in small letters."""
+
+    source: Text
+    days: Names
+    months: tuple[Month, ...]
+
+
+class NamedShape(Strict):
+    """What every shape of some names has."""
+
+    names: Names
+    has: Mapping[Part, int]
+    """How many of each part, where it is the same for all of them."""
+
+
+class KnownShapes(Strict):
+    """Shapes by name, and how their parts are written."""
+
+    source: Text
+    parts: Mapping[Part, Names]
+    named: tuple[NamedShape, ...]
+
+    @cached_property
+    def by_name(self) -> Mapping[str, Mapping[Part, int]]:
+        """The counts of each name."""
+        return {name: shape.has for shape in self.named for name in shape.names}
+
+    @cached_property
+    def by_part(self) -> Mapping[str, Part]:
+        """The part of each way of writing one."""
+        return {name: part for part, names in self.parts.items() for name in names}
+
+
+class KnownFacts(Strict):
+    """``site_data/facts.yaml``."""
+
+    units: KnownUnits
+    calendar: Calendar
+    shapes: KnownShapes

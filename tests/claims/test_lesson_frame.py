@@ -1,0 +1,52 @@
+"""Pages, minutes and things in words, held to front matter and book."""
+
+from __future__ import annotations
+
+import pytest
+from project import problems_with, text_of
+
+S2, H1 = "books/cliff-house-lift/session-2.md", "books/cliff-house-lift/home-1.md"
+
+
+def contradictions(words: str, path: str = S2, after: str = "Ask for all six.") -> list[str]:
+    text = text_of(path).replace(after, f"{after} {words}", 1)
+    assert words in text
+    return [problem.message for problem in problems_with({path: text}) if problem.rule == "lesson-contradicted"]
+
+
+@pytest.mark.parametrize(
+    ("words", "so"),
+    [
+        ("Look at pages 7 and 18.", "the book has 14 pages"),
+        ("Turn to page 15.", "the book has 14 pages"),
+        ("Read (pages 3 to 16) again.", "the book has 14 pages"),
+        ("Pairs build it. (20 minutes)", "the step has 6 minutes"),
+        ("Build. (3 minutes) Draw. (4 minutes)", "makes 7 minutes"),
+        ("In this 45-minute lesson they meet it.", "minutes: 50"),
+        ("Give each pair 20 cubes.", "interlocking-cube, 18 for each pair"),
+        ("Each pair has twenty interlocking cubes.", "interlocking-cube, 18 for each pair"),
+        ("Each child gets 2 pencils.", "pencil, 1 for each child"),
+    ],
+)
+def test_what_front_matter_or_book_contradicts(words: str, so: str) -> None:
+    (message,) = contradictions(words)
+    assert so in message
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Look at pages 7 and 8.", "Page 14 is the last.", "Turn to page 20 of your diary.", "Build. (3 minutes) Draw. (3 minutes)",
+        "This 50-minute lesson has two parts.", "Give each pair 18 cubes.", "Give each pair 12 cubes.", "Each group has 30 cubes.",
+        "Each pair has 20 pages.", "If each pair has 20 cubes, they can build more.", "Each pair gets 3 sign cards.", "All ages 15 and up.",
+    ],
+)  # fmt: skip
+def test_what_agrees_or_is_doubtful_is_left(words: str) -> None:
+    assert contradictions(words) == []
+
+
+def test_more_things_than_a_home_page_has() -> None:
+    after = "Read pages 6 and 7 first."
+    assert contradictions("Find six cards.", H1, after) == []
+    (message,) = contradictions("Find seven cards.", H1, after)
+    assert "playing-cards, 6" in message
