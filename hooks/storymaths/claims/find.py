@@ -14,7 +14,7 @@ from .number_words import WORDS_OF_NUMBERS
 from .sentences import Sentences
 from .table import CLASSES
 
-_SIGNS = ("£", "/")
+_SIGNS = ("£", "/", "°", "−", ":")
 """Cues that are no words."""
 _WORD = re.compile(r"[a-z]+|\d+")
 
@@ -52,6 +52,9 @@ def _places(cue: str, lowered: str) -> Iterator[int]:
     if len(cue) == 1 and cue.isalpha():  # a unit, close to its number
         yield from (match.start() for match in re.finditer(rf"(?<=\d){cue}\b", lowered))
         return
+    if cue == ":":  # of a time of day
+        yield from (match.start() for match in re.finditer(r"(?<=\d):(?=\d\d)", lowered))
+        return
     at, long = lowered.find(cue), len(cue)
     while at >= 0:
         if not (lowered[at - 1 : at].isalpha() or lowered[at + long : at + long + 1].isalpha()):
@@ -65,7 +68,8 @@ def _in_sentence(
     start, sentence = sentences.sentence(each)
     words = _WORD.findall(sentence)
     held = frozenset(words)
-    called = [one for one in classes.values() if not one.verbs or not one.verbs.isdisjoint(held)]
+    equals = "=" in sentence
+    called = [one for one in classes.values() if not one.verbs or equals or not one.verbs.isdisjoint(held)]
     if called:
         counted = count_numbers(words)
         called = [one for one in called if counted >= one.numbers]
@@ -73,7 +77,7 @@ def _in_sentence(
         return
     figures = InFigures(sentence, ()) if WORDS_OF_NUMBERS.isdisjoint(held) else InFigures.of(sentence)
     for one in called:
-        for low, high, so in one.find(figures.text, facts):
+        for low, high, so, supposed in one.find(figures.text, facts):
             first, last = start + figures.place(low), start + figures.place(high, end=True)
-            if sentences.states(first, last):
+            if sentences.states(first, last, supposed):
                 yield FalseClaim(first, one.name, " ".join(sentences.prose.text[first:last].split()), so)

@@ -22,7 +22,7 @@ _BEFORE_LIST = (
     r"(?:,? (?:they|these|the (?:numbers|totals|cards)) (?:are|go|come|read|run)|,? (?:it is|that is|is))?[:,]? "
 )
 _AFTER = Form(rf"\b{_WAY}{_BEFORE_LIST}(?P<list>{LIST}){END}")
-_AHEAD = Form(rf"(?P<list>{LIST})(?:,? (?:are|is|go|goes|run|stand|come)(?: all| now)?) {_WAY}{END}")
+_AHEAD = Form(rf"(?P<list>{LIST})(?:,? (?:are|is|go|goes|run|stand|come)(?: all| now)?)?,? {_WAY}{END}")
 _END_OF = Form(
     rf"\bthe (?:(?P<least>{_UP})|(?P<most>{_DOWN}))(?: number)? of (?:the numbers )?(?P<list>{LIST}) is (?P<one>{N}){END}"
 )

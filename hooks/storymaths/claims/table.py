@@ -8,14 +8,19 @@ from . import (
     coins,
     comparing,
     counting,
+    factors,
     fractions_told,
+    in_words,
+    named_numbers,
     ordering,
     parity,
     place_value,
     rounding,
     shapes,
     sharing,
+    signed,
     units,
+    whole_and_parts,
 )
 
 CLASSES = (
@@ -32,4 +37,9 @@ CLASSES = (
     calendar.CLASS,
     coins.CLASS,
     clock.CLASS,
+    whole_and_parts.CLASS,
+    in_words.CLASS,
+    factors.CLASS,
+    signed.CLASS,
+    named_numbers.CLASS,
 )
