@@ -120,5 +120,5 @@ CLASS = ClaimClass(
     source="Common practice, no source: the order of numbers; exact fractions; units as in site_data/facts.yaml.",
     cues=frozenset(("than", "between", "comes", "after", "before")),
     find=_find,
-    numbers=2,
+    numbers=1,
 )

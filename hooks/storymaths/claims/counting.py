@@ -31,7 +31,7 @@ _STEPS_AFTER = Form(
 _SAY_IN = Form(rf"\bin {_STEP},? (?:we|you|they|it|children|the count|the counting) (?:say|count|get|goes|go|says|is)\b")
 _OTHER_STEPS = Form(r"(?:,? and |,? or |, )\d")
 _COUNTED = Form(
-    r"\b(?:count\w*|steps? of|in steps|equal steps|same step|pattern|sequence|multiples|each time|goes up|go up|goes down|times table|skip|jumps?|number line|and so on)\b"
+    r"\b(?:count\w*|steps?(?! on\b| over\b)|pattern|sequence|multiples|each time|goes up|go up|goes down|times table|skip|jumps?|number line|and so on)\b"
 )
 _NEXT = Form(
     rf"\bnext (?:number |one )?(?:in|after) (?:the )?(?:pattern |sequence |count )?(?P<run>{N}(?:(?:,? and |, ){N}){{2,40}})"

@@ -76,8 +76,12 @@ def _in_sentence(
     if not called:
         return
     figures = InFigures(sentence, ()) if WORDS_OF_NUMBERS.isdisjoint(held) else InFigures.of(sentence)
-    for one in called:
+    told: list[tuple[int, int]] = []
+    for one in sorted(called, key=CLASSES.index):
         for low, high, so, supposed in one.find(figures.text, facts):
+            if any(low < after and before < high for before, after in told):
+                continue  # one mistake is told once
             first, last = start + figures.place(low), start + figures.place(high, end=True)
             if sentences.states(first, last, supposed):
+                told.append((low, high))
                 yield FalseClaim(first, one.name, " ".join(sentences.prose.text[first:last].split()), so)

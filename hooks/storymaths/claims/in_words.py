@@ -132,7 +132,7 @@ CLASS = ClaimClass(
     cues=frozenset(
         "add adding take taking taken subtract subtracting subtracted remove removing counting count start starting difference gap multiply "
         "multiplying product divide dividing divided remainder sharing doubling double doubled halving halve halved quartering dozen missing hidden unknown "
-        "jumping jump".split()
+        "jumping jump then".split()
     ),
     find=_find,
     numbers=2,

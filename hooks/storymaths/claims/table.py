@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from . import (
+    angles,
     calendar,
     clock,
     coins,
@@ -33,6 +34,7 @@ CLASSES = (
     fractions_told.CLASS,
     sharing.CLASS,
     shapes.CLASS,
+    angles.CLASS,
     units.CLASS,
     calendar.CLASS,
     coins.CLASS,

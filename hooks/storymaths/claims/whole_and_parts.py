@@ -103,9 +103,9 @@ CLASS = ClaimClass(
     leaves="Parts of things in different units, and wholes of which not every part is told.",
     source="Common practice, no source: the parts added make the whole.",
     cues=frozenset(
-        "bond bonds partner partners pair pairs goes whole parts part bar splits split breaks made make makes is are partition partitioned "
-        "composed needs".split()
-    ) - {"is", "are"},
+        "bond bonds partner partners pair pairs goes whole parts part bar splits split breaks made make makes partition partitioned "
+        "composed needs more ones tens".split()
+    ),
     find=_find,
     numbers=3,
 )  # fmt: skip
