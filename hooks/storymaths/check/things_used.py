@@ -9,6 +9,7 @@ from ..model.collection import Collection
 from ..model.document import Document, Loc
 from ..model.home import Home
 from ..model.material import Caution, Material
+from ..model.prose_words import Handling
 from ..model.session import Session
 
 Doing = Document[Session] | Document[Home]
@@ -49,10 +50,27 @@ def notes_on(page: Doing) -> frozenset[str]:
     return frozenset(note.risk for note in page.fields.cautions)
 
 
+class Harmless:
+    """What shows that a thing is only spoken of: a picture, the story, a word on the board."""
+
+    def __init__(self, handling: Handling) -> None:
+        before, after = ("|".join(map(re.escape, words)) for words in (handling.harmless_before, handling.harmless_after))
+        self._before = re.compile(
+            rf"\b(?:(?:{before})(?: [a-z-]+)?|(?:draw|sketch|imagine|paint|colour)s?(?: [a-z-]+){{0,4}}|words? (?:the )?[\"“‘']?) ?[\"“‘']?$"
+        )
+        self._after = re.compile(rf"[\"”’']?(?: [a-z]+)? ?(?:{after})\b")
+
+    def is_spoken_of(self, lowered: str, start: int, end: int) -> bool:
+        """Whether the words round a place say so."""
+        before = re.split(r"[.!?;]\s|\n\n", lowered[max(0, start - 60) : start])[-1].replace("\n", " ")
+        return bool(self._before.search(before) or self._after.match(lowered[end : end + 60].replace("\n", " ")))
+
+
 class Phrases:
     """Phrases that say something is done or used, each with the caution it speaks for."""
 
-    def __init__(self, spoken: Iterable[tuple[str, str]]) -> None:
+    def __init__(self, spoken: Iterable[tuple[str, str]], handling: Handling | None = None) -> None:
+        self._harmless = Harmless(handling) if handling else None
         self._by_opener: dict[str, list[tuple[str, str]]] = {}
         for caution, phrase in spoken:
             lowered = phrase.lower()
@@ -67,7 +85,8 @@ class Phrases:
         said = {pair for opener in page.prose.words & self._by_opener.keys() for pair in self._by_opener[opener]}
         for caution, phrase in sorted(said):
             for at, words in _said(page, phrase, everywhere):
-                yield caution, at, words
+                if self._harmless is None or not self._harmless.is_spoken_of(page.prose.lowered, at, at + len(words)):
+                    yield caution, at, words
 
 
 def _said(page: Doing, phrase: str, everywhere: bool) -> Iterator[tuple[int, str]]:
