@@ -54,9 +54,12 @@ class Harmless:
     """What shows that a thing is only spoken of: a picture, the story, a word on the board."""
 
     def __init__(self, handling: Handling) -> None:
-        before, after = ("|".join(map(re.escape, words)) for words in (handling.harmless_before, handling.harmless_after))
+        before, after = (
+            "|".join(map(re.escape, words)) for words in (handling.harmless_before, handling.harmless_after)
+        )
         self._before = re.compile(
-            rf"\b(?:(?:{before})(?: [a-z-]+)?|(?:draw|sketch|imagine|paint|colour)s?(?: [a-z-]+){{0,4}}|words? (?:the )?[\"“‘']?) ?[\"“‘']?$"
+            rf"\b(?:(?:{before})(?: [a-z-]+)?|(?:draw|sketch|imagine|paint|colour)s?(?: [a-z-]+){{0,4}}|words? (?:the"
+            rf" )?[\"“‘']?) ?[\"“‘']?$"
         )
         self._after = re.compile(rf"[\"”’']?(?: [a-z]+)? ?(?:{after})\b")
 

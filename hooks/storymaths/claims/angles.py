@@ -5,29 +5,37 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..model.known_facts import KnownFacts
-from .amounts import END_OR_AND
 from .claim_class import IS, ClaimClass, Untrue
 from .form import Form
 
 _DEGREES = r"(?P<degrees>\d+) ?(?:°|degrees\b)"
 _ADD = r"(?:always )?(?:add up to|adds? to|total|sum to|make|makes|come to|have a (?:sum|total) of)"
-_IN_SHAPE = Form(
-    rf"\bangles (?:of|in|inside) (?:an? |any |every |the )?(?P<shape>[a-z]+?)s? {_ADD} {_DEGREES}"
-)
+_IN_SHAPE = Form(rf"\bangles (?:of|in|inside) (?:an? |any |every |the )?(?P<shape>[a-z]+?)s? {_ADD} {_DEGREES}")
 _ABOUT = Form(
-    rf"\bangles (?P<where>on a straight line|at a point|(?:a?round) a point|that make a straight line|in a (?:full|whole) turn) {_ADD} {_DEGREES}"
+    rf"\bangles (?P<where>on a straight line|at a point|(?:a?round) a point|that make a straight line|in a (?:full|whole) turn)"
+    rf" {_ADD} {_DEGREES}"
 )
 _NAMED = Form(
-    rf"\b(?P<name>right angle|(?:full|whole|complete) turn|half(?:[- ]a)? turn|quarter(?: of a)? turn|three[- ]quarter turn|straight line|straight angle)s? "
+    rf"\b(?P<name>right angle|(?:full|whole|complete) turn|half(?:[- ]a)? turn|quarter(?: of a)? turn|three[- ]quarter turn"
+    rf"|straight line|straight angle)s? "
     rf"(?:is|are|has|have|measures?|equals?|makes?)(?: exactly| always| each)? {_DEGREES}"
 )
 _KIND = Form(
-    rf"(?:\ban angle of {_DEGREES}|(?P<degrees2>\d+) ?(?:°|degrees)) is (?:called )?(?:an? )?(?P<kind>acute|obtuse|reflex|right)(?: angle)?(?=[.,;:!]|$| (?:and|because|so|as)\b)"
+    rf"(?:\ban angle of {_DEGREES}|(?P<degrees2>\d+) ?(?:°|degrees)) is (?:called )?(?:an? )?(?P<kind>acute|obtuse|reflex"
+    rf"|right)(?: angle)?(?=[.,;:!]|$| (?:and|because|so|as)\b)"
 )
 _BOUND = Form(
-    rf"\b(?P<kind>acute|obtuse|reflex) angles? (?:is|are|measures?) (?:always )?(?P<how>more|less|greater|smaller|bigger|larger) than (?:an? )?(?P<than>right angle|half turn|(?P<degrees>\d+) ?(?:°|degrees))"
+    r"\b(?P<kind>acute|obtuse|reflex) angles? (?:is|are|measures?) (?:always )?(?P<how>more|less|greater|smaller|bigger"
+    r"|larger) than (?:an? )?(?P<than>right angle|half turn|(?P<degrees>\d+) ?(?:°|degrees))"
 )
-_TURNS = {"right angle": 90, "full turn": 360, "whole turn": 360, "complete turn": 360, "straight line": 180, "straight angle": 180}
+_TURNS = {
+    "right angle": 90,
+    "full turn": 360,
+    "whole turn": 360,
+    "complete turn": 360,
+    "straight line": 180,
+    "straight angle": 180,
+}
 _BETWEEN = {"acute": (0, 90), "obtuse": (90, 180), "reflex": (180, 360)}
 
 

@@ -31,7 +31,8 @@ _LATER = Form(
     rf" (?P<two>{TIME}){END_OR_AND}"
 )
 _THEN = Form(
-    rf"(?P<one>{TIME}),? (?:and |so |then )*(?P<span>{_SPAN}) (?P<way>later|earlier)(?: it is|,? it[’']s| is)? (?P<two>{TIME}){END_OR_AND}"
+    rf"(?P<one>{TIME}),? (?:and |so |then )*(?P<span>{_SPAN}) (?P<way>later|earlier)(?: it is|,? it[’']s| is)?"
+    rf" (?P<two>{TIME}){END_OR_AND}"
 )
 _LASTS = Form(
     rf"\b(?:starts?|begins?|leaves?) at (?P<one>{TIME}),? and (?:lasts?|takes?) (?P<span>{_SPAN}),? (?:so |and )*(?:it )?"
@@ -125,7 +126,9 @@ CLASS = ClaimClass(
     reads="Two ways of telling one time; a time so many minutes or hours after or before another; how long there is between two.",
     leaves="Times with a dot, and times told without both; where morning or afternoon is not said, either will do.",
     source="Common practice, no source: sixty minutes an hour, twelve hours round the clock.",
-    cues=frozenset(("past", "quarter", "noon", "midday", "midnight", "minutes", "hour", "hours", "am", "pm", "clock", ":")),
+    cues=frozenset(
+        ("past", "quarter", "noon", "midday", "midnight", "minutes", "hour", "hours", "am", "pm", "clock", ":")
+    ),
     find=_find,
     numbers=2,
     verbs=IS | {"ends", "finishes", "stops", "arrives"},

@@ -25,13 +25,17 @@ _STEPS = Form(
 )
 _BACK_OR_ON = Form(r"\bcount\w* (?:back|on|up|down|forwards?|backwards?)\b")
 _STEPS_AFTER = Form(
-    rf",? (?:is|are|shows?|all|was|counts?|goes?|go)(?: all)? ?(?:counting|jumping|going|skip counting|steps|up|down|multiples)?(?: on| back| up| down)?"
+    rf",? (?:is|are|shows?|all|was|counts?|goes?|go)(?: all)? ?(?:counting|jumping|going|skip counting|steps|up|down"
+    rf"|multiples)?(?: on| back| up| down)?"
     rf" ?(?:in|of|by) (?:steps of )?{_STEP}"
 )
-_SAY_IN = Form(rf"\bin {_STEP},? (?:we|you|they|it|children|the count|the counting) (?:say|count|get|goes|go|says|is)\b")
+_SAY_IN = Form(
+    rf"\bin {_STEP},? (?:we|you|they|it|children|the count|the counting) (?:say|count|get|goes|go|says|is)\b"
+)
 _OTHER_STEPS = Form(r"(?:,? and |,? or |, )\d")
 _COUNTED = Form(
-    r"\b(?:count\w*|steps?(?! on\b| over\b)|pattern|sequence|multiples|each time|goes up|go up|goes down|times table|skip|jumps?|number line|and so on)\b"
+    r"\b(?:count\w*|steps?(?! on\b| over\b)|pattern|sequence|multiples|each time|goes up|go up|goes down|times table|skip"
+    r"|jumps?|number line|and so on)\b"
 )
 _NEXT = Form(
     rf"\bnext (?:number |one )?(?:in|after) (?:the )?(?:pattern |sequence |count )?(?P<run>{N}(?:(?:,? and |, ){N}){{2,40}})"

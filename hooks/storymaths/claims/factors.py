@@ -24,15 +24,28 @@ _KINDS_ARE = Form(
     rf"(?: are|:|,? such as|,? like| include) {_SOME}{END_OR_AND}"
 )
 _MULTIPLE = Form(rf"{_SOME}{_ARE} (?:an? |the )?(?:common )?multiples? of (?P<of>{N}(?: and {N})*){END_OR_AND}")
-_FACTOR = Form(rf"{_SOME}{_ARE} (?:an? |the )?(?:common )?(?:factors?|divisors?|a factor pair) (?:of|for) (?P<of>{N}(?: and {N})*){END_OR_AND}")
+_FACTOR = Form(
+    rf"{_SOME}{_ARE} (?:an? |the )?(?:common )?(?:factors?|divisors?|a factor pair) (?:of|for) (?P<of>{N}(?: and"
+    rf" {N})*){END_OR_AND}"
+)
 _DIVISIBLE = Form(rf"{_SOME}{_ARE} (?:exactly )?divisible by (?P<of>{N}){END_OR_AND}")
 _MULTIPLES_ARE = Form(rf"\bmultiples of (?P<of>{N})(?: are|:|,? such as| include) {_SOME}{END_OR_AND}")
-_FACTORS_ARE = Form(rf"\b(?P<all>the )?(?P<common>common )?factors of (?P<of>{N}(?: and {N})?)(?: are|:| include|,? which are) {_SOME}{END_OR_AND}")
+_FACTORS_ARE = Form(
+    rf"\b(?P<all>the )?(?P<common>common )?factors of (?P<of>{N}(?: and {N})?)(?: are|:| include|,? which are)"
+    rf" {_SOME}{END_OR_AND}"
+)
 _HAS_FACTORS = Form(rf"(?P<of>{N}) has (?:only |exactly |just )?(?P<count>{N}) factors{END_OR_AND}")
 _FACTORS_HAD = Form(rf"(?P<of>{N}) has (?:the |as )?(?:its )?factors {_SOME}{END_OR_AND}")
-_PAIR = Form(rf"(?P<a>{N}) (?:and|×|times) (?P<b>{N}) (?:is|are|make) (?:both )?an? factor pair (?:of|for) (?P<of>{N}){END_OR_AND}")
-_PAIRS = Form(rf"\bfactor pairs? (?:of|for) (?P<of>{N}) (?:is|are|include|includes)(?: the pair)? (?P<a>{N}) and (?P<b>{N})\b")
-_HCF = Form(rf"\bthe (?P<what>highest|greatest|largest|lowest|least|smallest|first) common (?P<kind>factor|multiple) of (?P<a>{N}) and (?P<b>{N}) is (?P<c>{N}){END_OR_AND}")
+_PAIR = Form(
+    rf"(?P<a>{N}) (?:and|×|times) (?P<b>{N}) (?:is|are|make) (?:both )?an? factor pair (?:of|for) (?P<of>{N}){END_OR_AND}"
+)
+_PAIRS = Form(
+    rf"\bfactor pairs? (?:of|for) (?P<of>{N}) (?:is|are|include|includes)(?: the pair)? (?P<a>{N}) and (?P<b>{N})\b"
+)
+_HCF = Form(
+    rf"\bthe (?P<what>highest|greatest|largest|lowest|least|smallest|first) common (?P<kind>factor|multiple) of"
+    rf" (?P<a>{N}) and (?P<b>{N}) is (?P<c>{N}){END_OR_AND}"
+)
 _MOST = 10_000
 
 

@@ -14,7 +14,7 @@ from .number_words import WORDS_OF_NUMBERS
 from .sentences import Sentences
 from .table import CLASSES
 
-_SIGNS = ("£", "/", "°", "−", ":")
+_SIGNS = ("£", "/", "°", "−", ":", "%")
 """Cues that are no words."""
 _WORD = re.compile(r"[a-z]+|\d+")
 

@@ -28,13 +28,17 @@ _PART_OF = Form(
     rf" [a-z]+)?{END_OR_AND}"
 )
 
-_PERCENT_OF = Form(rf"(?P<percent>{N})(?:%| per ?cent) of (?P<whole>£?{N}) (?:is|are|equals|makes|gives) (?P<part>£?{N}){END_OR_AND}")
+_PERCENT_OF = Form(
+    rf"(?<![\d.])(?P<percent>\d+(?:\.\d+)?)(?:%| per ?cent) of (?P<whole>£?{N}) (?:is|are|equals|makes|gives) (?P<part>£?{N}){END_OR_AND}"
+)
 _PERCENT_IS = Form(
-    rf"(?P<percent>{N})(?:%| per ?cent)(?: of (?:an amount|a number|anything|something|it|the whole))? (?:is|means|equals|is the same as|is equal to|is worth|is equivalent to)"
+    rf"(?<![\d.])(?P<percent>\d+(?:\.\d+)?)(?:%| per ?cent)(?: of (?:an amount|a number|anything|something|it|the whole))? (?:is|means|equals|is"
+    rf" the same as|is equal to|is worth|is equivalent to)"
     rf" (?P<part>{FRACTION}|the whole|all)(?: of (?:it|an amount|the whole|the amount))?{END_OR_AND}"
 )
 _IS_PERCENT = Form(
-    rf"(?P<part>{FRACTION})(?: of (?:an amount|a number|anything|something|it))? (?:is|means|equals|is the same as|is equal to|is equivalent to) (?P<percent>{N})(?:%| per ?cent){END_OR_AND}"
+    rf"(?P<part>{FRACTION})(?: of (?:an amount|a number|anything|something|it))? (?:is|means|equals|is the same as|is equal to"
+    rf"|is equivalent to) (?<![\d.])(?P<percent>\d+(?:\.\d+)?)(?:%| per ?cent){END_OR_AND}"
 )
 
 
@@ -109,7 +113,7 @@ CLASS = ClaimClass(
     leaves="Plain sums such as half of 9 is 4, which the reader of arithmetic works out; parts of an amount that is not given.",
     source="Common practice, no source: exact fractions.",
     cues=frozenset(("half", "halves", "third", "thirds", "quarter", "quarters", "fifths", "fifth", "sixths", "eighths", "tenths",
-                    "double", "twice", "whole", "wholes", "times", "cent", "percent", "/")),
+                    "double", "twice", "whole", "wholes", "times", "cent", "percent", "/", "%")),
     find=_find,
     numbers=2,
     verbs=IS,

@@ -17,22 +17,31 @@ from .form import Form
 _A, _B, _C = rf"(?P<a>{N})", rf"(?P<b>{N})", rf"(?P<c>{N})"
 _THING = r"(?: (?!and\b|to\b|from\b|by\b|with\b|more\b)[a-z]+)?"
 _WHO = r"(?:you|we|i|they|it|she|he|there)"
+_DO = r"(?:get|have|make|give|leave|reach|find|land on|end up with|be left with|are left with|got)"
 _GET = (
-    rf"(?:,? (?:and|so|then|which|that))*(?:,? {_WHO})?(?: will| would be|[’']ll)? ?(?:to )?(?:get|gets|have|has|make|makes|give|gives|giving|"
-    rf"leave|leaves|leaving|reach|is|are|be|find|comes to|equals|got|land on|end up with|the (?:answer|total|result|sum|product|difference) is)"
-    rf"(?: left with| just| a (?:total|remainder) of)?"
+    rf"(?:,? (?:and|so|then|which|that))*(?:,? {_WHO}(?: will| can)? {_DO}| to {_DO}|,? (?:gets|has|makes|gives|giving|leaves|leaving|is|are"
+    r"|comes to|equals|the (?:answer|total|result|sum|product|difference) is))(?: just| a (?:total|remainder) of)?"
 )
-_MORE = rf"(?:{END_OR_AND}|(?= (?:left|altogether|in all|more|each|over|remaining)\b)|(?= [a-z]+(?: (?:left|altogether|in all|remaining|each))?[.,;:]?(?:$| )))"
+_MORE = (
+    rf"(?:{END_OR_AND}|(?= (?:left|altogether|in all|more|each|over|remaining)\b)"
+    r"|(?= [a-z]+(?: (?:left|altogether|in all|remaining|each))?[.,;:]?(?:$| )))"
+)
 _SUMS = (
-    ("+", Form(rf"\b(?:add(?:ing)?|put(?:ting)? together|join(?:ing)?) {_A}{_THING} (?:and|to|with) {_B}{_THING}(?: together)?{_GET} {_C}{_MORE}")),
+    ("+", Form(rf"\b(?:add(?:ing)?|put(?:ting)? together|join(?:ing)?) {_A}{_THING} (?:and|to|with) {_B}{_THING}(?:"
+               rf" together)?{_GET} {_C}{_MORE}")),
     ("+", Form(rf"\b(?:count(?:ing)? on|jump(?:ing)? on) {_A} from {_B}{_GET} {_C}{_MORE}")),
-    ("+", Form(rf"\bstart(?:ing)? (?:at|on|from|with) {_B},? (?:and )?(?:add|count on|jump on|jump forward) {_A}(?: more)?{_GET} {_C}{_MORE}")),
-    ("-", Form(rf"\b(?:take|taking|subtract(?:ing)?|count(?:ing)? back|jump(?:ing)? back|remov(?:e|ing)) {_B}{_THING} (?:away )?from {_A}{_THING}{_GET} {_C}{_MORE}")),
+    ("+", Form(rf"\bstart(?:ing)? (?:at|on|from|with) {_B},? (?:and )?(?:add|count on|jump on|jump forward) {_A}(?:"
+               rf" more)?{_GET} {_C}{_MORE}")),
+    ("-", Form(rf"\b(?:take|taking|subtract(?:ing)?|count(?:ing)? back|jump(?:ing)? back|remov(?:e|ing)) {_B}{_THING} (?:away"
+               rf" )?from {_A}{_THING}{_GET} {_C}{_MORE}")),
     ("-", Form(rf"\b(?:when|if|as) {_B} (?:is|are) (?:taken(?: away)?|subtracted|removed) from {_A}{_GET} {_C}{_MORE}")),
     ("-", Form(rf"\b{_B} (?:taken(?: away)?|subtracted) from {_A}{_GET} {_C}{_MORE}")),
     ("-", Form(rf"\b(?:take|taking) {_B}{_THING} (?:away|off) from {_A}{_GET} {_C}{_MORE}")),
-    ("-", Form(rf"\bstart(?:ing)? (?:at|on|from|with) {_A},? (?:and )?(?:take away|subtract|count back|jump back|take) {_B}{_GET} {_C}{_MORE}")),
-    ("-", Form(rf"\bto get from {_B} to {_A},? {_WHO} (?:must |have to |need to |can |just )?(?:add|count on|go on|jump|need){_THING} {_C}{_MORE}")),
+    ("-", Form(rf"\b(?:take|taking|subtract) {_B}{_THING} (?:away )?from {_A}{_THING},? and {_C}(?:{_THING}) (?:is|are|remain)s? ?left\b")),
+    ("-", Form(rf"\bstart(?:ing)? (?:at|on|from|with) {_A},? (?:and )?(?:take away|subtract|count back|jump back|take)"
+               rf" {_B}{_GET} {_C}{_MORE}")),
+    ("-", Form(rf"\bto get from {_B} to {_A},? {_WHO} (?:must |have to |need to |can |just )?(?:add|count on|go on|jump"
+               rf"|need){_THING} {_C}{_MORE}")),
     ("-", Form(rf"\bfrom {_B} to {_A} (?:is|there are) (?:a (?:jump|step|gap|difference) of )?{_C}(?: more| steps| jumps)?{END_OR_AND}")),
     ("-", Form(rf"\b(?:the )?(?:difference|gap) (?:between|of) {_A} and {_B} is {_C}{END_OR_AND}")),
     ("-", Form(rf"\b(?:add|adding|count on|counting on) {_C}(?: more)? to {_B} (?:to|and {_WHO}) (?:get|reach|make)s? {_A}{END_OR_AND}")),
@@ -50,16 +59,22 @@ _SUMS = (
 _REMAINDER = (
     Form(rf"\b(?:dividing|divide|sharing|share|when {_A} is divided by {_B}) ?(?P<all>{N})? ?(?:by|between|among)? ?(?P<by>{N})?{_THING}"
          rf"(?:,? (?:and )?(?:it |there |the )?)? ?(?:leaves?|gives?|has|is|remainder is)? ?(?:a )?remainder (?:of |is )?(?P<left>{N})"),
-    Form(rf"\bthe remainder (?:when|after|of|from) (?:you divide |dividing )?(?P<all>{N}) (?:is )?(?:divided )?by (?P<by>{N}) is (?P<left>{N}){END_OR_AND}"),
+    Form(rf"\bthe remainder (?:when|after|of|from) (?:you divide |dividing )?(?P<all>{N}) (?:is )?(?:divided )?by (?P<by>{N})"
+         rf" is (?P<left>{N}){END_OR_AND}"),
     Form(rf"(?P<all>{N}) (?:is )?divided by (?P<by>{N}) (?:leaves|has) (?:a )?(?:remainder (?:of )?)?(?P<left>{N}){END_OR_AND}"),
-    Form(rf"(?P<all>{N}) divided by (?P<by>{N}) (?:is|gives|makes) (?P<each>{N})(?:,| and| with)* (?:a )?(?:remainder (?:of )?|leaves )(?P<left>{N}){END_OR_AND}"),
+    Form(rf"(?P<all>{N}) divided by (?P<by>{N}) (?:is|gives|makes) (?P<each>{N})(?:,| and| with)* (?:a )?(?:remainder (?:of )?"
+         rf"|leaves )(?P<left>{N}){END_OR_AND}"),
 )  # fmt: skip
 _DOZEN = Form(rf"\b(?P<how>half an?|an?|{N}) dozens? (?:is|are|makes?|means|equals) (?P<c>{N}){END_OR_AND}")
 _GAP = r"(?:\?|_+|□|☐|\b(?:x|n|a|y)\b)"
 _MISSING = (
-    Form(rf"\b(?:missing|hidden|unknown) (?:number|digit|value) in (?P<sum>[^.;?_□☐=]*=?[^.;?_□☐=]*{_GAP}[^.;=]*=?[^.;=]*?),? is (?P<c>{N}){END_OR_AND}"),
-    Form(rf"\b(?:if|when|in|since|as) (?P<sum>[^.;,a-z]*\b[a-z]\b[^.;,a-z]*),? (?:then |so |and )*(?:the value of )?[a-z] (?:is|=|must be|equals) (?P<c>{N}){END_OR_AND}"),
-    Form(rf"(?P<sum>[\d +−×÷]*[a-z_□☐?][\d +−×÷]*=[\d +−×÷]+),? so (?:[a-z_□☐?]|the (?:missing|hidden|unknown) number) (?:is|=) (?P<c>{N}){END_OR_AND}"),
+    Form(rf"\bin (?P<sum>[\d +−×÷=?_□☐]*{_GAP}[\d +−×÷=]*),? the (?:missing|hidden|unknown) (?:number|digit) is (?P<c>{N}){END_OR_AND}"),
+    Form(rf"\b(?:missing|hidden|unknown) (?:number|digit|value) in (?P<sum>[^.;?_□☐=]*=?[^.;?_□☐=]*{_GAP}[^.;=]*=?[^.;=]*?),?"
+         rf" is (?P<c>{N}){END_OR_AND}"),
+    Form(rf"\b(?:if|when|in|since|as) (?P<sum>[^.;,a-z]*\b[a-z]\b[^.;,a-z]*),? (?:then |so |and )*(?:the value of )?[a-z] (?:is"
+         rf"|=|must be|equals) (?P<c>{N}){END_OR_AND}"),
+    Form(rf"(?P<sum>[\d +−×÷]*[a-z_□☐?][\d +−×÷]*=[\d +−×÷]+),? so (?:[a-z_□☐?]|the (?:missing|hidden|unknown) number) (?:is|=)"
+         rf" (?P<c>{N}){END_OR_AND}"),
 )  # fmt: skip
 _UNKNOWN = Form(r"\?|_+|□|☐|(?<!\w)[a-z](?!\w)")
 
@@ -125,8 +140,8 @@ def _holds_with(asked: str, answer: str) -> bool | None:
 
 CLASS = ClaimClass(
     name="sums in words",
-    reads="Adding, taking, multiplying, dividing, doubling and halving told as something done, and what comes of it; what remains; dozens; "
-    "the number said to be missing in a sum, or a letter of one.",
+    reads="Adding, taking, multiplying, dividing, doubling and halving told as something done, and "
+    "what comes of it; what remains; dozens; the number said to be missing in a sum, or a letter of one.",
     leaves="Sums that are told plainly, such as 3 plus 4 is 7, which the reader of arithmetic works out.",
     source="Common practice, no source: the four operations.",
     cues=frozenset(

@@ -19,7 +19,10 @@ _SAFE = r"(?:[ivx]{2,7}|[xlcdm]{2,3}[ivx]{2,6}|m[cdxlvi]{2,9})"
 _MEANS = r"(?:is|means|stands for|equals|represents|=|shows|is worth|is the number|is read as)"
 _NUMERAL = (
     Form(rf"(?<![\w’'])(?P<roman>{_SAFE}) (?:in roman numerals )?{_MEANS} (?P<figures>{N}){END_OR_AND}"),
-    Form(rf"(?P<figures>{N}) (?:is|is written(?: as)?|in roman numerals is|is written in roman numerals as) (?P<roman>{_SAFE}){END_OR_AND}"),
+    Form(
+        rf"(?P<figures>{N}) (?:is|is written(?: as)?|in roman numerals is|is written in roman numerals as)"
+        rf" (?P<roman>{_SAFE}){END_OR_AND}"
+    ),
 )
 _TOLD_ROMAN = (
     Form(rf"\broman numerals? (?:for (?:the number )?)(?P<figures>{N}) (?:is|are|=) (?P<roman>{_LETTERS}){END_OR_AND}"),
@@ -27,10 +30,12 @@ _TOLD_ROMAN = (
     Form(rf"\bin roman numerals,? (?P<figures>{N}) is (?:written )?(?:as )?(?P<roman>{_LETTERS}){END_OR_AND}"),
     Form(rf"\bin roman numerals,? (?P<roman>{_LETTERS}) {_MEANS} (?P<figures>{N}){END_OR_AND}"),
     Form(rf"(?P<figures>{N}) in roman numerals is (?P<roman>{_LETTERS}){END_OR_AND}"),
+    Form(rf"(?<![\w’'])(?P<roman>{_LETTERS}) (?:is|means|stands for) (?P<figures>{N}) in roman numerals{END_OR_AND}"),
     Form(rf"(?P<roman>{_LETTERS}) is the roman numerals? for (?P<figures>{N}){END_OR_AND}"),
 )  # fmt: skip
 _WRITTEN = (
-    Form(rf"(?P<words>{N}) (?:is written|is written as|in figures is|in digits is|is written in figures as|looks like|is spelt) (?P<figures>{N}){END_OR_AND}"),
+    Form(rf"(?P<words>{N}) (?:is written|is written as|in figures is|in digits is|is written in figures as|looks like|is spelt)"
+         rf" (?P<figures>{N}){END_OR_AND}"),
     Form(rf"\b(?:write|we write|you write) (?P<words>{N}) as (?P<figures>{N}){END_OR_AND}"),
     Form(rf"(?P<figures>{N}) (?:is|in words is|is read|is read as|is said|reads|says|is said as) (?P<words>{N}){END_OR_AND}"),
 )  # fmt: skip
@@ -41,17 +46,21 @@ _AVERAGE = (
 )  # fmt: skip
 _AMOUNT = r"£?\d+(?:\.\d+)?(?:p|cm|g|kg|m|ml| [a-z]+)?"
 _RATIO = Form(
-    rf"(?P<all>{_AMOUNT}),? (?:is )?(?:shared|split|divided|cut|parted)(?: out)? in (?:the |a )?ratio (?:of )?(?P<a>\d+)(?: to |:| : )(?P<b>\d+)"
+    rf"(?P<all>{_AMOUNT}),? (?:is )?(?:shared|split|divided|cut|parted)(?: out)? in (?:the |a )?ratio (?:of )?(?P<a>\d+)(?: to "
+    rf"|:| : )(?P<b>\d+)"
     rf"(?: gives?| makes?| is|,? giving|,? making)(?: parts of)? (?P<one>{_AMOUNT})(?: to [a-z]+)? and (?P<two>{_AMOUNT}){END_OR_AND}"
 )
 _RATIO_SAME = Form(
-    rf"\b(?:the |a )?ratio (?:of )?(?P<a>\d+)(?: to |:)(?P<b>\d+) is (?:the same as|equal to|equivalent to|as) (?:the ratio (?:of )?)?(?P<c>\d+)(?: to |:)(?P<d>\d+){END_OR_AND}"
+    rf"\b(?:the |a )?ratio (?:of )?(?P<a>\d+)(?: to |:)(?P<b>\d+) is (?:the same as|equal to|equivalent to|as) (?:the ratio"
+    rf" (?:of )?)?(?P<c>\d+)(?: to |:)(?P<d>\d+){END_OR_AND}"
 )
 _SIMPLEST = Form(
-    rf"(?<![\w.])(?P<a>\d+)(?: to |:)(?P<b>\d+) (?:simplifies to|in its simplest form is|is simplified to) (?P<c>\d+)(?: to |:)(?P<d>\d+){END_OR_AND}"
+    rf"(?<![\w.])(?P<a>\d+)(?: to |:)(?P<b>\d+) (?:simplifies to|in its simplest form is|is simplified to) (?P<c>\d+)(?: to "
+    rf"|:)(?P<d>\d+){END_OR_AND}"
 )
 _FOR_EVERY = Form(
-    rf"\bfor every (?P<a>{N}) (?P<x>[a-z ]+?) there (?:is|are) (?P<b>{N}) (?P<y>[a-z ]+?),? so (?:for |with )?(?P<c>{N}) (?P=x)(?:,? there (?:is|are)| need| have| go with)? (?P<d>{N}) (?P=y)\b"
+    rf"\bfor every (?P<a>{N}) (?P<x>[a-z ]+?) there (?:is|are) (?P<b>{N}) (?P<y>[a-z ]+?),? so (?:for |with )?(?P<c>{N})"
+    rf" (?P=x)(?:,? there (?:is|are)| need| have| go with)? (?P<d>{N}) (?P=y)\b"
 )
 _FIGURES = Form(r"\d+(?:\.\d+)?")
 
@@ -118,7 +127,9 @@ def _amount(text: str) -> Rational:
     return number(match.group()) if match else 0
 
 
-def _shares(whole: Rational, a: Rational, b: Rational, one: Rational, two: Rational, span: tuple[int, int]) -> Iterator[Untrue]:
+def _shares(
+    whole: Rational, a: Rational, b: Rational, one: Rational, two: Rational, span: tuple[int, int]
+) -> Iterator[Untrue]:
     if not a + b:
         return
     each = Fraction(whole) / (a + b)

@@ -21,7 +21,10 @@ _FORMS = (
                rf"(?P<of>{LIST}|{N}){END_OR_AND}"),
 )  # fmt: skip
 _PART_OF_SUM = Form(r"(?:\d|\b(?:and|plus|minus|times|add|or|of|to|by|from|than)|[+×÷=−])[ ,]*$")
-_END_IN = Form(rf"\b(?P<kind>odd|even) numbers? (?:all |always )*(?:ends?|finish(?:es)?|have a ones digit|has a ones digit) (?:in|with|of) (?P<of>{LIST}|{N})")
+_END_IN = Form(
+    rf"\b(?P<kind>odd|even) numbers? (?:all |always )*(?:ends?|finish(?:es)?|have a ones digit|has a ones digit)"
+    rf" (?:in|with|of) (?P<of>{LIST}|{N})"
+)
 _DOUBLED = Form(
     r"\b(?:doubl(?:es?|ing)(?: (?:any|a|every) (?:whole )?number)?|twice (?:any|a|every) (?:whole )?number) (?:always"
     r" )?(?:is|are|gives?|makes?)"

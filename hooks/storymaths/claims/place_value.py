@@ -34,7 +34,9 @@ _MAKES = (
 )
 _SIDES = Form(rf"(?P<left>{_PARTS}|{N}),? {_MAKES} (?P<right>{_PARTS}|{N}){END_OR_AND}")
 _HAS = Form(
-    rf"(?P<left>{N}) (?:has|is made of|can be made (?:with|of|from|using|by)|can be shown (?:with|as|by)|is made (?:with|from)|is written as|can be partitioned into|partitions into|is made up of|splits into|can be split into) (?P<right>{_PARTS}){END_OR_AND}"
+    rf"(?P<left>{N}) (?:has|is made of|can be made (?:with|of|from|using|by)|can be shown (?:with|as|by)|is made (?:with|from)"
+    rf"|is written as|can be partitioned into|partitions into|is made up of|splits into|can be split into)"
+    rf" (?P<right>{_PARTS}){END_OR_AND}"
 )
 _THERE = Form(rf"\bthere are (?P<right>{_PARTS}) in (?:the number )?(?P<left>{N}){END_OR_AND}")
 _IN = Form(rf"\bin (?:the number )?(?P<left>{N}),? there are (?P<right>{_PARTS}){END_OR_AND}")

@@ -29,22 +29,30 @@ _FORMS = (
     rf" (?:is|are|gives?|makes?) (?P<among>{N}) groups{_LEFT}\b"),
     Form(rf"\b(?P<among>{N}) (?:groups|bags|boxes|plates|lots|rows|teams) of (?P<each>{N})"
     rf" (?:is|are|makes?|gives?|hold|need) (?P<all>{N}) [a-z]+{_LEFT}"),
-    Form(rf"\bshar(?:e|ing) (?P<all>{N})(?:{_THING})? (?:equally |fairly |out )*(?:between|among|by) (?P<among>{N})(?:{_THING})?,? (?:gives?|is|makes?|means|leaves)"
+    Form(rf"\bshar(?:e|ing) (?P<all>{N})(?:{_THING})? (?:equally |fairly |out )*(?:between|among|by)"
+         rf" (?P<among>{N})(?:{_THING})?,? (?:gives?|is|makes?|means)"
          rf"(?: each of them| them| each child| each)? (?P<each>{N})(?:{_THING})?(?: each| per [a-z]+| for each)?{_LEFT}{END_OR_AND}"),
-    Form(rf"\b(?:there are |we have |with |in )?(?P<among>{N}) (?:equal )?(?:groups|rows|lots|sets|bags|boxes|teams|plates|packs) of (?P<each>{N})(?:{_THING})?,?"
-         rf" (?:so |and |which |that )*(?:there are|is|are|makes?|that is|gives?|has|have) (?P<all>{N})(?:{_THING})?(?: altogether| in all| in total){END_OR_AND}"),
-    Form(rf"\b(?:an )?array (?:with|of|has|that has) (?P<among>{N}) rows? (?:and|of|by|with) (?P<each>{N})(?: columns?| in each| in each row|{_THING})?,?"
+    Form(rf"\b(?:there are |we have |with |in )?(?P<among>{N}) (?:equal )?(?:groups|rows|lots|sets|bags|boxes|teams|plates"
+         rf"|packs) of (?P<each>{N})(?:{_THING})?,?"
+         rf" (?:so |and |which |that )*(?:there are|is|are|makes?|that is|gives?|has|have) (?P<all>{N})(?:{_THING})?(?:"
+         rf" altogether| in all| in total){END_OR_AND}"),
+    Form(rf"\b(?:an )?array (?:with|of|has|that has) (?P<among>{N}) rows? (?:and|of|by|with) (?P<each>{N})(?: columns?| in each"
+         rf"| in each row|{_THING})?,?"
          rf" (?:has|makes?|shows?|is|gives|holds|contains|so there are) (?P<all>{N})\b"),
-    Form(rf"\ba (?P<among>{N}) by (?P<each>{N}) (?:array|grid|rectangle of squares) (?:has|makes?|shows?|is|gives|holds|contains) (?P<all>{N})\b"),
+    Form(rf"\ba (?P<among>{N}) by (?P<each>{N}) (?:array|grid|rectangle of squares) (?:has|makes?|shows?|is|gives|holds"
+         rf"|contains) (?P<all>{N})\b"),
     Form(rf"\ban array of (?P<all>{N})(?:{_THING})? (?:has|can have|makes|can be|is) (?P<among>{N}) rows of (?P<each>{N})\b"),
-    Form(rf"(?P<all>{N})(?:{_THING})? (?:makes?|make up|fill|give) (?P<among>{N}) (?:full |whole |equal )?[a-z]+ of (?P<each>{N}){_LEFT}{END_OR_AND}"),
+    Form(rf"(?P<all>{N})(?:{_THING})? (?:makes?|make up|fill|give) (?P<among>{N}) (?:full |whole |equal )?[a-z]+ of"
+         rf" (?P<each>{N}){_LEFT}{END_OR_AND}"),
 )  # fmt: skip
 _SAME = Form(
-    rf"\b(?P<a>{N}) (?:rows|lots|groups|sets) of (?P<b>{N})(?:{_THING})? (?:is|are|makes?|has|have|gives?) (?:the same (?:amount |number |total )?as|equal to) "
+    rf"\b(?P<a>{N}) (?:rows|lots|groups|sets) of (?P<b>{N})(?:{_THING})? (?:is|are|makes?|has|have|gives?) (?:the same"
+    rf" (?:amount |number |total )?as|equal to) "
     rf"(?P<c>{N}) (?:rows|lots|groups|sets) of (?P<d>{N}){END_OR_AND}"
 )
 _AND_MORE = Form(
-    rf"(?P<a>{N}) [a-z]+ of (?P<b>{N})(?: [a-z]+){{0,2}} and (?P<more>{N}) (?:more|extra|others?|ones|singles?)(?: [a-z]+)? (?:is|are|makes?|gives?|shows?) (?P<all>{N})\b"
+    rf"(?P<a>{N}) [a-z]+ of (?P<b>{N})(?: [a-z]+){{0,2}} and (?P<more>{N}) (?:more|extra|others?|ones|singles?)(?: [a-z]+)?"
+    rf" (?:is|are|makes?|gives?|shows?) (?P<all>{N})\b"
 )
 _MORE_TO_COME = Form(r",? (?:with|and|remainder|r|leaving|but)\b.*\b(?:left|over|remain\w*|spare|more|leav\w*)\b")
 
@@ -63,7 +71,10 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for match in _SAME.finditer(sentence):
         a, b, c, d = (number(match[part]) for part in "abcd")
         if a * b != c * d:
-            yield Untrue(*match.span(), f"{says(a)} times {says(b)} is {says(a * b)}, and {says(c)} times {says(d)} is {says(c * d)}")
+            yield Untrue(
+                *match.span(),
+                f"{says(a)} times {says(b)} is {says(a * b)}, and {says(c)} times {says(d)} is {says(c * d)}",
+            )
     for match in _AND_MORE.finditer(sentence):
         made = number(match["a"]) * number(match["b"]) + number(match["more"])
         if made != number(match["all"]):
@@ -75,7 +86,26 @@ CLASS = ClaimClass(
     reads="Things shared between so many, and what each gets; things in groups of so many, and how many groups; what is left over.",
     leaves="Shares without their three numbers, and sums without things, which the reader of arithmetic works out.",
     source="Common practice, no source: equal groups multiplied.",
-    cues=frozenset(("shared", "share", "sharing", "array", "grid", "lots", "sets", "more", "over", "left", "groups", "bags", "boxes", "plates", "rows", "teams")),
+    cues=frozenset(
+        (
+            "shared",
+            "share",
+            "sharing",
+            "array",
+            "grid",
+            "lots",
+            "sets",
+            "more",
+            "over",
+            "left",
+            "groups",
+            "bags",
+            "boxes",
+            "plates",
+            "rows",
+            "teams",
+        )
+    ),
     find=_find,
     numbers=3,
 )

@@ -16,23 +16,30 @@ _S = rf"(?<![\w£/.,:+−-])(?:(?:−|-|minus |negative ){_FIGURES}|{_FIGURES})"
 _DEGREES = r"(?: ?°c?| degrees(?: celsius| c)?| c\b)?"
 _T = rf"{_S}{_DEGREES}"
 _COMPARED = Form(
-    rf"(?P<a>{_T}) is (?:always |still |even )?(?P<how>greater|more|bigger|larger|higher|warmer|hotter|less|smaller|lower|colder|cooler|fewer) than (?P<b>{_T}){END_OR_AND}"
+    rf"(?P<a>{_T}) is (?:always |still |even )?(?P<how>greater|more|bigger|larger|higher|warmer|hotter|less|smaller|lower"
+    rf"|colder|cooler|fewer) than (?P<b>{_T}){END_OR_AND}"
 )
 _BY = Form(
-    rf"(?P<by>{_FIGURES})(?: degrees| °c?)? (?P<how>colder|cooler|lower|less|below|warmer|hotter|higher|more|above|fewer)(?: than)? (?P<a>{_T}) is (?P<b>{_T}){END_OR_AND}"
+    rf"(?P<by>{_FIGURES})(?: degrees| °c?)? (?P<how>colder|cooler|lower|less|below|warmer|hotter|higher|more|above|fewer)(?:"
+    rf" than)? (?P<a>{_T}) is (?P<b>{_T}){END_OR_AND}"
 )
 _IS_BY = Form(
-    rf"(?P<b>{_T}) is (?P<by>{_FIGURES})(?: degrees| ?°c?)? (?P<how>colder|cooler|lower|less|below|warmer|hotter|higher|more|above|fewer)(?: than)? (?P<a>{_T}){END_OR_AND}"
+    rf"(?P<b>{_T}) is (?P<by>{_FIGURES})(?: degrees| ?°c?)? (?P<how>colder|cooler|lower|less|below|warmer|hotter|higher|more"
+    rf"|above|fewer)(?: than)? (?P<a>{_T}){END_OR_AND}"
 )
 _MOVES = (
     Form(
-        rf"(?P<way>ris|fall|drop|goes up|goes down|warm|cool|climb|increas|decreas)[a-z]* (?:by )?(?P<by>{_FIGURES})(?: degrees| ?°c?)? from (?P<a>{_T}),? (?:to|and (?:it )?(?:is|becomes|reaches)|it is|gives|makes|is) (?P<b>{_T}){END_OR_AND}"
+        rf"(?P<way>ris|fall|drop|goes up|goes down|warm|cool|climb|increas|decreas)[a-z]* (?:by )?(?P<by>{_FIGURES})(?: degrees"
+        rf"| ?°c?)? from (?P<a>{_T}),? (?:to|and (?:it )?(?:is|becomes|reaches)|it is|gives|makes|is) (?P<b>{_T}){END_OR_AND}"
     ),
     Form(
-        rf"\bfrom (?P<a>{_T}),? (?:it |the temperature )?(?P<way>rises|falls|drops|a rise|a fall|a drop|going up|going down|goes up|goes down) (?:of |by )?(?P<by>{_FIGURES})(?: degrees| ?°c?)?,? (?:to|and (?:it )?(?:is|becomes|reaches)|it is|gives|makes|takes it to|is) (?P<b>{_T}){END_OR_AND}"
+        rf"\bfrom (?P<a>{_T}),? (?:it |the temperature )?(?P<way>rises|falls|drops|a rise|a fall|a drop|going up|going down"
+        rf"|goes up|goes down) (?:of |by )?(?P<by>{_FIGURES})(?: degrees| ?°c?)?,? (?:to|and (?:it )?(?:is|becomes|reaches)|it"
+        rf" is|gives|makes|takes it to|is) (?P<b>{_T}){END_OR_AND}"
     ),
     Form(
-        rf"(?P<a>{_T}) (?:and )?(?P<way>rises|falls|drops|goes up|goes down) (?:by )?(?P<by>{_FIGURES})(?: degrees| ?°c?)?,? (?:to|(?:and|so|then) (?:it )?(?:is|becomes|reaches)|it is) (?:now )?(?P<b>{_T}){END_OR_AND}"
+        rf"(?P<a>{_T}) (?:and )?(?P<way>rose|fell|dropped|went up|went down|rises|falls|drops|goes up|goes down) (?:by )?(?P<by>{_FIGURES})(?: degrees| ?°c?)?,?"
+        rf" (?:to|(?:and|so|then) (?:it )?(?:is|becomes|reaches)|it is) (?:now )?(?P<b>{_T}){END_OR_AND}"
     ),
 )
 _BETWEEN = (
@@ -40,14 +47,18 @@ _BETWEEN = (
         rf"\b(?:difference|gap) between (?P<a>{_T}) and (?P<b>{_T}) is (?P<by>{_FIGURES})(?: degrees| ?°c?)?{END_OR_AND}"
     ),
     Form(
-        rf"\bfrom (?P<a>{_T}) to (?P<b>{_T}) is (?:a (?:rise|fall|drop|change|jump|difference) of )?(?P<by>{_FIGURES})(?: degrees| ?°c?| steps| places)?{END_OR_AND}"
+        rf"\bfrom (?P<a>{_T}) to (?P<b>{_T}) is (?:a (?:rise|fall|drop|change|jump|difference) of )?(?P<by>{_FIGURES})(?:"
+        rf" degrees| ?°c?| steps| places)?{END_OR_AND}"
     ),
 )
-_COUNT = Form(rf"\bcount\w* (?:back|down|backwards)\b[^.;]*?\bfrom (?P<a>{_S})[^−\d.;]*?(?P<run>{_S}(?:(?:,? and|,)(?: then)? {_S}){{1,20}})")
+_COUNT = Form(
+    rf"\bcount\w* (?:back|down|backwards)\b[^.;]*?\bfrom (?P<a>{_S})[^−\d.;]*?(?P<run>{_S}(?:(?:,? and|,)(?: then)?"
+    rf" {_S}){{1,20}})"
+)
 _IN_ONES = Form(r"\bin (?:ones|1s)\b")
 _NUMBER = Form(_S)
 _UP = ("greater", "more", "bigger", "larger", "higher", "warmer", "hotter", "above")
-_RISES = ("ris", "goes up", "warm", "climb", "increas", "a rise", "going up", "rises")
+_RISES = ("ris", "goes up", "warm", "climb", "increas", "a rise", "going up", "rises", "rose", "went up")
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:

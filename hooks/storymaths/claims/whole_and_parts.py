@@ -30,16 +30,19 @@ _COMPOSED = (
         rf"{_ALL} (?:is|can be|could be|may be)(?: {_CUT} into| made {_MADE}| composed of| the same as|) (?P<parts>{_TERMS}){END_OR_AND}"
     ),
     Form(rf"{_ALL} (?:splits|breaks|partitions|divides|parts) (?:up )?into (?P<parts>{_TERMS}){END_OR_AND}"),
-    Form(rf"(?:you can |we |they )?(?:split|break|partition) {_ALL} (?:up )?into (?P<parts>{_TERMS}){END_OR_AND}"),
+    Form(
+        rf"(?:(?:you|we|they) (?:can |could )?)?(?:split|break|partition) {_ALL} (?:up )?into (?P<parts>{_TERMS}){END_OR_AND}"
+    ),
     Form(rf"(?P<parts>{_TERMS}) (?:together )?{_MAKES} {_ALL}{END_OR_AND}"),
 )
 _PAIRED = (
     Form(rf"\bthe {_BONDS} (?:of|for|to) (?P<one>{N})(?: (?:to|for|in|of) (?:make )?{_ALL})? is (?P<other>{N}){END_OR_AND}"),
     Form(rf"{_PAIR},? (?:is|are|make|form) (?:both |together )?(?:an? |one |another )?{_BONDS} {_TO} {_ALL}\b"),
-    Form(rf"\b(?:the |some |all the )?(?:{_BONDS}) {_TO} {_ALL}(?: are| include|:|,? such as|,? like)? (?:the pair )?{_PAIR}\b"),
+    Form(rf"\b(?:the |some |all the )?(?:{_BONDS}) {_TO} {_ALL}(?: are| is| include|:|,? such as|,? like)? (?:the pair )?{_PAIR}\b"),
     Form(rf"(?P<one>{N}) (?:goes|pairs|is paired|bonds) with (?P<other>{N}) to (?:make|give|total) {_ALL}{END_OR_AND}"),
     Form(rf"\bwhat goes with (?P<one>{N}) to make {_ALL} is (?P<other>{N}){END_OR_AND}"),
     Form(rf"(?P<one>{N}) needs (?:another )?(?P<other>{N})(?: more)? to (?:make|reach|get to) {_ALL}{END_OR_AND}"),
+    Form(rf"\bto make {_ALL},? (?P<one>{N}) needs (?:another )?(?P<other>{N})(?: more)?{END_OR_AND}"),
     Form(rf"\bto make {_ALL},? (?:you )?(?:put|add|need|join) (?P<one>{N}) (?:to|and|with) (?P<other>{N}){END_OR_AND}"),
     Form(rf"(?P<one>{N}) is the {_BONDS} (?:of|for|to) (?P<other>{N}) (?:to|for|in|to make) {_ALL}{END_OR_AND}"),
 )  # fmt: skip
@@ -47,8 +50,10 @@ _PART = r"(?:(?:one|1|the first|a|the) (?:of the )?(?:known )?parts?)"
 _OTHER = r"(?:the )?(?:other|second|missing|unknown) part"
 _WHOLE_IS = rf"(?:the )?whole (?:is|of|equals) {_ALL}"
 _WHOLE = (
-    Form(rf"\b{_WHOLE_IS}(?:,? and|,| with) {_PART} (?:is |equals )?(?P<one>{N}),?(?: and| so| then)* (?:so )?{_OTHER} (?:is|must be|equals) (?P<other>{N}){END_OR_AND}"),
+    Form(rf"\b{_WHOLE_IS}(?:,? and|,| with) {_PART} (?:is |equals )?(?P<one>{N}),?(?: and| so| then)* (?:so )?{_OTHER} (?:is"
+         rf"|must be|equals) (?P<other>{N}){END_OR_AND}"),
     Form(rf"\bthe (?:2 )?parts (?:are|of) {_PAIR}(?:,? (?:and |so |then )*|,? make )(?:a|the) whole (?:is|of|equals) {_ALL}{END_OR_AND}"),
+    Form(rf"\b{_PART} is (?P<one>{N}),?(?: and| but|, if)+ {_WHOLE_IS},?(?: and| so| then)* {_OTHER} (?:is|must be|equals) (?P<other>{N}){END_OR_AND}"),
     Form(rf"{_ALL} is the whole(?:[,;]| and)+ {_PAIR} are (?:its |the )?(?:2 )?parts\b"),
     Form(rf"\b{_WHOLE_IS}(?:,| and|;)* (?:and )?(?:the|its) (?:2 )?parts are {_PAIR}{END_OR_AND}"),
     Form(rf"{_PAIR} are (?:its |the )?(?:2 )?parts(?:[,;]| and| so)+ (?:the whole is )?{_ALL}(?: is the whole)?{END_OR_AND}"),
@@ -62,7 +67,7 @@ _BARS = Form(
     rf"(?P<parts>{N}(?:, {N}){{0,6}} and (?:an? )?{N}){END_OR_AND}"
 )
 _EQUAL = Form(
-    rf"{_BAR},?(?: and| which| that)?(?: is)? {_CUT} into (?P<among>{N}) equal {_PIECES}(?: has| have| with| gives| is| makes|,? so)+"
+    rf"{_BAR},?(?: and| which| that)?(?: is)? {_CUT} into (?P<among>{N}) equal {_PIECES}(?: has| have| with| of| gives| is| makes|,? so)+"
     rf"(?: each (?:part|box|piece) (?:is|has|shows))? (?P<each>{N})(?: in)?"
 )
 
@@ -87,9 +92,7 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
 
 
 def _worth(text: str) -> Rational:
-    return sum(
-        number(match[2]) * _SIZES.get(match[3] or "one", 1) for match in _ONE_TERM.finditer(text)
-    )
+    return sum(number(match[2]) * _SIZES.get(match[3] or "one", 1) for match in _ONE_TERM.finditer(text))
 
 
 def _judge(span: tuple[int, int], made: Rational, whole: Rational) -> Iterator[Untrue]:

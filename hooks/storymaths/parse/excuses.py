@@ -23,7 +23,8 @@ _ROUNDED = re.compile(
     r"\b(?:round(?:ed|ing)|rounds? (?:up|down|to)|nearest|roughly|approximately|estimate[sd]?)\b", re.I
 )
 _SLIP = re.compile(
-    r"\b(?:wrongly|mistakenly|by mistake|(?:thinks?|thought|believes?|imagines?|claims?) (?:that )?|(?:may|might|could) (?:wrongly )?(?:say|think|write)|"
+    r"\b(?:wrongly|mistakenly|by mistake|(?:thinks?|thought|believes?|imagines?|claims?) (?:that )?|(?:may|might|could)"
+    r" (?:wrongly )?(?:say|think|write)|"
     r"forgot(?:ten)?|forgets|misread|mixed up|muddled|mistake|slip|misconception|should (?:be|have been)|ought to be)\b",
     re.I,
 )
