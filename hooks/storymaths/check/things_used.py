@@ -15,7 +15,7 @@ from ..model.session import Session
 Doing = Document[Session] | Document[Home]
 # Where a page tells what is done. A question about the harbour in the story is no call to fill a bucket.
 DOING = frozenset(("[body]", "task", "easier", "harder", "access", "if_hard", "if_easy", "steps"))
-_FIRST_WORD = re.compile(r"[a-z]+")
+_WORDS = re.compile(r"[a-z]+")
 _ENDING = re.compile(r"(?:s|es)?(?![a-z0-9])")
 _NEGATED = re.compile(r"\b(?:no|not|without|never|instead of|rather than)\b[^.;:!?\n]{0,25}$", re.IGNORECASE)
 
@@ -77,14 +77,15 @@ class Phrases:
         self._by_opener: dict[str, list[tuple[str, str]]] = {}
         for caution, phrase in spoken:
             lowered = phrase.lower()
-            first = _FIRST_WORD.search(lowered)
-            head = first.group() if first else lowered
-            for opener in (head, head + "s", head + "es"):
+            words = _WORDS.findall(lowered) or [lowered]
+            longest = max(words, key=len)
+            endings = ("", "s", "es") if longest == words[-1] else ("",)
+            for opener in (longest + ending for ending in endings):
                 self._by_opener.setdefault(opener, []).append((caution, lowered))
 
     def said_on(self, page: Doing, everywhere: bool = False) -> Iterator[tuple[str, int, str]]:
         """Each caution spoken for, where, and the words as written; what is denied ("no water") is passed over."""
-        # Few pages hold a first word of any phrase: looking for those words costs a hundredth of a search.
+        # Few pages hold the longest word of any phrase: looking for those words costs a hundredth of a search.
         said = {pair for opener in page.prose.words & self._by_opener.keys() for pair in self._by_opener[opener]}
         for caution, phrase in sorted(said):
             for at, words in _said(page, phrase, everywhere):

@@ -93,7 +93,7 @@ class InFigures:
 
 def count_numbers(words: Iterable[str]) -> int:
     """How many words of a sentence are numbers or parts."""
-    return sum(1 for word in words if word in _COUNTED or word.isdigit())
+    return len([word for word in words if word in _COUNTED or word.isdigit()])
 
 
 def stands_alone(sentence: str, start: int) -> bool:

@@ -16,6 +16,16 @@ from .table import CLASSES
 
 _SIGNS = ("£", "/", "°", "−", ":", "%")
 """Cues that are no words."""
+_CLOSE = {
+    ":": re.compile(r"(?<=\d):(?=\d\d)"),
+    "−": re.compile(r"−(?=\d)(?<![\d)] −)"),
+    **{word: re.compile(rf"\b{word} [\w-]+ (?:comes|is|you|we)\b") for word in ("before", "after")},
+    **{letter: re.compile(rf"\b{letter}(?= [+−×÷=])") for letter in ("n", "x", "y")},
+    "partner": re.compile(r"\bpartners? (?:of|to|for)\b"),
+    "pairs": re.compile(r"\bpairs (?:of|to|for|that|which|making|include)\b"),
+    "pair": re.compile(r"\bpair (?:of|to|for|that|which|making|is)\b"),
+}
+"""Cues that count only with what stands beside them: many pages say "before", and few "before 9 comes"."""
 _WORD = re.compile(r"[a-z]+|\d+")
 
 
@@ -52,8 +62,8 @@ def _places(cue: str, lowered: str) -> Iterator[int]:
     if len(cue) == 1 and cue.isalpha():  # a unit, close to its number
         yield from (match.start() for match in re.finditer(rf"(?<=\d){cue}\b", lowered))
         return
-    if cue == ":":  # of a time of day
-        yield from (match.start() for match in re.finditer(r"(?<=\d):(?=\d\d)", lowered))
+    if cue in _CLOSE:
+        yield from (match.start() for match in _CLOSE[cue].finditer(lowered))
         return
     at, long = lowered.find(cue), len(cue)
     while at >= 0:

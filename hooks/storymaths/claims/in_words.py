@@ -147,7 +147,7 @@ CLASS = ClaimClass(
     cues=frozenset(
         "add adding take taking taken subtract subtracting subtracted remove removing counting count start starting difference gap multiply "
         "multiplying product divide dividing divided remainder sharing doubling double doubled halving halve halved quartering dozen missing hidden unknown "
-        "jumping jump then".split()
+        "jumping jump n x y".split()
     ),
     find=_find,
     numbers=2,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Iterator
 from fractions import Fraction
@@ -12,8 +13,8 @@ from .amounts import END_OR_AND, LIST, N, number, numbers, says, stands_clear
 from .claim_class import ClaimClass, Untrue
 from .form import Form
 
-_ROMAN = (("m", 1000), ("cm", 900), ("d", 500), ("cd", 400), ("c", 100), ("xc", 90), ("l", 50), ("xl", 40), ("x", 10))
-_ROMAN = (*_ROMAN, ("ix", 9), ("v", 5), ("iv", 4), ("i", 1))
+_TENS = (("m", 1000), ("cm", 900), ("d", 500), ("cd", 400), ("c", 100), ("xc", 90), ("l", 50), ("xl", 40), ("x", 10))
+_ROMAN = (*_TENS, ("ix", 9), ("v", 5), ("iv", 4), ("i", 1))
 _LETTERS = r"[ivxlcdm]{1,15}"
 _SAFE = r"(?:[ivx]{2,7}|[xlcdm]{2,3}[ivx]{2,6}|m[cdxlvi]{2,9})"
 _MEANS = r"(?:is|means|stands for|equals|represents|=|shows|is worth|is the number|is read as)"
@@ -33,12 +34,9 @@ _TOLD_ROMAN = (
     Form(rf"(?<![\w’'])(?P<roman>{_LETTERS}) (?:is|means|stands for) (?P<figures>{N}) in roman numerals{END_OR_AND}"),
     Form(rf"(?P<roman>{_LETTERS}) is the roman numerals? for (?P<figures>{N}){END_OR_AND}"),
 )  # fmt: skip
-_WRITTEN = (
-    Form(rf"(?P<words>{N}) (?:is written|is written as|in figures is|in digits is|is written in figures as|looks like|is spelt)"
-         rf" (?P<figures>{N}){END_OR_AND}"),
-    Form(rf"\b(?:write|we write|you write) (?P<words>{N}) as (?P<figures>{N}){END_OR_AND}"),
-    Form(rf"(?P<figures>{N}) (?:is|in words is|is read|is read as|is said|reads|says|is said as) (?P<words>{N}){END_OR_AND}"),
-)  # fmt: skip
+_WRITTEN = Form(
+    rf"(?P<words>{N}) (?:is written|is written as|in figures is|in digits is|is written in figures as) (?P<figures>{N}){END_OR_AND}"
+)
 _AVERAGE = (
     Form(rf"\bthe (?P<what>mean|average|median|mode|range|total|sum) of (?:the numbers )?(?P<list>{LIST}) is (?P<got>{N}){END_OR_AND}"),
     Form(rf"(?P<got>{N}) is the (?P<what>mean|average|median|mode|range) of (?:the numbers )?(?P<list>{LIST}){END_OR_AND}"),
@@ -62,29 +60,34 @@ _FOR_EVERY = Form(
     rf"\bfor every (?P<a>{N}) (?P<x>[a-z ]+?) there (?:is|are) (?P<b>{N}) (?P<y>[a-z ]+?),? so (?:for |with )?(?P<c>{N})"
     rf" (?P=x)(?:,? there (?:is|are)| need| have| go with)? (?P<d>{N}) (?P=y)\b"
 )
+_HAS_NUMERAL = Form(r"\b[ivxlc]{2,}\b")
+_HAS_AVERAGE = Form(r"\b(?:mean|average|median|mode|range|total|sum) of\b|\ba (?:mean|average|median|mode|range) of\b")
 _FIGURES = Form(r"\d+(?:\.\d+)?")
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
-    for form in (*_NUMERAL, *(_TOLD_ROMAN if "roman" in sentence else ())):
+    numerals = _NUMERAL if _HAS_NUMERAL.search(sentence) else ()
+    for form in (*numerals, *(_TOLD_ROMAN if "roman" in sentence else ())):
         for match in form.finditer(sentence):
             worth = roman_worth(match["roman"])
             right = number(match["figures"])
             if worth is None and form not in _NUMERAL:
-                yield Untrue(*match.span(), f"{says(right)} is {in_roman(int(right)).upper()}")
+                yield Untrue(match.start(), match.end(), f"{says(right)} is {in_roman(int(right)).upper()}")
             elif worth is not None and worth != right:
-                yield Untrue(*match.span(), f"{match['roman'].upper()} is {worth}")
-    for match in (match for form in _AVERAGE for match in form.finditer(sentence)):
+                yield Untrue(match.start(), match.end(), f"{match['roman'].upper()} is {worth}")
+    averages = _AVERAGE if _HAS_AVERAGE.search(sentence) else ()
+    for match in (match for form in averages for match in form.finditer(sentence)):
         right_ones = _average(match["what"], numbers(match["list"]))
         if right_ones and number(match["got"]) not in right_ones:
             yield Untrue(*match.span(), f"it is {says(right_ones[0])}")
-    for match in _RATIO.finditer(sentence):
-        yield from _shares(*(_amount(match[part]) for part in ("all", "a", "b", "one", "two")), match.span())
-    for match in (match for form in (_RATIO_SAME, _SIMPLEST, _FOR_EVERY) for match in form.finditer(sentence)):
+    told = "ratio" in sentence or "for every" in sentence or "simplest" in sentence
+    for match in _RATIO.finditer(sentence) if told else ():
+        yield from _shares(match)
+    for match in (match for form in (_RATIO_SAME, _SIMPLEST, _FOR_EVERY) if told for match in form.finditer(sentence)):
         a, b, c, d = (number(match[part]) for part in "abcd")
         if a * d != b * c:
             yield Untrue(*match.span(), f"{says(a)} to {says(b)} is not {says(c)} to {says(d)}")
-    for match in _WRITTEN[0].finditer(sentence):
+    for match in _WRITTEN.finditer(sentence) if "written" in sentence or "figures" in sentence else ():
         if stands_clear(sentence, match.start()) and number(match["words"]) != number(match["figures"]):
             yield Untrue(*match.span(), f"it is {says(number(match['words']))}")
 
@@ -127,14 +130,12 @@ def _amount(text: str) -> Rational:
     return number(match.group()) if match else 0
 
 
-def _shares(
-    whole: Rational, a: Rational, b: Rational, one: Rational, two: Rational, span: tuple[int, int]
-) -> Iterator[Untrue]:
-    if not a + b:
-        return
-    each = Fraction(whole) / (a + b)
-    if (one, two) != (each * a, each * b):
-        yield Untrue(*span, f"the shares are {says(each * a)} and {says(each * b)}")
+def _shares(match: re.Match[str]) -> Iterator[Untrue]:
+    whole, a, b, one, two = (_amount(match[part]) for part in ("all", "a", "b", "one", "two"))
+    if a + b:
+        each = Fraction(whole) / (a + b)
+        if (one, two) != (each * a, each * b):
+            yield Untrue(*match.span(), f"the shares are {says(each * a)} and {says(each * b)}")
 
 
 CLASS = ClaimClass(
@@ -145,6 +146,6 @@ CLASS = ClaimClass(
     cues=frozenset(
         ("roman", "written", "mean", "average", "median", "mode", "range", "ratio", "total", "every", "figures", "simplest",
          *(in_roman(worth) for worth in range(2, 100) if set(in_roman(worth)) <= set("ivxlc") and len(in_roman(worth)) > 1))
-    ) - {"mix", "li", "vi"} | {"vi"},
+    ) - {"li"},
     find=_find,
 )  # fmt: skip

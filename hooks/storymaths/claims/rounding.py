@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from math import floor
 
@@ -12,7 +12,7 @@ from .amounts import END_OR_AND, N, number, says
 from .claim_class import ClaimClass, Untrue
 from .form import Form
 
-_TO = {
+_TO: Mapping[str, Rational] = {
     "ten": 10,
     "10": 10,
     "hundred": 100,

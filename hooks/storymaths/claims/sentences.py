@@ -11,7 +11,7 @@ from functools import cached_property
 from ..model.prose import Prose
 from .form import Form
 
-_ENDS = Form(r"(?<![+−×÷= ])[.!?…][\"”’')\]*]*\s+|\n\n+")
+_ENDS = Form(r"[.!?…](?<![+−×÷= ].)[\"”’')\]*]*\s+|\n\n+")
 _LEAVES_OPEN = Form(
     r"\b(?:if|not|never|nor|neither|cannot|\w+n[’']t|wrong|wrongly|mistakes?|false|untrue|incorrect|unless|whether|suppose|imagine|"
     r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?|thought|believes?|(?:a|an|any|the|one) (?:child"

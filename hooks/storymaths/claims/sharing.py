@@ -96,8 +96,6 @@ CLASS = ClaimClass(
             "lots",
             "sets",
             "more",
-            "over",
-            "left",
             "groups",
             "bags",
             "boxes",

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
-from .amounts import END_OR_AND, number, says, stands_clear
+from .amounts import END_OR_AND, difference, number, says, stands_clear
 from .claim_class import ClaimClass, Untrue
 from .form import Form
 
@@ -75,7 +75,7 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         by = number(match["by"])
         yield from _judge(match.span(), _value(match["a"]) + (by if match["way"] in _RISES else -by), match["b"])
     for match in (match for form in _BETWEEN for match in form.finditer(sentence)):
-        apart = abs(_value(match["a"]) - _value(match["b"]))
+        apart = difference(_value(match["a"]), _value(match["b"]))
         if number(match["by"]) != apart:
             yield Untrue(*match.span(), f"they are {says(apart)} apart")
     for match in _COUNT.finditer(sentence):
