@@ -59,11 +59,11 @@ def find_false_claims(prose: Prose, facts: KnownFacts) -> list[FalseClaim]:
 
 
 def _places(cue: str, lowered: str) -> Iterator[int]:
-    if len(cue) == 1 and cue.isalpha():  # a unit, close to its number
-        yield from (match.start() for match in re.finditer(rf"(?<=\d){cue}\b", lowered))
-        return
     if cue in _CLOSE:
         yield from (match.start() for match in _CLOSE[cue].finditer(lowered))
+        return
+    if len(cue) == 1 and cue.isalpha():  # a unit, close to its number
+        yield from (match.start() for match in re.finditer(rf"(?<=\d){cue}\b", lowered))
         return
     at, long = lowered.find(cue), len(cue)
     while at >= 0:

@@ -27,34 +27,34 @@ _MORE = (
     r"|(?= [a-z]+(?: (?:left|altogether|in all|remaining|each))?[.,;:]?(?:$| )))"
 )
 _SUMS = (
-    ("+", Form(rf"\b(?:add(?:ing)?|put(?:ting)? together|join(?:ing)?) {_A}{_THING} (?:and|to|with) {_B}{_THING}(?:"
+    ("+", "add,put,join", Form(rf"\b(?:add(?:ing)?|put(?:ting)? together|join(?:ing)?) {_A}{_THING} (?:and|to|with) {_B}{_THING}(?:"
                rf" together)?{_GET} {_C}{_MORE}")),
-    ("+", Form(rf"\b(?:count(?:ing)? on|jump(?:ing)? on) {_A} from {_B}{_GET} {_C}{_MORE}")),
-    ("+", Form(rf"\bstart(?:ing)? (?:at|on|from|with) {_B},? (?:and )?(?:add|count on|jump on|jump forward) {_A}(?:"
+    ("+", "count,jump", Form(rf"\b(?:count(?:ing)? on|jump(?:ing)? on) {_A} from {_B}{_GET} {_C}{_MORE}")),
+    ("+", "start", Form(rf"\bstart(?:ing)? (?:at|on|from|with) {_B},? (?:and )?(?:add|count on|jump on|jump forward) {_A}(?:"
                rf" more)?{_GET} {_C}{_MORE}")),
-    ("-", Form(rf"\b(?:take|taking|subtract(?:ing)?|count(?:ing)? back|jump(?:ing)? back|remov(?:e|ing)) {_B}{_THING} (?:away"
+    ("-", "tak,subtract,count,jump,remov", Form(rf"\b(?:take|taking|subtract(?:ing)?|count(?:ing)? back|jump(?:ing)? back|remov(?:e|ing)) {_B}{_THING} (?:away"
                rf" )?from {_A}{_THING}{_GET} {_C}{_MORE}")),
-    ("-", Form(rf"\b(?:when|if|as) {_B} (?:is|are) (?:taken(?: away)?|subtracted|removed) from {_A}{_GET} {_C}{_MORE}")),
-    ("-", Form(rf"\b{_B} (?:taken(?: away)?|subtracted) from {_A}{_GET} {_C}{_MORE}")),
-    ("-", Form(rf"\b(?:take|taking) {_B}{_THING} (?:away|off) from {_A}{_GET} {_C}{_MORE}")),
-    ("-", Form(rf"\b(?:take|taking|subtract) {_B}{_THING} (?:away )?from {_A}{_THING},? and {_C}(?:{_THING}) (?:is|are|remain)s? ?left\b")),
-    ("-", Form(rf"\bstart(?:ing)? (?:at|on|from|with) {_A},? (?:and )?(?:take away|subtract|count back|jump back|take)"
+    ("-", "taken,subtracted,removed", Form(rf"\b(?:when|if|as) {_B} (?:is|are) (?:taken(?: away)?|subtracted|removed) from {_A}{_GET} {_C}{_MORE}")),
+    ("-", "taken,subtracted,removed", Form(rf"\b{_B} (?:taken(?: away)?|subtracted) from {_A}{_GET} {_C}{_MORE}")),
+    ("-", "tak,subtract,count,jump,remov", Form(rf"\b(?:take|taking) {_B}{_THING} (?:away|off) from {_A}{_GET} {_C}{_MORE}")),
+    ("-", "tak,subtract,count,jump,remov", Form(rf"\b(?:take|taking|subtract) {_B}{_THING} (?:away )?from {_A}{_THING},? and {_C}(?:{_THING}) (?:is|are|remain)s? ?left\b")),
+    ("-", "start", Form(rf"\bstart(?:ing)? (?:at|on|from|with) {_A},? (?:and )?(?:take away|subtract|count back|jump back|take)"
                rf" {_B}{_GET} {_C}{_MORE}")),
-    ("-", Form(rf"\bto get from {_B} to {_A},? {_WHO} (?:must |have to |need to |can |just )?(?:add|count on|go on|jump"
+    ("-", "get from", Form(rf"\bto get from {_B} to {_A},? {_WHO} (?:must |have to |need to |can |just )?(?:add|count on|go on|jump"
                rf"|need){_THING} {_C}{_MORE}")),
-    ("-", Form(rf"\bfrom {_B} to {_A} (?:is|there are) (?:a (?:jump|step|gap|difference) of )?{_C}(?: more| steps| jumps)?{END_OR_AND}")),
-    ("-", Form(rf"\b(?:the )?(?:difference|gap) (?:between|of) {_A} and {_B} is {_C}{END_OR_AND}")),
-    ("-", Form(rf"\b(?:add|adding|count on|counting on) {_C}(?: more)? to {_B} (?:to|and {_WHO}) (?:get|reach|make)s? {_A}{END_OR_AND}")),
-    ("*", Form(rf"\bmultiply(?:ing)? {_A} by {_B}{_GET} {_C}{_MORE}")),
-    ("*", Form(rf"\bthe product of {_A} and {_B} is {_C}{END_OR_AND}")),
-    ("/", Form(rf"\bdivid(?:e|ing) {_A} by {_B}{_GET} {_C}(?! remainder| and a rem| with a rem| r\b){END_OR_AND}")),
-    ("2", Form(rf"\b(?:doubl(?:e|ing)|twice) {_A}{_GET} {_C}{_MORE}")),
-    ("2", Form(rf"\bwhen (?:you|we) double {_A},? (?:you|we) get {_C}{END_OR_AND}")),
-    ("2", Form(rf"\bthe double of {_A} is {_C}{END_OR_AND}")),
-    ("2", Form(rf"{_A} (?:is )?doubled (?:is|makes|gives|becomes) {_C}{END_OR_AND}")),
-    ("h", Form(rf"\bhalv(?:e|ing) {_A}{_GET} {_C}{_MORE}")),
-    ("h", Form(rf"{_A} (?:is )?halved (?:is|makes|gives|becomes) {_C}{END_OR_AND}")),
-    ("q", Form(rf"\bquarter(?:ing) {_A}{_GET} {_C}{END_OR_AND}")),
+    ("-", "from", Form(rf"\bfrom {_B} to {_A} (?:is|there are) (?:a (?:jump|step|gap|difference) of )?{_C}(?: more| steps| jumps)?{END_OR_AND}")),
+    ("-", "difference,gap", Form(rf"\b(?:the )?(?:difference|gap) (?:between|of) {_A} and {_B} is {_C}{END_OR_AND}")),
+    ("-", "add,count", Form(rf"\b(?:add|adding|count on|counting on) {_C}(?: more)? to {_B} (?:to|and {_WHO}) (?:get|reach|make)s? {_A}{END_OR_AND}")),
+    ("*", "multipl", Form(rf"\bmultiply(?:ing)? {_A} by {_B}{_GET} {_C}{_MORE}")),
+    ("*", "product", Form(rf"\bthe product of {_A} and {_B} is {_C}{END_OR_AND}")),
+    ("/", "divid", Form(rf"\bdivid(?:e|ing) {_A} by {_B}{_GET} {_C}(?! remainder| and a rem| with a rem| r\b){END_OR_AND}")),
+    ("2", "doubl,twice", Form(rf"\b(?:doubl(?:e|ing)|twice) {_A}{_GET} {_C}{_MORE}")),
+    ("2", "doubl,twice", Form(rf"\bwhen (?:you|we) double {_A},? (?:you|we) get {_C}{END_OR_AND}")),
+    ("2", "doubl,twice", Form(rf"\bthe double of {_A} is {_C}{END_OR_AND}")),
+    ("2", "doubl,twice", Form(rf"{_A} (?:is )?doubled (?:is|makes|gives|becomes) {_C}{END_OR_AND}")),
+    ("h", "halv", Form(rf"\bhalv(?:e|ing) {_A}{_GET} {_C}{_MORE}")),
+    ("h", "halv", Form(rf"{_A} (?:is )?halved (?:is|makes|gives|becomes) {_C}{END_OR_AND}")),
+    ("q", "quartering", Form(rf"\bquarter(?:ing) {_A}{_GET} {_C}{END_OR_AND}")),
 )  # fmt: skip
 _REMAINDER = (
     Form(rf"\b(?:dividing|divide|sharing|share|when {_A} is divided by {_B}) ?(?P<all>{N})? ?(?:by|between|among)? ?(?P<by>{N})?{_THING}"
@@ -80,25 +80,30 @@ _UNKNOWN = Form(r"\?|_+|□|☐|(?<!\w)[a-z](?!\w)")
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
-    for sign, form in _SUMS:
-        for match in form.finditer(sentence):
+    for sign, words, form in _SUMS:
+        for match in form.finditer(sentence) if _holds(sentence, words) else ():
             parts = match.groupdict()
             a, b = number(parts["a"]), number(parts.get("b") or "1")
             right = _work_out(sign, a, b)
             if right is not None and number(match["c"]) not in right:
                 yield Untrue(*match.span(), f"it is {says(right[0])}", supposed=True)
-    for form in _REMAINDER:
+    for form in _REMAINDER if "remainder" in sentence or "leaves" in sentence else ():
         for match in form.finditer(sentence):
             yield from _left_over(match.groupdict(), match.span())
-    for match in _DOZEN.finditer(sentence):
+    for match in _DOZEN.finditer(sentence) if "dozen" in sentence else ():
         how = match["how"]
         times = Fraction(1, 2) if how.startswith("half") else 1 if how in ("a", "an") else number(how)
         if number(match["c"]) != 12 * times:
             yield Untrue(*match.span(), f"{how} dozen is {says(12 * times)}")
-    for form in _MISSING:
+    for form in _MISSING if "=" in sentence else ():
         for match in form.finditer(sentence):
             if _holds_with(match["sum"], match["c"]) is False:
                 yield Untrue(*match.span(), f"with {match['c']} the sum does not hold", supposed=True)
+
+
+def _holds(sentence: str, words: str) -> bool:
+    """Whether one of some words stands there: a form is made ready only then."""
+    return any(word in sentence for word in words.split(","))
 
 
 def _work_out(sign: str, a: Rational, b: Rational) -> tuple[Rational, ...] | None:

@@ -66,6 +66,7 @@ _BARS = Form(
     rf"{_BAR},?(?: and| which| that)?(?: is)? {_CUT} into (?:an? |2 |3 |its )?(?:{_PIECES},? )?(?:of |worth )?(?:an? )?"
     rf"(?P<parts>{N}(?:, {N}){{0,6}} and (?:an? )?{N}){END_OR_AND}"
 )
+_PAIRS = Form(r"\b(?:bonds?|pairs?|partners?|complements?|goes with|needs|to make)\b")
 _EQUAL = Form(
     rf"{_BAR},?(?: and| which| that)?(?: is)? {_CUT} into (?P<among>{N}) equal {_PIECES}(?: has| have| with| of| gives| is| makes|,? so)+"
     rf"(?: each (?:part|box|piece) (?:is|has|shows))? (?P<each>{N})(?: in)?"
@@ -73,21 +74,22 @@ _EQUAL = Form(
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
-    for form in _COMPOSED:
+    for form in _COMPOSED if " and " in sentence or " with " in sentence else ():
         for match in form.finditer(sentence):
             plain = " is " not in match.group() or stands_clear(sentence, match.start())
             if plain and stands_clear(sentence, match.start()):
                 yield from _judge(match.span(), _worth(match["parts"]), number(match["all"]))
-    for form in (*_PAIRED, *_WHOLE):
+    for form in (*(_PAIRED if _PAIRS.search(sentence) else ()), *(_WHOLE if "whole" in sentence else ())):
         for match in form.finditer(sentence):
             whole = match["all"]
             if whole is None and (told := Form(rf"\b(?:to|of|make) ({N})").search(sentence)):
                 whole = told[1]
             if whole is not None:
                 yield from _judge(match.span(), number(match["one"]) + number(match["other"]), number(whole))
-    for match in _BARS.finditer(sentence):
+    has_bar = "bar " in sentence
+    for match in _BARS.finditer(sentence) if has_bar else ():
         yield from _judge(match.span(), sum(numbers(match["parts"])), number(match["all"]))
-    for match in _EQUAL.finditer(sentence):
+    for match in _EQUAL.finditer(sentence) if has_bar else ():
         yield from _judge(match.span(), number(match["among"]) * number(match["each"]), number(match["all"]))
 
 
