@@ -82,7 +82,8 @@ def _turn(name: str) -> int:
 
 CLASS = ClaimClass(
     name="angles",
-    reads="The degrees of a right angle, a turn or a straight line; what the angles of a named shape, on a line or round a point add up to; "
+    reads="The degrees of a right angle, a turn or a straight line; what the angles of a named shape, on a line or "
+    "round a point add up to; "
     "whether an angle is acute, right, obtuse or reflex.",
     leaves="Angles of which no number is told.",
     source="Euclid, Elements, book I, definitions 10 to 12 and proposition 32; 360 degrees in a turn: common practice, no source.",

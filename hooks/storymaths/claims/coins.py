@@ -37,7 +37,8 @@ _AT = Form(
     rf" each,? (?:cost|costs|come to|comes to|is|are|makes?|total|would cost)(?: altogether)? (?P<all>{_MONEY}){END_OR_AND}"
 )
 _TOGETHER = Form(
-    rf"\b(?:an?|one|the) (?P<one>{_MONEY}) [a-z]+ and (?:an?|one|the) (?P<two>{_MONEY}) [a-z]+ (?:together )?(?:cost|come to|are|make)(?: altogether)? (?P<all>{_MONEY})"
+    rf"\b(?:an?|one|the) (?P<one>{_MONEY}) [a-z]+ and (?:an?|one|the) (?P<two>{_MONEY}) [a-z]+ (?:together"
+    rf" )?(?:cost|come to|are|make)(?: altogether)? (?P<all>{_MONEY})"
     rf"(?: together| altogether)?{END_OR_AND}"
 )
 _BUY = Form(

@@ -32,7 +32,8 @@ _PERCENT_OF = Form(
     rf"(?<![\d.])(?P<percent>\d+(?:\.\d+)?)(?:%| per ?cent) of (?P<whole>£?{N}) (?:is|are|equals|makes|gives) (?P<part>£?{N}){END_OR_AND}"
 )
 _PERCENT_IS = Form(
-    rf"(?<![\d.])(?P<percent>\d+(?:\.\d+)?)(?:%| per ?cent)(?: of (?:an amount|a number|anything|something|it|the whole))? (?:is|means|equals|is"
+    rf"(?<![\d.])(?P<percent>\d+(?:\.\d+)?)(?:%| per ?cent)(?: of (?:an amount|a number|anything|something|it|the"
+    rf" whole))? (?:is|means|equals|is"
     rf" the same as|is equal to|is worth|is equivalent to)"
     rf" (?P<part>{FRACTION}|the whole|all)(?: of (?:it|an amount|the whole|the amount))?{END_OR_AND}"
 )

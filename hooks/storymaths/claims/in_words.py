@@ -19,7 +19,8 @@ _THING = r"(?: (?!and\b|to\b|from\b|by\b|with\b|more\b)[a-z]+)?"
 _WHO = r"(?:you|we|i|they|it|she|he|there)"
 _DO = r"(?:get|have|make|give|leave|reach|find|land on|end up with|be left with|are left with|got)"
 _GET = (
-    rf"(?:,? (?:and|so|then|which|that))*(?:,? {_WHO}(?: will| can)? {_DO}| to {_DO}|,? (?:gets|has|makes|gives|giving|leaves|leaving|is|are"
+    rf"(?:,? (?:and|so|then|which|that))*(?:,? {_WHO}(?: will| can)? {_DO}| to {_DO}|,?"
+    rf" (?:gets|has|makes|gives|giving|leaves|leaving|is|are"
     r"|comes to|equals|the (?:answer|total|result|sum|product|difference) is))(?: just| a (?:total|remainder) of)?"
 )
 _MORE = (
@@ -32,19 +33,24 @@ _SUMS = (
     ("+", "count,jump", Form(rf"\b(?:count(?:ing)? on|jump(?:ing)? on) {_A} from {_B}{_GET} {_C}{_MORE}")),
     ("+", "start", Form(rf"\bstart(?:ing)? (?:at|on|from|with) {_B},? (?:and )?(?:add|count on|jump on|jump forward) {_A}(?:"
                rf" more)?{_GET} {_C}{_MORE}")),
-    ("-", "tak,subtract,count,jump,remov", Form(rf"\b(?:take|taking|subtract(?:ing)?|count(?:ing)? back|jump(?:ing)? back|remov(?:e|ing)) {_B}{_THING} (?:away"
+    ("-", "tak,subtract,count,jump,remov", Form(rf"\b(?:take|taking|subtract(?:ing)?|count(?:ing)? back|jump(?:ing)?"
+                                        rf" back|remov(?:e|ing)) {_B}{_THING} (?:away"
                rf" )?from {_A}{_THING}{_GET} {_C}{_MORE}")),
-    ("-", "taken,subtracted,removed", Form(rf"\b(?:when|if|as) {_B} (?:is|are) (?:taken(?: away)?|subtracted|removed) from {_A}{_GET} {_C}{_MORE}")),
+    ("-", "taken,subtracted,removed", Form(rf"\b(?:when|if|as) {_B} (?:is|are) (?:taken(?: away)?|subtracted|removed)"
+                                        rf" from {_A}{_GET} {_C}{_MORE}")),
     ("-", "taken,subtracted,removed", Form(rf"\b{_B} (?:taken(?: away)?|subtracted) from {_A}{_GET} {_C}{_MORE}")),
     ("-", "tak,subtract,count,jump,remov", Form(rf"\b(?:take|taking) {_B}{_THING} (?:away|off) from {_A}{_GET} {_C}{_MORE}")),
-    ("-", "tak,subtract,count,jump,remov", Form(rf"\b(?:take|taking|subtract) {_B}{_THING} (?:away )?from {_A}{_THING},? and {_C}(?:{_THING}) (?:is|are|remain)s? ?left\b")),
+    ("-", "tak,subtract,count,jump,remov", Form(rf"\b(?:take|taking|subtract) {_B}{_THING} (?:away )?from"
+                                        rf" {_A}{_THING},? and {_C}(?:{_THING}) (?:is|are|remain)s? ?left\b")),
     ("-", "start", Form(rf"\bstart(?:ing)? (?:at|on|from|with) {_A},? (?:and )?(?:take away|subtract|count back|jump back|take)"
                rf" {_B}{_GET} {_C}{_MORE}")),
     ("-", "get from", Form(rf"\bto get from {_B} to {_A},? {_WHO} (?:must |have to |need to |can |just )?(?:add|count on|go on|jump"
                rf"|need){_THING} {_C}{_MORE}")),
-    ("-", "from", Form(rf"\bfrom {_B} to {_A} (?:is|there are) (?:a (?:jump|step|gap|difference) of )?{_C}(?: more| steps| jumps)?{END_OR_AND}")),
+    ("-", "from", Form(rf"\bfrom {_B} to {_A} (?:is|there are) (?:a (?:jump|step|gap|difference) of )?{_C}(?: more|"
+                       rf" steps| jumps)?{END_OR_AND}")),
     ("-", "difference,gap", Form(rf"\b(?:the )?(?:difference|gap) (?:between|of) {_A} and {_B} is {_C}{END_OR_AND}")),
-    ("-", "add,count", Form(rf"\b(?:add|adding|count on|counting on) {_C}(?: more)? to {_B} (?:to|and {_WHO}) (?:get|reach|make)s? {_A}{END_OR_AND}")),
+    ("-", "add,count", Form(rf"\b(?:add|adding|count on|counting on) {_C}(?: more)? to {_B} (?:to|and {_WHO})"
+                            rf" (?:get|reach|make)s? {_A}{END_OR_AND}")),
     ("*", "multipl", Form(rf"\bmultiply(?:ing)? {_A} by {_B}{_GET} {_C}{_MORE}")),
     ("*", "product", Form(rf"\bthe product of {_A} and {_B} is {_C}{END_OR_AND}")),
     ("/", "divid", Form(rf"\bdivid(?:e|ing) {_A} by {_B}{_GET} {_C}(?! remainder| and a rem| with a rem| r\b){END_OR_AND}")),
@@ -150,8 +156,10 @@ CLASS = ClaimClass(
     leaves="Sums that are told plainly, such as 3 plus 4 is 7, which the reader of arithmetic works out.",
     source="Common practice, no source: the four operations.",
     cues=frozenset(
-        "add adding take taking taken subtract subtracting subtracted remove removing counting count start starting difference gap multiply "
-        "multiplying product divide dividing divided remainder sharing doubling double doubled halving halve halved quartering dozen missing hidden unknown "
+        "add adding take taking taken subtract subtracting subtracted remove removing counting count start starting "
+        "difference gap multiply "
+        "multiplying product divide dividing divided remainder sharing doubling double doubled halving halve halved "
+        "quartering dozen missing hidden unknown "
         "jumping jump n x y".split()
     ),
     find=_find,

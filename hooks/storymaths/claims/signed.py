@@ -38,7 +38,8 @@ _MOVES = (
         rf" is|gives|makes|takes it to|is) (?P<b>{_T}){END_OR_AND}"
     ),
     Form(
-        rf"(?P<a>{_T}) (?:and )?(?P<way>rose|fell|dropped|went up|went down|rises|falls|drops|goes up|goes down) (?:by )?(?P<by>{_FIGURES})(?: degrees| ?°c?)?,?"
+        rf"(?P<a>{_T}) (?:and )?(?P<way>rose|fell|dropped|went up|went down|rises|falls|drops|goes up|goes down) (?:by"
+        rf" )?(?P<by>{_FIGURES})(?: degrees| ?°c?)?,?"
         rf" (?:to|(?:and|so|then) (?:it )?(?:is|becomes|reaches)|it is) (?:now )?(?P<b>{_T}){END_OR_AND}"
     ),
 )
@@ -101,7 +102,8 @@ def _judge(span: tuple[int, int], right: Rational, told: str) -> Iterator[Untrue
 
 CLASS = ClaimClass(
     name="numbers below nought",
-    reads="Two numbers of which one at least is below nought, compared; a temperature so many degrees warmer or colder than another, rising "
+    reads="Two numbers of which one at least is below nought, compared; a temperature so many degrees warmer or colder "
+    "than another, rising "
     "or falling; how far apart two are; counting back past nought.",
     leaves="Sums with signs, which the reader of arithmetic works out.",
     source="Common practice, no source: the order of numbers on the number line.",

@@ -53,7 +53,8 @@ _WHOLE = (
     Form(rf"\b{_WHOLE_IS}(?:,? and|,| with) {_PART} (?:is |equals )?(?P<one>{N}),?(?: and| so| then)* (?:so )?{_OTHER} (?:is"
          rf"|must be|equals) (?P<other>{N}){END_OR_AND}"),
     Form(rf"\bthe (?:2 )?parts (?:are|of) {_PAIR}(?:,? (?:and |so |then )*|,? make )(?:a|the) whole (?:is|of|equals) {_ALL}{END_OR_AND}"),
-    Form(rf"\b{_PART} is (?P<one>{N}),?(?: and| but|, if)+ {_WHOLE_IS},?(?: and| so| then)* {_OTHER} (?:is|must be|equals) (?P<other>{N}){END_OR_AND}"),
+    Form(rf"\b{_PART} is (?P<one>{N}),?(?: and| but|, if)+ {_WHOLE_IS},?(?: and| so| then)* {_OTHER} (?:is|must"
+         rf" be|equals) (?P<other>{N}){END_OR_AND}"),
     Form(rf"{_ALL} is the whole(?:[,;]| and)+ {_PAIR} are (?:its |the )?(?:2 )?parts\b"),
     Form(rf"\b{_WHOLE_IS}(?:,| and|;)* (?:and )?(?:the|its) (?:2 )?parts are {_PAIR}{END_OR_AND}"),
     Form(rf"{_PAIR} are (?:its |the )?(?:2 )?parts(?:[,;]| and| so)+ (?:the whole is )?{_ALL}(?: is the whole)?{END_OR_AND}"),

@@ -43,7 +43,8 @@ _INTRODUCES = (
     | SAYS
     | frozenset(
         "addition both check equation fact facts find finish get gets give gives keep keeps know lay like make makes means read "
-        "reads say says sentence sentences show showing shows start statement subtraction sum sums try type types use write writes wrote".split()
+        "reads say says sentence sentences show showing shows start statement subtraction sum sums try type types use "
+        "write writes wrote".split()
     )
 )
 """Words before a number that do not number the thing they name, as "box 3" does."""
