@@ -77,8 +77,7 @@ _EQUAL = Form(
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for form in _COMPOSED if " and " in sentence or " with " in sentence else ():
         for match in form.finditer(sentence):
-            plain = " is " not in match.group() or stands_clear(sentence, match.start())
-            if plain and stands_clear(sentence, match.start()):
+            if stands_clear(sentence, match.start()):
                 yield from _judge(match.span(), _worth(match["parts"]), number(match["all"]))
     for form in (*(_PAIRED if _PAIRS.search(sentence) else ()), *(_WHOLE if "whole" in sentence else ())):
         for match in form.finditer(sentence):
