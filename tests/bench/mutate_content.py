@@ -1,0 +1,140 @@
+"""How much of what a collection says in numbers is held by the checks: each number changed by one, one at a time.
+
+``python tests/bench/mutate_content.py [PROJECT] [--each N] [--list]`` reads every page of a project's books (default: this
+repository), changes a number in digits or in words by one, checks again, and counts by where the number stood how often
+a new problem was told. ``--each`` takes so many of a page, the same each time; ``--list`` prints each that nothing noticed.
+Numbers in names of files, addresses, dates and codes of objectives say nothing that could be untrue, and are left.
+"""
+
+from __future__ import annotations
+
+import argparse
+import random
+import re
+import sys
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from storymaths.activities.memory import Memory
+from storymaths.activities.on_pages import check_activities, work_out_pages
+from storymaths.activities.page_bends import check_bends
+from storymaths.activities.work_out import WorkedOut
+from storymaths.check.rules import check_all
+from storymaths.expression.number_words import ONES
+from storymaths.model.collection import Collection
+from storymaths.model.document import Document
+from storymaths.parse.collection import read_collection, read_page
+from storymaths.parse.reference import read_reference
+
+ROOT = Path(__file__).resolve().parents[2]
+_WORDS = [word for word, worth in ONES.items() if 2 <= worth <= 19]  # "one" is more often no number
+_NUMBER = re.compile(rf"(?<![\w.\-/#])(?:\d+|{'|'.join(_WORDS)})(?![\w\-/]|\.\w)", re.IGNORECASE)
+_SAYS_NOTHING = re.compile(
+    r"^ *(?:-? *)?(?:picture|cover|id|isbn|published|changed|kind|needs|book|with|file|version)\b|^ *[\w-]+: \[[\d]+[A-Z]"
+    r"|england-|\d{4}-\d\d-\d\d|\]\("
+)
+"""Lines whose numbers are names, dates and codes."""
+
+
+@dataclass(frozen=True, slots=True)
+class Mutant:
+    """A number of a page, and what it is changed to."""
+
+    start: int
+    old: str
+    new: str
+    stands_in: str
+
+
+def mutants(text: str) -> Iterator[Mutant]:
+    """Every number of a page that says something."""
+    at, place, fenced = 0, "", False
+    front = text.find("\n---", 3)
+    for line in text.splitlines(keepends=True):
+        if at < front:
+            key = re.match(r"(\w+):", line)
+            place = f"front: {key[1]}" if key else place
+        elif line.startswith("```"):
+            fenced = not fenced
+        else:
+            place = "activity" if fenced else "body"
+        if not _SAYS_NOTHING.search(line):
+            for number in _NUMBER.finditer(line):
+                yield Mutant(at + number.start(), number[0], _by_one(number[0]), place)
+        at += len(line)
+
+
+def _by_one(number: str) -> str:
+    if number.isdigit():
+        return str(int(number) + 1)
+    worth = ONES[number.lower()] + 1
+    word = next(word for word, other in ONES.items() if other == worth)
+    return word.capitalize() if number[0].isupper() else word
+
+
+class Checked:
+    """A collection that is checked again with a page changed."""
+
+    def __init__(self, project: Path) -> None:
+        self.project = project
+        self.reference = read_reference(project)
+        self.memory: Memory[WorkedOut] = Memory()
+        self.whole = read_collection(project, self.reference)
+
+    def of_book(self, folder: str) -> Collection:
+        """A book's pages, and those that belong to no book."""
+        near = [page for page in self.whole.documents if f"/{folder}/" in page.path or "/books/" not in page.path]
+        return replace(self.whole, documents=tuple(near))
+
+    def told(self, collection: Collection) -> Counter[tuple[str, str]]:
+        """How often each rule is broken by each page."""
+        activities = work_out_pages(collection, self.memory)
+        found = {
+            *check_all(collection),
+            *check_activities(activities, collection.documents),
+            *check_bends(collection, activities),
+        }
+        return Counter((problem.rule, problem.message) for problem in found)
+
+    def notices(self, book: Collection, before: Counter[tuple[str, str]], page: str, text: str) -> bool:
+        """Whether something is told of the changed page, or of another because of it, that was not told before."""
+        read = read_page(page, text.encode(), self.reference.limits.files)
+        if not isinstance(read, Document):
+            return True
+        changed = tuple(read if one.path == page else one for one in book.documents)
+        return bool(self.told(replace(book, documents=changed)) - before)
+
+
+def main(arguments: Sequence[str]) -> None:
+    """Prints how many of how many were noticed, by where they stood."""
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0] if __doc__ else "")
+    parser.add_argument("project", nargs="?", type=Path, default=ROOT)
+    parser.add_argument("--each", type=int, default=0)
+    parser.add_argument("--list", action="store_true")
+    given = parser.parse_args(arguments)
+    checked = Checked(given.project)
+    noticed, tried = Counter[str](), Counter[str]()
+    for folder in sorted({page.path.split("/")[2] for page in checked.whole.documents if "/books/" in page.path}):
+        book = checked.of_book(folder)
+        before = checked.told(book)
+        for page in (one.path for one in book.documents if f"/{folder}/" in one.path):
+            text = (given.project / page).read_text(encoding="utf-8")
+            all_of_it = list(mutants(text))
+            few = random.Random(page).sample(all_of_it, min(given.each or len(all_of_it), len(all_of_it)))
+            for one in sorted(few, key=lambda mutant: mutant.start):
+                there = f"{text[: one.start]}{one.new}{text[one.start + len(one.old) :]}"
+                told = checked.notices(book, before, page, there)
+                tried[one.stands_in] += 1
+                noticed[one.stands_in] += told
+                if given.list and not told:
+                    line = text.count("\n", 0, one.start)
+                    print(f"{page}:{line + 1}: {one.old} -> {one.new}: {text.splitlines()[line].strip()[:150]}")
+    for place, number in tried.most_common():
+        print(f"{place:24} {noticed[place]:5} of {number:5} noticed, {noticed[place] / number:.0%}")
+    print(f"{'all':24} {noticed.total():5} of {tried.total():5} noticed, {noticed.total() / max(1, tried.total()):.0%}")
+
+
+if __name__ == "__main__":
+    main(sys.argv[1:])
