@@ -53,7 +53,7 @@ _SUMS = (
                             rf" (?:get|reach|make)s? {_A}{END_OR_AND}")),
     ("*", "multipl", Form(rf"\bmultiply(?:ing)? {_A} by {_B}{_GET} {_C}{_MORE}")),
     ("*", "product", Form(rf"\bthe product of {_A} and {_B} is {_C}{END_OR_AND}")),
-    ("/", "divid", Form(rf"\bdivid(?:e|ing) {_A} by {_B}{_GET} {_C}(?! remainder| and a rem| with a rem| r\b){END_OR_AND}")),
+    ("/", "divid", Form(rf"\bdivid(?:e|ing) {_A} by {_B}(?! \w+ a remainder){_GET} {_C}(?! (?:and a |with a )?rem| r\b){END_OR_AND}")),
     ("2", "doubl,twice", Form(rf"\b(?:doubl(?:e|ing)|twice) {_A}{_GET} {_C}{_MORE}")),
     ("2", "doubl,twice", Form(rf"\bwhen (?:you|we) double {_A},? (?:you|we) get {_C}{END_OR_AND}")),
     ("2", "doubl,twice", Form(rf"\bthe double of {_A} is {_C}{END_OR_AND}")),
@@ -71,7 +71,7 @@ _REMAINDER = (
     Form(rf"(?P<all>{N}) divided by (?P<by>{N}) (?:is|gives|makes) (?P<each>{N})(?:,| and| with)* (?:a )?(?:remainder (?:of )?"
          rf"|leaves )(?P<left>{N}){END_OR_AND}"),
 )  # fmt: skip
-_DOZEN = Form(rf"\b(?P<how>half an?|an?|{N}) dozens? (?:is|are|makes?|means|equals) (?P<c>{N}){END_OR_AND}")
+_DOZEN = Form(rf"(?<!of )\b(?P<how>half an?|an?|{N}) dozens? (?:is|are|makes?|means|equals) (?P<c>{N}){END_OR_AND}")
 _GAP = r"(?:\?|_+|□|☐|\b(?:x|n|a|y)\b)"
 _MISSING = (
     Form(rf"\bin (?P<sum>[\d +−×÷=?_□☐]*{_GAP}[\d +−×÷=]*),? the (?:missing|hidden|unknown) (?:number|digit) is (?P<c>{N}){END_OR_AND}"),

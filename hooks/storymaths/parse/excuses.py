@@ -25,7 +25,8 @@ _ROUNDED = re.compile(
 _SLIP = re.compile(
     r"\b(?:wrongly|mistakenly|by mistake|(?:thinks?|thought|believes?|imagines?|claims?) (?:that )?|(?:may|might|could)"
     r" (?:wrongly )?(?:say|think|write)|"
-    r"forgot(?:ten)?|forgets|misread|mixed up|muddled|mistake|slip|misconception|should (?:be|have been)|ought to be)\b",
+    r"forgot(?:ten)?|forgets|misread|mixed up|muddled|mistake|error|incorrect|slip|misconception|should (?:be|have been)|ought to be|"
+    r"(?:child|children|pupils?|somebody|someone) (?:says?|said|tells? you|writes?|wrote)(?: that)?)\b",
     re.I,
 )
 """What shows, in the sentence, that somebody's slip is told."""
