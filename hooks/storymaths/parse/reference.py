@@ -8,6 +8,7 @@ from typing import TypeVar
 
 from pydantic import BaseModel, ValidationError
 
+from ..model.asked import Asked
 from ..model.concept import Concept, Strand, Theme, Word
 from ..model.document import Fault
 from ..model.fields import Strict, Text, year_name
@@ -180,6 +181,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     concepts = reader.read("concepts.yaml", ConceptsFile)
     themes = reader.read("themes.yaml", ThemesFile)
     words = reader.read("words.yaml", WordsFile)
+    asked = reader.read("asked.yaml", Asked)
     materials = reader.read("materials.yaml", MaterialsFile)
     cautions = reader.read("cautions.yaml", CautionsFile)
     bank = reader.read("bank_holidays.yaml", BankHolidays)
@@ -195,7 +197,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     if years is not None:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
-        tasks and years and concepts and themes and words and materials and cautions and bank and limits
+        tasks and years and concepts and themes and words and asked and materials and cautions and bank and limits
         and imprint and site and money and facts and prose and moved
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
@@ -207,6 +209,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         concepts={concept.id: concept for concept in concepts.concepts},
         themes={theme.id: theme for theme in themes.themes},
         words={word.word: word for word in words.words},
+        asked=asked,
         materials={material.id: material for material in materials.materials},
         cautions={caution.id: caution for caution in cautions.cautions},
         bank_holidays=bank,
