@@ -22,7 +22,7 @@ BETWEEN_RESULTS = ".results:not(.looking) > li"
 
 def open_finder(page: Page, base: str, query: str = "") -> Locator:
     page.goto(f"{base}find.html{query}")
-    expect(page.locator(".finder-status")).to_contain_text(re.compile("idea|Nothing"))
+    expect(page.locator(".finder-status")).to_contain_text(re.compile("idea|Nothing|No lesson"))
     return page.locator(".results > li")
 
 
@@ -218,8 +218,13 @@ def test_where_nothing_is_of_an_idea_it_says_so_with_its_page_and_the_nearest(pa
 @pytest.mark.parametrize("asked", ["dinosaurs", "printable", "phonics", "g", "camel dinosaurs"])
 def test_never_less_than_a_whole_word_is_found(page: Page, base: str, asked: str) -> None:
     open_finder(page, base, f"?q={asked}")
-    expect(page.locator(".finder-status")).to_have_text(re.compile("^Nothing has all of that"))
+    absent = asked.rsplit(maxsplit=1)[-1]
+    expect(page.locator(".finder-status")).to_have_text(
+        f"Nothing here has the word “{absent}” yet. Try other words, or fewer."
+    )
     expect(page.locator(".results > li")).to_have_count(0)
+    offer = page.locator(".finder-help button").first
+    expect(offer).to_have_text("Start again" if absent == asked else f"Without “{absent}”")
 
 
 def test_a_word_half_typed_finds_what_begins_with_it_in_the_text(page: Page, base: str) -> None:

@@ -12,7 +12,9 @@ import { distance, standsIn, wordStands } from "./words.js";
 /**
  * @typedef {{
  *   asked: Asked, now: State, scores: Float64Array | null, counted: Counted, rows: number[], untaught: Part[],
- * }} Answer `now` is what is chosen with the filters typed; `untaught` are parts that nothing is of
+ *   absent: Part[],
+ * }} Answer `now` is what is chosen with the filters typed; `untaught` are parts that nothing is of, `absent` words that
+ *   stand nowhere
  */
 
 /** @type {(data: Data, state: State, found: Found) => Answer} */
@@ -25,7 +27,8 @@ export const answer = (data, state, found) => {
   const now = { ...state, chosen, order }, scores = wordScores(data, asked, found);
   const counted = count(data, chosen, scores);
   const untaught = asked.parts.filter((part) => isUntaught(data, part));
-  return { asked, now, scores, counted, rows: rank(data, counted.fitting, now, scores), untaught };
+  const absent = asked.parts.filter((part) => !part.values.length && !wordScores(data, { ...asked, parts: [part] }, found)?.some(Boolean));
+  return { asked, now, scores, counted, untaught, absent, rows: rank(data, counted.fitting, now, scores) };
 };
 
 /** The word nearest to one that is nowhere: one that begins with it, or differs by a letter or two; or "". @type {(all: string[], text: string) => string} */

@@ -78,6 +78,6 @@ export const understand = (data, q) => {
 /** Whether nothing at all is of what a part means. @type {(data: Data, part: Part) => boolean} */
 export const isUntaught = (data, { values }) => values.length > 0 && !values.some((value) => data.has.includes(value));
 
-/** The parts whose words the text is asked for. @type {(data: Data, q: string) => Part[]} */
-export const partsForText = (data, q) => (
-  understand(data, q).parts.filter((part) => !part.values.length || isUntaught(data, part)));
+/** The parts whose words the text is asked for; a letter alone says too little. @type {(data: Data, q: string) => Part[]} */
+export const partsForText = (data, q) => understand(data, q).parts.filter((part) => (
+  part.values.length ? isUntaught(data, part) : !/^\p{L}$/u.test(part.text)));

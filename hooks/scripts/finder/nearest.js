@@ -18,7 +18,7 @@ const NEAREST = 6, PAGES = 5;
  */
 
 /** @type {(data: Data, state: State, answer: Answer, actions: Actions) => Offer[]} */
-const offersOf = (data, state, { asked, now, scores }, { choose, ask, clear }) => {
+const offersOf = (data, state, { asked, now, scores, absent }, { choose, ask, clear }) => {
   /** @type {Offer[]} */
   const offers = [];
   for (const value of state.order) {
@@ -36,6 +36,9 @@ const offersOf = (data, state, { asked, now, scores }, { choose, ask, clear }) =
   for (const { text, values } of asked.filters) {
     const left = count(data, now.chosen.map((on, value) => (values.includes(value) ? 0 : on)), scores).fitting.length;
     if (left) offers.push([`Without “${text}”: ${left}`, () => ask(state.q.replace(text, ""))]);
+  }
+  if (asked.parts.length > absent.length) {
+    for (const { text } of absent) offers.push([`Without “${text}”`, () => ask(state.q.replace(text, "").trim())]);
   }
   if (asked.parts.length && now.order.length) {
     const left = count(data, now.chosen, null).fitting.length;

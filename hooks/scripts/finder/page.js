@@ -123,8 +123,9 @@ const open = (place) => {
     help.append(...offers.map(([text, act]) => button(text, () => { act(); words.focus(); })));
     results.replaceChildren(...cards(rows, reasonFor));
     showMore.hidden = true;
-    const [lacking] = answered.untaught;
-    const told = lacking ? `No lesson on ${lacking.text} yet.` : "Nothing has all of that.";
+    const [lacking] = answered.untaught, [absent] = answered.absent;
+    const none = absent ? `Nothing here has the word “${absent.text}” yet.` : "Nothing has all of that.";
+    const told = lacking ? `No lesson on ${lacking.text} yet.` : none;
     const shown = rows.length === 1 ? " The nearest is shown." : ` The ${rows.length} nearest are shown.`;
     say(`${told}${rows.length ? shown : state.q && !lacking ? " Try other words, or fewer." : ""}`, later);
   };
