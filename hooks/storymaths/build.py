@@ -12,17 +12,18 @@ from .activities.work_out import WorkedOut
 from .model.address import CONTENT, source_of
 from .model.document import Document
 from .model.page_fields import PageFields
-from .model.site_settings import SiteSettings
+from .model.site_settings import FRONT, SiteSettings
 from .publish.assets import PARTS, assets
-from .publish.content_page import draw_content
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
 from .publish.open_data.files import open_data
 from .publish.pack.only_series import only_series
 from .publish.page_frame import Drawn, PageFrame, theme_files
+from .publish.page_kinds.table import kind_of
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
 from .reading import Reading
+from .render.in_type.drawings import drawings_in_type
 from .render.problem_pages import draw_problems, draw_unread
 from .render.site import Rendered, Site
 
@@ -92,7 +93,7 @@ class Build:
             return ()
         if self.reading.collection is None:
             content = self.root / CONTENT
-            return tuple(path.relative_to(content).as_posix() for path in sorted(content.rglob("*.md")))
+            return (FRONT, *(path.relative_to(content).as_posix() for path in sorted(content.rglob("*.md"))))
         return tuple(source_of(page.path) for page in self.reading.collection.unread)
 
     @cached_property
@@ -117,20 +118,23 @@ class Build:
         problems = [p for p in self.reading.problems if source_of(p.place.path) == source or self._site is None]
         written = self._written.get(source)
         if written is not None and self._site is not None:
-            page = draw_content(self._site, written)
+            page = kind_of(written).draw(self._site, written)
         elif source in self._generated:
             page = self._generated[source]()
         else:
             page = draw_unread(source)
         draft = written is not None and written.fields.status == "draft"
         for_machines = self._heads.element(written, page) if self._heads else ""
-        return Drawn(page, draw_problems(problems), draft, for_machines)
+        if self._site is None:
+            return Drawn(page, draw_problems(problems), draft)
+        publisher = self._site.collection.reference.imprint.publisher
+        return Drawn(page, draw_problems(problems), draft, for_machines, publisher, self._site.terms(source))
 
     def files(self) -> Mapping[str, bytes | str | Path]:
         """What stands beside the pages, by address: a file's content, or the file it is a copy of."""
         files: dict[str, bytes | str | Path] = {**theme_files(), **self._pictures(), NOT_FOUND: self._frame.not_found()}
         if self._site is not None:
-            files |= assets(self._site, self._kept)
+            files |= {**assets(self._site, self._kept), **drawings_in_type(self._site.collection)}
         if self._site is not None and not self.reading.problems:
             files |= open_data(self._site)  # what has problems is for its author to see, not for other programs
         return {address: content for address, content in files.items() if address not in _PARTS_OF_THE_STYLESHEET}

@@ -27,7 +27,9 @@ export const answer = (data, state, found) => {
   const now = { ...state, chosen, order }, scores = wordScores(data, asked, found);
   const counted = count(data, chosen, scores);
   const untaught = asked.parts.filter((part) => isUntaught(data, part));
-  const absent = asked.parts.filter((part) => !part.values.length && !wordScores(data, { ...asked, parts: [part] }, found)?.some(Boolean));
+  /** @type {(part: Part) => boolean} */
+  const isAbsent = (part) => !part.values.length && !wordScores(data, { ...asked, parts: [part] }, found)?.some(Boolean);
+  const absent = counted.fitting.length ? [] : asked.parts.filter(isAbsent);
   return { asked, now, scores, counted, untaught, absent, rows: rank(data, counted.fitting, now, scores) };
 };
 

@@ -13,8 +13,18 @@ export const standsIn = (lower, word) => {
   return false;
 };
 
-/** A word in the forms a reader may type or a page may have: one, or several. @type {(word: string) => string[]} */
-const formsOf = (word) => (word.length > 3 ? [word, word.replace(/(?<=s|x|ch|sh)es$|(?<!s)s$/u, ""), word.replace(/ies$/u, "y")] : [word]);
+/** @type {Map<string, string[]>} */
+const forms = new Map();
+
+/** A word as typed, and in the singular. @type {(word: string) => string[]} */
+const formsOf = (word) => {
+  const known = forms.get(word);
+  if (known) return known;
+  const single = word.length > 3 ? [word.replace(/(?<=s|x|ch|sh)es$|(?<!s)s$/u, ""), word.replace(/ies$/u, "y")] : [];
+  const made = [...new Set([word, ...single])];
+  forms.set(word, made);
+  return made;
+};
 
 /**
  * Whether a whole word stands in text that is in small letters, in the singular or the plural.

@@ -12,6 +12,7 @@ from .fields import Id, Strict, Text, Year
 class Meaning(Strict):
     """Ways of asking for one thing, and what is meant: what a page must be of, or a filter."""
 
+    id: Id
     says: Annotated[tuple[Text, ...], Field(min_length=1)]
     concepts: tuple[Id, ...] = ()
     """The first is meant most."""

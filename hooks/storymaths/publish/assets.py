@@ -6,6 +6,8 @@ import re
 from collections.abc import Mapping
 from pathlib import Path
 
+from ..model.carried import carried
+from ..model.site_settings import Colours
 from ..render.site import Site
 from .coverage_files import coverage_files
 from .data_files import data_files
@@ -13,7 +15,7 @@ from .fonts import letterforms
 from .moved_pages import moved_pages
 from .page_scripts import page_scripts
 
-_LOOK = Path(__file__).parents[2] / "theme" / "look"
+_LOOK = carried("theme") / "look"
 PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "weeks.css", "print.css")
 """Values come first: the rest speaks of them by name."""
 _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
@@ -26,11 +28,14 @@ def assets(site: Site, kept: Path) -> Mapping[str, bytes | str]:
         **coverage_files(site),
         **moved_pages(site),
         **page_scripts(),
-        "look/site.css": stylesheet(),
-        **letterforms(kept / "letterforms"),
+        "look/site.css": stylesheet(site.settings.colours),
+        **letterforms(kept / "letterforms", site.settings.letterforms),
     }
 
 
-def stylesheet() -> str:
+def stylesheet(colours: Colours = "harbour") -> str:
     """All styles as one file, so that nothing else holds up the first paint; notes for developers left out."""
-    return "".join(_NOTE.sub("", (_LOOK / part).read_text("utf-8")) for part in PARTS)
+    parts = [_LOOK / part for part in PARTS]
+    if colours != "harbour":
+        parts.insert(1, _LOOK / "colours" / f"{colours}.css")
+    return "".join(_NOTE.sub("", part.read_text("utf-8")) for part in parts)
