@@ -43,6 +43,11 @@ from storymaths.parse.reference import ReferenceBroken, read_reference
         ("bank_holidays.yaml", "2027-03-26, name", "2037-03-26, name", "outside the years 2026 to 2028"),
         ("bank_holidays.yaml", "2027-03-26, name", "2027-03-36, name", "day is out of range"),
         ("bank_holidays.yaml", "by: statute", "by: statut", "not a known id"),
+        ("asked.yaml", "concepts: [mass]", "concepts: [mas]", 'concepts is "mas", which is not a known id'),
+        ("asked.yaml", "words: [remainder]", "words: [remander]", 'words is "remander", which is not a known id'),
+        ("asked.yaml", "kinds: [home]", "kinds: [hme]", 'kinds is "hme", which is not a known id'),
+        ("asked.yaml", "years: [1, 2]", "years: [1, 7]", "a year is Reception, 1, 2, 3, 4, 5 or 6"),
+        ("asked.yaml", "[weight, weigh,", "[weight, fewer,", "is already in this list"),
     ],
 )
 def test_a_slip_is_told_with_its_place(tmp_path: Path, file: str, old: str, new: str, says: str) -> None:
