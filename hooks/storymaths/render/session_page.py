@@ -10,8 +10,9 @@ from .activity import activities_drawn
 from .answers_apart import draw_answers_apart
 from .bends import shown_bends
 from .body import draw_blocks
-from .objectives import shown
+from .objectives import shown as shown_objectives
 from .screens.pages import slides_on_screen
+from .session_steps import steps_with_stops
 from .site import Rendered, Site
 
 _LONGEST_SHOWN = 60
@@ -29,6 +30,7 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
     run = site.collection.sessions_of(session.book)
     draw_fence = activities_drawn(site, page, source)
     told = {one.heading.words: draw_blocks(one.blocks, source, draw_fence) for one in page.content.sections}
+    steps, left_stops = steps_with_stops(session, page.content)
     place = run.index(page)
     html = site.draw_with_words(
         "session.html",
@@ -42,10 +44,12 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         homes=site.collection.homes_of(session.book),
         story=site.collection.stories.get(session.book),
         opening=draw_blocks(page.content.opening, source, draw_fence),
-        steps=[(step, told.get(words_of(step.name), "")) for step in session.steps],
-        objectives=shown(session.objectives, reference),
-        revisited=shown(session.revisits, reference),
-        bends=[(bent, shown(session.bends[bent.year].objectives, reference)) for bent in shown_bends(site, page)],
+        steps=[(shown, told.get(words_of(shown.step.name), "")) for shown in steps],
+        first_stops=next((shown.stops for shown in steps if shown.stops), left_stops),
+        left_stops=left_stops,
+        objectives=shown_objectives(session.objectives, reference),
+        revisited=shown_objectives(session.revisits, reference),
+        bends=[(bent, shown_objectives(session.bends[bent.year].objectives, reference)) for bent in shown_bends(site, page)],
         new_words=[reference.words[word] for word in session.words.new if word in reference.words],
         known_words=[reference.words[word] for word in session.words.again if word in reference.words],
         lasting=lasting,
