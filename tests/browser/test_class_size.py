@@ -29,6 +29,7 @@ def test_without_script_every_table_is_right_for_the_usual_class(page: Page, bas
 @pytest.mark.parametrize("path", PAGES)
 def test_every_quantity_follows_the_class(page: Page, base: str, path: str) -> None:
     page.goto(f"{base}{path}.html")
+    page.locator(".get-ready summary").click()
     for children in (1, 2, 17, 27, 30, 31, 60):
         page.get_by_label("Children in the class").fill(str(children))
         assert quantities(page) == expected(path, children)
@@ -37,6 +38,7 @@ def test_every_quantity_follows_the_class(page: Page, base: str, path: str) -> N
 
 def test_a_number_that_cannot_be_a_class_is_put_right(page: Page, base: str) -> None:
     page.goto(f"{base}{PAGES[0]}.html")
+    page.locator(".get-ready summary").click()
     box = page.get_by_label("Children in the class")
     for typed, taken in (("0", "30"), ("", "30"), ("-4", "1"), ("900", "60")):
         box.fill(typed)

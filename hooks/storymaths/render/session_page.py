@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..model.address import screen_page
 from ..model.document import Document
+from ..model.reference import Reference
 from ..model.session import Session
 from ..parse.body import words_of
 from .activity import activities_drawn
@@ -21,6 +22,13 @@ _LONGEST_SHOWN = 60
 def lasting(minutes: int) -> int:
     """Minutes as the timetable shows their length: to the nearest five, from 5 to 60."""
     return min(_LONGEST_SHOWN, max(5, 5 * round(minutes / 5)))
+
+
+def _things(session: Session, reference: Reference) -> list[str]:
+    """What is to be got ready, each by its name once."""
+    items = dict.fromkeys((needed.item, needed.count == 1) for needed in session.materials)
+    names = (reference.materials[item].name if one else reference.materials[item].plural for item, one in items)
+    return list(dict.fromkeys(names))
 
 
 def draw_session(site: Site, page: Document[Session]) -> Rendered:
@@ -49,9 +57,12 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         left_stops=left_stops,
         objectives=shown_objectives(session.objectives, reference),
         revisited=shown_objectives(session.revisits, reference),
-        bends=[(bent, shown_objectives(session.bends[bent.year].objectives, reference)) for bent in shown_bends(site, page)],
+        bends=[
+            (bent, shown_objectives(session.bends[bent.year].objectives, reference)) for bent in shown_bends(site, page)
+        ],
         new_words=[reference.words[word] for word in session.words.new if word in reference.words],
         known_words=[reference.words[word] for word in session.words.again if word in reference.words],
+        things=_things(session, reference),
         lasting=lasting,
         class_size=reference.limits.class_size,
         screen=screen_page(source),
