@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 import pytest
 from project import collection
+from storymaths.model.fields import Pages
 from storymaths.model.session import Reading, Session, Step, Stop
 from storymaths.parse.body import read_body
 from storymaths.render.session_steps import steps_with_stops
@@ -18,7 +19,7 @@ def stops_of(steps: Sequence[str], pages: Sequence[int]) -> tuple[list[list[int]
     page = next(iter(SESSIONS.values()))
     names = [f"Step {'abcdef'[row]}" for row in range(len(steps))]
     body = read_body("\n\n".join(f"## {name}\n\n{words}" for name, words in zip(names, steps, strict=True)))
-    reads = [Reading(pages="1-20", stops=[Stop(page=n, ask="Why?", hear=["So."]) for n in pages])]
+    reads = [Reading(pages=Pages((1, 20)), stops=tuple(Stop(page=n, ask="Why?", hear=("So.",)) for n in pages))]
     session = page.fields.model_copy(
         update={"reads": tuple(reads), "steps": tuple(Step(name=name, minutes=5) for name in names)}
     )
