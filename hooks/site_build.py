@@ -42,7 +42,7 @@ def on_startup(command: str, dirty: bool) -> None:
 
 def on_config(config: MkDocsConfig) -> MkDocsConfig:
     """Reads and checks everything; a build with problems stops here, before any file is touched."""
-    core, root = _fresh(), Path(config.config_file_path).parent
+    core, root = _fresh(), Path(config.docs_dir).parent
     before = _Now.build.memory if _Now.build else None
     address = config.site_url or "" if _Now.serving else ""
     _Now.build = core.start_build(root, serving=_Now.serving, address=address, before=before)

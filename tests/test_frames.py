@@ -44,14 +44,14 @@ def test_both_frames_give_the_same_files_byte_for_byte(tmp_path: Path) -> None:
 
 
 def test_a_build_says_nothing_of_the_end_of_what_it_is_built_with(project: Path) -> None:
-    change(project / "content/index.md", "kind: page", "kynd: page")  # it ends early, with all its messages
+    change(project / "content/about-the-quay.md", "kind: page", "kynd: page")  # it ends early, with all its messages
     done = mkdocs_build(project)
     assert "kind-unknown" in done.stdout + done.stderr
     assert "end of life" not in done.stdout + done.stderr
 
 
 def test_the_core_builds_nothing_of_what_has_problems(project: Path, tmp_path: Path) -> None:
-    change(project / "content/index.md", "kind: page", "kynd: page")
+    change(project / "content/about-the-quay.md", "kind: page", "kynd: page")
     with pytest.raises(ProblemsFound, match="kind-unknown"):
         build_site(project, tmp_path / "site")
     assert not (tmp_path / "site").exists()

@@ -37,8 +37,8 @@ from storymaths.activities.on_pages import work_out_pages
 from storymaths.activities.table import KINDS
 from storymaths.activities.tune import tune
 from storymaths.activities.work_out import WorkedOut, work_out
-from storymaths.publish.content_page import draw_content
 from storymaths.publish.gallery import draw_gallery, examples_of
+from storymaths.publish.page_kinds.table import kind_of
 from storymaths.render.site import Site
 
 ROUNDS = 9
@@ -121,7 +121,7 @@ def bench_pages() -> None:
     def draw() -> None:
         site = Site(collection(), activities, memory)
         for page in pages:
-            draw_content(site, page)
+            kind_of(page).draw(site, page)
         draw_gallery(site)
 
     solved, drawn, memory = [], [], Memory[WorkedOut]()

@@ -24,7 +24,7 @@ from storymaths.activities.on_pages import check_activities, work_out_pages
 from storymaths.check.rules import check_all
 from storymaths.model.document import Document
 from storymaths.parse.collection import read_collection
-from storymaths.publish.content_page import draw_content
+from storymaths.publish.page_kinds.table import kind_of
 from storymaths.render.site import Site
 
 WANTED = 2.0
@@ -50,7 +50,7 @@ def seconds_of(case: Hostile) -> tuple[float, float]:
         checked = time.process_time()
         page = next((page for page in collection.documents if page.path == f"content/{case.path}"), None)
         if isinstance(page, Document):
-            draw_content(Site(collection, activities), page)
+            kind_of(page).draw(Site(collection, activities), page)
         return checked - started, time.process_time() - checked
 
 

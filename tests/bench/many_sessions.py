@@ -20,7 +20,6 @@ _COVER = (
     '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 180 240"><path d="M0 0H180V240H0Z" fill="#d5e8e6"/>'
     '<circle cx="90" cy="120" r="50" fill="#a63f29"/></svg>\n'
 )
-_PAGE = "---\nkind: page\ntitle: {title}\nsummary: {title}, made up to measure with.\n---\n\nMade up to measure with.\n"
 
 
 def make_project(folder: Path, sessions: int) -> None:
@@ -36,8 +35,6 @@ def make_project(folder: Path, sessions: int) -> None:
     # Pages are what is measured; print sheets have a bench of their own.
     settings.write_text(settings.read_text("utf-8").replace("print_sheets: true", "print_sheets: false"), "utf-8")
     (folder / "mkdocs.yml").write_text(_settings(), encoding="utf-8")
-    for name, title in (("index", "Many sessions"), ("access", "Access"), ("credits", "Credits")):
-        (content / f"{name}.md").write_text(_PAGE.format(title=title), encoding="utf-8")
     for number in range(-(-sessions // SESSIONS_A_BOOK)):
         run = min(SESSIONS_A_BOOK, sessions - number * SESSIONS_A_BOOK)
         _write_book(content / "books" / f"book-{number}", number, run, reference)

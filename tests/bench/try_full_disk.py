@@ -50,7 +50,7 @@ def tried(project: Path, disk: Path) -> int:
     done = publish(project, dest)
     assert done.returncode == 0, done.stderr
     whole = mark_of(dest)
-    page = project / "content/access.md"
+    page = project / "content/books/book-0/home-1.md"
     page.write_text(page.read_text(encoding="utf-8") + "\nMore.\n", encoding="utf-8")
     for free in (0, 0.1, 1, 2, 4, 6, 8, 10, 12, 16, 20):
         room = fill(disk, int(free * MEGABYTE))

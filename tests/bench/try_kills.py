@@ -99,7 +99,7 @@ def real(kills: int, folder: Path) -> bool:
     """A small project, in two versions by turns."""
     project, dest = folder / "project", folder / "real"
     make_project(project, 1)
-    page = project / "content/access.md"
+    page = project / "content/books/book-0/home-1.md"
     text = page.read_text(encoding="utf-8")
     publish = [sys.executable, "-m", "storymaths", "publish", str(dest)]
     known = {}

@@ -62,6 +62,8 @@ def _wait_for_results(page: Page) -> None:
         page.locator("[data-finder] [role=status]").filter(has_text="Nothing")
     ).first.wait_for()
     _open_answers(page)
+    # The button that stays at the foot of the window lies on whichever box is there; below the list it lies on none.
+    page.evaluate("scrollTo(0, document.body.scrollHeight)")
 
 
 def _lay_the_weeks(page: Page) -> None:

@@ -38,7 +38,7 @@ def test_the_catalogue_on_paper_lists_every_session_with_its_minutes(page: Page,
         fields = lesson.fields
         row = rf"{fields.number}\. {re.escape(fields.title)} Year {fields.year} {fields.minutes} "
         assert re.search(row, text), fields.title
-        assert all(code in text for codes in fields.objectives.values() for code in codes)
+        assert all(claim.code in text for claims in fields.objectives.values() for claim in claims)
     assert pictures > len(collection().books), "covers are drawn"
 
 

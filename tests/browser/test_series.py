@@ -48,4 +48,4 @@ def test_marks_can_be_told_apart_without_colour(page: Page, base: str) -> None:
     shapes = page.locator(".cov-legend svg").evaluate_all(
         "(all) => all.map((svg) => [...svg.children].map((shape) => `${shape.tagName} ${getComputedStyle(shape).strokeDasharray}`).join())"
     )
-    assert len(set(shapes)) == 4
+    assert len(set(shapes)) == 5

@@ -33,10 +33,7 @@ class Hostile:
 
 
 def small_content(folder: Path) -> Path:
-    """A content folder of one book and the plain pages; returns the project's root."""
-    for path in ("index.md", "access.md", "credits.md"):
-        (folder / "content").mkdir(exist_ok=True)
-        shutil.copy(PROJECT / "content" / path, folder / "content" / path)
+    """A content folder of one book; returns the project's root."""
     shutil.copytree(PROJECT / "content" / BOOK, folder / "content" / BOOK)
     return folder
 

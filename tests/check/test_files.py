@@ -11,7 +11,7 @@ from storymaths.check.rules import check_all
 from storymaths.model.problem import Problem
 from storymaths.parse.collection import read_collection
 
-PAGE = text_of("access.md")
+PAGE = text_of("about-the-quay.md")
 DRAWING = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M0 0H9"/></svg>'
 
 
@@ -31,7 +31,7 @@ def said(root: Path) -> list[tuple[str, str]]:
     return [(problem.rule, problem.place.path) for problem in problems_in(root)]
 
 
-@pytest.mark.parametrize("name", ["access.md", "scenes/page-1.svg", "maths-3/year-2.md"])
+@pytest.mark.parametrize("name", ["about-us.md", "scenes/page-1.svg", "maths-3/year-2.md"])
 def test_names_that_can_be_used(tmp_path: Path, name: str) -> None:
     put(tmp_path, name, DRAWING if name.endswith("svg") else PAGE.replace("](", "] ("))
     assert said(tmp_path) == []

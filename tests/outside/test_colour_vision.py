@@ -13,7 +13,7 @@ import pytest
 from coloraide import Color
 from project import ROOT
 
-from .test_contrast import STRANDS, YEARS, contrast, modes
+from .test_contrast import OTHERS, STRANDS, YEARS, contrast, modes
 
 CLEARLY = 12.0
 MARKS = (ROOT / "hooks/storymaths/render/templates/_marks.html").read_text(encoding="utf-8")
@@ -25,8 +25,9 @@ def as_seen(colour: str, sight: str) -> str:
 
 @pytest.mark.parametrize("sight", ["protan", "deutan", "tritan"])
 @pytest.mark.parametrize("mode", ["day", "night"])
-def test_the_two_accents_and_the_shaded_parts_differ(mode: str, sight: str) -> None:
-    colours = modes()[mode]
+@pytest.mark.parametrize("chosen", ["", *OTHERS])
+def test_the_two_accents_and_the_shaded_parts_differ(mode: str, sight: str, chosen: str) -> None:
+    colours = modes(chosen)[mode]
     for one, other in (("warm", "cool"), ("figure-fill", "figure-soft"), ("focus", "paper"), ("ink", "warm")):
         seen = [Color(as_seen(colours[name], sight)) for name in (one, other)]
         assert seen[0].delta_e(seen[1], method="2000") > CLEARLY, f"{one} and {other}"

@@ -10,11 +10,16 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from itertools import product
+from typing import get_args
 
 import pytest
 from project import ROOT
+from storymaths.model.site_settings import Colours
 
-VALUES = (ROOT / "hooks/theme/look/values.css").read_text(encoding="utf-8")
+LOOK = ROOT / "hooks/theme/look"
+VALUES = (LOOK / "values.css").read_text(encoding="utf-8")
+OTHERS = sorted(path.stem for path in (LOOK / "colours").glob("*.css"))
+"""Colours a collection may choose instead."""
 TEXT, SHAPE = 4.5, 3.0
 """Least contrast of text (success criterion 1.4.3) and of what must be seen but not read (1.4.11)."""
 
@@ -53,11 +58,14 @@ def named_colours(block: str) -> dict[str, str]:
     return dict(re.findall(r"--([a-z0-9-]+): (#[0-9a-f]{3,6});", block))
 
 
-def modes() -> Mapping[str, Mapping[str, str]]:
+def modes(chosen: str = "") -> Mapping[str, Mapping[str, str]]:
     day, rest = VALUES.split("@media (prefers-color-scheme: dark)")
     night, paper = rest.split("@media print")
-    light = named_colours(day)
-    return {"day": light, "night": light | named_colours(night), "print": light | named_colours(paper)}
+    light, dark, printed = named_colours(day), named_colours(night), named_colours(paper)
+    if chosen:
+        by_day, by_night = (LOOK / f"colours/{chosen}.css").read_text("utf-8").split("(prefers-color-scheme: dark)")
+        light, dark = light | named_colours(by_day), dark | named_colours(by_night)
+    return {"day": light, "night": light | dark, "print": light | printed}
 
 
 def luminance(colour: str) -> float:
@@ -87,9 +95,10 @@ def test_the_formula_gives_what_others_published(one: str, other: str, published
     assert contrast(one, other) == contrast(other, one)
 
 
+@pytest.mark.parametrize("chosen", ["", *OTHERS])
 @pytest.mark.parametrize("mode", ["day", "night", "print"])
-def test_every_pair_has_contrast_enough(mode: str) -> None:
-    colours = modes()[mode]
+def test_every_pair_has_contrast_enough(mode: str, chosen: str) -> None:
+    colours = modes(chosen)[mode]
     pairs = PAIRS if mode != "print" else [pair for pair in PAIRS if {"on-accent", "focus"}.isdisjoint(pair[:2])]
     short = {
         f"{one} on {other}": round(ratio, 2)
@@ -105,6 +114,13 @@ def test_no_colour_is_left_out() -> None:
     assert (
         named_colours(VALUES.split("@media (prefers-color-scheme: dark)")[1].split("@media print")[0]).keys() == named
     )
+
+
+def test_what_may_be_chosen_instead_is_named_and_whole() -> None:
+    assert {"harbour", *OTHERS} == set(get_args(Colours))
+    for name in OTHERS:
+        by_day, by_night = (LOOK / f"colours/{name}.css").read_text("utf-8").split("(prefers-color-scheme: dark)")
+        assert named_colours(by_day).keys() == named_colours(by_night).keys() <= set(modes()["day"]), name
 
 
 def test_only_the_values_name_colours() -> None:

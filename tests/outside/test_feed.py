@@ -84,7 +84,7 @@ def test_moments_are_written_as_they_must_be(root: etree._Element) -> None:
 def test_somebody_wrote_it(root: etree._Element) -> None:
     """RFC 4287, sections 4.1.1 and 4.2.1: an author for the feed serves its entries; a person has one name."""
     (author,) = root.findall("a:author", ATOM)
-    assert text(author, "name") == collection().reference.imprint.made_by
+    assert text(author, "name") == collection().reference.imprint.publisher
 
 
 def test_links_say_what_they_are(root: etree._Element) -> None:

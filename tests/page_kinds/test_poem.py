@@ -22,7 +22,6 @@ from storymaths.model.page_schemas import SCHEMAS
 from storymaths.model.site_settings import SiteSettings
 from storymaths.parse.document import parse_document
 from storymaths.pipeline import write_site
-from storymaths.publish.content_page import draw_content
 from storymaths.publish.finder_columns import addresses, finder_columns
 from storymaths.publish.finder_words import questions
 from storymaths.publish.generated import generated
@@ -32,7 +31,7 @@ from storymaths.publish.open_data.catalogue_schema import catalogue_schema
 from storymaths.publish.open_data.catalogue_table import catalogue_table
 from storymaths.publish.open_data.feed import feed
 from storymaths.publish.pack.make import pack_files
-from storymaths.publish.page_kinds.table import PAGE_KINDS
+from storymaths.publish.page_kinds.table import PAGE_KINDS, kind_of
 from storymaths.publish.sections import on_front
 from storymaths.reading import Reading
 from storymaths.render.site import Site
@@ -69,7 +68,7 @@ def site() -> Site:
 
 
 def test_it_is_drawn_with_all_its_fields(site: Site) -> None:
-    html = draw_content(site, a_poem("boats")).html
+    html = kind_of(a_poem("boats")).draw(site, a_poem("boats")).html
     assert "by Somebody" in html
     assert "<strong>two</strong>" in html
 
@@ -113,7 +112,7 @@ def test_it_is_on_the_pages_of_its_concepts_and_its_year_and_on_the_front(site: 
 
 def test_programs_are_told_what_it_is(site: Site) -> None:
     poem = a_poem("boats")
-    node = PageDescriber(site).node(poem, draw_content(site, poem))
+    node = PageDescriber(site).node(poem, kind_of(poem).draw(site, poem))
     assert (node["@type"], node["name"]) == ("CreativeWork", TITLE)
     listed = PageDescriber(site).node(None, generated(site)[LISTS["catalogue"]]())
     assert {"CreativeWork"} < {part["@type"] for part in listed["hasPart"]}
@@ -131,7 +130,7 @@ def test_it_is_in_the_pack_of_a_series_with_its_book_and_in_no_other(tmp_path: P
     whole = replace(whole, reference=mini)
     reading = Reading(whole, (), {page.path: () for page in whole.documents})
     build = Build(tmp_path, reading, only_series="both")
-    packed = pack_files(tmp_path, whole, whole.series["both"], partial(write_site, build))
+    packed = pack_files(whole, whole.series["both"], partial(write_site, build))
     assert b"by Somebody" in packed[f"pages/{ADDRESS}"]
     assert f"pages/{ELSEWHERE}" not in packed
     assert TITLE.encode() in packed["pages/finder-data.js"]
@@ -161,7 +160,7 @@ def test_an_author_can_start_one(tmp_path: Path) -> None:
     (tmp_path / "content/books/boats").mkdir(parents=True)
     (tmp_path / "content/books/boats/index.md").touch()
     words, starter = starters()["poem"]
-    first, second = (start(tmp_path, starter, TITLE, "2027-01-11", "boats")[0] for _ in range(2))
+    first, second = (start(tmp_path, starter, TITLE, "2027-01-11", "boats") for _ in range(2))
     assert (words, first.name, second.name) == ("poem", "poem-1.md", "poem-2.md")
     page = parse_document("content/books/boats/poem-2.md", second.read_text(encoding="utf-8"))
     assert isinstance(page, Document)

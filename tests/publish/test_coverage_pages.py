@@ -14,9 +14,9 @@ from storymaths.covers.table import year_tables
 from storymaths.model.address import coverage_page
 from storymaths.parse.collection import read_collection
 from storymaths.parse.reference import read_reference
-from storymaths.publish.content_page import draw_content
 from storymaths.publish.generated import generated
 from storymaths.render.coverage_picture import MOST_SESSIONS, grid
+from storymaths.render.series_page import draw_series
 from storymaths.render.site import Site
 
 MINI = Site(three_small_books(), work_out_pages(three_small_books()))
@@ -33,7 +33,7 @@ def generated_page(site: Site, source: str) -> str:
 
 
 def series_page() -> str:
-    return draw_content(MINI, MINI.collection.series["both"]).html  # type: ignore[arg-type]
+    return draw_series(MINI, MINI.collection.series["both"]).html
 
 
 @pytest.fixture(scope="module")
@@ -99,7 +99,7 @@ def test_a_school_that_has_a_version_finds_what_is_new_from_there_down() -> None
 def test_every_series_has_each_of_its_parts() -> None:
     site = Site(collection(), work_out_pages(collection()))
     for series in site.collection.series.values():
-        html = draw_content(site, series).html  # type: ignore[arg-type]
+        html = draw_series(site, series).html
         for part in ("books", "path", "words", "materials", "care", "covers", "licence", "changes"):
             assert f'id="{part}"' in html, (series.path, part)
 

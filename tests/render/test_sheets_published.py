@@ -86,7 +86,7 @@ def test_unchanged_sheets_are_not_made_again(monkeypatch: pytest.MonkeyPatch, tm
 def test_written_sheets_are_whole_and_what_is_no_longer_used_is_forgotten(tmp_path: Path) -> None:
     kept, site = tmp_path / "cache", tmp_path / "site"
     some = [sheet for sheet in frozen_sheets() if "session-1" in sheet.address]
-    sheet_cache.fill(kept, {sheet.key: copy_of(sheet.data) for sheet in some})
+    sheet_cache.fill(kept, {sheet.key: copy_of(sheet.data, sheet.house) for sheet in some})
     (kept / "of-last-week.pdf").write_bytes(b"old")
     write_sheets(some, site, kept)
     assert not (kept / "of-last-week.pdf").exists()
@@ -108,7 +108,7 @@ def test_the_same_bytes_in_another_folder_and_another_process(tmp_path: Path) ->
     sheets = [sheet for sheet in frozen_sheets() if sheet.what != "all-sheets"]
     assert len(sheets) >= sheet_cache.WORTH_A_SECOND_PROCESS
     other = tmp_path / "elsewhere"
-    sheet_cache.fill(other, {sheet.key: copy_of(sheet.data) for sheet in sheets})
+    sheet_cache.fill(other, {sheet.key: copy_of(sheet.data, sheet.house) for sheet in sheets})
     for sheet in sheets:
         for path_of in (sheet_cache.pdf_path, sheet_cache.png_path):
             assert path_of(other, sheet.key).read_bytes() == path_of(cache(), sheet.key).read_bytes(), sheet.address
@@ -116,7 +116,7 @@ def test_the_same_bytes_in_another_folder_and_another_process(tmp_path: Path) ->
 
 def test_the_same_sheet_twice_in_one_process() -> None:
     sheet = _sheet("books/cliff-house-lift/session-2-cast-cards.pdf")
-    assert set_in_type(copy_of(sheet.data)) == set_in_type(copy_of(sheet.data))
+    assert set_in_type(copy_of(sheet.data, sheet.house)) == set_in_type(copy_of(sheet.data, sheet.house))
 
 
 def test_a_second_process_that_fails_leaves_its_share_to_the_first(
@@ -125,5 +125,5 @@ def test_a_second_process_that_fails_leaves_its_share_to_the_first(
     monkeypatch.setattr(sheet_cache, "_CHILD", "raise SystemExit(1)")
     monkeypatch.setattr(sheet_cache, "WORTH_A_SECOND_PROCESS", 2)
     some = frozen_sheets()[:4]
-    sheet_cache.fill(tmp_path, {sheet.key: copy_of(sheet.data) for sheet in some})
+    sheet_cache.fill(tmp_path, {sheet.key: copy_of(sheet.data, sheet.house) for sheet in some})
     assert all(sheet_cache.pages_of(tmp_path, sheet.key) == sheet.pages for sheet in some)

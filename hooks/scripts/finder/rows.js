@@ -101,7 +101,7 @@ export const read = (columns) => {
   const titles = rows.title.split("\n"), files = rows.file.split("\n"), minutes = rows.minutes.split(",");
   const concepts = rows.concepts.split(",").map(numbers), themes = rows.themes.split(",").map(numbers);
   const line = lineage(columns, numberOf);
-  const bookIds = books.id.split("\n"), covers = books.cover.split("\n");
+  const bookIds = books.id ? books.id.split("\n") : [], covers = books.cover.split("\n");
   /** @type {Idea[]} */
   const ideas = [];
   const first = [0], has = /** @type {number[]} */ ([]), seen = /** @type {number[]} */ ([]);

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from ..check.suggestion import did_you_mean
 from ..expression.noun import plural
 from ..model.activity import CastMember, Context
-from ..model.book import Book, Character, FactAbout, FactValue
+from ..model.book import Book, FactAbout, FactValue
 from ..model.document import Loc
 from ..model.reference import ActivityCaps, Reference
 from ..model.year import YearLimits
@@ -60,27 +60,29 @@ def _from_book(
         message = "The cast is named by id, and there is no book here to look the characters up in."
         wrong.append(Unsolvable(("cast",), message, "write it out, as in {otter: {mass: 6}}.", "activity-fact-missing"))
         return
-    known = {character.id: character for character in book.cast}
+    known = {character.id: place for place, character in enumerate(book.cast)}
     ids = list(known) if isinstance(wanted, str) else list(wanted)
     for index, id_ in enumerate(ids):
         if id_ in ids[:index]:
             wrong.append(Unsolvable(("cast", index), f'"{id_}" is in the cast twice.', "name each character once."))
         elif id_ in known:
-            yield _character(known[id_], folder)
+            yield _character(book, known[id_], folder)
         else:
             message = f'"{id_}" is not in the cast of {book.title}.{did_you_mean(id_, known)}'
             fix = f"use one of {', '.join(known)}."
             wrong.append(Unsolvable(("cast", index), message, fix, "activity-fact-missing"))
 
 
-def _character(character: Character, folder: str) -> CastMember:
+def _character(book: Book, place: int, folder: str) -> CastMember:
+    character = book.cast[place]
     return CastMember(
         id=character.id,
         name=character.name,
         plural=character.plural or plural(character.name),
         facts=character.facts,
-        picture=posixpath.normpath(posixpath.join(folder, character.picture)),
-        alt=character.alt,
+        picture=posixpath.normpath(posixpath.join(folder, book.picture_of(place))),
+        alt=book.alt_of(place),
+        notches=book.notches_of(place),
     )
 
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..model.address import source_of
+from ..model.address import CONTENT, source_of
+from ..model.book import COVER_IN_TYPE
 from ..model.collection import Collection
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
@@ -24,10 +25,17 @@ _FOLDERS = ("look/", "fonts/", "pagefind/", "cards/", "coverage/", "templates/")
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each page or picture that would stand where a generated one stands."""
     generated = _MADE.union(collection.generated_pages)
+    drawn = {
+        CONTENT + page.beside(name)
+        for page in collection.books.values()
+        for name in (COVER_IN_TYPE, *(f"token-{character.id}.svg" for character in page.fields.cast))
+    }
     for path in sorted(collection.files):
         source = source_of(path)
         if source in generated:
             yield _problem(path, f"The build makes a page of its own at {source}.")
+        elif path in drawn:
+            yield _problem(path, f"The build draws {source} itself, for a book without a picture.")
         elif source.startswith(_FOLDERS):
             yield _problem(path, f"The build keeps files of its own in the folder {source.partition('/')[0]}.")
 

@@ -43,6 +43,8 @@ def _problem(place: Place) -> Problem:
 
 
 def _named_by(book: Book) -> Iterator[tuple[Loc, str]]:
-    yield ("cover", "picture"), book.cover.picture
+    if book.cover:
+        yield ("cover", "picture"), book.cover.picture
     for index, character in enumerate(book.cast):
-        yield ("cast", index, "picture"), character.picture
+        if character.picture:
+            yield ("cast", index, "picture"), character.picture

@@ -28,6 +28,13 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each picture of a cover, a cast or a body that is no file of the collection."""
     files = {source_of(file) for file in collection.files}
+    reference = collection.reference
+    if reference.site.mark and reference.site.mark not in files:
+        yield RULE.problem(
+            reference.locators["site.yaml"].place(("mark",)),
+            f"There is no picture {CONTENT}{reference.site.mark}." + did_you_mean(reference.site.mark, files),
+            "put the picture there, or take the line out: an open book then stands before the name.",
+        )
     for page, picture, place in _pictures(collection):
         wanted = resolve(picture, page.source)
         if ":" not in picture and wanted not in files:
@@ -41,9 +48,11 @@ def check(collection: Collection) -> Iterator[Problem]:
 def _pictures(collection: Collection) -> Iterator[tuple[Document[PageFields], str, Callable[[], Place]]]:
     for page in collection.documents:
         if isinstance(page.fields, Book):
-            yield page, page.fields.cover.picture, partial(page.place, "cover", "picture")
+            if page.fields.cover:
+                yield page, page.fields.cover.picture, partial(page.place, "cover", "picture")
             for index, character in enumerate(page.fields.cast):
-                yield page, character.picture, partial(page.place, "cast", index, "picture")
+                if character.picture:
+                    yield page, character.picture, partial(page.place, "cast", index, "picture")
         for address in addresses_in(page.content):
             if address.picture:
                 yield page, address.to, partial(page.place_on_line, address.line, address.to)

@@ -21,6 +21,14 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each picture in a body without alternative text."""
+    for book in collection.books.values():
+        for index, character in enumerate(book.fields.cast):
+            if character.picture and not character.alt:
+                yield RULE.problem(
+                    book.place("cast", index, "picture"),
+                    f"The picture of {character.name} has no words for those who cannot see it.",
+                    "add alt: with what it shows.",
+                )
     for page in collection.documents:
         shown = [(f"![{run.text}]", run.line) for run in page.content.pictures if not run.text.strip()]
         tags = [tag for tag in tags_in(page.content) if tag.name == "img" and not tag.attributes.get("alt", "").strip()]

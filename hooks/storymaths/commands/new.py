@@ -23,7 +23,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(root: Path, options: argparse.Namespace) -> int:
-    """Writes the files and says which. Raises ``Misused``."""
+    """Writes the page and says where. Raises ``Misused``."""
     try:
         today = datetime.date.today().isoformat()
         written = starters.start(root, options.starter, options.title, today, options.book)
@@ -33,8 +33,7 @@ def run(root: Path, options: argparse.Namespace) -> int:
         known = [path.parent.name for path in (root / "content" / "books").glob("*/index.md")]
         near = did_you_mean(str(error), known)
         raise Misused(f'There is no book "{error}" in content/books.{near}', FAILED) from None
-    for path in written:
-        print(f"Wrote {path.relative_to(root)}")
+    print(f"Wrote {written.relative_to(root)}")
     print("It is a draft: its author sees it, and a build leaves it out until status: draft is taken out.")
     return 0
 

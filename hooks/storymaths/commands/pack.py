@@ -74,11 +74,9 @@ def _series_of(path: Path) -> str | None:
 def _files(root: Path, wanted: Wanted) -> Mapping[str, bytes]:
     build = Build(root, wanted.reading, only_series=series_id(wanted.series))
     try:
-        return pack_files(root, wanted.collection, wanted.series, partial(write_site, build))
+        return pack_files(wanted.collection, wanted.series, partial(write_site, build))
     except OSError as error:
         raise Misused(f"The pages could not be put together: {error.strerror}.", FAILED) from None
-    except UnicodeDecodeError:
-        raise Misused("LICENSE is not UTF-8 text, and it goes into the pack.", FAILED) from None
 
 
 def _write(files: Mapping[str, bytes], out: Path, series: str) -> None:

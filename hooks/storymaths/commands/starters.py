@@ -27,8 +27,8 @@ def starters() -> dict[str, tuple[str, Starter]]:
     }
 
 
-def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -> list[Path]:
-    """Writes the files a page starts with; without ``book`` it speaks of the first there is."""
+def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -> Path:
+    """Writes the file a page starts with; without ``book`` it speaks of the first there is."""
     if starter.for_book and not (root / CONTENT / "books" / book / "index.md").is_file():
         raise NoSuchBook(book)
     books = sorted(path.parent.name for path in (root / CONTENT / "books").glob("*/index.md"))
@@ -40,11 +40,7 @@ def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -
     }
     path, number = _next(root / CONTENT, starter.path, told)
     told |= {"number": number, "needs": f"[{number - 1}]" if number > 1 else "[]"}
-    if starter.beside and path.parent.exists():
-        raise AlreadyThere(path.parent)
-    page = Template(starter.text.read_text(encoding="utf-8")).substitute(told)
-    texts = [(path, page), *((path.parent / name, text.read_text(encoding="utf-8")) for name, text in starter.beside)]
-    return [_write(file, text) for file, text in texts]
+    return _write(path, Template(starter.text.read_text(encoding="utf-8")).substitute(told))
 
 
 def _next(content: Path, path: str, told: dict[str, str | int]) -> tuple[Path, int]:

@@ -8,6 +8,9 @@ from importlib import import_module
 from .command import Command
 
 COMMANDS: Mapping[str, str] = {
+    "start": "make a collection of your own in a new folder",
+    "serve": "show the collection in a browser, drawn again as you write",
+    "build": "make the whole site, in the folder site",
     "check": "check every page, or the pages named, without building the site",
     "new": "start a book, session, home activity or series; never overwrites",
     "explain": "why a rule exists, its source, and an example",

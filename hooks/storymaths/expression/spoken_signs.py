@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from .tokens import Token
 
 LINKS = frozenset(
-    "a after altogether an and as at because before but each for from here if in is it left not now of on or over so than that "
+    "a after altogether an and as at away because before but each for from here if in is it left not now of on or over so than that "
     "the their then there these they this those to too we when where which while who with without you r remainder".split()
 )
 """Words that name no things: what comes after a number and one of these is not what is counted."""

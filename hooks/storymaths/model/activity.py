@@ -32,6 +32,8 @@ class CastMember:
     picture: str = ""
     """Source of its drawing inside ``content/``; empty when it has none."""
     alt: str = ""
+    notches: int = 0
+    """Cut into the edge of a card, by which it is told by touch."""
 
 
 @dataclass(frozen=True, slots=True)

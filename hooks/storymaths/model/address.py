@@ -103,6 +103,7 @@ def coverage_csv(source: str) -> str:
 COLLECTION_CSV = "coverage/collection.csv"
 
 LISTS: Mapping[str, str] = {
+    "front": "index.md",
     "find": "find.md",
     "plan": "plan.md",
     "books": "books/index.md",
@@ -123,5 +124,9 @@ LISTS: Mapping[str, str] = {
     "screen-to-try": SCREEN_TO_TRY,
     "catalogue": "catalogue.md",
     "open-data": "open-data.md",
+    "credits": "credits.md",
+    "access": "access.md",
 }
 """Generated pages there is one of each."""
+LICENCE_IN_WORDS = f"{LISTS['credits']}#licence"
+"""What may be done with the collection, where its licence is not published elsewhere."""

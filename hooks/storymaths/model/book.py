@@ -10,18 +10,27 @@ from pydantic import Field
 from .address import book_id
 from .dates import Dated
 from .fields import AdultText, Audience, Count, FileName, Id, PageRange, Pages, Strict, Text, Year
+from .imprint import Licence
 from .page_fields import Named, PageFields
 from .prose import Loc
+from .token import Token, token_of
 
 Rights = Literal["own", "public-domain", "in-copyright"]
 FactValue = bool | int | Annotated[str, Audience.PUPILS]
 
 
+COVER_IN_TYPE = "cover-in-type.svg"
+"""What stands beside a book's page where it has no picture of its cover; drawn by the build."""
+OwnPicture = Literal["toy", "objects"]
+
+
 class Picture(Strict):
-    """A drawing beside the page that uses it, and what it shows, for those who cannot see it."""
+    """A picture beside the page that uses it, and what it shows, for those who cannot see it."""
 
     picture: FileName
     alt: Text
+    shows: OwnPicture | None = None
+    """What an author's own photograph or drawing shows, where the book is somebody else's."""
 
 
 class Character(Strict):
@@ -30,8 +39,10 @@ class Character(Strict):
     id: Id
     name: Text
     plural: AdultText | None = None
-    picture: FileName
-    alt: Text
+    picture: FileName | None = None
+    alt: Text | None = None
+    shows: OwnPicture | None = None
+    """As of a picture of the cover."""
     facts: Mapping[str, FactValue] = Field(default_factory=dict)
 
 
@@ -75,18 +86,42 @@ class Book(Dated, PageFields):
     publisher: Text | None = None
     rights: Rights | None = None
     rights_note: AdultText | None = None
+    licence: Licence | None = None
+    """Of its lessons, and of its story and drawings if they are the collection's own; where it is not the collection's."""
     isbn: str | None = None
     pages: Count
     themes: Annotated[tuple[Id, ...], Field(min_length=1)]
     years: BestAndAlso
     summary: Text
-    cover: Picture
+    cover: Picture | None = None
     sensitive: tuple[Sensitive, ...] = ()
     maths_on_pages: Annotated[tuple[MathsOnPages, ...], Field(min_length=1)]
     facts: Mapping[str, FactAbout] = Field(default_factory=dict)
     cast: Annotated[tuple[Character, ...], Field(min_length=1)]
     quotes: tuple[Text, ...] = ()
     """Words quoted from a book in copyright; they are counted and limited."""
+
+    @property
+    def cover_file(self) -> str:
+        """The file beside its page that shows its cover."""
+        return self.cover.picture if self.cover else COVER_IN_TYPE
+
+    def picture_of(self, place: int) -> str:
+        """The file beside its page that shows a character, by the character's place in the cast."""
+        return self.cast[place].picture or f"token-{self.cast[place].id}.svg"
+
+    def alt_of(self, place: int) -> str:
+        """What that file shows."""
+        character = self.cast[place]
+        return (character.alt or "") if character.picture else self.token_of(place).says
+
+    def token_of(self, place: int) -> Token:
+        """What stands for a character without a picture."""
+        return token_of([character.name for character in self.cast], place)
+
+    def notches_of(self, place: int) -> int:
+        """How many are cut into the edge of a character's card; a card with a picture has none."""
+        return 0 if self.cast[place].picture else place + 1
 
     @property
     def best_year(self) -> int:

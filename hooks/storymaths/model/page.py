@@ -1,4 +1,4 @@
-"""A plain page of the collection, such as its first page or its credits."""
+"""A plain page of the collection, such as one about its authors."""
 
 from __future__ import annotations
 

@@ -2,13 +2,44 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from functools import lru_cache
+from typing import Literal
 from urllib.parse import quote
 
-from .address import html_of
+from .address import LISTS, html_of
+from .fields import FileName, Strict, Text
 
-FRONT = "index.md"
+FRONT = LISTS["front"]
+Colours = Literal["harbour", "orchard", "slate"]
+"""Each but the first is a file in ``theme/look/colours/``; all are checked for contrast by day and by night."""
+Face = Literal["lexend", "abeezee"]
+Language = Literal["en-GB", "en-IE", "en-AU", "en-NZ", "en-ZA", "en-IN"]
+"""Those with the spelling of the site's own words."""
+Promise = Literal["worked-out", "checked", "private", "offline"]
+PROMISES: Mapping[Promise, str] = {
+    "worked-out": "Every number in a lesson has been worked out.",
+    "checked": "Every claim on a page has been [checked](checked.md).",
+    "private": "Nothing about you leaves this device.",
+    "offline": "Each series can be kept on a memory stick and works without the internet.",
+}
+
+
+class Letterforms(Strict):
+    """The faces of the words for adults and of those for children."""
+
+    text: Face = "lexend"
+    child: Face = "abeezee"
+
+
+class FrontWords(Strict):
+    """What the first page says before it leads on, and what it promises."""
+
+    title: Text = "Maths in picture books"
+    summary: Text = "Everything you need to teach maths from a picture book."
+    words: Text | None = None
+    promises: tuple[Promise, ...] = ("worked-out", "checked")
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,6 +52,12 @@ class SiteSettings:
     """With a closing slash; empty when it is not known where the site will stand."""
     print_sheets: bool = False
     """Whether there are PDFs to print."""
+    language: Language = "en-GB"
+    colours: Colours = "harbour"
+    mark: FileName | None = None
+    """A picture in ``content/`` that stands before the name."""
+    letterforms: Letterforms = field(default_factory=Letterforms)
+    front: FrontWords = field(default_factory=FrontWords)
 
     def full_address(self, source: str) -> str:
         """The address of the page made of ``source``, or of a file; the front page is the site's own address.

@@ -1,36 +1,33 @@
-"""``site_data/`` into the model, as strictly as content: unknown and repeated keys are refused."""
+"""``site_data/`` into the model, as strictly as content: unknown and repeated keys are refused.
+
+The program carries its lists; a collection's own add to them and correct them.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
-from typing import TypeVar
-
-from pydantic import BaseModel, ValidationError
 
 from ..model.concept import Concept, Strand, Theme, Word
 from ..model.document import Fault
-from ..model.fields import Strict, Text, year_name
+from ..model.fields import FileName, Strict, Text, year_name
 from ..model.holiday import BankHolidays
 from ..model.imprint import Imprint, Iri
 from ..model.known_facts import KnownFacts
+from ..model.locator import Locator
 from ..model.material import Caution, Material
 from ..model.money import Currency
 from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
-from ..model.problem import Place
 from ..model.prose_words import ProseWords
 from ..model.reference import Limits, Reference
-from ..model.site_settings import SiteSettings
+from ..model.site_settings import Colours, FrontWords, Language, Letterforms, SiteSettings
 from ..model.task_years import TaskYears
 from ..model.year import Met, YearLimits
+from .reference_files import ReferenceFiles
 from .reference_links import faults_in_links
-from .schema_faults import faults_of
-from .yaml_text import BrokenYaml, YamlLocator, load
-
-M = TypeVar("M", bound=BaseModel)
 
 
 class ReferenceBroken(Exception):
@@ -78,18 +75,26 @@ class CautionsFile(Strict):
     cautions: tuple[Caution, ...]
 
 
-class SiteFile(Strict):
-    """``site.yaml``."""
+class SiteFile(Imprint):
+    """``site.yaml``: who speaks, and how the site looks and begins."""
 
     name: Text
     description: Text
     address: Iri | None = None
-    print_sheets: bool
+    print_sheets: bool = True
+    spelling: Language = "en-GB"
+    colours: Colours = "harbour"
+    mark: FileName | None = None
+    letterforms: Letterforms = Letterforms()
+    home: FrontWords = FrontWords()
 
     def settings(self) -> SiteSettings:
         """What it says, with the closing slash that addresses are made with."""
         url = f"{self.address.rstrip('/')}/" if self.address else ""
-        return SiteSettings(self.name, self.description, url, self.print_sheets)
+        return SiteSettings(
+            self.name, self.description, url, self.print_sheets,
+            self.spelling, self.colours, self.mark, self.letterforms, self.home,
+        )  # fmt: skip
 
 
 class MovedFile(Strict):
@@ -98,62 +103,30 @@ class MovedFile(Strict):
     moved: tuple[Moved, ...]
 
 
-class _Reader:
-    """Reads the files one after another and gathers every fault before giving up."""
+def _frameworks(files: ReferenceFiles) -> dict[str, Framework]:
+    """Every framework in ``curricula/``, by id."""
+    read = (files.read(name, Framework) for name in files.names("curricula"))
+    return {framework.id: framework for framework in read if framework is not None}
 
-    def __init__(self, root: Path, folder: str) -> None:
-        self._root, self._folder = root, root / folder
-        self.faults: list[Fault] = []
-        self.locators: dict[str, YamlLocator] = {}
 
-    def read(self, name: str, schema: type[M]) -> M | None:
-        """One file, or None with its faults noted."""
-        path = (self._folder / name).relative_to(self._root).as_posix()
-        try:
-            text = (self._folder / name).read_text(encoding="utf-8")
-            value, twice = load(text)
-        except FileNotFoundError:
-            self.faults.append(Fault("broken", Place(path), "", "the file is not there"))
-            return None
-        except UnicodeDecodeError as error:
-            reason = f"byte {error.start + 1:,} is not plain UTF-8 text"
-            self.faults.append(Fault("broken", Place(path), "", reason))
-            return None
-        except BrokenYaml as broken:
-            self.faults.append(Fault("broken", Place(path, broken.line, broken.column), "", broken.reason))
-            return None
-        locator = self.locators[name] = YamlLocator(path, text)
-        self.faults += [Fault("duplicate", Place(path, key.line, key.column), key.key) for key in twice]
-        try:
-            return schema.model_validate(value)
-        except ValidationError as error:
-            self.faults += faults_of(error, schema, value if isinstance(value, dict) else {}, locator)
-            return None
-
-    def frameworks(self) -> dict[str, Framework]:
-        """Every framework in ``curricula/``, by id."""
-        names = sorted(path.name for path in (self._folder / "curricula").glob("*.yaml"))
-        read = (self.read(f"curricula/{name}", Framework) for name in names)
-        return {framework.id: framework for framework in read if framework is not None}
-
-    def practice(self) -> dict[str, dict[int, PracticeRow]]:
-        """What each kind practises, by the name of its file and by year."""
-        found: dict[str, dict[int, PracticeRow]] = {}
-        for name, part in Practice.model_fields.items():
-            schema = part.annotation
-            assert isinstance(schema, type)
-            # Which row a file holds is known when it is read, not when types are checked.
-            file: type[PracticeFile[PracticeRow]] = PracticeFile[schema]  # type: ignore[valid-type]
-            read = self.read(f"practice/{name}.yaml", file)
-            if read is not None:
-                found[name] = {row.year: row for row in read.years}
-        return found
+def _practice(files: ReferenceFiles) -> dict[str, dict[int, PracticeRow]]:
+    """What each kind practises, by the name of its file and by year."""
+    found: dict[str, dict[int, PracticeRow]] = {}
+    for name, part in Practice.model_fields.items():
+        schema = part.annotation
+        assert isinstance(schema, type)
+        # Which row a file holds is known when it is read, not when types are checked.
+        file: type[PracticeFile[PracticeRow]] = PracticeFile[schema]  # type: ignore[valid-type]
+        read = files.read(f"practice/{name}.yaml", file)
+        if read is not None:
+            found[name] = {row.year: row for row in read.years}
+    return found
 
 
 def _years_without_practice(
     years: Iterable[YearLimits],
     practice: Mapping[str, Mapping[int, PracticeRow]],
-    locators: Mapping[str, YamlLocator],
+    locators: Mapping[str, Locator],
 ) -> Iterator[Fault]:
     for name, by_year in practice.items():
         for year in years:
@@ -173,9 +146,9 @@ def _in_order(limits: Iterable[YearLimits], practice: Mapping[str, Mapping[int, 
 
 
 def read_reference(root: Path, folder: str = "site_data") -> Reference:
-    """The reference data of a project. Raises ``ReferenceBroken`` with all faults at once."""
-    reader = _Reader(root, folder)
-    frameworks = reader.frameworks()
+    """The reference data of a project: the program's, with the project's own. Raises ``ReferenceBroken`` with all faults at once."""
+    reader = ReferenceFiles(root, folder)
+    frameworks = _frameworks(reader)
     years = reader.read("years.yaml", YearsFile)
     concepts = reader.read("concepts.yaml", ConceptsFile)
     themes = reader.read("themes.yaml", ThemesFile)
@@ -184,19 +157,19 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     cautions = reader.read("cautions.yaml", CautionsFile)
     bank = reader.read("bank_holidays.yaml", BankHolidays)
     limits = reader.read("limits.yaml", Limits)
-    imprint = reader.read("imprint.yaml", Imprint)
     site = reader.read("site.yaml", SiteFile)
     money = reader.read("money.yaml", Currency)
     facts = reader.read("facts.yaml", KnownFacts)
     prose = reader.read("prose.yaml", ProseWords)
-    moved = reader.read("moved.yaml", MovedFile)
+    moved = reader.read("moved.yaml", MovedFile, absent=MovedFile(moved=()))
     tasks = reader.read("tasks.yaml", TaskYears)
-    practice = reader.practice()
+    practice = _practice(reader)
+    reader.note_strangers()
     if years is not None:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
         tasks and years and concepts and themes and words and materials and cautions and bank and limits
-        and imprint and site and money and facts and prose and moved
+        and site and money and facts and prose and moved
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
@@ -211,7 +184,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         cautions={caution.id: caution for caution in cautions.cautions},
         bank_holidays=bank,
         limits=limits,
-        imprint=imprint,
+        imprint=site,
         site=site.settings(),
         money=money,
         facts=facts,

@@ -18,7 +18,7 @@ _UNKNOWN = {"`": "code stands beside it", "…": "not all of it is written out"}
 _PORTIONS = frozenset("all double each lots half most none number part quarter rest some third twice".split())
 """Words before "of" that make another number of the one after it."""
 _AFTER = frozenset(
-    "am approximately cubed fewer less more o’clock o'clock of or out past percent per pm quarter quarters remainder r "
+    "am approximately away cubed fewer less more o’clock o'clock of or out past percent per pm quarter quarters remainder r "
     "rounded squared times to twice x".split()
 )
 """Words that change what the number before them says."""

@@ -47,7 +47,7 @@ def finder_columns(site: Site) -> Columns:
         "years": [year_name(year) for year in YEARS],
         "books": {
             "id": "\n".join(books),
-            "cover": "\n".join(page.fields.cover.picture for page in books.values()),
+            "cover": "\n".join(page.fields.cover_file for page in books.values()),
             "folder": {
                 n: folder
                 for n, (book, page) in enumerate(books.items())
@@ -62,7 +62,7 @@ def addresses(columns: Mapping[str, Any]) -> list[str]:
     """Where each row of the columns leads, from the site's root: what the finder works out too."""
     books, rows = columns["books"], columns["rows"]
     files, found = rows["file"].split("\n"), list[str]()
-    for n, (book, count) in enumerate(zip(books["id"].split("\n"), rows["book"], strict=True)):
+    for n, (book, count) in enumerate(zip(books["id"].split("\n") if books["id"] else [], rows["book"], strict=True)):
         folder = books["folder"].get(n, books["folder"].get(str(n), f"books/{book}"))
         for file in files[len(found) : len(found) + count]:
             found.append(f"{file[1:]}.html" if file.startswith("/") else f"{folder}/{file}.html")

@@ -11,38 +11,42 @@ from dataclasses import dataclass
 from importlib.util import find_spec
 from pathlib import Path
 
+from ..model.site_settings import Face, Letterforms
+
 _EDITION = "1"
 """Raised when the cutting changes, so that what was kept is cut afresh."""
 
 
 @dataclass(frozen=True, slots=True)
-class _Face:
-    """A typeface: the package and file it comes in, and the name it goes by here."""
+class _Font:
+    """A typeface: the package and file it comes in."""
 
     package: str
     file: str
-    name: str
 
 
-_FACES: Mapping[str, _Face] = {
-    "fonts/text.woff2": _Face("fontpkg_lexend", "Lexend[wght].ttf", "Storymaths Text"),
-    "fonts/child.woff2": _Face("fontpkg_abeezee", "ABeeZee-Regular.ttf", "Storymaths Child"),
+_FONTS: Mapping[Face, _Font] = {
+    "lexend": _Font("fontpkg_lexend", "Lexend[wght].ttf"),
+    "abeezee": _Font("fontpkg_abeezee", "ABeeZee-Regular.ttf"),
 }
 
 
-def letterforms(kept: Path) -> Mapping[str, bytes]:
+def letterforms(kept: Path, chosen: Letterforms = Letterforms()) -> Mapping[str, bytes]:  # noqa: B008 - frozen
     """Each font file's address from the site's root, and what is in it. What is cut once is kept in a folder."""
-    return {address: _cut_once(face, kept) for address, face in _FACES.items()}
+    return {
+        "fonts/text.woff2": _cut_once(_FONTS[chosen.text], "Storymaths Text", kept),
+        "fonts/child.woff2": _cut_once(_FONTS[chosen.child], "Storymaths Child", kept),
+    }
 
 
-def _cut_once(face: _Face, kept: Path) -> bytes:
-    whole = _file(face)
-    mark = hashlib.sha256(f"{_EDITION} {face.name} ".encode() + whole.read_bytes()).hexdigest()[:20]
+def _cut_once(font: _Font, name: str, kept: Path) -> bytes:
+    whole = _file(font)
+    mark = hashlib.sha256(f"{_EDITION} {name} ".encode() + whole.read_bytes()).hexdigest()[:20]
     held = kept / f"{mark}.woff2"
     if not held.is_file():
         from .font_subsetting import cut  # noqa: PLC0415 - half a second to load, and hardly ever needed
 
-        made = cut(whole, face.name)
+        made = cut(whole, name)
         kept.mkdir(parents=True, exist_ok=True)
         part = held.with_suffix(".part")
         part.write_bytes(made)
@@ -50,8 +54,8 @@ def _cut_once(face: _Face, kept: Path) -> bytes:
     return held.read_bytes()
 
 
-def _file(face: _Face) -> Path:
-    spec = find_spec(face.package)
+def _file(font: _Font) -> Path:
+    spec = find_spec(font.package)
     if spec is None or spec.origin is None:
-        raise RuntimeError(f"the package {face.package.replace('_', '-')} is not installed: run pip install -e . again")
-    return Path(spec.origin).parent / "files" / face.file
+        raise RuntimeError(f"the package {font.package.replace('_', '-')} is not installed: install storymaths again")
+    return Path(spec.origin).parent / "files" / font.file

@@ -20,6 +20,7 @@ from ..model.year import YearLimits
 from ..render.screens.pages import draw_screen
 from ..render.site import Rendered, Site
 from . import (
+    about_pages,
     coverage_pages,
     gallery,
     governors_pages,
@@ -51,6 +52,9 @@ _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
     "screen-to-try": gallery.draw_examples_to_try,
     "catalogue": open_data_pages.draw_catalogue,
     "open-data": open_data_pages.draw_open_data,
+    "front": about_pages.draw_front,
+    "credits": about_pages.draw_credits,
+    "access": about_pages.draw_access,
 }
 
 

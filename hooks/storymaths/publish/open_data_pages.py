@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ..model.address import LISTS
+from ..model.address import LICENCE_IN_WORDS, LISTS
 from ..model.book import Book
 from ..model.document import Document
 from ..model.objective import Framework, Objective
@@ -46,6 +46,7 @@ def draw_catalogue(site: Site) -> Rendered:
         entries=entries,
         counts=counts,
         imprint=collection.reference.imprint,
+        terms=site.terms(LISTS["catalogue"]),
         day=latest(site.collection),
         taught=_taught(site),
     )
@@ -72,6 +73,11 @@ def _taught(site: Site) -> list[tuple[Framework, list[Objective]]]:
 def draw_open_data(site: Site) -> Rendered:
     """What other programs can have of the collection: each file, what it is, its standard and its licence."""
     html = site.draw(
-        "open_data.html", LISTS["open-data"], files=open_files(site), imprint=site.collection.reference.imprint
+        "open_data.html",
+        LISTS["open-data"],
+        files=open_files(site),
+        imprint=site.collection.reference.imprint,
+        terms=site.terms(LISTS["open-data"]),
+        licence_at=LICENCE_IN_WORDS,
     )
     return Rendered(LISTS["open-data"], "Open data", "The collection for other programs.", html, "list", searched=False)

@@ -10,13 +10,15 @@ from urllib.parse import urlsplit
 
 import jinja2
 
-from ..model.address import link
+from ..model.address import LICENCE_IN_WORDS, link
+from ..model.carried import carried
+from ..model.imprint import Terms
 from ..model.site_settings import FRONT, SiteSettings
 from ..render.policy import policy
 from ..render.site import Rendered
 from .page_scripts import script_for
 
-_THEME = Path(__file__).parents[2] / "theme"
+_THEME = carried("theme")
 
 
 @dataclass(frozen=True)
@@ -28,6 +30,9 @@ class Drawn:
     draft: bool
     for_machines: str = ""
     """What stands in the head for programs to read."""
+    publisher: str = ""
+    terms: Terms | None = None
+    """What may be done with it; None where ``site_data/`` cannot be read."""
 
     @property
     def script(self) -> str:
@@ -51,7 +56,10 @@ class PageFrame:
         return self._templates.get_template("main.html").render(
             drawn=drawn,
             front=source == FRONT,
-            site_name=self._settings.name,
+            settings=self._settings,
+            publisher=drawn.publisher,
+            terms=drawn.terms,
+            licence_at=LICENCE_IN_WORDS,
             policy=policy(drawn.page.kind, self._serving),
             to=lambda target: link(target, source),
         )
@@ -60,11 +68,17 @@ class PageFrame:
         """The page for addresses that lead nowhere. It stands for any address, so its links begin at the site's root."""
         root = urlsplit(self._settings.url).path or "/"
         return self._templates.get_template("404.html").render(
-            site_name=self._settings.name, policy=policy("page", self._serving), to=lambda target: join(root, target)
+            settings=self._settings,
+            policy=policy("page", self._serving),
+            to=lambda target: join(root, target),
         )
 
 
 def theme_files() -> Mapping[str, Path]:
     """The files that stand beside the frame, by their address from the site's root."""
     files = (path for path in sorted(_THEME.rglob("*")) if path.is_file() and not path.name.startswith("."))
-    return {path.relative_to(_THEME).as_posix(): path for path in files if path.suffix != ".html"}
+    return {
+        path.relative_to(_THEME).as_posix(): path
+        for path in files
+        if path.suffix != ".html" and path.parent.name != "colours"
+    }

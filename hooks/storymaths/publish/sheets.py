@@ -12,9 +12,11 @@ from pathlib import Path
 
 from ..model.address import source_of
 from ..model.collection import Collection
+from ..model.site_settings import Face
+from ..render.in_type.drawings import drawings_in_type
 from ..render.sheets.of_page import book_sheets, home_sheets, session_sheets
-from ..render.sheets.pictures import LARGEST
-from ..render.sheets.sheet import SheetData
+from ..render.sheets.pictures import LARGEST, photograph
+from ..render.sheets.sheet import House, SheetData
 from ..render.sheets.sheet_context import SheetContext
 from ..render.sheets.typesetting import content_key, copy_of
 from ..render.sheets.whole_set import whole_set
@@ -42,6 +44,8 @@ class Sheet:
     """The same in a sentence: how many sets, who has how much."""
     key: str
     data: SheetData
+    house: House
+    """Whose it is."""
 
 
 _Planned = tuple[str, str, SheetData]
@@ -51,10 +55,10 @@ _Planned = tuple[str, str, SheetData]
 def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
     """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder."""
     collection = site.collection
-    context = SheetContext(collection, site.activities_of, _drawings(root))
+    context = SheetContext(collection, site.activities_of, _drawings(root, drawings_in_type(collection)))
     planned = [one for book in collection.books for one in _planned(context, book)]
-    sheets = _made(planned, cache)
-    return sheets + _made(list(_whole_sets(collection, sheets)), cache)
+    sheets = _made(planned, site, cache)
+    return sheets + _made(list(_whole_sets(collection, sheets)), site, cache)
 
 
 def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
@@ -108,29 +112,46 @@ def _of_book(collection: Collection, name: str) -> tuple[str, str]:
     return book.source, source_of(book.folder)
 
 
-def _made(planned: Sequence[_Planned], cache: Path) -> list[Sheet]:
-    copies = [copy_of(data) for _, _, data in planned]
+_TYPEFACES: Mapping[Face, str] = {"lexend": "Lexend", "abeezee": "ABeeZee"}
+
+
+def _house(site: Site, source: str) -> House:
+    settings, publisher = site.settings, site.collection.reference.imprint.publisher
+    faces = settings.letterforms
+    region = settings.language.rpartition("-")[2]
+    return House(publisher, site.terms(source).name, region, _TYPEFACES[faces.text], _TYPEFACES[faces.child])
+
+
+def _made(planned: Sequence[_Planned], site: Site, cache: Path) -> list[Sheet]:
+    houses = [_house(site, source) for source, _, _ in planned]
+    copies = [copy_of(data, house) for (_, _, data), house in zip(planned, houses, strict=True)]
     keys = [content_key(copy) for copy in copies]
     fill(cache, dict(zip(keys, copies, strict=True)))
     sheets = []
-    for (source, base, data), key in zip(planned, keys, strict=True):
+    for (source, base, data), key, house in zip(planned, keys, houses, strict=True):
         pages = pages_of(cache, key)
         use, paper = data.use.says(pages), data.use.sheets(pages)
-        sheets.append(Sheet(source, data.what, data.title, data.says, f"{base}.pdf", pages, paper, use, key, data))
+        sheets.append(
+            Sheet(source, data.what, data.title, data.says, f"{base}.pdf", pages, paper, use, key, data, house)
+        )
     return sheets
 
 
-def _drawings(root: Path) -> Callable[[str], str | None]:
+def _drawings(root: Path, in_type: Mapping[str, str]) -> Callable[[str], str | None]:
     """Reads drawings of the content; one outside it, missing, too large or not text is none."""
     content = (root / "content").resolve()
-    read: dict[str, str | None] = {}
+    read: dict[str, str | None] = dict(in_type)
 
     def text_of(source: str) -> str | None:
         if source not in read:
             file = (content / source).resolve()
             try:
-                fits = file.is_relative_to(content) and file.stat().st_size <= LARGEST
-                read[source] = file.read_text(encoding="utf-8") if fits else None
+                if not file.is_relative_to(content):
+                    read[source] = None
+                elif source.endswith(".svg"):
+                    read[source] = file.read_text(encoding="utf-8") if file.stat().st_size <= LARGEST else None
+                else:
+                    read[source] = photograph(file.read_bytes())
             except (OSError, UnicodeDecodeError):
                 read[source] = None
         return read[source]

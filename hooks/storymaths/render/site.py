@@ -30,6 +30,7 @@ from ..model.collection import Collection
 from ..model.concept import Concept
 from ..model.document import Document
 from ..model.fields import year_name
+from ..model.imprint import Terms
 from ..model.page_fields import PageFields
 from ..model.session import Session
 from ..model.site_settings import SiteSettings
@@ -93,6 +94,15 @@ class Site:
     def address(self, target: str, here: str) -> str:
         """The full address of a source where the site's own is known, else a link to it from the page ``here``."""
         return self.settings.full_address(target) if self.settings.url else link(target, here)
+
+    def terms(self, source: str) -> Terms:
+        """What may be done with a page, by its source: a book's own licence goes before the collection's."""
+        licence = self.collection.reference.imprint.licence
+        folder, _, rest = source.partition("/")
+        book = self.collection.books.get(rest.partition("/")[0]) if folder == "books" else None
+        if book is not None and book.fields.licence is not None:
+            return book.fields.licence.terms
+        return licence.terms
 
     def activities_of(self, page: Document[PageFields]) -> tuple[PageActivity, ...]:
         """The activities of a page in its order, as far as they could be worked out."""

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from ..model.document import Document
 from ..model.home import Home
 from ..model.page import Page
 from .activity import body_with_activities
 from .bends import shown_bends
-from .site import DrawnSection, Rendered, Site
+from .site import Rendered, Site
 
 
 def draw_home(site: Site, page: Document[Home]) -> Rendered:
@@ -32,15 +30,6 @@ def draw_home(site: Site, page: Document[Home]) -> Rendered:
 
 def draw_plain(site: Site, page: Document[Page]) -> Rendered:
     """A plain page."""
-    return _draw_words(site, page, "plain.html")
-
-
-def draw_front(site: Site, page: Document[Page], sections: Sequence[DrawnSection]) -> Rendered:
-    """The first page of the site: doors, the finder, a section for each kind of page that has one, the author's words."""
-    return _draw_words(site, page, "front.html", sections=sections)
-
-
-def _draw_words(site: Site, page: Document[Page], template: str, **values: object) -> Rendered:
     body = body_with_activities(site, page, page.source, level=3)
-    html = site.draw(template, page.source, page=page, body=body, **values)
+    html = site.draw("plain.html", page.source, page=page, body=body)
     return Rendered(page.source, page.fields.title, page.fields.summary, html, "page")

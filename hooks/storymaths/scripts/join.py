@@ -12,7 +12,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
-SCRIPTS = Path(__file__).parents[2] / "scripts"
+from ..model.carried import carried
+
+SCRIPTS = carried("scripts")
 _IMPORT = re.compile(r'import (?:\{ (\w+(?:, \w+)*) \} from )?"(\.\.?/[\w./-]+\.js)";')
 _EXPORT = re.compile(r"export (?=(?:const|(?:async )?function|class) (\w+)\b)")
 _MODULE_WORD = re.compile(r"\s*(?:import|export)\b(?!\()")

@@ -6,32 +6,37 @@ import datetime
 from collections.abc import Callable, Sequence
 from typing import Any
 
-from ...model.imprint import Imprint
+from ...model.address import LICENCE_IN_WORDS
 from ...model.year import YearLimits
 from ...parse.body import words_of
+from ...render.site import Site
 
 Node = dict[str, Any]
 At = Callable[[str], str]
 """The address of a source, as the page being described gives it."""
-LANGUAGE = "en-GB"
 
 
 def work(types: str | list[str], source: str, name: str, says: str, at: At) -> Node:
     """A page of the site as a work: what it is, where, its name and what it is about."""
     url = at(source)
-    node: Node = {"@type": types, "@id": url, "url": url, "name": words_of(name), "inLanguage": LANGUAGE}
+    node: Node = {"@type": types, "@id": url, "url": url, "name": words_of(name)}
     if says:
         node["description"] = words_of(says)
     return node
 
 
-def licensed(imprint: Imprint) -> Node:
-    """Who publishes a page, under which licence, and that it costs nothing to read."""
+def licensed(site: Site, source: str, at: At) -> Node:
+    """Who publishes a page, under which licence, and whether it costs nothing to use."""
     return {
-        "isAccessibleForFree": True,
-        "license": imprint.licence.url,
-        "publisher": {"@type": "Organization", "name": imprint.made_by},
+        "isAccessibleForFree": site.terms(source).free,
+        "license": licence_at(site, source, at),
+        "publisher": {"@type": "Organization", "name": site.collection.reference.imprint.publisher},
     }
+
+
+def licence_at(site: Site, source: str, at: At) -> str:
+    """Where the licence of a page can be read: as it is published, or in words on the page of credits."""
+    return site.terms(source).url or at(LICENCE_IN_WORDS)
 
 
 def dated(published: datetime.date | None, updated: datetime.date | None) -> Node:

@@ -44,6 +44,7 @@ class PageDescriber:
         else:
             node = describe_web_page(page, self._site, at)
         if node["@type"] not in _TERMS:
+            node["inLanguage"] = self._site.settings.language
             node["accessibilityFeature"] = features(page.html)
         return {"@context": "https://schema.org", **node}
 

@@ -12,7 +12,7 @@ from ...parse.body import words_of
 from ...render.site import Rendered, Site
 from ..open_data.files import open_files
 from ..page_kinds.table import PAGE_KINDS
-from .node import LANGUAGE, At, Node, licensed, work
+from .node import At, Node, licensed, work
 from .terms import concept_term, framework_set, objective_term, term_set, theme_term, told, year_term
 
 _SETS = ("concepts", "themes", "years", "words")
@@ -22,7 +22,12 @@ _SETS = ("concepts", "themes", "years", "words")
 def describe_web_page(page: Rendered, site: Site, at: At) -> Node:
     """Any other page the build makes."""
     node = work("WebPage", page.source, page.title, page.summary, at)
-    return {**node, **licensed(site.collection.reference.imprint)}
+    return {**node, **licensed(site, page.source, at)}
+
+
+def _whole_site(page: Rendered, site: Site, at: At) -> Node:
+    node = work("WebSite", page.source, site.settings.name or page.title, site.settings.says or page.summary, at)
+    return {**node, **licensed(site, page.source, at)}
 
 
 def _gathering(name: str, page: Rendered, site: Site, at: At) -> Node:
@@ -37,11 +42,10 @@ def _gathering(name: str, page: Rendered, site: Site, at: At) -> Node:
 
 
 def _set(page: Rendered, site: Site, at: At) -> Node:
-    return term_set(page.source, page.title, page.summary, at) | licensed(site.collection.reference.imprint)
+    return term_set(page.source, page.title, page.summary, at) | licensed(site, page.source, at)
 
 
 def _downloads(page: Rendered, site: Site, at: At) -> Node:
-    imprint = site.collection.reference.imprint
     return describe_web_page(page, site, at) | {
         "@type": "DataCatalog",
         "dataset": [
@@ -49,8 +53,8 @@ def _downloads(page: Rendered, site: Site, at: At) -> Node:
                 "@type": "Dataset",
                 "name": file.name,
                 "description": file.says,
-                "inLanguage": LANGUAGE,
-                **licensed(imprint),
+                "inLanguage": site.settings.language,
+                **licensed(site, page.source, at),
                 "distribution": {
                     "@type": "DataDownload",
                     "contentUrl": at(file.address),
@@ -68,6 +72,8 @@ def _single(name: str, page: Rendered, site: Site, at: At) -> Node:
         return _set(page, site, at)
     if any(name in kind.linked_data.lists for kind in PAGE_KINDS.values()):
         return _gathering(name, page, site, at)
+    if name == "front":
+        return _whole_site(page, site, at)
     return _downloads(page, site, at) if name == "open-data" else describe_web_page(page, site, at)
 
 

@@ -7,7 +7,7 @@ from ...model.concept import Concept, Theme
 from ...model.fields import year_name
 from ...model.objective import Framework, Objective, Part
 from ...parse.body import words_of
-from .node import LANGUAGE, At, Node
+from .node import At, Node
 
 
 def _term(source: str, name: str, within: str, at: At) -> Node:
@@ -56,7 +56,6 @@ def term_set(source: str, name: str, says: str, at: At) -> Node:
         "url": url,
         "name": name,
         "description": says,
-        "inLanguage": LANGUAGE,
     }
 
 

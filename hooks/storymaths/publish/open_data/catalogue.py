@@ -7,10 +7,13 @@ something else, makes the first one more.
 
 from __future__ import annotations
 
+from functools import partial
+
 from ...model.address import LISTS, concept_page, framework_page, theme_page
 from ...model.book import Book
 from ...model.page_fields import OfBook, PageFields
 from ...render.site import Site
+from ..linked_data.node import licence_at
 from ..page_kinds.kind import F, InCatalogue, NotListed, PageKind, Record
 from ..page_kinds.records import CATALOGUE, url_in_catalogue
 from ..page_kinds.table import PAGE_KINDS, Row
@@ -24,14 +27,15 @@ FORMAT = "2.0"
 
 def catalogue(site: Site) -> Record:
     """The whole collection. Addresses are full where the site's own is known, else they lead from the file."""
-    imprint, reference = site.collection.reference.imprint, site.collection.reference
+    reference = site.collection.reference
+    imprint, here = reference.imprint, partial(url_in_catalogue, site)
     return {
         "$schema": SCHEMA_ADDRESS.rpartition("/")[2],
         "format": FORMAT,
-        "name": site.settings.name or imprint.made_by,
+        "name": site.settings.name or imprint.publisher,
         "url": url_in_catalogue(site, LISTS["catalogue"]),
-        "made_by": imprint.made_by,
-        "licence": {"name": imprint.licence.name, "url": imprint.licence.url},
+        "made_by": imprint.publisher,
+        "licence": {"name": imprint.licence.terms.name, "url": licence_at(site, LISTS["catalogue"], here)},
         **({"updated": day.isoformat()} if (day := latest(site.collection)) else {}),
         "strands": [{"id": strand.id, "name": strand.name} for strand in reference.strands.values()],
         "concepts": [

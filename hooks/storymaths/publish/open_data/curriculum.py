@@ -8,9 +8,11 @@ from __future__ import annotations
 
 from typing import Any
 
+from ...model.address import LISTS
 from ...model.fields import year_name
 from ...model.objective import Framework, Objective
 from ...render.site import Site
+from ..linked_data.node import licence_at
 from .latest import midnight
 from .stable_ids import StableIds
 
@@ -38,6 +40,7 @@ class _Package:
         self._framework, self._site = framework, site
         self._ids = StableIds(site.collection.reference.imprint.identity)
         self._changed = midnight(framework.revised)
+        self._licence_at = licence_at(site, LISTS["open-data"], site.settings.full_address)
 
     def whole(self) -> Record:
         strands = [self._strand(key, name) for key, name in self._framework.strands.items()]
@@ -71,13 +74,13 @@ class _Package:
             "caseVersion": "1.1",
             "title": framework.name,
             "creator": "; ".join(dict.fromkeys(source.publisher for source in framework.sources)),
-            "publisher": imprint.made_by,
+            "publisher": imprint.publisher,
             "description": f"Made from: {documents}.",
             "subject": ["Mathematics"],
             "language": _LANGUAGE,
             "version": framework.revised.isoformat(),
             "statusStartDate": framework.taught_from.isoformat(),
-            "licenseURI": self._link(imprint.licence.name, "licence", imprint.licence.url),
+            "licenseURI": self._link(imprint.licence.terms.name, "licence", self._licence_at),
             "notes": _OURS,
         }
         if framework.status == "statutory":
@@ -87,11 +90,10 @@ class _Package:
         return document
 
     def _licence(self) -> Record:
-        licence = self._site.collection.reference.imprint.licence
         return {
-            **self._named("licence", licence.url),
-            "title": licence.name,
-            "licenseText": licence.url,
+            **self._named("licence", self._licence_at),
+            "title": self._site.collection.reference.imprint.licence.terms.name,
+            "licenseText": self._licence_at,
         }
 
     def _strand(self, key: str, name: str) -> Record:

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from ...model.address import html_of
 from ...model.document import Document
+from ...model.imprint import Terms
 from ...model.series import Series
 from ...model.session import Session
 from ...render.inline import inline
@@ -19,6 +20,8 @@ _COVERAGE = re.compile(r".*coverage.*\.csv")
 _SCREEN = re.compile(r"-.*screen\.html")
 """How the address of a class screen goes on from that of its session."""
 _EVERY_SHEET = "all-sheets.pdf"
+_PROGRAM = "The scripts and styles of the pages come with the program that made them, storymaths:"
+_PROGRAM_LICENCE = Path(__file__).parent / "program_licence.txt"
 
 
 def draw_first_page(site: Site, page: Document[Series], packed: Iterable[str]) -> bytes:
@@ -56,14 +59,19 @@ def _session(page: Document[Session], own: Iterable[str]) -> tuple[str, Session,
     return address, page.fields, screen
 
 
-def licence(page: Document[Series], root: Path) -> bytes:
-    """What may be done with the pack: the series' own words, and those of the project."""
-    series = page.fields
+def licence(site: Site, page: Document[Series]) -> bytes:
+    """What may be done with the pack: the series' own words, the collection's and its books', and the program's."""
+    series, imprint = page.fields, site.collection.reference.imprint
     said = [f"{series.title}, version {series.version}", _plain(series.licence), _plain(series.contact)]
-    project = root / "LICENSE"
-    if project.is_file():
-        said.append(project.read_text(encoding="utf-8").strip())
+    said += [f"Published by {imprint.publisher}. {_terms(site.terms(page.source))}"]
+    own = [book for book in site.collection.books.values() if book.fields.licence]
+    said += [f"{_plain(book.fields.title)}: {_terms(site.terms(book.source))}" for book in own]
+    said.append(f"{_PROGRAM}\n\n{_PROGRAM_LICENCE.read_text(encoding='utf-8').strip()}")
     return ("\n\n".join(said) + "\n").encode("utf-8")
+
+
+def _terms(terms: Terms) -> str:
+    return _plain(f"{terms.line}. {terms.says}")
 
 
 def _plain(words: str) -> str:

@@ -22,17 +22,18 @@ def series_id(page: Document[Series]) -> str:
 
 
 def pack_files(
-    root: Path, collection: Collection, page: Document[Series], write_pages: Callable[[Path], None]
+    collection: Collection, page: Document[Series], write_pages: Callable[[Path], None]
 ) -> Mapping[str, bytes]:
     """Every file of the pack of a series, in its order. ``write_pages`` builds its pages into an empty folder."""
     name = series_id(page)
     own = only_series(collection, name)
+    site = Site(own, settings=collection.reference.site)
     with tempfile.TemporaryDirectory(prefix="storymaths-pack-") as folder:
         write_pages(Path(folder))
         pages = select_pages(Path(folder))
     files = {
-        FIRST: draw_first_page(Site(own), page, pages),
-        LICENCE: licence(page, root),
+        FIRST: draw_first_page(site, page, pages),
+        LICENCE: licence(site, page),
         **{PAGES + address: content for address, content in pages.items()},
     }
     first = {FIRST: files.pop(FIRST), manifest.NAME: b""}

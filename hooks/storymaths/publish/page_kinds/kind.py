@@ -173,8 +173,6 @@ class Starter:
     """Where it goes, inside ``content/``. With ``$number`` it is the next of its book."""
     for_book: bool
     """Whether the author names a book that is there."""
-    beside: Sequence[tuple[str, Path]]
-    """Other files it starts with: their names in its folder, and what is in them."""
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -70,7 +70,7 @@ def describe(page: Lesson, site: Site, at: At) -> Node:
         "timeRequired": minutes(fields.minutes),
         "isPartOf": {"@type": "CollectionPage", "@id": whole, "name": words_of(book.fields.title)},
         "isBasedOn": {"@type": "Book", "@id": f"{whole}#book", "name": words_of(book.fields.title)},
-        **licensed(site.collection.reference.imprint),
+        **licensed(site, page.source, at),
         **dated(fields.published, fields.updated),
     }
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from markupsafe import Markup
@@ -10,10 +10,11 @@ from markupsafe import Markup
 from ...activities.work_out import WorkedOut
 from ...model.activity import Figure, Solution
 from ...model.concept import Word
+from ...model.fields import Pages
 from ...model.figures.amounts import PartWhole
 from ...model.figures.measures import Balance, ClockFace
 from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
-from ...model.session import Session, Stop
+from ...model.session import Reading, Session, Stop
 from ..figures.table import draw
 from .board import Board
 from .table import boards_of
@@ -38,7 +39,7 @@ class Slide:
     shape: str
     title: str
     spread: Spread | None = None
-    page: int = 0
+    pages: Pages | None = None
     stop: Stop | None = None
     word: Word | None = None
     says: str = ""
@@ -55,11 +56,12 @@ def slides_of(
 ) -> Iterator[Slide]:
     """The reading with its stops, the new words, the activities, the sentences to say, and the question to end on."""
     for reading in session.reads:
-        for page in range(reading.pages.first, reading.pages.last + 1):
-            yield Slide("page", f"Page {page}", spread=spreads.get(page), page=page)
+        for pages in stretches(reading, spreads):
+            title = str(pages)
+            yield Slide("page", title[:1].upper() + title[1:], spread=spreads.get(pages.first), pages=pages)
             for stop in reading.stops:
-                if stop.page == page:
-                    yield Slide("stop", f"Stop on page {page}", stop=stop)
+                if stop.page == pages.last:
+                    yield Slide("stop", f"Stop on page {pages.last}", stop=stop)
     for name in session.words.new:
         if name in words:
             yield Slide("word", "A new word", word=words[name])
@@ -68,6 +70,16 @@ def slides_of(
     for sentence in session.stem_sentences:
         yield Slide("stem", "Say together", says=sentence)
     yield Slide("exit", "A question to end on", says=session.exit_question.ask, answer=session.exit_question.answer)
+
+
+def stretches(reading: Reading, spreads: Container[int]) -> Iterator[Pages]:
+    """The pages of a reading as a class meets them: each that can be shown by itself, others as far as the next stop."""
+    first = reading.pages.first
+    stops = {stop.page for stop in reading.stops}
+    for page in range(first, reading.pages.last + 1):
+        if page in spreads or page in stops or page + 1 in spreads or page == reading.pages.last:
+            yield Pages((first, page))
+            first = page + 1
 
 
 def activity_slides(worked: WorkedOut) -> Iterator[Slide]:

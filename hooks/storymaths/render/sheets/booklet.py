@@ -52,8 +52,8 @@ def _cover(book: Document[Book], pictures: SheetPictures) -> Leaf:
     return {
         "cover": fields.title,
         "by": [f"Story: {fields.story_by}", f"Pictures: {fields.pictures_by}"],
-        "picture": pictures.add(book.beside(fields.cover.picture)),
-        "alt": fields.cover.alt,
+        "picture": pictures.add(book.beside(fields.cover_file)),
+        "alt": fields.cover.alt if fields.cover else "",
     }
 
 

@@ -116,8 +116,16 @@ def book_cards(sheets: SheetContext, book: Document[Book], fact: str = "") -> Sh
 def characters_of(book: Document[Book]) -> tuple[CastMember, ...]:
     """The whole cast of a book."""
     return tuple(
-        CastMember(one.id, one.name, one.plural or one.name, one.facts, book.beside(one.picture), one.alt)
-        for one in book.fields.cast
+        CastMember(
+            one.id,
+            one.name,
+            one.plural or one.name,
+            one.facts,
+            book.beside(book.fields.picture_of(at)),
+            book.fields.alt_of(at),
+            book.fields.notches_of(at),
+        )
+        for at, one in enumerate(book.fields.cast)
     )
 
 

@@ -23,7 +23,7 @@ def folders() -> tuple[Path, ...]:
     for package in _PACKAGES:
         spec = find_spec(package)
         if spec is None or spec.origin is None:
-            raise RuntimeError(f"the package {package.replace('_', '-')} is not installed: run pip install -e . again")
+            raise RuntimeError(f"the package {package.replace('_', '-')} is not installed: install storymaths again")
         found.append(Path(spec.origin).parent / "files")
     return tuple(found)
 

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import base64
+import io
 from functools import lru_cache
+
+from PIL import Image
 
 from ...parse.drawing import faults_in_drawing
 
@@ -17,6 +21,24 @@ _STYLE = """
 .fig-text{fill:#2b2a33;font-family:'ABeeZee','Lexend'}.fig-mark-text{font-weight:600}
 """
 """As the stylesheet has them for print: ink on white."""
+
+
+_WIDEST = 480
+"""Dots across a photograph on paper: it is printed no larger than a card."""
+
+
+def photograph(data: bytes) -> str:
+    """A photograph as a drawing that holds it, small enough for a card. Raises ``OSError`` where it cannot be read."""
+    with Image.open(io.BytesIO(data)) as image:
+        small = image.convert("RGB")
+        small.thumbnail((_WIDEST, _WIDEST))
+        written = io.BytesIO()
+        small.save(written, "JPEG", quality=85)
+    wide, high = small.size
+    return (
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {wide} {high}"><image width="{wide}" height="{high}" '
+        f'href="data:image/jpeg;base64,{base64.b64encode(written.getvalue()).decode()}"/></svg>'
+    )
 
 
 @lru_cache(maxsize=512)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 from .paper import PaperUse
@@ -18,6 +18,18 @@ class Part:
     """The template that sets it: a file of this name with ``.typ``."""
     data: Mapping[str, Any]
     """Text, numbers, truth values, lists and mappings only."""
+
+
+@dataclass(frozen=True, slots=True)
+class House:
+    """Whose sheet it is: who publishes it, what may be done with it, and how the publisher's sheets are spelt and lettered."""
+
+    publisher: str = ""
+    licence: str = ""
+    region: str = "GB"
+    """The spelling's country, as ISO 3166 has it."""
+    adult: str = "Lexend"
+    child: str = "ABeeZee"
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,11 +51,12 @@ class SheetData:
         often = {"often": self.use.often()}
         return tuple(replace(part, data={**often, **part.data}) for part in self.parts)
 
-    def as_json(self) -> str:
+    def as_json(self, house: House) -> str:
         """What the templates are given."""
         return json.dumps(
             {
                 "title": self.title,
+                "house": asdict(house),
                 "parts": [{"layout": part.layout, **part.data} for part in self.told_how_often()],
                 "pictures": self.pictures,
             },

@@ -106,7 +106,7 @@ class SheetPictures:
         """The name parts know a drawing by; empty for one that is not there or that cannot be used as it is."""
         if source and source not in self.kept:
             svg = self.drawings(source)
-            if svg is None or not usable(svg):
+            if svg is None or (source.endswith(".svg") and not usable(svg)):
                 return ""
             self.kept[source] = svg
         return source
@@ -123,13 +123,14 @@ class SheetPictures:
         for figure in figures:
             yield {"picture": self.add_figure(figure), "alt": figure.alt}
 
-    def characters(self, characters: tuple[CastMember, ...], shows: Sequence[Shown]) -> list[dict[str, str]]:
+    def characters(self, characters: tuple[CastMember, ...], shows: Sequence[Shown]) -> list[dict[str, str | int]]:
         """Characters as parts hold them: name, drawing, and the number each shows."""
         return [
             {
                 "name": " ".join(map(breakable, character.name.split(" "))),
                 "picture": self.add(character.picture),
                 "alt": character.alt,
+                "notches": character.notches,
                 "number": shows[place].says.replace(" ", "\u00a0") if place < len(shows) else "",
             }
             for place, character in enumerate(characters)

@@ -10,15 +10,13 @@ from functools import cache
 from hashlib import sha256
 from importlib.metadata import version
 from pathlib import Path
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 import typst
 
 from .letters import edition, printable, typefaces
 from .preview import PIXELS_AN_INCH, made_small
-
-if TYPE_CHECKING:
-    from .sheet import SheetData
+from .sheet import House, SheetData
 
 _TEMPLATES = Path(__file__).parent
 _MAIN = "sheet.typ"
@@ -46,9 +44,9 @@ def _made_with() -> bytes:
     return sha256(b"\0".join([version("typst").encode(), edition().encode(), *sources])).digest()
 
 
-def copy_of(sheet: SheetData) -> str:
+def copy_of(sheet: SheetData, house: House = House()) -> str:  # noqa: B008 - frozen
     """What is set: the sheet's data as text, without signs that no typeface has."""
-    return printable(sheet.as_json())
+    return printable(sheet.as_json(house))
 
 
 def content_key(copy: str) -> str:

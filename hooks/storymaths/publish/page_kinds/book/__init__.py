@@ -97,10 +97,5 @@ BOOK = PageKind(
     front=Section(anchor="books", heading="The books", entries=book_cards),
     linked_data=InLinkedData(type="CollectionPage", lists=("books", "catalogue"), describe=describe_book),
     pack=Packed.WITH_ITS_BOOK,
-    starter=Starter(
-        text=_FOLDER / "starter.md",
-        path="books/$slug/index.md",
-        for_book=False,
-        beside=(("cover.svg", _FOLDER / "picture.svg"), ("cast/first.svg", _FOLDER / "picture.svg")),
-    ),
+    starter=Starter(text=_FOLDER / "starter.md", path="books/$slug/index.md", for_book=False),
 )

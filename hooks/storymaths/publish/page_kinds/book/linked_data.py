@@ -6,7 +6,7 @@ from ....model.book import Book
 from ....model.document import Document
 from ....parse.body import words_of
 from ....render.site import Site
-from ...linked_data.node import At, Node, dated, licensed, work
+from ...linked_data.node import At, Node, dated, licence_at, licensed, work
 from ...linked_data.teaching import RESOURCE, for_years, taught_in
 
 
@@ -23,7 +23,7 @@ def describe_book(page: Document[Book], site: Site, at: At) -> Node:
             {"@type": RESOURCE, "@id": at(lesson.source), "name": words_of(lesson.fields.title)}
             for lesson in (*sessions, *homes)
         ],
-        **licensed(collection.reference.imprint),
+        **licensed(site, page.source, at),
         **dated(book.published, book.updated),
     }
     series = [
@@ -48,5 +48,5 @@ def _book_itself(page: Document[Book], site: Site, at: At) -> Node:
     if book.publisher:
         node["publisher"] = {"@type": "Organization", "name": book.publisher}
     if book.rights == "own":
-        node["license"] = site.collection.reference.imprint.licence.url
+        node["license"] = licence_at(site, page.source, at)
     return node

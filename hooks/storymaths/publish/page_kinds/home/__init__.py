@@ -99,5 +99,5 @@ HOME = PageKind(
     front=NOT_LISTED,
     linked_data=InLinkedData(type=RESOURCE, lists=("at-home", "catalogue"), describe=_describe),
     pack=Packed.WITH_ITS_BOOK,
-    starter=Starter(text=_FOLDER / "starter.md", path="books/$book/home-$number.md", for_book=True, beside=()),
+    starter=Starter(text=_FOLDER / "starter.md", path="books/$book/home-$number.md", for_book=True),
 )

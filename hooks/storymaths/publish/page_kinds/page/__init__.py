@@ -1,10 +1,9 @@
-"""Plain pages: words only, and the front page of the site."""
+"""Plain pages: words only."""
 
 from __future__ import annotations
 
 from ....model.document import Document
 from ....model.page import Page
-from ....model.site_settings import FRONT
 from ....render.site import Site
 from ....render.written_pages import draw_plain
 from ...linked_data.node import At, Node, dated, licensed, work
@@ -12,14 +11,9 @@ from ..kind import NOT_LISTED, InLinkedData, Names, Packed, PageKind
 
 
 def _describe(page: Document[Page], site: Site, at: At) -> Node:
-    """The front page stands for the whole site."""
-    fields, settings = page.fields, site.settings
-    if page.source == FRONT:
-        node = work("WebSite", page.source, settings.name or fields.title, settings.says or fields.summary, at)
-    else:
-        node = work("WebPage", page.source, fields.title, fields.summary, at)
-    imprint = site.collection.reference.imprint
-    return {**node, **licensed(imprint), **dated(fields.published, fields.updated)}
+    fields = page.fields
+    node = work("WebPage", page.source, fields.title, fields.summary, at)
+    return {**node, **licensed(site, page.source, at), **dated(fields.published, fields.updated)}
 
 
 PAGE = PageKind(

@@ -42,12 +42,12 @@ def _record(site: Site, page: Document[Series]) -> Record:
 
 def _describe(page: Document[Series], site: Site, at: At) -> Node:
     """Its books in order, its version, and its licence in its publisher's own words."""
-    series, imprint = page.fields, site.collection.reference.imprint
+    series, terms = page.fields, site.terms(page.source)
     books = [site.collection.books[book] for book in series.books if book in site.collection.books]
     sessions = (session for book in books for session in site.collection.sessions_of(book.fields.book_at(book.path)))
     licence: Node = {"@type": "CreativeWork", "text": words_of(series.licence)}
-    if imprint.licence.name in series.licence:
-        licence["url"] = imprint.licence.url
+    if terms.url and terms.name in series.licence:
+        licence["url"] = terms.url
     return {
         **work(["CreativeWorkSeries", RESOURCE], page.source, series.title, series.summary, at),
         "version": series.version,
@@ -56,7 +56,7 @@ def _describe(page: Document[Series], site: Site, at: At) -> Node:
         "hasPart": [
             {"@type": "CollectionPage", "@id": at(book.source), "name": words_of(book.fields.title)} for book in books
         ],
-        **licensed(imprint),
+        **licensed(site, page.source, at),
         "license": licence,
         **dated(series.published, series.updated),
     }
@@ -81,5 +81,5 @@ SERIES = PageKind(
     front=NOT_LISTED,
     linked_data=InLinkedData(type="CreativeWorkSeries", lists=("series",), describe=_describe),
     pack=Packed.AS_THE_SERIES,
-    starter=Starter(text=_FOLDER / "starter.md", path="series/$slug.md", for_book=False, beside=()),
+    starter=Starter(text=_FOLDER / "starter.md", path="series/$slug.md", for_book=False),
 )

@@ -18,7 +18,7 @@ def _describe(page: Document[Story], site: Site, at: At) -> Node:
     whole = {"@type": "CollectionPage", "@id": at(book.source), "name": words_of(book.fields.title)}
     node |= {"isPartOf": whole, "isAccessibleForFree": True}
     if book.fields.rights == "own":
-        node |= licensed(site.collection.reference.imprint)
+        node |= licensed(site, page.source, at)
     return node | dated(page.fields.published, page.fields.updated)
 
 
