@@ -37,6 +37,7 @@ def stops_of(steps: Sequence[str], pages: Sequence[int]) -> tuple[list[list[int]
         (["Draw.", "On page 4 they count."], [4], [[], [4]], []),
         (["Draw.", "Read page 9."], [8], [[], [8]], []),
         (["Read page 2.", "Draw."], [2, 8], [[2, 8], []], []),
+        (["Read as far as page 6. Read on to page 9.", "Open the book at page 10."], [3, 8], [[3, 8], []], []),
         (["Draw.", "Count."], [3], [[], []], [3]),
     ],
 )

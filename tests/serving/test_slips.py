@@ -76,7 +76,9 @@ def test_a_slip_is_said_on_its_page_and_on_the_first_and_no_page_is_lost(
     with made(slip, whole.root, tmp_path):
         build = start_build(whole.root, serving=True, before=whole.memory)
         pages = {source: build.page(source) for source in some_pages(build, slip)}
-        if SLIPS.index(slip) % 4 == 0:  # what stands beside the pages is made of all of them, whichever page has the slip
+        if (
+            SLIPS.index(slip) % 4 == 0
+        ):  # what stands beside the pages is made of all of them, whichever page has the slip
             build.files()
     assert slip["says"] in problems_on(pages[slip.get("page", source_of(slip["path"]))])
     assert build.reading.problems

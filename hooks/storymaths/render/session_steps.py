@@ -10,10 +10,11 @@ from ..model.body import Body, words_of_runs
 from ..model.session import Session, Step, Stop
 from ..parse.body import words_of
 
-_PAGES = r"pages? (\d+(?:(?:,? (?:to|and|or) |, | ?[-–] ?)\d+)*)"
+_PAGES = r"pages? (?P<list>\d+(?:(?:,? (?:to|and|or) |, | ?[-–] ?)\d+)*)"
 _NAMED = re.compile(_PAGES, re.IGNORECASE)
 _READ = re.compile(
-    rf"(?<!not )\b(?:read|read to|show|back to|back over|turn to|open the book at) {_PAGES}", re.IGNORECASE
+    rf"(?<!not )\b(?:read(?P<up_to> as far as| (?:on )?to)?|show|back to|back over|turn to|open the book at) {_PAGES}",
+    re.IGNORECASE,
 )
 _STRETCH = re.compile(r"(\d+)(?:(?: to | ?[-–] ?)(\d+))?")
 
@@ -75,6 +76,6 @@ def _pages(pattern: re.Pattern[str], words: str) -> set[int]:
     return {
         page
         for match in pattern.finditer(words)
-        for first, last in _STRETCH.findall(match[1])
-        for page in range(int(first), int(last or first) + 1)
+        for first, last in _STRETCH.findall(match["list"])
+        for page in range(1 if match.groupdict().get("up_to") else int(first), int(last or first) + 1)
     }
