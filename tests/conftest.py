@@ -10,14 +10,9 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 from run_folder import run_folder
 
-from .browser.get_browser import find_browser
+from .browser.get_browser import FLAGS, find_browser
 
 run_folder()
-FLAGS = (
-    "--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking "
-    "--disable-component-update --disable-sync --process-per-site --font-render-hinting=none"
-).split()
-"""Without windows, Chromium would fit letterforms to the dots of a screen, and a line of print would take more room."""
 NewPage = Callable[..., AbstractContextManager[Page]]
 
 

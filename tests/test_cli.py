@@ -94,6 +94,27 @@ def test_started_files_pass_as_they_are_and_nothing_is_overwritten(tmp_path: Pat
     assert (folder / "content/books/the-kelp-kitchen/session-2.md").exists()
 
 
+@pytest.mark.parametrize("kind", ["book", "session", "home", "series"])
+def test_a_started_file_that_is_no_draft_is_told_what_is_to_be_written(tmp_path: Path, kind: str) -> None:
+    folder = copy_of_project(tmp_path)
+    before = {*folder.rglob("*.md")}
+    of_book = ("ferry-fare",) if kind in ("session", "home") else ()
+    assert storymaths("new", kind, *of_book, "Stir and count", folder=folder).returncode == 0
+    (page,) = {*folder.rglob("*.md")} - before
+    text = "".join(line for line in page.read_text(encoding="utf-8").splitlines(True) if not line.startswith("status"))
+    page.write_text(text, encoding="utf-8")
+    found = json.loads(storymaths("check", "--format", "json", folder=folder).stdout)
+    told = {problem["line"] for problem in found if problem["rule"] == "starter-unfilled"}
+    lines = text.splitlines()
+    blocks = {number for number, line in enumerate(lines, start=1) if line.endswith(">-")}
+    body = {
+        number
+        for number, line in enumerate(lines, start=1)
+        if number > lines.index("---", 1) + 1 and line[:1].isalpha()
+    }
+    assert told == blocks | body
+
+
 def test_a_session_for_a_book_that_is_not_there() -> None:
     done = storymaths("new", "session", "cliff-house-lif", "A title")
     assert done.returncode == 1

@@ -40,6 +40,14 @@ def test_each_format_in_a_file_by_its_ending(tmp_path: Path) -> None:
     assert files[".txt"].read_text(encoding="utf-8").startswith(f"A term on Plover Quay, version {VERSION}: Oak\n")
 
 
+def test_a_plan_has_no_false_ending(tmp_path: Path) -> None:
+    for more in ((), ("--format", "text")):
+        done = plan("--out", str(tmp_path / "plan.docx"), *more)
+        assert done.returncode == 2
+        assert "cannot be written as .docx; the endings it can have are .html, .csv, .ics, .txt" in done.stderr
+    assert list(tmp_path.iterdir()) == []
+
+
 def test_the_same_bytes_twice(tmp_path: Path) -> None:
     for name in ("one", "two"):
         assert plan("--out", str(tmp_path / f"{name}.html")).returncode == 0

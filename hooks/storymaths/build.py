@@ -9,11 +9,13 @@ from pathlib import Path
 
 from .activities.memory import Memory
 from .activities.work_out import WorkedOut
-from .model.address import CONTENT, source_of
+from .check.program_fault import as_problem
+from .model.address import CONTENT, LISTS, source_of
 from .model.document import Document
 from .model.page_fields import PageFields
 from .model.site_settings import FRONT, SiteSettings
-from .publish.assets import PARTS, assets
+from .model.stand_ins import with_stand_ins
+from .publish.assets import PARTS, assets, look
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
 from .publish.open_data.files import open_data
@@ -28,6 +30,7 @@ from .render.problem_pages import draw_problems, draw_unread
 from .render.site import Rendered, Site
 
 NOT_FOUND = "404.html"
+_NOT_YET = "This page cannot be shown until what is wrong is mended."
 _PARTS_OF_THE_STYLESHEET = frozenset(f"look/{part}" for part in PARTS)
 """Served in one piece."""
 
@@ -59,7 +62,7 @@ class Build:
         whole = self.reading.collection
         if whole is None:
             return None
-        shown = whole if self.serving else whole.without_drafts()
+        shown = with_stand_ins(whole) if self.serving else whole.without_drafts()
         collection = only_series(shown, self.only_series) if self.only_series else shown
         return Site(collection, self.reading.activities, self.memory, settings=self._settings)
 
@@ -88,13 +91,11 @@ class Build:
 
     @cached_property
     def _unread(self) -> tuple[str, ...]:
-        """Pages that cannot be read, or for want of ``site_data/`` cannot be drawn; their author is told."""
+        """Pages that cannot be drawn for what is wrong with them; their author is told, on the first page in any case."""
         if not self.serving:
             return ()
-        if self.reading.collection is None:
-            content = self.root / CONTENT
-            return (FRONT, *(path.relative_to(content).as_posix() for path in sorted(content.rglob("*.md"))))
-        return tuple(source_of(page.path) for page in self.reading.collection.unread)
+        content, lists = self.root / CONTENT, () if self._site else LISTS.values()
+        return (FRONT, *lists, *(path.relative_to(content).as_posix() for path in sorted(content.rglob("*.md"))))
 
     @cached_property
     def _heads(self) -> HeadMetadata | None:
@@ -104,10 +105,14 @@ class Build:
     def _frame(self) -> PageFrame:
         return PageFrame(self._settings, self.serving)
 
+    @cached_property
+    def _sources(self) -> Mapping[str, None]:
+        return dict.fromkeys((*self._written, *self._generated, *self._unread))
+
     @property
     def pages(self) -> list[str]:
         """The sources of every page."""
-        return list(dict.fromkeys((*self._written, *self._generated, *self._unread)))
+        return list(self._sources)
 
     def page(self, source: str) -> str:
         """A page as a browser gets it."""
@@ -115,29 +120,52 @@ class Build:
 
     def draw(self, source: str) -> Drawn:
         """A page for its frame. One with problems is drawn as far as it can be, with its problems told first."""
-        problems = [p for p in self.reading.problems if source_of(p.place.path) == source or self._site is None]
+        everything = source == FRONT or self._site is None
+        problems = [p for p in self.reading.problems if everything or source_of(p.place.path) == source]
         written = self._written.get(source)
-        if written is not None and self._site is not None:
-            page = kind_of(written).draw(self._site, written)
-        elif source in self._generated:
-            page = self._generated[source]()
-        else:
-            page = draw_unread(source)
+        try:
+            page = self._draw(source, written)
+        except Exception as error:
+            if not self.serving:
+                raise
+            page = draw_unread(source, _NOT_YET)
+            problems = problems or list(self.reading.problems) or [as_problem(error, f"{CONTENT}{source}")]
         draft = written is not None and written.fields.status == "draft"
         for_machines = self._heads.element(written, page) if self._heads else ""
+        told = draw_problems(problems, source, self._sources, everything=everything)
         if self._site is None:
-            return Drawn(page, draw_problems(problems), draft)
+            return Drawn(page, told, draft)
         publisher = self._site.collection.reference.imprint.publisher
-        return Drawn(page, draw_problems(problems), draft, for_machines, publisher, self._site.terms(source))
+        return Drawn(page, told, draft, for_machines, publisher, self._site.terms(source))
+
+    def _draw(self, source: str, written: Document[PageFields] | None) -> Rendered:
+        if written is not None and self._site is not None:
+            return kind_of(written).draw(self._site, written)
+        if source in self._generated:
+            return self._generated[source]()
+        return draw_unread(source, _NOT_YET)
 
     def files(self) -> Mapping[str, bytes | str | Path]:
         """What stands beside the pages, by address: a file's content, or the file it is a copy of."""
-        files: dict[str, bytes | str | Path] = {**theme_files(), **self._pictures(), NOT_FOUND: self._frame.not_found()}
-        if self._site is not None:
-            files |= {**assets(self._site, self._kept), **drawings_in_type(self._site.collection)}
+        files: dict[str, bytes | str | Path] = {
+            **theme_files(),
+            **self._pictures(),
+            NOT_FOUND: self._frame.not_found(),
+            **look(self._kept, self._settings),
+            **self._assets(),
+        }
         if self._site is not None and not self.reading.problems:
             files |= open_data(self._site)  # what has problems is for its author to see, not for other programs
         return {address: content for address, content in files.items() if address not in _PARTS_OF_THE_STYLESHEET}
+
+    def _assets(self) -> Mapping[str, bytes | str]:
+        """What the collection gives; nothing where its problems stand in the way, as they do for data of all pages at once."""
+        try:
+            return {**assets(self._site), **drawings_in_type(self._site.collection)} if self._site else {}
+        except Exception:
+            if not self.serving or not self.reading.problems:
+                raise
+            return {}
 
     def _pictures(self) -> Mapping[str, Path]:
         """Those of the content that is shown."""

@@ -9,9 +9,10 @@ from pathlib import Path
 from .activities.memory import Memory
 from .activities.work_out import WorkedOut
 from .build import Build
-from .model.address import html_of
+from .check.program_fault import as_problem
+from .model.address import CONTENT, html_of
 from .model.problem import Problem
-from .reading import read_and_check
+from .reading import Reading, read_and_check
 
 
 class ProblemsFound(Exception):
@@ -38,7 +39,12 @@ def start_build(
     For the rest see ``Build``. What the build ``before`` solved, and has not changed, is not solved again.
     """
     memory = Memory(before)
-    reading = read_and_check(root, memory=memory)
+    try:
+        reading = read_and_check(root, memory=memory)
+    except Exception as error:
+        if not serving:
+            raise
+        reading = Reading(None, (as_problem(error, CONTENT),))
     return Build(root, reading, serving, address=address, memory=memory)
 
 

@@ -22,8 +22,7 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 from bench.counting_server import Served, serving
 from bench.many_sessions import make_project
 from bench.other_finders import add_plain_pagefind, build, build_theme_search
-from browser.conftest import FLAGS
-from browser.get_browser import find_browser
+from browser.get_browser import FLAGS, find_browser
 
 ROUNDS = 5
 COMMON, RARE = "partner", "daick"

@@ -26,6 +26,12 @@ NAMES = (
     "brave-browser",
 )
 
+FLAGS = (
+    "--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking "
+    "--disable-component-update --disable-sync --process-per-site --font-render-hinting=none"
+).split()
+"""Without windows, Chromium would fit letterforms to the dots of a screen, and a line of print would take more room."""
+
 
 def find_browser() -> str | None:
     """The path of a Chromium-family browser, or None."""

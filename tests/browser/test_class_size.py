@@ -10,6 +10,12 @@ from storymaths.model.session import Session
 PAGES = [page.path.removeprefix("content/").removesuffix(".md") for page in collection().of_kind(Session)]
 
 
+def open_table(page: Page, address: str) -> None:
+    """Leads to a session and unfolds what there is to get ready."""
+    page.goto(address)
+    page.locator(".get-ready summary").click()
+
+
 def quantities(page: Page) -> list[int]:
     return [int(text) for text in page.locator("table.materials td[data-count]").all_inner_texts()]
 
@@ -22,13 +28,13 @@ def expected(path: str, children: int) -> list[int]:
 @pytest.mark.reads(java_script_enabled=False)
 def test_without_script_every_table_is_right_for_the_usual_class(page: Page, base: str) -> None:
     for path in PAGES:
-        page.goto(f"{base}{path}.html")
+        open_table(page, f"{base}{path}.html")
         assert quantities(page) == expected(path, reference().limits.class_size)
 
 
 @pytest.mark.parametrize("path", PAGES)
 def test_every_quantity_follows_the_class(page: Page, base: str, path: str) -> None:
-    page.goto(f"{base}{path}.html")
+    open_table(page, f"{base}{path}.html")
     for children in (1, 2, 17, 27, 30, 31, 60):
         page.get_by_label("Children in the class").fill(str(children))
         assert quantities(page) == expected(path, children)
@@ -36,7 +42,7 @@ def test_every_quantity_follows_the_class(page: Page, base: str, path: str) -> N
 
 
 def test_a_number_that_cannot_be_a_class_is_put_right(page: Page, base: str) -> None:
-    page.goto(f"{base}{PAGES[0]}.html")
+    open_table(page, f"{base}{PAGES[0]}.html")
     box = page.get_by_label("Children in the class")
     for typed, taken in (("0", "30"), ("", "30"), ("-4", "1"), ("900", "60")):
         box.fill(typed)
@@ -46,7 +52,7 @@ def test_a_number_that_cannot_be_a_class_is_put_right(page: Page, base: str) -> 
 
 
 def test_the_change_is_announced_once_it_is_made(page: Page, base: str) -> None:
-    page.goto(f"{base}{PAGES[0]}.html")
+    open_table(page, f"{base}{PAGES[0]}.html")
     page.get_by_label("Children in the class").fill("24")
     page.get_by_label("Children in the class").blur()
     expect(page.locator(".class-size [role=status]")).to_have_text("The table is for 24 children.")

@@ -22,7 +22,7 @@ BETWEEN_RESULTS = ".results:not(.looking) > li"
 
 def open_finder(page: Page, base: str, query: str = "") -> Locator:
     page.goto(f"{base}find.html{query}")
-    expect(page.locator(".finder-status")).to_contain_text(re.compile("idea|Nothing"))
+    expect(page.locator(".finder-status")).to_contain_text(re.compile("idea|Nothing|No lesson"))
     return page.locator(".results > li")
 
 
@@ -184,13 +184,68 @@ def test_nothing_found_offers_the_nearest(page: Page, base: str) -> None:
     expect(page.locator(".finder-status")).to_have_text(re.compile(rf"^{left} ideas? found"))
 
 
-def test_a_word_spelt_wrong_is_offered_right(page: Page, base: str) -> None:
+def test_a_guess_at_a_spelling_is_told(page: Page, base: str) -> None:
     open_finder(page, base)
     page.locator("#find-q").fill("qeuality")
-    page.get_by_role("button", name="Try “equality”").click()
-    expect(page.locator("#find-q")).to_have_value("equality")
-    assert number_in(page) > 0
+    expect(page.locator(".finder-status")).to_have_text(re.compile("^Shown for “equality”: [1-9][0-9]* ideas found"))
+    expect(page.locator("#find-q")).to_have_value("qeuality")
     expect(page.locator(".pages-too a").first).to_have_attribute("href", re.compile("concepts/equality.html"))
+
+
+def test_a_year_that_is_typed_is_a_filter_to_take_away(page: Page, base: str) -> None:
+    open_finder(page, base, "?q=y2+number+bonds&kind=session")
+    chips = page.locator(".chips .chip")
+    expect(chips).to_have_count(2)
+    expect(chips.first).to_contain_text("“y2”: Year 2 or can be taught to Year 2")
+    expect(page.locator(".facet-year .facet-chosen")).to_have_text("2 chosen")
+    chips.first.click()
+    expect(page.locator("#find-q")).to_have_value("number bonds")
+    expect(chips).to_have_count(1)
+    expect(chips.first).to_be_focused()
+
+
+def test_where_nothing_is_of_an_idea_it_says_so_with_its_page_and_the_nearest(page: Page, base: str) -> None:
+    results = open_finder(page, base, "?q=fractions")
+    expect(page.locator(".finder-status")).to_have_text(
+        re.compile("^No lesson on fractions yet. The . nearest are shown.$")
+    )
+    expect(page.locator(".pages-too a").first).to_have_attribute(
+        "href", re.compile("concepts/fractions-of-shapes.html")
+    )
+    expect(results.first.locator(".why")).to_contain_text("teaches sharing")
+
+
+@pytest.mark.parametrize("asked", ["dinosaurs", "printable", "phonics", "g", "camel dinosaurs"])
+def test_never_less_than_a_whole_word_is_found(page: Page, base: str, asked: str) -> None:
+    open_finder(page, base, f"?q={asked}")
+    absent = asked.rsplit(maxsplit=1)[-1]
+    expect(page.locator(".finder-status")).to_have_text(
+        f"Nothing here has the word “{absent}” yet. Try other words, or fewer."
+    )
+    expect(page.locator(".results > li")).to_have_count(0)
+    offer = page.locator(".finder-help button").first
+    expect(offer).to_have_text("Start again" if absent == asked else f"Without “{absent}”")
+
+
+def test_a_word_half_typed_finds_what_begins_with_it_in_the_text(page: Page, base: str) -> None:
+    open_finder(page, base, "?q=skerr")
+    expect(page.locator(".results .why mark").first).to_have_text("Skerry")
+
+
+@pytest.mark.parametrize("asked", ["take away", "telling the time", "year 1 number bonds", "reception comparing"])
+def test_from_a_memory_stick_the_same_answers_come(page: Page, base: str, site: Path, asked: str) -> None:
+    open_finder(page, base, f"?q={asked}")
+    found, where = number_in(page), "#".join(page.locator(".results h2").all_text_contents())
+    page.goto(f"{(site / 'find.html').as_uri()}?q={asked}")
+    assert number_in(page) == found > 0
+    assert "#".join(page.locator(".results h2").all_text_contents()) == where
+
+
+def test_a_year_without_a_lesson_offers_those_that_can_be_taught_to_it(page: Page, base: str) -> None:
+    open_finder(page, base, "?year=0")
+    expect(page.locator(".finder-help button").first).to_have_text(
+        re.compile("^What can also be taught to Reception: [1-9]")
+    )
 
 
 def test_what_was_found_is_announced(page: Page, base: str) -> None:

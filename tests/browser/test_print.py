@@ -51,3 +51,17 @@ def test_answers_stand_apart_and_open(page: Page, base: str) -> None:
     expect(apart).to_contain_text("Badger and Worm")
     expect(page.locator("details.answer").first).to_be_hidden()
     assert apart.evaluate("e => getComputedStyle(e).breakBefore") == "page"
+
+
+def test_what_a_session_folds_is_on_its_paper_and_opens_for_a_link_to_it(page: Page, base: str) -> None:
+    page.goto(base + TEMPLATES["session"])
+    table, bend = page.locator("table.materials"), page.locator(".bend h3").first
+    expect(table).to_be_hidden()
+    expect(bend).to_be_hidden()
+    page.emulate_media(media="print")
+    expect(table).to_be_visible()
+    expect(bend).to_be_visible()
+    page.emulate_media(media="screen")
+    page.goto(f"{base}{TEMPLATES['session']}#{bend.get_attribute('id')}")
+    expect(bend).to_be_visible()
+    expect(bend).to_be_in_viewport()

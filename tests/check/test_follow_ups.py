@@ -25,3 +25,19 @@ def test_a_list_that_holds_something_is_not_too_short() -> None:
     text = text_of(source).replace("reads:", "reads: []\nunread:", 1)
     messages = [problem.message for problem in problems_with({source: text})]
     assert any('"reads" needs at least one item' in message for message in messages)
+
+
+def test_half_a_sentence_is_not_called_a_field() -> None:
+    source = "books/cliff-house-lift/session-2.md"
+    text = text_of(source)
+    new = "{item: balance-mat, count: 1, per: pair, note: A frame, which holds ten.}"
+    (problem,) = problems_with({source: text.replace("{item: balance-mat, count: 1, per: pair}", new)})
+    assert "because of the comma" in problem.message
+
+
+def test_no_message_shows_a_pattern() -> None:
+    source = "books/cliff-house-lift/session-2.md"
+    (problem,) = problems_with({source: text_of(source).replace("item: sign-card", "item: sign card")})
+    assert problem.message.endswith(
+        'should be a name in small letters and digits, with hyphens between words, such as "sign-card".'
+    )

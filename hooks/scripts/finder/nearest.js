@@ -1,70 +1,81 @@
-/* When nothing fits: what to let go of, what else to type, and the ideas that lack least. And pages that help. */
+/* When nothing fits: what to let go of, and the ideas that lack least. And pages that help. */
+/** @import { Answer } from "./answer.js" */
+/** @import { Part } from "./asked.js" */
 /** @import { State } from "./address.js" */
-/** @import { Counted } from "./count.js" */
 /** @import { Data } from "./rows.js" */
+/** @import { Found } from "./rank.js" */
 import { at } from "../site/address.js";
 import { element, link } from "../site/element.js";
 import { count } from "./count.js";
-import { nearWords, rank } from "./rank.js";
+import { instead, rank } from "./rank.js";
 import { FACETS } from "./rows.js";
-import { standsIn, wordsOf } from "./words.js";
 
-const NEAREST = 6, PAGES = 4;
+const NEAREST = 6, PAGES = 5;
 
 /**
  * @typedef {{ choose: (value: number, on: boolean) => void, ask: (q: string) => void, clear: () => void }} Actions
  * @typedef {[words: string, act: () => void]} Offer words for a button and what it does
  */
 
-/** @type {(data: Data, state: State, scores: Float64Array | null, counted: Counted, actions: Actions) => Offer[]} */
-const offersOf = (data, state, scores, { near, needed }, { choose, ask, clear }) => {
+/** @type {(data: Data, state: State, answer: Answer, actions: Actions) => Offer[]} */
+const offersOf = (data, state, { asked, now, scores, absent }, { choose, ask, clear }) => {
   /** @type {Offer[]} */
   const offers = [];
   for (const value of state.order) {
-    const chosen = state.chosen.slice();
+    const { name, key } = data.values[value], bends = data.number.get(`year:b${key}`);
+    if (name !== "year" || bends === undefined || now.chosen[bends]) continue;
+    const left = count(data, now.chosen.map((on, other) => (other === bends ? 1 : on)), scores).fitting.length;
+    if (left) offers.push([`What ${data.values[bends].words.replace("can", "can also")}: ${left}`, () => choose(bends, true)]);
+  }
+  for (const value of state.order) {
+    const chosen = now.chosen.slice();
     chosen[value] = 0;
     const left = count(data, chosen, scores).fitting.length;
     if (left) offers.push([`Without “${data.values[value].words}”: ${left}`, () => choose(value, false)]);
   }
-  if (state.q && needed) {
-    const left = count(data, state.chosen, null).fitting.length;
-    if (left) offers.push([`Without the words: ${left}`, () => ask("")]);
+  for (const { text, values } of asked.filters) {
+    const left = count(data, now.chosen.map((on, value) => (values.includes(value) ? 0 : on)), scores).fitting.length;
+    if (left) offers.push([`Without “${text}”: ${left}`, () => ask(state.q.replace(text, ""))]);
   }
-  const words = state.q && !near.length ? nearWords(data, state.q) : [];
-  for (const word of words) offers.push([`Try “${word}”`, () => ask(word)]);
+  if (asked.parts.length > absent.length) {
+    for (const { text } of absent) offers.push([`Without “${text}”`, () => ask(state.q.replace(text, "").trim())]);
+  }
+  if (asked.parts.length && now.order.length) {
+    const left = count(data, now.chosen, null).fitting.length;
+    if (left) offers.push([`Without the words: ${left}`, () => ask(asked.filters.map(({ text }) => text).join(" "))]);
+  }
   if (!offers.length && (state.q || state.order.length)) offers.push(["Start again", clear]);
   return offers;
 };
 
 /**
  * `rows` are the nearest, best first; `reasonFor` says what one lacks.
- * @type {(data: Data, state: State, scores: Float64Array | null, counted: Counted, actions: Actions)
- *   => { offers: Offer[], rows: number[], reasonFor: (row: number) => string }}
+ * @type {(data: Data, state: State, answer: Answer, found: Found, actions: Actions)
+ *   => { offers: Offer[], rows: number[], reasonFor: (row: number) => string[] }}
  */
-export const nearest = (data, state, scores, counted, actions) => {
-  const lacks = new Map(counted.near);
+export const nearest = (data, state, answer, found, actions) => {
+  const { counted, now, scores, untaught } = answer, lacks = new Map(counted.near);
+  const rows = untaught.length ? instead(data, now, untaught, found) : rank(data, counted.near.map(([row]) => row), now, scores);
   return {
-    offers: offersOf(data, state, scores, counted, actions),
-    rows: rank(data, counted.near.map(([row]) => row), state, scores).slice(0, NEAREST),
+    offers: offersOf(data, state, answer, actions),
+    rows: rows.slice(0, NEAREST),
     reasonFor: (row) => {
       const lacking = FACETS.filter((_, facet) => (lacks.get(row) ?? 0) >> facet & 1);
-      return `all but the ${lacking.map(([, name]) => name.toLowerCase()).join(" and the ")}`;
+      return lacking.length ? [`all but the ${lacking.map(([, name]) => name.toLowerCase()).join(" and the ")}`] : [];
     },
   };
 };
 
 /**
- * A line that leads to the pages of concepts the words name, or null.
- * @type {(data: Data, q: string) => HTMLElement | null}
+ * A line that leads to the pages of concepts and themes that the words mean, or null.
+ * @type {(data: Data, parts: Part[]) => HTMLElement | null}
  */
-export const drawPagesToo = (data, q) => {
-  const asked = wordsOf(q);
-  if (!asked.length || q.length < 3) return null;
-  const named = data.columns.concepts.filter(([, name]) => asked.every((word) => standsIn(name.toLowerCase(), word)))
-    .slice(0, PAGES);
+export const drawPagesToo = (data, parts) => {
+  const named = [...new Set(parts.flatMap(({ values }) => values))].slice(0, PAGES).map((value) => data.values[value]);
   if (!named.length) return null;
   const line = element("p", "pages-too", named.length === 1 ? "There is a page on " : "There are pages on ");
-  named.forEach(([id, name], n) => line.append(n ? ", " : "", link(at(`concepts/${id}.html`), name.toLowerCase())));
+  named.forEach(({ name, key, words }, n) => (
+    line.append(n ? ", " : "", link(at(`${name}s/${key}.html`), words.toLowerCase()))));
   line.append(".");
   return line;
 };

@@ -1,6 +1,7 @@
 /* The finder: asks its columns and the text, shows what fits, best first, and keeps the question in the address. */
 /** @import { State } from "./address.js" */
-/** @import { Counted } from "./count.js" */
+/** @import { Answer } from "./answer.js" */
+/** @import { Filter } from "./asked.js" */
 /** @import { Facet } from "./facets.js" */
 /** @import { Columns, Data } from "./rows.js" */
 /** @import { Hit } from "./text.js" */
@@ -8,15 +9,15 @@ import { button, element } from "../site/element.js";
 import { part } from "../site/find.js";
 import { load } from "../site/load.js";
 import { PAGE, readAddress, writeAddress } from "./address.js";
+import { answer, guess } from "./answer.js";
+import { partsForText } from "./asked.js";
 import { drawCard } from "./cards.js";
 import { drawChips } from "./chips.js";
-import { count } from "./count.js";
 import { drawFacets } from "./facets.js";
 import { drawPagesToo, nearest } from "./nearest.js";
-import { inTitle, rank, reasons, wordScores } from "./rank.js";
+import { inTitle, reasons } from "./rank.js";
 import { read } from "./rows.js";
 import { findText, openText } from "./text.js";
-import { wordsOf } from "./words.js";
 
 const WIDE = matchMedia("(min-width: 60rem)");
 const PAUSE = 40; // milliseconds without a key before the text is searched
@@ -42,11 +43,11 @@ const open = (place) => {
   let facets = [];
   /** @type {State} */
   let state;
-  /** @type {Float64Array | null} */
-  let scores = null;
-  /** @type {Map<number, Hit>} */
+  /** @type {Answer} */
+  let answered;
+  /** @type {Map<string, Map<number, Hit>>} */
   let found = new Map();
-  let looking = false, waiting = 0, saying = 0, typedFrom = "", more = () => {};
+  let looking = false, waiting = 0, saying = 0, typedFrom = "", shownFor = "", more = () => {};
 
   /** The words above, what narrows beside, what was found in the middle. */
   const layOut = () => {
@@ -69,27 +70,32 @@ const open = (place) => {
   };
 
   const draw = (later = false) => {
-    scores = wordScores(data, state.q, found);
-    const counted = count(data, state.chosen, scores);
-    for (const facet of facets) facet.show(state, counted);
-    drawChips(data, chips, state, { takeAway: (value) => choose(value, false), clear });
-    const fitting = rank(data, counted.fitting, state, scores);
-    done.textContent = fitting.length ? `Show ${ideasIn(fitting.length)}` : "Show the nearest";
+    answered = answer(data, { ...state, q: shownFor || state.q }, found);
+    const { asked, now, counted, rows } = answered;
+    for (const facet of facets) facet.show(now, counted);
+    drawChips(data, chips, state, asked.filters, { takeAway: (value) => choose(value, false), unsay, clear });
+    done.textContent = rows.length ? `Show ${ideasIn(rows.length)}` : "Show the nearest";
     results.classList.toggle("looking", looking);
     results.setAttribute("aria-busy", String(looking));
     help.replaceChildren();
-    if (fitting.length) drawFound(fitting, later);
+    if (rows.length) drawFound(rows, later);
     else if (looking) say("Looking in the text …", later);
-    else drawNearest(counted, later);
-    const pages = drawPagesToo(data, state.q);
+    else drawNearest(later);
+    const pages = drawPagesToo(data, asked.parts);
     if (pages) help.prepend(pages);
   };
 
   /** @type {(rows: number[], alsoTold?: (row: number) => string[]) => HTMLElement[]} */
-  const cards = (rows, alsoTold = () => []) => rows.map((row) => {
-    const told = [...alsoTold(row), ...reasons(data, data.ideas[row], state, scores)];
-    return drawCard(data, row, told, wordsOf(state.q), inTitle(scores, row) ? undefined : found.get(row));
-  });
+  const cards = (rows, alsoTold = () => []) => {
+    const { asked: { parts }, now, scores } = answered;
+    const words = parts.map(({ text }) => text.toLowerCase());
+    const meant = parts.flatMap(({ values, nearest: near }) => [...values, ...near]);
+    return rows.map((row) => {
+      const told = [...alsoTold(row), ...reasons(data, data.ideas[row], now, scores, meant)];
+      const hit = parts.map(({ text }) => found.get(text)?.get(row)).find(Boolean);
+      return drawCard(data, row, told, words, inTitle(scores, row) ? undefined : hit);
+    });
+  };
 
   /** @type {(fitting: number[], later: boolean) => void} */
   const drawFound = (fitting, later) => {
@@ -107,27 +113,39 @@ const open = (place) => {
     };
     const asked = state.q || state.order.length;
     const shown = fitting.length > most ? `, the ${asked ? "best " : "first "}${most} shown` : "";
-    say(`${ideasIn(fitting.length)}${asked ? " found" : " in all"}${shown}.`, later);
+    const guessed = shownFor ? `Shown for “${shownFor}”: ` : "";
+    say(`${guessed}${ideasIn(fitting.length)}${asked ? " found" : " in all"}${shown}.`, later);
   };
 
-  /** @type {(counted: Counted, later: boolean) => void} */
-  const drawNearest = (counted, later) => {
-    const { offers, rows, reasonFor } = nearest(data, state, scores, counted, { choose, ask, clear });
+  /** @type {(later: boolean) => void} */
+  const drawNearest = (later) => {
+    const { offers, rows, reasonFor } = nearest(data, state, answered, found, { choose, ask, clear });
     help.append(...offers.map(([text, act]) => button(text, () => { act(); words.focus(); })));
-    results.replaceChildren(...cards(rows, (row) => [reasonFor(row)]));
+    results.replaceChildren(...cards(rows, reasonFor));
     showMore.hidden = true;
+    const [lacking] = answered.untaught, [absent] = answered.absent;
+    const none = absent ? `Nothing here has the word “${absent.text}” yet.` : "Nothing has all of that.";
+    const told = lacking ? `No lesson on ${lacking.text} yet.` : none;
     const shown = rows.length === 1 ? " The nearest is shown." : ` The ${rows.length} nearest are shown.`;
-    say(`Nothing has all of that.${rows.length ? shown : state.q ? " Try other words, or fewer." : ""}`, later);
+    say(`${told}${rows.length ? shown : state.q && !lacking ? " Try other words, or fewer." : ""}`, later);
   };
 
   /** @type {(value: number, on: boolean) => void} */
   const choose = (value, on) => {
+    const typed = answered.asked.filters.find(({ values }) => values.includes(value));
+    if (typed && !on && !state.chosen[value]) {
+      unsay(typed);
+      return;
+    }
     state.chosen[value] = on ? 1 : 0;
     state.order = on ? [...state.order, value] : state.order.filter((other) => other !== value);
     state.shown = 0;
     writeAddress(data, state, false);
     draw();
   };
+
+  /** Takes words that were read as a filter out of the question. @type {(filter: Filter) => void} */
+  const unsay = ({ text }) => ask((shownFor || state.q).replace(text, "").split(/\s+/).filter(Boolean).join(" "));
 
   const clear = () => {
     state.chosen.fill(0);
@@ -148,16 +166,22 @@ const open = (place) => {
   /** Titles answer at once, the text as soon as it can; an answer to an older question is dropped. */
   const lookUp = async (pause = 0) => {
     const { q } = state;
+    let parts = partsForText(data, q);
     clearTimeout(waiting);
-    found = new Map();
-    looking = q.length > 1 || /[^\p{L}\s]/u.test(q);
+    [found, shownFor] = [new Map(), ""];
+    looking = parts.length > 0;
     draw(pause > 0);
     if (!looking) return;
     openText();
     await new Promise((resolve) => { waiting = setTimeout(resolve, pause); });
-    const hits = await findText(q).catch(() => new Map());
+    let hits = await findText(parts).catch(() => new Map());
+    const guessed = guess(data, q, hits);
+    if (guessed) {
+      parts = partsForText(data, guessed);
+      hits = await findText(parts).catch(() => new Map());
+    }
     if (q !== state.q) return;
-    [found, looking] = [hits, false];
+    [found, shownFor, looking] = [hits, guessed, false];
     draw();
   };
 

@@ -1,10 +1,15 @@
 /* Says how well an idea answers what was asked, and why, in words. */
 /** @import { State } from "./address.js" */
+/** @import { Asked, Part } from "./asked.js" */
 /** @import { Data, Idea } from "./rows.js" */
 /** @import { Hit } from "./text.js" */
-import { distance, standsIn, wordsOf } from "./words.js";
+import { count } from "./count.js";
+import { standsIn, wordStands } from "./words.js";
 
-const IN_TITLE = 3000, IN_NAMES = 2000, IN_TEXT = 1000;
+const IN_TITLE = 3000, IS_OF = 2500, IN_NAMES = 2000, IN_TEXT = 1000;
+const OF_ITS_YEAR = 3000; // more than how early a concept is named, less than a word in the title, which is told in tenths
+const BY_NAME = 100_000;
+/** @typedef {ReadonlyMap<string, ReadonlyMap<number, Pick<Hit, "rank">>>} Found by words of the question: the rows whose text has them */
 /** @type {WeakMap<Data, { title: string, all: string }[]>} */
 const known = new WeakMap();
 
@@ -12,7 +17,7 @@ const known = new WeakMap();
  * The words of titles, and of the names that go with them, in small letters; made on the first search.
  * @type {(data: Data) => { title: string, all: string }[]}
  */
-const namesOf = (data) => {
+export const namesOf = (data) => {
   const names = known.get(data) ?? data.ideas.map((idea) => {
     const concepts = idea.concepts.map((concept) => data.columns.concepts[concept][1]);
     const all = [idea.title, data.ideas[idea.book].title, ...concepts].join(" · ").toLowerCase();
@@ -22,23 +27,46 @@ const namesOf = (data) => {
   return names;
 };
 
+/** @type {(data: Data, row: number, value: number) => boolean} */
+const has = (data, row, value) => data.has.subarray(data.first[row], data.first[row + 1]).includes(value);
+
 /**
- * For each row how well its names and its text answer the words; null when there are none.
- * @type {(data: Data, q: string, found: Map<number, Pick<Hit, "rank">>) => Float64Array | null}
+ * How well a row is of what a part of the question means: best where its author named that very concept, and first.
+ * @type {(data: Data, row: number, values: number[]) => number}
  */
-export const wordScores = (data, q, found) => {
-  const words = wordsOf(q);
-  if (!words.length) return null;
-  const scores = new Float64Array(data.ideas.length);
-  namesOf(data).forEach(({ title, all }, row) => {
-    if (words.every((word) => standsIn(title, word))) scores[row] = IN_TITLE;
-    else if (words.every((word) => standsIn(all, word))) scores[row] = IN_NAMES;
-  });
-  for (const [row, { rank: place }] of found) {
-    const late = Math.min(place, 900);
-    scores[row] += scores[row] ? 1 - late / 1000 : IN_TEXT - late;
+const ideaScore = (data, row, values) => Math.max(0, ...values.map((value, place) => {
+  if (!has(data, row, value)) return 0;
+  const own = data.ideas[row].concepts.map((concept) => data.line[concept]);
+  const named = own.findIndex(([first]) => first === value), wider = own.findIndex((line) => line.includes(value));
+  return IS_OF - 50 * place - 20 * Math.max(0, named < 0 ? wider : named) - (named < 0 && wider >= 0 ? 150 : 0);
+}));
+
+/** @type {(data: Data, row: number, part: Part, hits: ReadonlyMap<number, Pick<Hit, "rank">> | undefined) => number} */
+const partScore = (data, row, { text, values, last }, hits) => {
+  const { title, all } = namesOf(data)[row], word = text.toLowerCase();
+  const titled = wordStands(title, word);
+  if (values.length) { // a title may play with a word; of what it says the concepts are the surer sign
+    const of = ideaScore(data, row, values);
+    return of ? of + (titled ? 100 : 0) : titled ? IN_NAMES : 0;
   }
-  return scores;
+  if (titled) return IN_TITLE;
+  if (last && word.length > 2 && standsIn(title, word)) return IN_TITLE - 100;
+  if (wordStands(all, word) || (last && word.length > 2 && standsIn(all, word))) return IN_NAMES;
+  const place = hits?.get(row)?.rank;
+  return place === undefined ? 0 : IN_TEXT - Math.min(place, 900);
+};
+
+/**
+ * For each row how well it answers all parts of the question: as well as it does the worst of them; null for no parts.
+ * @type {(data: Data, asked: Asked, found: Found) => Float64Array | null}
+ */
+export const wordScores = (data, { parts }, found) => {
+  if (!parts.length) return null;
+  return Float64Array.from(data.ideas, (_, row) => {
+    const each = parts.map((part) => partScore(data, row, part, found.get(part.text)));
+    const worst = Math.min(...each);
+    return worst && worst + each.reduce((sum, one) => sum + one, 0) / parts.length / 10000;
+  });
 };
 
 /** @type {(data: Data, state: State, facet: string) => number[]} */
@@ -52,14 +80,19 @@ const conceptsMet = (data, idea, chosen) => (
   idea.concepts.filter((concept) => data.line[concept].some((value) => chosen.includes(value)))
 );
 
-/** Rows, best first. @type {(data: Data, rows: number[], state: State, scores: Float64Array | null) => number[]} */
+/**
+ * Rows, best first. Where words are asked for, books come after what can be taught, except one that is asked for by name.
+ * @type {(data: Data, rows: number[], state: State, scores: Float64Array | null) => number[]}
+ */
 export const rank = (data, rows, state, scores) => {
-  const concepts = chosenOf(data, state, "concept"), years = chosenOf(data, state, "year");
+  const asked = state.q.toLowerCase(), concepts = chosenOf(data, state, "concept"), years = chosenOf(data, state, "year");
   /** @type {(row: number) => number} */
   const worth = (row) => {
     const idea = data.ideas[row], year = data.number.get(`year:${idea.year}`);
     let points = scores ? scores[row] * 10 : 0;
-    if (year !== undefined && years.includes(year)) points += 3;
+    if (year !== undefined && years.includes(year)) points += scores ? OF_ITS_YEAR : 3;
+    if (asked && idea.title.toLowerCase() === asked) points += BY_NAME;
+    else if (asked && idea.card === "book-card") points -= BY_NAME;
     const met = concepts.length ? conceptsMet(data, idea, concepts) : [];
     if (met.length) points += met[0] === idea.concepts[0] ? 4 : 2;
     return points;
@@ -68,41 +101,41 @@ export const rank = (data, rows, state, scores) => {
   return rows.sort((a, b) => Number(points.get(b)) - Number(points.get(a)) || a - b);
 };
 
-/** @type {(data: Data, row: number, value: number) => boolean} */
-const has = (data, row, value) => data.has.subarray(data.first[row], data.first[row + 1]).includes(value);
+/**
+ * Rows to show where nothing is of what some parts mean: of what is nearest to them, then those whose text has the
+ * words; those that fit what is chosen first, and books last.
+ * @type {(data: Data, state: State, untaught: Part[], found: Found) => number[]}
+ */
+export const instead = (data, state, untaught, found) => {
+  const { fitting } = count(data, state.chosen, null), fits = new Set(fitting);
+  /** @type {(row: number) => number} */
+  const worth = (row) => Math.max(...untaught.map(({ text, nearest }) => (
+    ideaScore(data, row, nearest) || (found.get(text)?.has(row) ? 1 : 0))));
+  const points = new Map(data.ideas.map(({ row, card }) => [row, (card === "book-card" ? 0.5 : 1) * worth(row)]));
+  return [...points.keys()].filter((row) => points.get(row))
+    .sort((a, b) => Number(fits.has(b)) - Number(fits.has(a)) || Number(points.get(b)) - Number(points.get(a)) || a - b);
+};
 
 /** @type {(scores: Float64Array | null, row: number) => boolean} */
 export const inTitle = (scores, row) => scores !== null && scores[row] >= IN_TITLE;
 
 /**
- * Why an idea is here, in short pieces; nothing when nothing was asked.
- * @type {(data: Data, idea: Idea, state: State, scores: Float64Array | null) => string[]}
+ * Why an idea is here, in short pieces; nothing when nothing was asked. `meant` are values that its words stand for.
+ * @type {(data: Data, idea: Idea, state: State, scores: Float64Array | null, meant: number[]) => string[]}
  */
-export const reasons = (data, idea, state, scores) => {
+export const reasons = (data, idea, state, scores, meant) => {
   const told = [];
-  const concepts = conceptsMet(data, idea, chosenOf(data, state, "concept"));
+  const concepts = conceptsMet(data, idea, [...chosenOf(data, state, "concept"), ...meant]);
   const names = concepts.slice(0, 3).map((concept) => data.columns.concepts[concept][1].toLowerCase());
   if (names.length) told.push(`${idea.verb} ${names.join(", ")}`);
-  for (const value of state.order) {
+  for (const value of new Set([...state.order, ...meant])) {
     const { name, words } = data.values[value];
     if (name === "concept" || name === "kind" || name === "book" || !has(data, idea.row, value)) continue;
     if (name === "theme") told.push(`a story of ${words.toLowerCase()}`);
     else if (name === "minutes") told.push(`${idea.minutes} minutes`);
     else told.push(name === "year" ? words : words.toLowerCase());
   }
-  if (inTitle(scores, idea.row)) told.push("words in the title");
-  else if (scores && scores[idea.row] >= IN_NAMES) told.push("words in its book or concepts");
+  if (inTitle(scores, idea.row)) told.push("in the title");
+  else if (scores && scores[idea.row] >= IN_NAMES && !meant.length) told.push("in the name of its book or what it teaches");
   return told;
-};
-
-/**
- * Words near to one that was not found: titles' and concepts' words that differ by a letter or two.
- * @type {(data: Data, q: string) => string[]}
- */
-export const nearWords = (data, q) => {
-  const all = new Set(namesOf(data).flatMap(({ all: names }) => names.split(/[^\p{L}]+/u)));
-  /** @type {[string, number][]} */
-  const near = [...all].filter((word) => word.length > 3).map((word) => [word, distance(q.toLowerCase(), word)]);
-  return near.filter(([word, far]) => far <= (word.length > 6 ? 2 : 1)).sort((a, b) => a[1] - b[1]).slice(0, 3)
-    .map(([word]) => word);
 };

@@ -8,6 +8,7 @@
  *   strands: [id: string, name: string][],
  *   concepts: [id: string, name: string, strand: number, under: number][],
  *   themes: [id: string, name: string][],
+ *   asked: { over: string, minutes: string, meanings: [says: string, values: string, nearest?: string][] },
  *   kinds: Kind[],
  *   years: string[],
  *   books: { id: string, cover: string, folder: Record<number, string> },
@@ -26,8 +27,8 @@
  * }} Idea `book` is the row of its book; `year` is -1 for none
  * @typedef {{
  *   columns: Columns, values: Value[], number: Map<string, number>, ideas: Idea[], line: number[][],
- *   first: Uint32Array, has: Uint32Array,
- * }} Data `number` finds a value by facet and key; `has` lists the values of row after row, those of one from `first`
+ *   first: Uint32Array, has: Uint32Array, spanOf: (minutes: number) => number,
+ * }} Data `spanOf` gives the value of so many minutes; `number` finds a value by facet and key; `has` lists the values of row after row, those of one from `first`
  */
 
 /** @type {[key: string, words: string][]} */
@@ -97,6 +98,8 @@ export const read = (columns) => {
   const { values, number, add } = readValues(columns);
   /** @type {(name: string, key: string | number) => number} */
   const numberOf = (name, key) => /** @type {number} */ (number.get(`${name}:${key}`));
+  /** @type {(minutes: number) => number} */
+  const spanNumber = (minutes) => numberOf("minutes", SPANS[0][0]) + spanOf(minutes);
   const { rows, books } = columns;
   const titles = rows.title.split("\n"), files = rows.file.split("\n"), minutes = rows.minutes.split(",");
   const concepts = rows.concepts.split(",").map(numbers), themes = rows.themes.split(",").map(numbers);
@@ -124,7 +127,7 @@ export const read = (columns) => {
       for (const concept of concepts[row]) line[concept].forEach(give);
       give(numberOf("kind", kind));
       const things = rows.things[row];
-      if (minutes[row]) give(numberOf("minutes", 15) + spanOf(Number(minutes[row])));
+      if (minutes[row]) give(spanNumber(Number(minutes[row])));
       if (things !== "-") {
         give(numberOf("print", Number(things) & 1 ? "nothing" : "something"));
         give(numberOf("things", Number(things) & 2 ? "kitchen" : "school"));
@@ -143,5 +146,5 @@ export const read = (columns) => {
       });
     }
   });
-  return { columns, values, number, ideas, line, first: Uint32Array.from(first), has: Uint32Array.from(has) };
+  return { columns, values, number, ideas, line, first: Uint32Array.from(first), has: Uint32Array.from(has), spanOf: spanNumber };
 };

@@ -1,8 +1,9 @@
 /* Looks words up in the text of the pages: in the text index, or, where that cannot run, in every page's questions. */
+/** @import { Part } from "./asked.js" */
 /** @import { Pieces } from "./words.js" */
 import { at, fromStick } from "../site/address.js";
 import { load } from "../site/load.js";
-import { excerpt, standsIn, wordsOf } from "./words.js";
+import { excerpt, rowsWith, standsIn } from "./words.js";
 
 /**
  * @typedef {{ rank: number, story: boolean, excerpt: () => Promise<Pieces> }} Hit
@@ -36,11 +37,20 @@ const marked = (html) => html.split(/(<mark>.*?<\/mark>)/).filter(Boolean).map((
   return [page.querySelector("p")?.textContent ?? "", part.startsWith("<mark>")];
 });
 
-/** @type {(q: string) => Promise<Map<number, Hit>>} */
-const inIndex = async (q) => {
+/**
+ * Whole words alone: of a word it does not know the index would take ever less, down to a letter, unless it stands in
+ * quotes. A last word that is still being typed may go on, but what was typed must all be in what is found.
+ * @type {(part: Part) => Promise<Map<number, Hit>>}
+ */
+const inIndex = async ({ text, last }) => {
   index ??= openIndex();
-  const found = new Map();
-  const results = (await (await index).search(q))?.results ?? [];
+  const { search } = await index, found = new Map();
+  let results = (await search(`"${text}"`))?.results ?? [];
+  if (!results.length && last && text.length > 2) {
+    results = (await search(text))?.results ?? [];
+    const first = results.length ? marked((await results[0].data()).excerpt) : [];
+    if (!first.some(([word, isMark]) => isMark && standsIn(word.toLowerCase(), text.toLowerCase()))) results = [];
+  }
   results.forEach((result, rank) => {
     const where = marks.get(result.id.slice(result.id.lastIndexOf("_") + 1));
     if (where && !found.has(where.row)) {
@@ -50,17 +60,13 @@ const inIndex = async (q) => {
   return found;
 };
 
-/** @type {(q: string) => Promise<Map<number, Hit>>} */
-const inQuestions = async (q) => {
+/** @type {(part: Part) => Promise<Map<number, Hit>>} */
+const inQuestions = async ({ text, last }) => {
   const questions = /** @type {string[]} */ (await load("questions"));
-  const words = wordsOf(q), found = new Map();
-  questions.forEach((text, row) => {
-    const lower = ` ${text.toLowerCase()}`;
-    if (words.every((word) => standsIn(lower, word))) {
-      found.set(row, { rank: found.size, story: false, excerpt: async () => excerpt(text, words) });
-    }
-  });
-  return found;
+  /** @type {[number, Hit][]} */
+  const hits = rowsWith(questions, text, last).map((row, rank) => (
+    [row, { rank, story: false, excerpt: async () => excerpt(questions[row], [text]) }]));
+  return new Map(hits);
 };
 
 /** Starts fetching what a first search needs. */
@@ -68,12 +74,11 @@ export const openText = () => {
   if (!fromStick) (index ??= openIndex()).catch(() => {});
 };
 
-/** Rows whose page has the words, best first. @type {(q: string) => Promise<Map<number, Hit>>} */
-export const findText = async (q) => {
-  if (fromStick) return inQuestions(q);
-  try {
-    return await inIndex(q);
-  } catch {
-    return inQuestions(q);
-  }
+/** For the words of each part the rows whose page has them, best first. @type {(parts: Part[]) => Promise<Map<string, Map<number, Hit>>>} */
+export const findText = async (parts) => {
+  /** @type {(part: Part) => Promise<[string, Map<number, Hit>]>} */
+  const find = async (part) => [
+    part.text, fromStick ? await inQuestions(part) : await inIndex(part).catch(() => inQuestions(part)),
+  ];
+  return new Map(await Promise.all(parts.map(find)));
 };

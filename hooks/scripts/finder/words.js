@@ -2,9 +2,6 @@
 
 /** @typedef {[text: string, isMark: boolean][]} Pieces text in pieces, each with whether it is what was asked for */
 
-/** @type {(q: string) => string[]} */
-export const wordsOf = (q) => q.toLowerCase().split(/\s+/).filter(Boolean);
-
 /**
  * Whether a word begins somewhere in text that is in small letters.
  * @type {(lower: string, word: string) => boolean}
@@ -14,6 +11,43 @@ export const standsIn = (lower, word) => {
     if (at === 0 || !/[\p{L}\p{N}]/u.test(lower[at - 1])) return true;
   }
   return false;
+};
+
+/** @type {Map<string, string[]>} */
+const forms = new Map();
+
+/** A word as typed, and in the singular. @type {(word: string) => string[]} */
+const formsOf = (word) => {
+  const known = forms.get(word);
+  if (known) return known;
+  const single = word.length > 3 ? [word.replace(/(?<=s|x|ch|sh)es$|(?<!s)s$/u, ""), word.replace(/ies$/u, "y")] : [];
+  const made = [...new Set([word, ...single])];
+  forms.set(word, made);
+  return made;
+};
+
+/**
+ * Whether a whole word stands in text that is in small letters, in the singular or the plural.
+ * @type {(lower: string, word: string) => boolean}
+ */
+export const wordStands = (lower, word) => formsOf(word).some((form) => {
+  for (let at = lower.indexOf(form); at >= 0; at = lower.indexOf(form, at + 1)) {
+    if (at > 0 && /[\p{L}\p{N}]/u.test(lower[at - 1])) continue;
+    if (/^(s|es|'s|’s)?(?![\p{L}\p{N}])/u.test(lower.slice(at + form.length, at + form.length + 4))) return true;
+  }
+  return false;
+});
+
+/**
+ * The rows whose text has a word, or the last word of a question, which may be half typed.
+ * @type {(texts: string[], word: string, last: boolean) => number[]}
+ */
+export const rowsWith = (texts, word, last) => {
+  const lower = word.toLowerCase(), all = texts.map((text) => text.toLowerCase());
+  /** @type {(stands: (text: string, word: string) => boolean) => number[]} */
+  const where = (stands) => all.flatMap((text, row) => (stands(text, lower) ? [row] : []));
+  const whole = where(wordStands);
+  return whole.length || !last || lower.length < 3 ? whole : where(standsIn);
 };
 
 /**

@@ -22,7 +22,7 @@ from ..model.session import Session
 from ..parse.prose import words_in
 from ..parse.yaml_text import YamlLocator
 from .memory import Memory
-from .rules import BROKEN, TWICE
+from .rules import BROKEN, FACT_MISSING, TWICE
 from .told_ways import check_told
 from .work_out import WorkedOut, work_out
 
@@ -138,5 +138,11 @@ def _worked(
         memory=memory,
     )
     indent = fence.column - 1
-    shifted = tuple(replace(p, place=replace(p.place, column=p.place.column + indent)) for p in worked.problems)
+    # A book that is not there, or cannot be read, is told by its own rule; that its cast is missing follows from it.
+    told = {FACT_MISSING.name} if record is None and document.book is not None else set()
+    shifted = tuple(
+        replace(p, place=replace(p.place, column=p.place.column + indent))
+        for p in worked.problems
+        if p.rule not in told
+    )
     return PageActivity(fence, place, replace(worked, problems=shifted))

@@ -24,7 +24,8 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each caution a page lacks, at the first thing that calls for it."""
     cautions = collection.reference.cautions
-    triggers = Phrases((caution.id, word) for caution in cautions.values() for word in caution.trigger_words)
+    spoken = ((caution.id, word) for caution in cautions.values() for word in caution.trigger_words)
+    triggers = Phrases(spoken, collection.reference.prose.handling)
     named = ThingsInProse(collection.reference)
     for page in pages_of_doing(collection):
         settled = set(notes_on(page))

@@ -23,6 +23,13 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each key that means nothing where it stands."""
     for fault in faults(collection, "unknown"):
+        if " " in fault.field.strip():
+            yield RULE.problem(
+                fault.place,
+                f"“{fault.field}” is read as a field, because of the comma before it or the colon after it.",
+                'put the whole sentence in quotes: "…".',
+            )
+            continue
         yield RULE.problem(
             fault.place,
             f'"{fault.field}" is not a field here.' + did_you_mean(fault.field, fault.known),

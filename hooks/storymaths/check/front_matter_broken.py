@@ -25,6 +25,6 @@ def check(collection: Collection) -> Iterator[Problem]:
         yield RULE.problem(
             fault.place,
             f"The front matter could not be read: {fault.detail}.",
-            "look just before this spot for a colon inside a text (put the text in double quotes), a tab, "
-            "or a line that does not line up with its neighbours.",
+            "look just before this spot for a colon or # inside a text, or a comma inside a text within [ ] or { } (put "
+            "the text in double quotes), a tab, or a line that does not line up with its neighbours.",
         )

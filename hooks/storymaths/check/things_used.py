@@ -9,12 +9,13 @@ from ..model.collection import Collection
 from ..model.document import Document, Loc
 from ..model.home import Home
 from ..model.material import Caution, Material
+from ..model.prose_words import Handling
 from ..model.session import Session
 
 Doing = Document[Session] | Document[Home]
 # Where a page tells what is done. A question about the harbour in the story is no call to fill a bucket.
 DOING = frozenset(("[body]", "task", "easier", "harder", "access", "if_hard", "if_easy", "steps"))
-_FIRST_WORD = re.compile(r"[a-z]+")
+_WORDS = re.compile(r"[a-z]+")
 _ENDING = re.compile(r"(?:s|es)?(?![a-z0-9])")
 _NEGATED = re.compile(r"\b(?:no|not|without|never|instead of|rather than)\b[^.;:!?\n]{0,25}$", re.IGNORECASE)
 
@@ -49,25 +50,47 @@ def notes_on(page: Doing) -> frozenset[str]:
     return frozenset(note.risk for note in page.fields.cautions)
 
 
+class Harmless:
+    """What shows that a thing is only spoken of: a picture, the story, a word on the board."""
+
+    def __init__(self, handling: Handling) -> None:
+        before, after = (
+            "|".join(map(re.escape, words)) for words in (handling.harmless_before, handling.harmless_after)
+        )
+        self._before = re.compile(
+            rf"\b(?:(?:{before})(?: [a-z-]+)?|(?:draw|sketch|imagine|paint|colour)s?(?: [a-z-]+){{0,4}}|words? (?:the"
+            rf" )?[\"“‘']?) ?[\"“‘']?$"
+        )
+        self._after = re.compile(rf"[\"”’']?(?: [a-z]+)? ?(?:{after})\b")
+
+    def is_spoken_of(self, lowered: str, start: int, end: int) -> bool:
+        """Whether the words round a place say so."""
+        before = re.split(r"[.!?;]\s|\n\n", lowered[max(0, start - 60) : start])[-1].replace("\n", " ")
+        return bool(self._before.search(before) or self._after.match(lowered[end : end + 60].replace("\n", " ")))
+
+
 class Phrases:
     """Phrases that say something is done or used, each with the caution it speaks for."""
 
-    def __init__(self, spoken: Iterable[tuple[str, str]]) -> None:
+    def __init__(self, spoken: Iterable[tuple[str, str]], handling: Handling | None = None) -> None:
+        self._harmless = Harmless(handling) if handling else None
         self._by_opener: dict[str, list[tuple[str, str]]] = {}
         for caution, phrase in spoken:
             lowered = phrase.lower()
-            first = _FIRST_WORD.search(lowered)
-            head = first.group() if first else lowered
-            for opener in (head, head + "s", head + "es"):
+            words = _WORDS.findall(lowered) or [lowered]
+            longest = max(words, key=len)
+            endings = ("", "s", "es") if longest == words[-1] else ("",)
+            for opener in (longest + ending for ending in endings):
                 self._by_opener.setdefault(opener, []).append((caution, lowered))
 
     def said_on(self, page: Doing, everywhere: bool = False) -> Iterator[tuple[str, int, str]]:
         """Each caution spoken for, where, and the words as written; what is denied ("no water") is passed over."""
-        # Few pages hold a first word of any phrase: looking for those words costs a hundredth of a search.
+        # Few pages hold the longest word of any phrase: looking for those words costs a hundredth of a search.
         said = {pair for opener in page.prose.words & self._by_opener.keys() for pair in self._by_opener[opener]}
         for caution, phrase in sorted(said):
             for at, words in _said(page, phrase, everywhere):
-                yield caution, at, words
+                if self._harmless is None or not self._harmless.is_spoken_of(page.prose.lowered, at, at + len(words)):
+                    yield caution, at, words
 
 
 def _said(page: Doing, phrase: str, everywhere: bool) -> Iterator[tuple[int, str]]:

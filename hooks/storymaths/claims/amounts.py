@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from ..expression.number import Rational, exact
-from ..expression.say import written
+from ..expression.say import PARTS, written
 from .form import Form
 from .number_words import NUMBER_IN_WORDS, WORDS_OF_NUMBERS, number_in_words
 
@@ -19,21 +19,10 @@ LIST = rf"{N}(?:(?:,? and |,? or |, ){N}){{1,40}}"
 NUMBER = Form(N)
 _IN_WORDS = Form(rf"(?<!one )(?<!nearest )(?<!\d )\b{NUMBER_IN_WORDS}")
 """One ten is a ten of tens and ones, and stays in words."""
-END = r"(?= ?(?:[.,;:!)\"”’\]—–]|$|(?:so|because|but|while|since|as|which|whereas|then)\b))"
+END = r"(?= ?(?:[.,;:!)\"”’\]—–]|$)| (?:so|because|but|while|since|as|which|whereas|then)\b)"
 """What follows where a claim is over."""
 END_OR_AND = rf"(?:{END}|(?= (?:and|or)\b))"
-_PARTS = {
-    "half": 2,
-    "third": 3,
-    "quarter": 4,
-    "fifth": 5,
-    "sixth": 6,
-    "seventh": 7,
-    "eighth": 8,
-    "ninth": 9,
-    "tenth": 10,
-}
-_PARTS |= {"twelfth": 12, "hundredth": 100}
+_PARTS = {part: under for under, part in PARTS.items()}
 _COUNTED = frozenset(
     (*WORDS_OF_NUMBERS, *_PARTS, *(f"{part}s" for part in _PARTS), "halves", "noon", "midday", "midnight")
 )
@@ -45,6 +34,10 @@ _GOES_ON_BEFORE = Form(
     r"(?:\b(?:and|or|plus|minus|add|times|of|away|from|by|to|over|less|more|than|divided|shared|between|among|lots|groups"
     r"|double|twice|half|quarter|halfway|is|are|equals|makes?|pages?|sessions?|steps?|years?|lines?|rows?|cards?"
     r"|questions?|teams?|tables?|days?|per|point|last|first|about|nearly|almost|over|under|only)|[+−×÷=/*<>]|\d,?) $"
+)
+
+_BEGINS = Form(
+    r"(?:[.,;:!?(\"“‘—–|*•-] ?|(?:^|[ (])(?:so|that|then|because|since|while|if|when|as|know|knows|see|say|says|but|remember|and so) )$"
 )
 
 
@@ -100,12 +93,17 @@ class InFigures:
 
 def count_numbers(words: Iterable[str]) -> int:
     """How many words of a sentence are numbers or parts."""
-    return sum(1 for word in words if word in _COUNTED or word.isdigit())
+    return len([word for word in words if word in _COUNTED or word.isdigit()])
 
 
 def stands_alone(sentence: str, start: int) -> bool:
     """Whether nothing before a number makes it part of something else: a sum, a page, a card."""
     return not _GOES_ON_BEFORE.search(sentence, max(0, start - 16), start)
+
+
+def stands_clear(sentence: str, start: int) -> bool:
+    """Whether a sentence, or a part of it after a mark or a word such as "so", begins there."""
+    return not start or _BEGINS.search(sentence, max(0, start - 16), start) is not None
 
 
 def difference(one: Rational, other: Rational) -> Rational:

@@ -15,6 +15,8 @@ class Untrue(NamedTuple):
     start: int
     end: int
     so: str
+    supposed: bool = False
+    """Whether it holds its own condition, so that an "if" in it leaves nothing open."""
 
 
 IS = frozenset(

@@ -14,9 +14,9 @@ _HOUR = r"\d{1,2}"
 _PART = r"(?: ?(?:[ap]\.?m\.?(?!\w)|in the (?:morning|afternoon|evening)|at night))?"
 TIME = (
     rf"(?<![\w:.£])(?:(?:half past|quarter past|quarter to|\d{{1,2}} (?:minutes? )?(?:past|to)) {_HOUR}(?: o[’']clock)?"
-    rf"|{_HOUR} o[’']clock|\d{{1,2}}:\d\d|\d{{1,2}}(?= ?[ap]\.?m\b)|midday|noon|midnight){_PART}(?![\w:])"
+    rf"|{_HOUR} o[’']clock|\d{{1,2}}:\d\d|\d{{1,2}}\.\d\d(?= ?[ap]\.?m\b)|\d{{1,2}}(?= ?[ap]\.?m\b)|midday|noon|midnight){_PART}(?![\w:])"
 )
-_TOLD = Form(r"(?:(half|quarter|[\w-]+) (?:minutes? )?(past|to) )?(\d+:\d+|[\w-]+)")
+_TOLD = Form(r"(?:(half|quarter|[\w-]+) (?:minutes? )?(past|to) )?(\d+[:.]\d+|[\w-]+)")
 _SPAN = (
     rf"(?:(?:{N}|an?) hours?(?:,? (?:and )?(?:{N}) minutes?| and a half| and a quarter)?|{N} and a half hours|{N}"
     rf" minutes?|half an hour|(?:a|three) quarters? of an hour)"
@@ -31,7 +31,8 @@ _LATER = Form(
     rf" (?P<two>{TIME}){END_OR_AND}"
 )
 _THEN = Form(
-    rf"(?P<one>{TIME}),? (?:and |so |then )*(?P<span>{_SPAN}) (?P<way>later|earlier)(?: it is|,? it[’']s| is)? (?P<two>{TIME}){END_OR_AND}"
+    rf"(?P<one>{TIME}),? (?:and |so |then )*(?P<span>{_SPAN}) (?P<way>later|earlier)(?: it is|,? it[’']s| is)?"
+    rf" (?P<two>{TIME}){END_OR_AND}"
 )
 _LASTS = Form(
     rf"\b(?:starts?|begins?|leaves?) at (?P<one>{TIME}),? and (?:lasts?|takes?) (?P<span>{_SPAN}),? (?:so |and )*(?:it )?"
@@ -74,7 +75,7 @@ def _minutes(text: str) -> tuple[int, bool] | None:
     if match is None:
         return None
     part, way, hour = match.groups()
-    hours, _, minutes = hour.partition(":")
+    hours, _, minutes = hour.replace(".", ":").partition(":")
     h, m = int(number(hours)), int(minutes or 0)
     if part:
         told = {"half": 30, "quarter": 15}.get(part) or int(number(part))
@@ -83,7 +84,8 @@ def _minutes(text: str) -> tuple[int, bool] | None:
         return None
     known = bool(half) or h > 12 or (h == 0) or bool(minutes and len(hours) == 2)
     if half:
-        h = h % 12 + (12 if half.startswith(("p", "in the a", "in the e", "at n")) else 0)
+        at_midnight = half.startswith("at n") and h % 12 == 0
+        h = h % 12 + (12 if not at_midnight and half.startswith(("p", "in the a", "in the e", "at n")) else 0)
     return (h * 60 + m) % _DAY, known
 
 
@@ -124,7 +126,9 @@ CLASS = ClaimClass(
     reads="Two ways of telling one time; a time so many minutes or hours after or before another; how long there is between two.",
     leaves="Times with a dot, and times told without both; where morning or afternoon is not said, either will do.",
     source="Common practice, no source: sixty minutes an hour, twelve hours round the clock.",
-    cues=frozenset(("past", "quarter", "noon", "midday", "midnight", "minutes", "hour", "hours", "am", "pm")),
+    cues=frozenset(
+        ("past", "quarter", "noon", "midday", "midnight", "minutes", "hour", "hours", "am", "pm", "clock", ":")
+    ),
     find=_find,
     numbers=2,
     verbs=IS | {"ends", "finishes", "stops", "arrives"},

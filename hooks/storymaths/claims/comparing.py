@@ -8,14 +8,18 @@ from fractions import Fraction
 
 from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
-from ..model.quantity import UNITS
+from ..model.quantity import MEASURES, UNITS, UNITS_IN_WORDS
 from .amounts import END, FRACTION, NUMBER, N, difference, fraction, number, says, stands_alone
 from .claim_class import ClaimClass, Untrue
 from .form import Form
 
 _UNIT = "|".join(sorted((re.escape(unit.lower()) for unit in UNITS if unit != "£"), key=len, reverse=True))
 _FIGURES = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?"
-_MEASURE = rf"(?:£{_FIGURES}(?![\w.,:/]\d)|(?<![\w£−/.,:+-]){_FIGURES} ?(?:{_UNIT})(?!\w))"
+_WORD = "|".join(sorted((word for word in UNITS_IN_WORDS if len(word) > 2), key=len, reverse=True))
+_MEASURE = (
+    rf"(?:£{_FIGURES}(?![\w.,:/]\d)|(?<![\w-])(?:an?|half an?|{_FIGURES}) (?:{_WORD}|litres?|hours?|days?|weeks?)\b"
+    rf"|(?<![\w£−/.,:+-]){_FIGURES} ?(?:{_UNIT})(?!\w))"
+)
 _VALUE = rf"(?:{_MEASURE}|{FRACTION}|{N})"
 _MORE = "more|greater|larger|bigger|longer|heavier|taller|higher|dearer|later"
 _LESS = "less|fewer|smaller|shorter|lighter|lower|cheaper"
@@ -23,7 +27,10 @@ _COMPARED = Form(
     rf"(?P<first>{_VALUE})(?P<noun> [a-z]+)?,? (?:is|are|was) (?:always |much |still |just |even )?(?P<how>{_MORE}|{_LESS}) than "
     rf"(?P<second>{_VALUE})(?P<other> [a-z]+)?{END}"
 )
-_BY = Form(rf"(?P<first>{N}) (?:is|are) (?P<by>{N}) (?P<how>more|less|fewer|greater|smaller) than (?P<second>{N}){END}")
+_BY = Form(
+    rf"(?P<first>{N}) (?:is|are) (?:exactly |only |just )?(?P<by>{N}) (?P<how>more|less|fewer|greater|smaller) than"
+    rf" (?P<second>{N}){END}"
+)
 _BETWEEN = Form(
     rf"(?P<mid>{N}) (?:is|comes|lies|stands) (?P<half>halfway |half way |exactly )?(?:in )?between (?P<low>{N}) and (?P<high>{N}){END}"
 )
@@ -31,8 +38,15 @@ _HALFWAY = Form(rf"\bhalf ?way between (?P<low>{N}) and (?P<high>{N}) (?:is|come
 _NEXT = Form(
     rf"(?P<first>{N}) (?:comes|is) (?P<next>just |straight |the number )?(?P<way>before|after) (?P<second>{N}){END}"
 )
+_NAMED_NEXT = (
+    Form(rf"(?:^|[.,;:(] ?|\b(?:so|then|and|that) )(?:straight |just )?(?P<way>after|before) (?P<second>{N}) (?:comes|you say"
+         rf"|we say|is|you count|we count) (?P<first>{N}){END}"),
+    Form(rf"\b(?:the (?:next )?number )(?:that comes |which comes )?(?:just |straight |right )?(?P<way>before|after)"
+         rf" (?P<second>{N}) is (?P<first>{N}){END}"),
+)  # fmt: skip
 _BACKWARDS = Form(r"\b(?:back|backwards|down|downwards|countdown)\b")
 _NEARER = Form(rf"(?P<mid>{N}) is (?:nearer|closer) (?:to )?(?P<low>{N}) than (?:it is )?(?:to )?(?P<high>{N}){END}")
+_TOLD = Form(rf"(an?|half an?|{_FIGURES}) ({_WORD}|litres?|hours?|days?|weeks?)$")
 _AMOUNT = Form(rf"(£)?({_FIGURES}) ?({_UNIT})?$")
 
 
@@ -42,6 +56,11 @@ def _worth(text: str) -> tuple[str, Rational]:
         pound, figures, unit = measure.groups()
         kind, worth = UNITS["£"] if pound else UNITS[unit] if unit in UNITS else ("", Fraction(1))
         return kind, number(figures) * worth
+    if measure := _TOLD.match(text):
+        how, word = measure.groups()
+        kind, worth = MEASURES[UNITS_IN_WORDS.get(word) or word.removesuffix("s")]
+        times = Fraction(1, 2) if how.startswith("half") else 1 if how.startswith("a") else number(how)
+        return kind, worth * times
     if "/" in text or not NUMBER.fullmatch(text):
         return "", fraction(text)
     return "", number(text)
@@ -71,6 +90,13 @@ def _next(sentence: str) -> Iterator[Untrue]:
         if stands_alone(sentence, match.start()) and (step <= 0 or (match["next"] and step != 1)):
             right = second + 1 if match["way"] == "after" else second - 1
             yield Untrue(*match.span(), f"{says(right)} comes just {match['way']} {says(second)}")
+    for match in (
+        match for form in _NAMED_NEXT for match in form.finditer(sentence) if not _BACKWARDS.search(sentence)
+    ):
+        step = 1 if match["way"] == "after" else -1
+        right = number(match["second"]) + step
+        if number(match["first"]) != right and " in " not in sentence[: match.start()]:
+            yield Untrue(*match.span(), f"{says(right)} comes just {match['way']} {says(number(match['second']))}")
     for match in _NEARER.finditer(sentence):
         mid, near, far = number(match["mid"]), number(match["low"]), number(match["high"])
         to_near, to_far = difference(mid, near), difference(mid, far)
@@ -102,7 +128,7 @@ CLASS = ClaimClass(
     "other; a number said to lie between two others, or halfway, or to come before or after another.",
     leaves="What is counted in different things (6 pennies and 5 pounds), sums, and comparisons without both numbers.",
     source="Common practice, no source: the order of numbers; exact fractions; units as in site_data/facts.yaml.",
-    cues=frozenset(("than", "between", "comes")),
+    cues=frozenset(("than", "between", "comes", "after", "before")),
     find=_find,
-    numbers=2,
+    numbers=1,
 )

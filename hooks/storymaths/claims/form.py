@@ -29,6 +29,10 @@ class Form:
         """The first place where it stands between two places."""
         return self._ready.search(text, start, len(text) if end is None else end)
 
+    def sub(self, by: str, text: str) -> str:
+        """The text with something else wherever it stands."""
+        return self._ready.sub(by, text)
+
     def fullmatch(self, text: str) -> re.Match[str] | None:
         """The form as the whole of a text."""
         return self._ready.fullmatch(text)

@@ -28,6 +28,20 @@ _PART_OF = Form(
     rf" [a-z]+)?{END_OR_AND}"
 )
 
+_PERCENT_OF = Form(
+    rf"(?<![\d.])(?P<percent>\d+(?:\.\d+)?)(?:%| per ?cent) of (?P<whole>£?{N}) (?:is|are|equals|makes|gives) (?P<part>£?{N}){END_OR_AND}"
+)
+_PERCENT_IS = Form(
+    rf"(?<![\d.])(?P<percent>\d+(?:\.\d+)?)(?:%| per ?cent)(?: of (?:an amount|a number|anything|something|it|the"
+    rf" whole))? (?:is|means|equals|is"
+    rf" the same as|is equal to|is worth|is equivalent to)"
+    rf" (?P<part>{FRACTION}|the whole|all)(?: of (?:it|an amount|the whole|the amount))?{END_OR_AND}"
+)
+_IS_PERCENT = Form(
+    rf"(?P<part>{FRACTION})(?: of (?:an amount|a number|anything|something|it))? (?:is|means|equals|is the same as|is equal to"
+    rf"|is equivalent to) (?<![\d.])(?P<percent>\d+(?:\.\d+)?)(?:%| per ?cent){END_OR_AND}"
+)
+
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for match in (*_MAKE_WHOLE.finditer(sentence), *_WHOLE_HAS.finditer(sentence)):
@@ -42,6 +56,7 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         if stands_alone(sentence, match.start()) and (first := fraction(match["first"])) != fraction(match["second"]):
             yield Untrue(*match.span(), f"{match['first']} is {written(first)}")
     yield from _of_amounts(sentence)
+    yield from _percents(sentence)
 
 
 def _of_amounts(sentence: str) -> Iterator[Untrue]:
@@ -54,6 +69,19 @@ def _of_amounts(sentence: str) -> Iterator[Untrue]:
         if (is_part or match["noun"]) and stands_alone(sentence, start) and number(match["part"]) != right:
             of = "" if match["how"] in ("double", "twice") or "times" in match["how"] else "of "
             yield Untrue(*match.span(), f"{match['how']} {of}{says(number(match['whole']))} is {written(right)}")
+
+
+def _percents(sentence: str) -> Iterator[Untrue]:
+    for match in _PERCENT_OF.finditer(sentence) if "cent" in sentence else ():
+        right = Fraction(number(match["percent"])) / 100 * number(match["whole"].lstrip("£"))
+        if stands_alone(sentence, match.start()) and number(match["part"].lstrip("£")) != right:
+            yield Untrue(*match.span(), f"it is {written(right, places=2)}")
+    for match in (*_PERCENT_IS.finditer(sentence), *_IS_PERCENT.finditer(sentence)):
+        part = Fraction(1) if match["part"] in ("the whole", "all") else fraction(match["part"])
+        percent = Fraction(number(match["percent"])) / 100
+        nearly = abs(percent - part) < Fraction(1, 100) and part.denominator % 3 == 0
+        if stands_alone(sentence, match.start()) and percent != part and not nearly:
+            yield Untrue(*match.span(), f"{says(number(match['percent']))}% is {written(percent)}")
 
 
 def _times(how: str) -> Rational:
@@ -86,7 +114,7 @@ CLASS = ClaimClass(
     leaves="Plain sums such as half of 9 is 4, which the reader of arithmetic works out; parts of an amount that is not given.",
     source="Common practice, no source: exact fractions.",
     cues=frozenset(("half", "halves", "third", "thirds", "quarter", "quarters", "fifths", "fifth", "sixths", "eighths", "tenths",
-                    "double", "twice", "whole", "wholes", "times", "/")),
+                    "double", "twice", "whole", "wholes", "times", "cent", "percent", "/", "%")),
     find=_find,
     numbers=2,
     verbs=IS,

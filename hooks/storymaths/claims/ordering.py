@@ -23,6 +23,10 @@ _BEFORE_LIST = (
 )
 _AFTER = Form(rf"\b{_WAY}{_BEFORE_LIST}(?P<list>{LIST}){END}")
 _AHEAD = Form(rf"(?P<list>{LIST})(?:,? (?:are|is|go|goes|run|stand|come)(?: all| now)?) {_WAY}{END}")
+_ORDER_IS = Form(
+    rf"\b(?:the (?:right |correct )?order is|they are|they go|it goes|in order they are|these are)[:,]?"
+    rf" (?P<list>{LIST}),? {_WAY}{END}"
+)
 _END_OF = Form(
     rf"\bthe (?:(?P<least>{_UP})|(?P<most>{_DOWN}))(?: number)? of (?:the numbers )?(?P<list>{LIST}) is (?P<one>{N}){END}"
 )
@@ -36,7 +40,7 @@ _FEWEST = 3
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
-    for form in (_AFTER, _AHEAD):
+    for form in (_AFTER, _AHEAD, _ORDER_IS):
         for match in form.finditer(sentence):
             values = numbers(match["list"])
             if len(values) < _FEWEST:

@@ -21,6 +21,10 @@ _FORMS = (
                rf"(?P<of>{LIST}|{N}){END_OR_AND}"),
 )  # fmt: skip
 _PART_OF_SUM = Form(r"(?:\d|\b(?:and|plus|minus|times|add|or|of|to|by|from|than)|[+×÷=−])[ ,]*$")
+_END_IN = Form(
+    rf"\b(?P<kind>odd|even) numbers? (?:all |always )*(?:ends?|finish(?:es)?|have a ones digit|has a ones digit)"
+    rf" (?:in|with|of) (?P<of>{LIST}|{N})"
+)
 _DOUBLED = Form(
     r"\b(?:doubl(?:es?|ing)(?: (?:any|a|every) (?:whole )?number)?|twice (?:any|a|every) (?:whole )?number) (?:always"
     r" )?(?:is|are|gives?|makes?)"
@@ -44,7 +48,7 @@ _ADDED = (
         rf" (?:an? )?(odd|even)\b"
     ),
 )
-_AND = dict.fromkeys(("and", "plus", "add", "minus", "take away", "−", "sum", "total", "difference"), "+")
+_AND = dict.fromkeys(("and", "plus", "add", "+", "minus", "take away", "−", "sum", "total", "difference"), "+")
 """What comes out odd or even as a sum does; all else as a product."""
 
 
@@ -58,6 +62,10 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
             if wrong:
                 so = ", and ".join(f"{says(value)} is {'even' if odd else 'odd'}" for value in wrong)
                 yield Untrue(*match.span(), so)
+    for match in _END_IN.finditer(sentence):
+        odd = match["kind"] == "odd"
+        if wrong := [value for value in numbers(match["of"]) if (value % 2 == 1) != odd]:
+            yield Untrue(*match.span(), f"{says(wrong[0])} is {'even' if odd else 'odd'}")
     yield from _rules(sentence)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from ..expression.number import Rational
@@ -33,7 +34,9 @@ _MAKES = (
 )
 _SIDES = Form(rf"(?P<left>{_PARTS}|{N}),? {_MAKES} (?P<right>{_PARTS}|{N}){END_OR_AND}")
 _HAS = Form(
-    rf"(?P<left>{N}) (?:has|is made of|is made up of|splits into|can be split into) (?P<right>{_PARTS}){END_OR_AND}"
+    rf"(?P<left>{N}) (?:has|is made of|can be made (?:with|of|from|using|by)|can be shown (?:with|as|by)|is made (?:with|from)"
+    rf"|is written as|can be partitioned into|partitions into|is made up of|splits into|can be split into)"
+    rf" (?P<right>{_PARTS}){END_OR_AND}"
 )
 _THERE = Form(rf"\bthere are (?P<right>{_PARTS}) in (?:the number )?(?P<left>{N}){END_OR_AND}")
 _IN = Form(rf"\bin (?:the number )?(?P<left>{N}),? there are (?P<right>{_PARTS}){END_OR_AND}")
@@ -45,6 +48,15 @@ _DIGIT = Form(
 _PLACE_DIGIT = Form(
     rf"\b(?:the (?P<place>ones|units|tens|hundreds|thousands) digit (?:of|in) (?P<whole>{N})|the digit in the "
     rf"(?P<place2>ones|units|tens|hundreds|thousands) place (?:of|in) (?P<whole2>{N})) is (?P<digit>{N}){END_OR_AND}"
+)
+
+_SMALL = {"tenths": 1, "hundredths": 2, "thousandths": 3}
+_IS_WORTH = r"(?:stands for|is worth|means|has (?:a|the) value of|represents|is|shows)"
+_DECIMAL = Form(
+    rf"\bin (?:the number )?(?P<whole>\d+\.\d+),? the (?:digit )?(?P<digit>[1-9]) {_IS_WORTH} (?P<count>\d+) (?P<place>[a-z]+?s?)\b"
+)
+_DECIMAL_OF = Form(
+    rf"\bthe (?:digit )?(?P<digit>[1-9]) in (?:the number )?(?P<whole>\d+\.\d+) {_IS_WORTH} (?P<count>\d+) (?P<place>[a-z]+?s?)\b"
 )
 
 
@@ -83,11 +95,15 @@ def _digits(sentence: str) -> Iterator[Untrue]:
         if whole is None or number(whole).denominator != 1:
             continue
         value, digit = number(whole), int(match["digit"])
+        if digit == 0:
+            continue
         worths = {digit * 10**place for place, each in enumerate(reversed(str(value))) if int(each) == digit}
         if not worths:
             yield Untrue(*match.span(), f"there is no {digit} in {says(value)}")
         elif _worth(match["worth"]) not in worths:
             yield Untrue(*match.span(), f"in {says(value)} the {digit} is worth {says(max(worths))}")
+    for match in (*_DECIMAL.finditer(sentence), *_DECIMAL_OF.finditer(sentence)):
+        yield from _decimal(match)
     for match in _PLACE_DIGIT.finditer(sentence):
         value, place = number(match["whole"] or match["whole2"]), match["place"] or match["place2"]
         right = value // _PLACES[place] % 10
@@ -95,14 +111,27 @@ def _digits(sentence: str) -> Iterator[Untrue]:
             yield Untrue(*match.span(), f"the {place} digit of {says(value)} is {says(right)}")
 
 
+def _decimal(match: re.Match[str]) -> Iterator[Untrue]:
+    whole, digit = match["whole"], match["digit"]
+    place = match["place"] if match["place"].endswith("s") else f"{match['place']}s"
+    if whole.count(digit) != 1 or (place not in _SMALL and place not in _PLACES):
+        return
+    at = whole.index(digit) - whole.index(".")
+    is_right = _SMALL.get(place) == at if at > 0 else 10 ** (-at - 1) == _PLACES.get(place)
+    if not is_right or match["count"] != digit:
+        named = {1: "tenths", 2: "hundredths", 3: "thousandths"}.get(at) if at > 0 else None
+        worth = f"{digit} {named}" if named else f"{int(digit) * 10 ** (-at - 1):,}" if at < 0 else digit
+        yield Untrue(*match.span(), f"in {whole} the {digit} is worth {worth}")
+
+
 CLASS = ClaimClass(
     name="place value",
     reads="Thousands, hundreds, tens and ones said to make a number, or each other; what a digit in a number stands for; the digit "
     "of a place.",
-    leaves="Digits of a number that is not named in the sentence; decimals.",
+    leaves="Digits of a number that is not named in the sentence, and those that stand in it twice after a point.",
     source="Common practice, no source: numbers are written in tens.",
     cues=frozenset(("tens", "ones", "hundreds", "thousands", "stands", "worth", "digit", "means", "value", "units",
-                    "represents")),
+                    "represents", "tenths", "hundredths", "thousandths")),
     find=_find,
     numbers=2,
     verbs=IS | {"stands", "represents", "shows", "made", "split", "splits"},

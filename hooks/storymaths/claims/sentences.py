@@ -11,22 +11,24 @@ from functools import cached_property
 from ..model.prose import Prose
 from .form import Form
 
-_ENDS = Form(r"[.!?…][\"”’')\]*]*\s+|\n\n+")
+_ENDS = Form(r"[.!?…](?<![+−×÷= ].)[\"”’')\]*]*\s+|\n\n+")
 _LEAVES_OPEN = Form(
     r"\b(?:if|not|never|nor|neither|cannot|\w+n[’']t|wrong|wrongly|mistakes?|false|untrue|incorrect|unless|whether|suppose|imagine|"
-    r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?|thought|believes?|a child who|children"
-    r" who|instead of|rather than|silly|"
+    r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?|thought|believes?|(?:a|an|any|the|one) (?:child"
+    r"|pupil|learner|boy|girl) who|(?:children|pupils)"
+    r" who|may (?:wrongly )?say|forgot(?:ten)?|instead of|rather than|silly|"
     r"forget|forgets|forgot|misread|lest|argue|prove|disprove|claims?)\b"
 )
 _TAKES_BACK = Form(
     r"\b(?:if|unless|wrong|wrongly|mistakes?|false|untrue|incorrect|not (?:true|right|so)|n[’']t (?:true|right|so|it)|"
-    r"cannot be(?: so| true| right|[.!,;])|can[’']t be(?: so| true| right|[.!,;])"
+    r"should (?:be|have been)|ought to be|forgotten|cannot be(?: so| true| right|[.!,;])|can[’']t be(?: so| true| right|[.!,;])"
     r"|would|might|thinks?|believes?|says (?:a|one|the|some) child|has not got it|silly)\b"
 )
 _OPEN_PASSAGE = Form(
     r"\b(?:true or false|right or wrong|true or not|you agree|agree or|disagree|agrees? with|who is right|spot the|"
     r"find the mistake|odd one out|always,? sometimes|what is wrong|put (?:it|them) right|correct (?:it|them|this|the))\b"
 )
+_IF = Form(r"\bif ")
 _CHILDS_FIELDS = frozenset(("hear", "says", "misconceptions"))
 _CHILD_SPEAKS = Form(
     r"\b(?:child|children|pupils?|somebody|someone|anyone|they|one|he|she|some|hear|listen|answers?|another|replies|reply|puppet|"
@@ -60,10 +62,15 @@ class Sentences:
         start, *rest = self._starts[number : number + 2]
         return start, self.prose.lowered[start : rest[0] if rest else None].replace("\n", " ").rstrip()
 
-    def states(self, start: int, end: int) -> bool:
-        """Whether what stands there is stated plainly, by somebody who means it to be true."""
+    def states(self, start: int, end: int, supposed: bool = False) -> bool:
+        """Whether what stands there is stated plainly, by somebody who means it to be true.
+
+        ``supposed`` says that it holds its own condition, so that it is stated with its "if".
+        """
         at, sentence = self.sentence(self.number_at(start))
         told, rest = sentence[: end - at], sentence[end - at :]
+        if supposed:
+            told = _IF.sub("", told)
         if leaves_open(told) or leaves_open(rest, after=True):
             return False
         if _CHILDS_FIELDS.intersection(self.prose.passage_at(start).loc) or self._is_marked_wrong(start, end):

@@ -25,7 +25,8 @@ class _Forms:
         self.part = re.compile(rf"(?P<count>{N}|no) (?P<part>{_longest_first(parts)})\b")
         self.whole = (
             re.compile(
-                rf"(?<![\w-]){shape} (?:always |all |each |also )?(?:has|have) (?:exactly |only |got )?{some}{END_OR_AND}"
+                rf"(?<![\w-]){shape} (?:always |all |each |also )?(?:has|have) (?:exactly |only |got )?{some}(?: only| in all|"
+                rf" altogether)?{END_OR_AND}"
             ),
             re.compile(rf"\bshapes? (?:with|that has|that have) {some} (?:is|are) (?:called )?(?:an? )?{shape}\b"),
             re.compile(

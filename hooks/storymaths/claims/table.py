@@ -3,19 +3,25 @@
 from __future__ import annotations
 
 from . import (
+    angles,
     calendar,
     clock,
     coins,
     comparing,
     counting,
+    factors,
     fractions_told,
+    in_words,
+    named_numbers,
     ordering,
     parity,
     place_value,
     rounding,
     shapes,
     sharing,
+    signed,
     units,
+    whole_and_parts,
 )
 
 CLASSES = (
@@ -28,8 +34,14 @@ CLASSES = (
     fractions_told.CLASS,
     sharing.CLASS,
     shapes.CLASS,
+    angles.CLASS,
     units.CLASS,
     calendar.CLASS,
     coins.CLASS,
     clock.CLASS,
+    whole_and_parts.CLASS,
+    in_words.CLASS,
+    factors.CLASS,
+    signed.CLASS,
+    named_numbers.CLASS,
 )

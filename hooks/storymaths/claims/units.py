@@ -17,6 +17,7 @@ _COUNT = (
     rf"(?<![\w£−/.,:+-])(?:{_FIGURES}|a (?:hundred|thousand)(?= )|an?(?= )|each(?= )|every(?= )|{FRACTION_IN_WORDS} of"
     rf" (?:an? |one )|half an? )"
 )
+_GOES_ON = re.compile(r",? (?:and|with) (?:(?:an?|half|another) |\d)")
 _IS = (
     r"(?:is|has|are|have|makes?|equals?|lasts?|contains?|is the same as|are the same as|is equal to|is worth|are"
     r" worth|takes|there are in)"
@@ -42,6 +43,8 @@ def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
             rates, turned = units.counts.get((one, of)), units.counts.get((of, one))
             many, said = _count(match["c1"]), _count(match["c2"])
             right = {many * rate for rate in rates or ()} | {Fraction(many) / rate for rate in turned or ()}
+            if _GOES_ON.match(sentence, match.end()):
+                continue
             if right and said not in right and not _is_part_of_month(units, one, of, many):
                 named = _named(units, of, match["u2"], min(right))
                 yield Untrue(*match.span(), f"{_shown(match['c1'])} {match['u1']} is {says(min(right))} {named}")

@@ -53,7 +53,18 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         help="whose plan it is, if not the only one",
     )
     parser.add_argument("--format", choices=tuple(_ENDINGS.values()), help="(default: by the ending of --out, or text)")
-    parser.add_argument("--out", type=Path, metavar="FILE", help="write it there; nothing is ever overwritten")
+    parser.add_argument("--out", type=_file, metavar="FILE", help="write it there; nothing is ever overwritten")
+
+
+def _file(text: str) -> Path:
+    """A file whose ending says what is written: a false ending would only show when somebody opens it."""
+    file = Path(text)
+    if file.suffix and file.suffix.lower() not in _ENDINGS:
+        can = ", ".join(_ENDINGS)
+        raise argparse.ArgumentTypeError(
+            f"a plan cannot be written as {file.suffix}; the endings it can have are {can}"
+        )
+    return file
 
 
 def _day(text: str) -> datetime.date:

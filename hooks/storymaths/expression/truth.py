@@ -175,6 +175,8 @@ def _half_a_place(side: Node) -> Rational:
 def _other_readings(tokens: Sequence[Token]) -> Iterator[Sequence[Token]]:
     """The sentence from, or up to, what may be no sign."""
     for at, token in enumerate(tokens):
+        if at == 0 and token.end == tokens[1].start:
+            continue  # a number below nought that opens the line
         if token.typed in MAY_BE_NONE:
             for part in (tokens[:at], tokens[at + 1 :]):
                 if any(further.kind == "relation" for further in part):

@@ -19,7 +19,7 @@ from .prose import BODY, PlacedText, Prose
 from .prose import Loc as Loc  # noqa: PLC0414 - part of what this module offers
 
 F_co = TypeVar("F_co", bound=PageFields, covariant=True)
-FaultKind = Literal["broken", "kind", "unknown", "missing", "mistyped", "duplicate", "file", "letter", "drawing"]
+FaultKind = Literal["broken", "kind", "unknown", "missing", "mistyped", "duplicate", "file", "letter", "drawing", "cut"]
 
 
 _TAG = re.compile(r"<[A-Za-z/!?]")

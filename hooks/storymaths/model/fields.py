@@ -99,7 +99,9 @@ AdultText = Annotated[str, _Words, Audience.ADULTS]
 FileName = Annotated[str, _Words]
 """The name of a file beside the page."""
 
-Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", strict=True)]
+ID = r"^[a-z0-9]+(-[a-z0-9]+)*$"
+"""The form of the next, which messages put into words."""
+Id = Annotated[str, StringConstraints(pattern=ID, strict=True)]
 """A name used as a key and in addresses: small letters, digits and single hyphens."""
 
 

@@ -9,7 +9,9 @@ from pydantic import Field, StringConstraints, model_validator
 
 from .fields import Strict, Text
 
-Iri = Annotated[str, StringConstraints(pattern=r"^https?://[^\s<>\"{}|\\^`]+$", strict=True)]
+IRI = r"^https?://[^\s<>\"{}|\\^`]+$"
+"""The form of the next, which messages put into words."""
+Iri = Annotated[str, StringConstraints(pattern=IRI, strict=True)]
 Identity = Annotated[str, StringConstraints(pattern=r"^(https?://|urn:uuid:)[^\s<>\"{}|\\^`]+$", strict=True)]
 
 _RESERVED = "All rights reserved"

@@ -9,7 +9,9 @@ from pydantic import Field, StringConstraints, model_validator
 
 from .fields import Strict, Text
 
-Source = Annotated[str, StringConstraints(pattern=r"^[a-z0-9-]+(/[a-z0-9-]+)*\.md$", strict=True)]
+SOURCE = r"^[a-z0-9-]+(/[a-z0-9-]+)*\.md$"
+"""The form of the next, which messages put into words."""
+Source = Annotated[str, StringConstraints(pattern=SOURCE, strict=True)]
 """A page as its file is named inside ``content/``: ``books/lift/session-1.md``."""
 
 

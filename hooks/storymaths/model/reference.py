@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from hashlib import sha256
 
+from .asked import Asked
 from .concept import Concept, Strand, Theme, Word
 from .fields import Strict
 from .holiday import BankHolidays
@@ -90,6 +91,7 @@ class Reference:
     concepts: Mapping[str, Concept]
     themes: Mapping[str, Theme]
     words: Mapping[str, Word]
+    asked: Asked
     materials: Mapping[str, Material]
     cautions: Mapping[str, Caution]
     bank_holidays: BankHolidays

@@ -12,7 +12,9 @@ from .fields import AdultText, Day, Id, Pages, Strict, Text, Year
 from .page_fields import Named, PageFields
 from .prose import Loc
 
-Version = Annotated[str, StringConstraints(pattern=r"^\d+\.\d+$", strict=True)]
+VERSION = r"^\d+\.\d+$"
+"""The form of the next, which messages put into words."""
+Version = Annotated[str, StringConstraints(pattern=VERSION, strict=True)]
 
 
 class Change(Strict):

@@ -13,6 +13,7 @@ from ..model.page_fields import PageFields
 from ..model.page_schemas import SCHEMAS
 from ..model.problem import Place
 from ..model.prose import BODY
+from .cut_texts import cut_texts
 from .prose import PageReader
 from .schema_faults import faults_of, without_unknown
 from .yaml_text import BrokenYaml, YamlLocator, load
@@ -50,6 +51,10 @@ def parse_document(path: str, text: str) -> Document[PageFields] | Unread:
         return Unread(path, {}, (Fault("broken", place, "", broken.reason),))
     locator = FileLocator(path, front, body_line)
     faults = [Fault("duplicate", Place(path, t.line + _LINES_ABOVE, t.column), t.key) for t in twice]
+    faults += [
+        Fault("cut", Place(path, node.start_mark.line + 1 + _LINES_ABOVE, node.start_mark.column + 1), sign, left)
+        for node, sign, left in cut_texts(front)
+    ]
     page = _validated(path, raw, body, body_line, locator, faults)
     # An escape such as \x3c can spell any mark.
     marked = "\\" in front or marked_up(front)

@@ -22,6 +22,14 @@ _SAID_UNTRUE = re.compile(
 _ROUNDED = re.compile(
     r"\b(?:round(?:ed|ing)|rounds? (?:up|down|to)|nearest|roughly|approximately|estimate[sd]?)\b", re.I
 )
+_SLIP = re.compile(
+    r"\b(?:wrongly|mistakenly|by mistake|(?:thinks?|thought|believes?|imagines?|claims?) (?:that )?|(?:may|might|could)"
+    r" (?:wrongly )?(?:say|think|write)|"
+    r"forgot(?:ten)?|forgets|misread|mixed up|muddled|mistake|error|incorrect|slip|misconception|should (?:be|have been)|ought to be|"
+    r"(?:child|children|pupils?|somebody|someone) (?:says?|said|tells? you|writes?|wrote)(?: that)?)\b",
+    re.I,
+)
+"""What shows, in the sentence, that somebody's slip is told."""
 _SCALE = re.compile(
     r"\b(?:plan|map|scale|model|graph|chart|axis|key|drawing|picture|pictogram|symbol|stands? for|represents?|every|each|per|"
     r"water|rule|machine|input|output|code|price|costs?|speed|exchange|rate|worth)s?\b",
@@ -36,7 +44,8 @@ _INTRODUCES = (
     | SAYS
     | frozenset(
         "addition both check equation fact facts find finish get gets give gives keep keeps know lay like make makes means read "
-        "reads say says sentence sentences show showing shows start statement subtraction sum sums try use write writes wrote".split()
+        "reads say says sentence sentences show showing shows start statement subtraction sum sums try type types use "
+        "write writes wrote".split()
     )
 )
 """Words before a number that do not number the thing they name, as "box 3" does."""
@@ -54,6 +63,8 @@ def excuse(text: str, tokens: tuple[Token, ...], run: Run) -> str:
         return "it is said to be untrue"
     if _TRUE_OR_FALSE.search(text) or (text.rstrip("\"”’') \n").endswith("?") and _is_asked(before)):
         return "it is asked, not said"
+    if _SLIP.search(text):
+        return "somebody's mistake is told"
     if _ROUNDED.search(text):
         return "it tells about how many"
     if not any(token.kind == "sign" for token in run.tokens) and _SCALE.search(text):

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 
+from ..model.asked import Asked
 from ..model.concept import Concept, Strand, Theme, Word
 from ..model.document import Fault
 from ..model.fields import FileName, Strict, Text, year_name
@@ -153,6 +154,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     concepts = reader.read("concepts.yaml", ConceptsFile)
     themes = reader.read("themes.yaml", ThemesFile)
     words = reader.read("words.yaml", WordsFile)
+    asked = reader.read("asked.yaml", Asked)
     materials = reader.read("materials.yaml", MaterialsFile)
     cautions = reader.read("cautions.yaml", CautionsFile)
     bank = reader.read("bank_holidays.yaml", BankHolidays)
@@ -168,7 +170,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     if years is not None:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
-        tasks and years and concepts and themes and words and materials and cautions and bank and limits
+        tasks and years and concepts and themes and words and asked and materials and cautions and bank and limits
         and site and money and facts and prose and moved
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
@@ -180,6 +182,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         concepts={concept.id: concept for concept in concepts.concepts},
         themes={theme.id: theme for theme in themes.themes},
         words={word.word: word for word in words.words},
+        asked=asked,
         materials={material.id: material for material in materials.materials},
         cautions={caution.id: caution for caution in cautions.cautions},
         bank_holidays=bank,
@@ -204,6 +207,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         "concepts.yaml": [("concepts", c.id) for c in concepts.concepts],
         "themes.yaml": [("themes", t.id) for t in themes.themes],
         "words.yaml": [("words", w.word) for w in words.words],
+        "asked.yaml": [("asked", meaning.id) for meaning in asked.asked],
         "materials.yaml": [("materials", m.id) for m in materials.materials],
         "cautions.yaml": [("cautions", c.id) for c in cautions.cautions],
         "bank_holidays.yaml": [("holidays", str(day.date)) for day in bank.holidays],

@@ -7,6 +7,7 @@ from collections.abc import Container, Iterator, Mapping, Sequence
 from ..model.concept import Concept
 from ..model.document import Fault, Loc, Locator
 from ..model.objective import ALL
+from ..model.page_schemas import SCHEMAS
 from ..model.reference import Reference
 
 Listed = Mapping[str, Sequence[tuple[str, str]]]
@@ -22,6 +23,7 @@ def faults_in_links(reference: Reference, listed: Listed, locators: Mapping[str,
                 yield Fault("duplicate", locators[file].place((key, index)), item, "is already in this list")
             seen.add(item)
     yield from _parts_twice(reference, locators)
+    yield from _asked_twice(reference, locators)
     bank = reference.bank_holidays
     for index, day in enumerate(bank.holidays):
         if not bank.first_year <= day.date.year <= bank.last_year:
@@ -33,7 +35,12 @@ def faults_in_links(reference: Reference, listed: Listed, locators: Mapping[str,
     for file, loc, name, known in _names(reference, order):
         if name not in known:
             place = locators[file].place(loc)
-            yield Fault("mistyped", place, str(loc[-1]), f'is "{name}", which is not a known id')
+            yield Fault("mistyped", place, _field(loc), f'is "{name}", which is not a known id')
+
+
+def _field(loc: Loc) -> str:
+    """The field a place is in: what is an item of a list is told by the list's name."""
+    return next(str(step) for step in reversed(loc) if isinstance(step, str))
 
 
 def _parts_twice(reference: Reference, locators: Mapping[str, Locator]) -> Iterator[Fault]:
@@ -48,6 +55,17 @@ def _parts_twice(reference: Reference, locators: Mapping[str, Locator]) -> Itera
                 seen.add(part.id)
 
 
+def _asked_twice(reference: Reference, locators: Mapping[str, Locator]) -> Iterator[Fault]:
+    """Ways of asking that stand in two places, so that one would never be meant."""
+    seen: set[str] = set()
+    for row, meaning in enumerate(reference.asked.asked):
+        for index, words in enumerate(meaning.says):
+            if words.lower() in seen:
+                place = locators["asked.yaml"].place(("asked", row, "says", index))
+                yield Fault("duplicate", place, words, "is already in this list")
+            seen.add(words.lower())
+
+
 Named = tuple[str, Loc, str, Container[str]]
 
 
@@ -58,6 +76,7 @@ def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iter
     for word in reference.words.values():
         loc = ("words", order["words.yaml"][word.word], "concept")
         yield "words.yaml", loc, word.concept, reference.concepts
+    yield from _names_asked(reference)
     for material in reference.materials.values():
         for hazard in material.hazards:
             loc = ("materials", order["materials.yaml"][material.id], "hazards")
@@ -98,3 +117,16 @@ def _names_in_concept(concept: Concept, index: int, reference: Reference) -> Ite
             known = {objective.code for objective in reference.frameworks[framework].objectives}
             for code in codes:
                 yield file, loc, code, known
+
+
+def _names_asked(reference: Reference) -> Iterator[Named]:
+    for row, meaning in enumerate(reference.asked.asked):
+        for part, names, known in (
+            ("concepts", meaning.concepts, reference.concepts),
+            ("words", meaning.words, reference.words),
+            ("themes", meaning.themes, reference.themes),
+            ("kinds", meaning.kinds, SCHEMAS),
+            ("nearest", meaning.nearest, reference.concepts),
+        ):
+            for index, name in enumerate(names):
+                yield "asked.yaml", ("asked", row, part, index), name, known

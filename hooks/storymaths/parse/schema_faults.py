@@ -12,7 +12,12 @@ from typing import Any, get_args, get_origin
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 
+from ..model.address import slug
 from ..model.document import Fault, Loc, Locator
+from ..model.fields import ID
+from ..model.imprint import IRI
+from ..model.moved import SOURCE
+from ..model.series import VERSION
 
 _SHOULD = "; it should be "
 _WORDS = {
@@ -115,10 +120,22 @@ def _in_words(detail: ErrorDetails) -> str:
         bound = "at least" if kind.startswith("greater") else "at most"
         return f"is {given}; it should be {bound} {context.get('ge', context.get('le')):,}"
     if kind == "string_pattern_mismatch":
-        return f"is {given}, which is not written in the form expected ({context['pattern']})"
+        return f"is {given}{_SHOULD}{_form(str(context['pattern']), str(detail['input']))}"
     if kind in _WORDS:
         return f"is {given}; it {_WORDS[kind]}" if _WORDS[kind].startswith("should") else _WORDS[kind]
     return f"is {given}: {detail['msg'][0].lower()}{detail['msg'][1:]}"
+
+
+def _form(pattern: str, given: str) -> str:
+    """What a pattern asks for, in words."""
+    words = {
+        ID: "a name in small letters and digits, with hyphens between words",
+        VERSION: 'two numbers with a dot between, in quotes, such as "1.0"',
+        SOURCE: "the name of a page inside content/, such as books/old-name/session-1.md",
+        IRI: "a whole web address that begins https://",
+    }
+    such_as = slug(given) if pattern == ID else ""
+    return words.get(pattern, "written as it is in the other entries") + (f', such as "{such_as}"' if such_as else "")
 
 
 def _shown(value: Any) -> str:

@@ -62,6 +62,7 @@ def open_before(text: str, tokens: Sequence[Token], first: int, last: int) -> st
             return f'"{before.text}" stands before it'
         return "not all of it is numbers" if _follows_sign(tokens, first) else ""
     is_listed = first > 1 and before.text == "," and tokens[first - 2].kind == "number"
+    is_listed = is_listed and not (first > 2 and tokens[first - 3].kind == "relation")  # two twos are four, three …
     return "it ends a list" if in_words and is_listed and tokens[first + 1].typed != "and" else ""
 
 
@@ -95,7 +96,8 @@ def open_after(text: str, tokens: Sequence[Token], first: int, last: int) -> str
         return f'"{text[token.start : after.end]}" is no number'
     if after.text in _UNKNOWN or text.startswith("...", token.end):
         return _UNKNOWN.get(after.text, _UNKNOWN["…"])
-    if after.kind == "word" and after.text.lower() in _AFTER:
+    is_purpose = after.text == "to" and last + 2 < len(tokens) and tokens[last + 2].kind == "word"  # to check
+    if after.kind == "word" and after.text.lower() in _AFTER and not is_purpose:
         return f'"{after.text}" stands after it'
     if after.kind == "word" and _leads_to_sign(tokens, last):
         return "not all of it is numbers"
@@ -115,7 +117,8 @@ def _open_in_words(tokens: Sequence[Token], last: int) -> str:
     if tokens[after].kind == "word" and is_thing(tokens[after]) and tokens[after].text.endswith("s"):
         after += 1
     token = tokens[after] if after < len(tokens) else None
-    listed = token and token.text == "," and tokens[after + 1 : after + 2] and tokens[after + 1].kind == "number"
+    further = tokens[after + 1 : after + 5] if token and token.text == "," else ()
+    listed = further and further[0].kind == "number" and all(one.kind != "relation" for one in further)
     if token is None or (token.kind == "other" and not listed) or token.text.lower() in SAYS or token.text == ")":
         return ""
     return f'"{token.text}" stands after it'

@@ -13,6 +13,8 @@ from .sentence_edges import open_after, open_before
 _OPERATIONS = frozenset(sign for level in LEVELS for sign in level)
 _MOST_TOKENS, _MOST_BRACKETS, _MOST_LISTED = 160, 40, 40
 _LEFT_OVER = frozenset(("r", "remainder", "with", "and"))
+_LEFT = frozenset(("left", "over", "remaining", "spare", "remainder", "to", "as", "is", "are"))
+"""Words after the number that is left over; "with 1 to spare", "and 1 is left"."""
 _BARE = frozenset(("equals", "is equal to", "are equal to", "is the same as", "are the same as"))
 """Words for = that may stand between two numbers alone; "is" and "makes" say more things than one."""
 
@@ -190,11 +192,15 @@ def _left_over(tokens: Sequence[Token], first: int, last: int) -> int | None:
     """The remainder told after a division: ``r 1``, ``remainder 1``, ``, with 1 left over``."""
     if not any(token.text == "÷" for token in tokens[first : last + 1]):
         return None
-    after = list(tokens[last + 1 : last + 4])
+    after = list(tokens[last + 1 : last + 5])
+    if after and after[0].text == "each":
+        after.pop(0)
     if after and after[0].text == ",":
         after.pop(0)
     if after and after[0].text[0] in "rR" and after[0].text[1:].isdecimal():
         return int(after[0].text[1:])
     if len(after) < 2 or after[0].text not in _LEFT_OVER or not after[1].number.isdecimal():
         return None
+    if after[0].text in ("with", "and") and not (after[2:] and after[2].text in _LEFT):
+        return None  # 6 ÷ 1 = 6 and 6 ÷ 6 = 1
     return int(after[1].number)

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from ..model.carried import carried
-from ..model.site_settings import Colours
+from ..model.site_settings import Colours, SiteSettings
 from ..render.site import Site
 from .coverage_files import coverage_files
 from .data_files import data_files
@@ -21,15 +21,17 @@ PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "weeks.css
 _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
 
-def assets(site: Site, kept: Path) -> Mapping[str, bytes | str]:
-    """Each file's address from the site's root, and what is in it. ``kept`` holds what is made once."""
+def assets(site: Site) -> Mapping[str, bytes | str]:
+    """What the collection gives: each file's address from the site's root, and what is in it."""
+    return {**data_files(site), **coverage_files(site), **moved_pages(site)}
+
+
+def look(kept: Path, settings: SiteSettings) -> Mapping[str, bytes | str]:
+    """What every page needs, whatever the collection holds. ``kept`` is the folder of what is made once."""
     return {
-        **data_files(site),
-        **coverage_files(site),
-        **moved_pages(site),
         **page_scripts(),
-        "look/site.css": stylesheet(site.settings.colours),
-        **letterforms(kept / "letterforms", site.settings.letterforms),
+        "look/site.css": stylesheet(settings.colours),
+        **letterforms(kept / "letterforms", settings.letterforms),
     }
 
 

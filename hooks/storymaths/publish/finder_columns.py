@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from posixpath import dirname
 from typing import Any
 
+from ..model.asked import Meaning
 from ..model.collection import Collection
 from ..model.fields import YEARS, year_name
 from ..model.material import PRINTED
@@ -40,6 +41,7 @@ def finder_columns(site: Site) -> Columns:
             for idea in reference.concepts.values()
         ],
         "themes": [[theme.id, theme.name] for theme in reference.themes.values()],
+        "asked": asked_words(reference),
         "kinds": [
             [part.letter, kind.name, _capital(kind.names.many), part.verb, part.card, part.of_book, _planned(kind)]
             for kind, part in kinds_found()
@@ -67,6 +69,32 @@ def addresses(columns: Mapping[str, Any]) -> list[str]:
         for file in files[len(found) : len(found) + count]:
             found.append(f"{file[1:]}.html" if file.startswith("/") else f"{folder}/{file}.html")
     return found
+
+
+def asked_words(reference: Reference) -> Columns:
+    """What readers ask for in their own words: ``[ways of asking, values of facets, concepts nearest to them]`` each."""
+    meanings = [
+        [
+            "|".join(words.lower() for words in meaning.says),
+            " ".join(
+                [
+                    *(f"concept:{name}" for name in _concepts_of(meaning, reference)),
+                    *(f"theme:{name}" for name in meaning.themes),
+                    *(f"year:{year}" for year in meaning.years),
+                    *(f"kind:{name}" for name in meaning.kinds),
+                ]
+            ),
+            *([" ".join(f"concept:{name}" for name in meaning.nearest)] if meaning.nearest else []),
+        ]
+        for meaning in reference.asked.asked
+    ]
+    asked = reference.asked
+    return {"over": " ".join(asked.passed_over), "minutes": "|".join(asked.minutes), "meanings": meanings}
+
+
+def _concepts_of(meaning: Meaning, reference: Reference) -> Iterator[str]:
+    yield from meaning.concepts
+    yield from (reference.words[word].concept for word in meaning.words)
 
 
 def _capital(words: str) -> str:

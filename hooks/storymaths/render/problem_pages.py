@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from pathlib import Path
 from typing import Any
 
 import jinja2
 
+from ..model.address import link, source_of
 from ..model.problem import Problem
+from ..model.site_settings import FRONT
 from .site import Rendered
 
 _TEMPLATES = jinja2.Environment(
@@ -18,15 +20,22 @@ _TEMPLATES = jinja2.Environment(
 )
 
 
-def draw_problems(problems: Sequence[Problem]) -> str:
-    """The problems of a page, to stand above it; empty when there are none."""
-    return _draw("problems.html", problems=problems) if problems else ""
+def draw_problems(problems: Sequence[Problem], here: str, pages: Collection[str], *, everything: bool) -> str:
+    """The problems of a page, or everything wrong in the collection, to stand above the page ``here``; empty for none.
+
+    Each leads to the page it is of, where that is one of ``pages``.
+    """
+    if not problems:
+        return ""
+    told = [(problem, source_of(problem.place.path)) for problem in problems]
+    links = [(problem, link(of, here) if of in pages and of != here else "") for problem, of in told]
+    return _draw("problems.html", problems=links, everything=everything, front=link(FRONT, here))
 
 
-def draw_unread(source: str) -> Rendered:
-    """A page whose front matter gives nothing to show."""
+def draw_unread(source: str, why: str) -> Rendered:
+    """A page that gives nothing to show, and why."""
     title = source.rpartition("/")[2]
-    return Rendered(source, title, "", _draw("unread.html", title=title), "unread", searched=False)
+    return Rendered(source, title, "", _draw("unread.html", title=title, why=why), "unread", searched=False)
 
 
 def _draw(template: str, **values: Any) -> str:

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from ..model.address import screen_page
 from ..model.document import Document
+from ..model.reference import Reference
 from ..model.session import Session
 from ..parse.body import words_of
 from .activity import activities_drawn
 from .answers_apart import draw_answers_apart
 from .bends import shown_bends
 from .body import draw_blocks
-from .objectives import shown
+from .objectives import shown as shown_objectives
 from .screens.pages import slides_on_screen
+from .session_steps import steps_with_stops
 from .site import Rendered, Site
 
 _LONGEST_SHOWN = 60
@@ -22,6 +24,13 @@ def lasting(minutes: int) -> int:
     return min(_LONGEST_SHOWN, max(5, 5 * round(minutes / 5)))
 
 
+def _things(session: Session, reference: Reference) -> list[str]:
+    """What is to be got ready, each by its name once."""
+    items = dict.fromkeys((needed.item, needed.count == 1) for needed in session.materials)
+    names = (reference.materials[item].name if one else reference.materials[item].plural for item, one in items)
+    return list(dict.fromkeys(names))
+
+
 def draw_session(site: Site, page: Document[Session]) -> Rendered:
     """The page of a session."""
     session, source, reference = page.fields, page.source, site.collection.reference
@@ -29,6 +38,7 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
     run = site.collection.sessions_of(session.book)
     draw_fence = activities_drawn(site, page, source)
     told = {one.heading.words: draw_blocks(one.blocks, source, draw_fence) for one in page.content.sections}
+    steps, left_stops = steps_with_stops(session, page.content)
     place = run.index(page)
     html = site.draw_with_words(
         "session.html",
@@ -42,12 +52,17 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         homes=site.collection.homes_of(session.book),
         story=site.collection.stories.get(session.book),
         opening=draw_blocks(page.content.opening, source, draw_fence),
-        steps=[(step, told.get(words_of(step.name), "")) for step in session.steps],
-        objectives=shown(session.objectives, reference),
-        revisited=shown(session.revisits, reference),
-        bends=[(bent, shown(session.bends[bent.year].objectives, reference)) for bent in shown_bends(site, page)],
+        steps=[(shown, told.get(words_of(shown.step.name), "")) for shown in steps],
+        first_stops=next((shown.stops for shown in steps if shown.stops), left_stops),
+        left_stops=left_stops,
+        objectives=shown_objectives(session.objectives, reference),
+        revisited=shown_objectives(session.revisits, reference),
+        bends=[
+            (bent, shown_objectives(session.bends[bent.year].objectives, reference)) for bent in shown_bends(site, page)
+        ],
         new_words=[reference.words[word] for word in session.words.new if word in reference.words],
         known_words=[reference.words[word] for word in session.words.again if word in reference.words],
+        things=_things(session, reference),
         lasting=lasting,
         class_size=reference.limits.class_size,
         screen=screen_page(source),

@@ -1,0 +1,60 @@
+/* Answers a question from the columns and from where the text has its words: what is asked, what fits, best first. */
+/** @import { State } from "./address.js" */
+/** @import { Asked, Part } from "./asked.js" */
+/** @import { Counted } from "./count.js" */
+/** @import { Data } from "./rows.js" */
+/** @import { Found } from "./rank.js" */
+import { isUntaught, meaningsOf, understand } from "./asked.js";
+import { count } from "./count.js";
+import { namesOf, rank, wordScores } from "./rank.js";
+import { distance, standsIn, wordStands } from "./words.js";
+
+/**
+ * @typedef {{
+ *   asked: Asked, now: State, scores: Float64Array | null, counted: Counted, rows: number[], untaught: Part[],
+ *   absent: Part[],
+ * }} Answer `now` is what is chosen with the filters typed; `untaught` are parts that nothing is of, `absent` words that
+ *   stand nowhere
+ */
+
+/** @type {(data: Data, state: State, found: Found) => Answer} */
+export const answer = (data, state, found) => {
+  const asked = understand(data, state.q), chosen = state.chosen.slice(), order = [...state.order];
+  for (const value of asked.filters.flatMap(({ values }) => values)) {
+    if (!chosen[value]) order.push(value);
+    chosen[value] = 1;
+  }
+  const now = { ...state, chosen, order }, scores = wordScores(data, asked, found);
+  const counted = count(data, chosen, scores);
+  const untaught = asked.parts.filter((part) => isUntaught(data, part));
+  /** @type {(part: Part) => boolean} */
+  const isAbsent = (part) => !part.values.length && !wordScores(data, { ...asked, parts: [part] }, found)?.some(Boolean);
+  const absent = counted.fitting.length ? [] : asked.parts.filter(isAbsent);
+  return { asked, now, scores, counted, untaught, absent, rows: rank(data, counted.fitting, now, scores) };
+};
+
+/** The word nearest to one that is nowhere: one that begins with it, or differs by a letter or two; or "". @type {(all: string[], text: string) => string} */
+const nearWord = (all, text) => {
+  const begins = text.length > 2 ? all.filter((word) => word.startsWith(text)) : [];
+  if (begins.length) return begins.reduce((best, word) => (word.length < best.length ? word : best));
+  const most = text.length > 6 ? 2 : 1;
+  const near = all.filter((word) => word.length > 3).map((word) => ({ word, far: distance(text, word) }));
+  return near.filter(({ far }) => far <= most).sort((a, b) => a.far - b.far)[0]?.word ?? "";
+};
+
+/**
+ * The question with each word that is nowhere changed for the nearest one that is somewhere; "" when there is none.
+ * @type {(data: Data, q: string, found: Found) => string}
+ */
+export const guess = (data, q, found) => {
+  const names = namesOf(data), meanings = [...meaningsOf(data).keys()].filter((key) => !key.includes(" "));
+  const all = [...new Set([...meanings, ...names.flatMap((name) => name.all.split(/[^\p{L}]+/u))])];
+  let guessed = q;
+  for (const { text, values, last } of understand(data, q).parts) {
+    const word = text.toLowerCase(), stands = last ? standsIn : wordStands;
+    if (values.length || /\d/.test(word) || found.get(text)?.size || names.some((name) => stands(name.all, word))) continue;
+    const near = nearWord(all, word);
+    if (near) guessed = guessed.replace(text, near);
+  }
+  return guessed === q ? "" : guessed;
+};
