@@ -15,7 +15,7 @@ from pydantic import TypeAdapter
 from storymaths.activities.clock import KIND
 from storymaths.activities.clock.time import Length, Time, digits, in_words, long
 from storymaths.activities.kind import ActivityFields, Unsolvable
-from storymaths.model.activity import Context
+from storymaths.model.activity import Answer, Context
 from storymaths.model.year import Met
 
 DAY = date(2001, 1, 1)
@@ -336,3 +336,9 @@ def test_a_country_of_quarter_hours_needs_other_data_alone() -> None:
     versions = list(KIND.versions(older, there, year))
     assert versions[0][0].model_dump(include={"clock", "roman"}) == {"clock": "24", "roman": True}
     assert versions[1][0].model_dump(include={"times"}) == {"times": (945,)}
+
+
+def test_a_key_says_nothing_twice() -> None:
+    hands = Answer("12:00: the hour hand is at 12", "The hour hand is at 12.", None)
+    assert (hands.why, Answer("9 ≠ 6", "9 ≠ 6.", None).why) == ("", "")
+    assert Answer("1 hour", "From 2 it is 1 hour to 3.", None).why

@@ -34,6 +34,13 @@ RULES: dict[str, Callable[[Facts], bool]] = {
 }
 
 
+def test_the_table_for_children_leaves_out_what_a_rule_answers_by_yes_or_no() -> None:
+    """Common practice, no source: a sheet does not hold its own answers."""
+    table = solved(KIND, KIND.example).task.table
+    assert table is not None
+    assert table.columns == ("Who", "Legs")
+
+
 def test_the_example_is_a_year_2_lesson() -> None:
     solution = solved(KIND, KIND.example)
     assert solution.answers[0].data == {

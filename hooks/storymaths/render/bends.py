@@ -14,7 +14,7 @@ from ..model.quantity import UNITS_IN_WORDS
 from ..model.year import YearLimits
 from .site import Site
 
-_UNITS = {unit: f"{word}s" for word, unit in reversed(UNITS_IN_WORDS.items()) if f"{word}s" in UNITS_IN_WORDS}
+_UNITS = {unit: f"{word}s" for word, unit in reversed(list(UNITS_IN_WORDS.items())) if f"{word}s" in UNITS_IN_WORDS}
 """Each unit as a sentence names it."""
 _CLOCK = {
     60: "O’clock only.",
