@@ -134,7 +134,7 @@ def _form(pattern: str, given: str) -> str:
         SOURCE: "the name of a page inside content/, such as books/old-name/session-1.md",
         IRI: "a whole web address that begins https://",
     }
-    such_as = slug(given) if pattern == ID else ""
+    such_as = slug(given) if pattern == ID and any(letter.isalpha() for letter in given) else ""
     return words.get(pattern, "written as it is in the other entries") + (f', such as "{such_as}"' if such_as else "")
 
 
