@@ -7,12 +7,17 @@ from contextlib import AbstractContextManager, contextmanager
 from typing import Any
 
 import pytest
+from hypothesis import settings
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 from run_folder import run_folder
 
 from .browser.get_browser import FLAGS, find_browser
 
 run_folder()
+# The suite is to be waited for; `pytest --hypothesis-profile=thorough` tries six times as many made-up cases.
+settings.register_profile("suite", max_examples=100, deadline=None)
+settings.register_profile("thorough", max_examples=600, deadline=None)
+settings.load_profile("suite")
 NewPage = Callable[..., AbstractContextManager[Page]]
 
 

@@ -7,7 +7,7 @@ from itertools import product
 
 import pytest
 from activities.trials import first_version, fits, never_breaks, read, refused, solved, spoilt
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from storymaths.activities.always_sometimes_never import KIND
 from storymaths.activities.kind import Unsolvable
@@ -41,7 +41,6 @@ def test_the_example_is_a_year_2_lesson() -> None:
     st.none() | st.sampled_from(sorted(PIECES)), st.sampled_from(sorted(PIECES)),
     st.integers(0, 6), st.integers(0, 9), st.integers(0, 6), st.integers(0, 9), st.integers(1, 6),
 )  # fmt: skip
-@settings(max_examples=500, deadline=None)
 def test_every_case_is_tried(
     say: str | None, then: str, low: int, more: int, low_b: int, more_b: int, year: int
 ) -> None:

@@ -80,7 +80,6 @@ def test_the_example_is_a_year_2_lesson() -> None:
 
 
 @given(CASTS, st.sampled_from(["any", "all", 1, 2]))
-@settings(max_examples=500, deadline=None)
 def test_all_ways_are_found_and_no_other(masses: dict[str, int], wanted: str | int) -> None:
     if isinstance(wanted, int) and 2 * wanted > len(masses):
         refused(KIND, with_cast(masses, teams=wanted))
@@ -111,7 +110,6 @@ def test_what_is_given_is_kept(masses: dict[str, int], data: st.DataObject) -> N
 
 
 @given(CASTS, st.data())
-@settings(max_examples=300, deadline=None)
 def test_who_levels_an_unfair_start(masses: dict[str, int], data: st.DataObject) -> None:
     names = data.draw(st.permutations(list(masses)))
     left = names[: data.draw(st.integers(1, 2))]

@@ -29,7 +29,6 @@ def test_the_example_is_a_year_2_lesson() -> None:
     st.integers(0, 30), st.integers(2, 4), st.integers(0, 4), st.integers(0, 30), st.sampled_from([1, 1, 2, 5, 10]),
     st.booleans(), st.booleans(),
 )  # fmt: skip
-@settings(max_examples=500, deadline=None)
 def test_every_way_is_found_in_order(
     whole: int, parts: int, least: int, most: int, step: int, different: bool, counts: bool
 ) -> None:

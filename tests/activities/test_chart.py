@@ -42,7 +42,6 @@ def test_the_example_is_a_year_2_lesson() -> None:
 
 
 @given(rows(), st.sampled_from(["tally", "pictogram", "block", "bar", "table"]), st.integers(0, 6), st.data())
-@settings(max_examples=500, deadline=None)
 def test_every_question_is_answered(data: dict[str, int], show: str, year: int, draw: st.DataObject) -> None:
     one, other = draw.draw(st.permutations(list(data)))[:2]
     some = tuple(draw.draw(st.lists(st.sampled_from(list(data)), min_size=1, unique=True)))
@@ -79,7 +78,6 @@ def parsed(shown: Any) -> Fraction:
     st.sampled_from([(1, 1), (2, 1), (4, 2), (5, 5), (10, 5)]),
     st.sampled_from(["tally", "pictogram", "block", "bar"]),
 )
-@settings(max_examples=300, deadline=None)
 def test_a_drawing_shows_the_amounts(data: dict[str, int], size: tuple[int, int], show: str) -> None:
     each, step = size
     values = {label: value * step for label, value in data.items()}

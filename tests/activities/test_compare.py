@@ -11,7 +11,7 @@ import pytest
 import yaml
 from activities.contexts import the_reference
 from activities.trials import BAD_NUMBERS, drawn, fits, read
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from pydantic import ValidationError
 from storymaths.activities.compare import KIND
@@ -78,7 +78,6 @@ def test_the_example_is_a_year_2_lesson() -> None:
 
 
 @given(SIDES, st.sampled_from("=≠<>"), SIDES)
-@settings(max_examples=500, deadline=None)
 def test_statements_are_judged_as_fractions_judge_them(left: str, sign: str, right: str) -> None:
     try:
         expected = true(left, sign, right)
@@ -95,7 +94,6 @@ def test_statements_are_judged_as_fractions_judge_them(left: str, sign: str, rig
 
 
 @given(SIDES, SIDES, st.data())
-@settings(max_examples=500, deadline=None)
 def test_the_number_in_a_gap_is_the_one_and_only(left: str, right: str, data: st.DataObject) -> None:
     numbers = list(re.finditer(r"\d+", right))
     chosen = data.draw(st.sampled_from(numbers))
@@ -118,7 +116,6 @@ def test_the_number_in_a_gap_is_the_one_and_only(left: str, right: str, data: st
 
 
 @given(st.integers(0, 40), st.integers(1, 9), st.integers(0, 60), st.integers(0, 60))
-@settings(max_examples=300, deadline=None)
 def test_every_whole_number_between(a: int, b: int, low: int, high: int) -> None:
     expected = [x for x in range(101) if low < a + b * x < high]
     if len(expected) > 60:
@@ -229,7 +226,6 @@ def test_what_cannot_be_is_said(statement: str, says: str) -> None:
 
 
 @given(st.text(alphabet="0123456789 +−×÷=≠<>?_()/.,£kgmp½", max_size=40))
-@settings(max_examples=500, deadline=None)
 def test_no_text_breaks_it(text: str) -> None:
     found, why_not = attempt(text)
     assert found or why_not or true_or_not(text)

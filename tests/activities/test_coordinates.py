@@ -70,7 +70,6 @@ def test_a_reflection_is_as_far_behind_the_axis(points: dict[str, list[int]], ax
 
 
 @given(st.tuples(POINT, POINT, POINT), st.sampled_from(["square", "rectangle", "parallelogram"]))
-@settings(max_examples=300, deadline=None)
 def test_the_fourth_corner_closes_the_shape(three: tuple[tuple[int, int], ...], shape: str) -> None:
     """Opposite sides are equally long by Pythagoras, and the diagonals too where the corners are right angles."""
     data = {"find": "corner", "points": dict(zip("ABC", map(list, three), strict=True)), "shape": shape}

@@ -76,7 +76,6 @@ def test_the_example_is_a_year_2_lesson() -> None:
 
 
 @given(sentences(), st.integers(0, 3), st.integers(3, 7))
-@settings(max_examples=500, deadline=None)
 def test_every_filling_in_a_range_is_found_and_no_other(sentence: str, low: int, high: int) -> None:
     expected = by_trying(sentence, range(low, high + 1))
     if len(expected) > 500:

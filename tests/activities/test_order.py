@@ -61,7 +61,6 @@ def test_the_example_is_a_year_2_lesson() -> None:
 
 
 @given(CASTS, st.booleans())
-@settings(max_examples=500, deadline=None)
 def test_the_order_of_a_fact_with_equals_together(masses: dict[str, int], falling: bool) -> None:
     cast = {name: {"mass": mass} for name, mass in masses.items()}
     asked = {"cast": cast, "fact": "mass", "starting": "most" if falling else "least"}
@@ -71,7 +70,6 @@ def test_the_order_of_a_fact_with_equals_together(masses: dict[str, int], fallin
 
 
 @given(st.lists(CLUES, min_size=1, max_size=6))
-@settings(max_examples=500, deadline=None)
 def test_every_order_that_keeps_the_clues(clues: list[str]) -> None:
     expected = [order for order in permutations(NAMES) if all(holds(clue, order) for clue in clues)]
     asked = {"cast": without_facts(NAMES), "clues": clues, "at_most": 500}

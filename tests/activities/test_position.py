@@ -57,7 +57,6 @@ STEPS = st.sampled_from(sorted(TURNS)) | st.builds(
     st.lists(STEPS, min_size=1, max_size=9), st.sampled_from(sorted(WAYS)), st.integers(1, 8), st.integers(1, 8),
     st.integers(0, 63), st.integers(1, 6),
 )  # fmt: skip
-@settings(max_examples=500, deadline=None)
 def test_a_route_ends_where_walking_it_ends(
     route: list[str], facing: str, columns: int, high: int, at: int, year: int
 ) -> None:
@@ -78,7 +77,6 @@ def test_a_route_ends_where_walking_it_ends(
     st.integers(1, 4), st.integers(1, 4), st.integers(0, 15), st.integers(0, 15), st.sets(st.integers(0, 15), max_size=6),
     st.sampled_from(sorted(WAYS)), st.integers(0, 6),
 )  # fmt: skip
-@settings(max_examples=500, deadline=None)
 def test_every_shortest_route_is_found(
     columns: int, high: int, at: int, to: int, blocks: set[int], facing: str, year: int
 ) -> None:

@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 from activities.contexts import the_reference
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from storymaths.activities.rule_language.functions import TooLarge
 from storymaths.activities.rule_language.reader import RuleFault, read_rule
@@ -90,7 +90,6 @@ def rules() -> st.SearchStrategy[Made]:
 
 
 @given(rules(), st.integers(0, 30), st.integers(0, 30))
-@settings(max_examples=500, deadline=None)
 def test_a_rule_comes_to_what_it_means(made: Made, a: int, b: int) -> None:
     text, meaning = made
     try:
@@ -151,7 +150,6 @@ def test_what_is_no_rule_is_told_plainly(text: str) -> None:
 
 
 @given(st.text(max_size=40) | st.text("ab()+-<>= oddeven,12", max_size=30))
-@settings(max_examples=500, deadline=None)
 def test_no_text_breaks_the_reader(text: str) -> None:
     try:
         rule = read_rule(text, LETTERS)  # type: ignore[arg-type]

@@ -37,7 +37,6 @@ def test_the_example_is_a_year_2_lesson() -> None:
 
 
 @given(STARTS, STEPS, st.integers(0, 3), st.data())
-@settings(max_examples=500, deadline=None)
 def test_gaps_are_what_counting_along_says(start: int, step: int, grows: int, data: st.DataObject) -> None:
     terms = list(islice(counted(start, step, grows), data.draw(st.integers(4, 9))))
     gaps = data.draw(gapped(len(terms), 3 if grows else 2))

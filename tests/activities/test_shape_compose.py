@@ -138,7 +138,6 @@ handfuls = st.dictionaries(st.sampled_from(list(PIECES)), st.integers(1, 3), min
 
 
 @given(shapes, handfuls, st.sampled_from(["all", "some"]))
-@settings(max_examples=500, deadline=None)
 def test_every_way_is_found_and_no_other(rows: list[str], pieces: dict[str, int], use: str) -> None:
     data = {"make": rows, "pieces": pieces, "use": use}
     if set("".join(rows)) == {"."}:

@@ -29,7 +29,6 @@ def test_the_example_is_a_year_2_lesson() -> None:
 
 
 @given(TOTALS, GROUPS, st.integers(0, 3))
-@settings(max_examples=500, deadline=None)
 def test_sharing_and_grouping_are_dealing_out(total: int, groups: int, year: int) -> None:
     got, left = dealt(total, [1] * groups)
     expected = {"groups": groups, "each": got[0], "left": left}

@@ -56,7 +56,6 @@ def test_the_example_is_a_year_2_lesson() -> None:
     st.integers(0, 6),
     st.booleans(),
 )
-@settings(max_examples=500, deadline=None)
 def test_everyone_goes_where_the_rules_put_them(
     cast: dict[str, Facts], by: list[str], year: int, carroll: bool
 ) -> None:
@@ -78,7 +77,6 @@ def test_everyone_goes_where_the_rules_put_them(
 
 
 @given(CASTS, st.sets(st.sampled_from(NAMES), min_size=1), st.integers(1, 6))
-@settings(max_examples=500, deadline=None)
 def test_every_rule_that_fits_is_guessed(cast: dict[str, Facts], some: set[str], year: int) -> None:
     inside = [name for name in cast if name in some]
     data = {"cast": cast, "inside": inside}

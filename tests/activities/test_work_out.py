@@ -7,7 +7,7 @@ from dataclasses import replace
 
 import pytest
 from activities.contexts import the_reference
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from project import collection, text_of
 from storymaths.activities.balance import KIND as BALANCE
@@ -161,7 +161,6 @@ def test_a_kind_that_fails_is_a_problem_and_no_traceback(monkeypatch: pytest.Mon
     ),
     st.sampled_from(list(KINDS)),
 )
-@settings(max_examples=300, deadline=None)
 def test_no_data_breaks_it(data: dict[str, object], kind: str) -> None:
     done = worked(json.dumps({"kind": kind, "title": "x", **data}))
     assert done.problems or done.solution

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from markdown_it import MarkdownIt
 from storymaths.model.body import Body, Fence, Heading, List, Paragraph, Quotation, Table
@@ -139,7 +139,6 @@ def squeezed(html: str) -> str:
 
 
 @given(st.lists(PIECES, max_size=40).map("".join))
-@settings(max_examples=300, deadline=None)
 def test_what_is_drawn_is_what_another_renderer_draws(text: str) -> None:
     # The renderer of markdown-it-py, written by others from the same tokens; gaps and mistakes are ours alone.
     if "___" in text or "{" in text:
@@ -149,7 +148,6 @@ def test_what_is_drawn_is_what_another_renderer_draws(text: str) -> None:
 
 
 @given(st.lists(PIECES, max_size=40).map("".join))
-@settings(max_examples=300, deadline=None)
 def test_lines_are_those_of_the_text(text: str) -> None:
     lines = text.split("\n")
     for block in read_body(text).every(Fence):

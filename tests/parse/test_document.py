@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from project import text_of
 from storymaths.model.document import Document, Unread
@@ -49,7 +49,6 @@ def test_faults_of_every_sort_are_told_at_once() -> None:
     assert all(fault.place.line > 1 for fault in page.faults)
 
 
-@settings(max_examples=300, deadline=None)
 @given(st.data())
 def test_no_change_to_a_file_brings_the_reader_down(data: st.DataObject) -> None:
     text = text_of(S2)

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 import yaml
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from storymaths.parse.number_sentence import exact, find_number_sentences, find_unread, is_true, value_of
 
@@ -129,7 +129,6 @@ signs = st.sampled_from("+−×÷")
 WORK = {"+": operator.add, "−": operator.sub, "×": operator.mul, "÷": operator.truediv}
 
 
-@settings(max_examples=500, deadline=None)
 @given(st.lists(st.tuples(signs, numbers), min_size=1, max_size=4), numbers)
 def test_values_agree_with_pythons_own_arithmetic(parts: list[tuple[str, int]], first: int) -> None:
     text = str(first) + "".join(f" {sign} {number}" for sign, number in parts)

@@ -6,7 +6,7 @@ import re
 from html import escape, unescape
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from project import collection
 from storymaths.model.quantity import UNITS
@@ -94,7 +94,6 @@ NUMBERS = st.one_of(
 )
 
 
-@settings(max_examples=300, deadline=None)
 @given(st.lists(st.tuples(NUMBERS, st.sampled_from("+−×÷=≠")), min_size=1, max_size=5), NUMBERS)
 def test_every_sign_is_said(pairs: list[tuple[str, str]], last: str) -> None:
     maths = "".join(f"{number} {sign} " for number, sign in pairs) + last

@@ -6,7 +6,7 @@ import json
 from collections.abc import Iterator, Sequence
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from storymaths.scripts.run import run
 
@@ -41,7 +41,6 @@ def layings(draw: st.DrawFn) -> tuple[list[int], list[int]]:
 
 
 @given(layings())
-@settings(max_examples=300, deadline=None)
 def test_no_laying_is_better(case: tuple[list[int], list[int]]) -> None:
     needed, weeks = case
     best = min(worth(starts, needed, weeks) for starts in every_laying(needed, len(weeks)))
