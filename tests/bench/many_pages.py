@@ -56,15 +56,18 @@ def codes_of(idea: Concept, year: int, reference: Reference) -> Codes:
     return found
 
 
-def _claims(codes: Codes, reference: Reference) -> dict[str, list[object]]:
-    """The codes with those of their parts that need leave no trace in a lesson."""
+def _claims(codes: Codes, year: int, reference: Reference) -> dict[str, list[object]]:
+    """The codes with those of their parts that need leave no trace in a lesson; where all need one, another of the year."""
+    wanted = [(framework, code) for framework, listed in codes.items() for code in listed]
+    others = [key for key, objective in reference.objectives.items() if objective.year == year]
     found: dict[str, list[object]] = {}
-    for framework, listed in codes.items():
-        for code in listed:
-            objective = reference.objectives[framework, code]
-            parts = [part.id for part in objective.parts if not part.trace]
-            if parts or not objective.parts:
-                found.setdefault(framework, []).append({code: parts} if objective.has_parts else code)
+    for number, (framework, code) in enumerate([*wanted, *others]):
+        if number >= len(wanted) and found:
+            break
+        objective = reference.objectives[framework, code]
+        parts = [part.id for part in objective.parts if not part.trace]
+        if parts or not objective.parts:
+            found.setdefault(framework, []).append({code: parts} if objective.has_parts else code)
     return found
 
 
@@ -120,7 +123,7 @@ number: {number}
 year: {_year(tale.year)}
 minutes: {sum(minutes)}
 summary: {_q(summary)}
-objectives: {json.dumps(_claims(codes_of(main[0], tale.year, reference), reference))}
+objectives: {json.dumps(_claims(codes_of(main[0], tale.year, reference), tale.year, reference))}
 concepts: {_list(ideas)}
 themes: {_list(tale.themes[:1])}
 reads:

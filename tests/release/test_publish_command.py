@@ -95,7 +95,7 @@ def test_what_is_misused_is_told_and_nothing_is_touched(project: Path, tmp_path:
 
 
 def test_problems_in_the_content_stop_it_before_it_builds(project: Path, tmp_path: Path) -> None:
-    page = project / "content/books/book-0/home-1.md"
+    page = project / "content/books/book-0/session-1.md"
     text = page.read_text(encoding="utf-8")
     page.write_text(f"{text}\n<script>alert(1)</script>\n", encoding="utf-8")
     done = storymaths(project, "publish", str(tmp_path / "lessons"))
