@@ -103,7 +103,7 @@ def test_a_recording_sheet_does_not_give_the_answers_away(kind: str) -> None:
 
 def test_a_recording_sheet_has_a_page_for_each_version_and_does_not_say_how_many_answers_there_are() -> None:
     sheet = next(sheet for sheet in kind_sheets("balance") if sheet.data.what == "recording-sheet")
-    assert [part.data["level"] for part in sheet.data.parts] == [2, 1, 3], "the session's own year comes first"
+    assert [part.data["mark"]["year"] for part in sheet.data.parts] == [2, 1, 3], "the session's own year comes first"
     (activity,) = sheet_context().activities(session_with(KINDS["balance"].example))
     lines = [len(part.data["tasks"][0]["lines"]) for part in sheet.data.parts]
     assert min(lines) > max(len(solution.answers) for solution in activity.by_year.values())

@@ -16,6 +16,9 @@ from .sheet import Part, SheetData
 from .sheet_context import SheetActivity, SheetContext, SheetPictures
 from .words import runs
 
+_SHAPES = ("a circle", "a triangle", "a square", "a pentagon", "a hexagon", "a heptagon", "an octagon")
+"""Those of the years, Reception first, as on the site: how hard a page is says nothing to the child who has it."""
+
 _LINE_MM = {0: 16, 1: 15, 2: 13}
 _OLDER_LINE_MM = 11
 _TABLE = re.compile(r"\btable: ([^.]+)")
@@ -32,25 +35,21 @@ def recording_sheet(
     needed = needed or Needed(item="recording-sheet", per="child")
     pictures = SheetPictures(sheets.drawings)
     pages = _pages(session, activities, pictures, _table_asked(needed.note or ""))
-    levels = {year: level for level, year in enumerate(sorted(pages), 1)} if len(pages) > 1 else {}
+    marked = sorted(pages) if len(pages) > 1 else []
     parts = tuple(
-        Part("recording", {**pages[year], "level": levels.get(year, 0), "levels": len(levels)})
+        Part("recording", {**pages[year], "mark": {"year": year, "name": year_name(year)} if marked else None})
         for year in sorted(pages, key=lambda year: (year != session.year, year))
     )
-    names = ", ".join(f"{_dots(level)} for {_for_whom(year, session.year)}" for year, level in levels.items())
+    names = ", ".join(f"{_SHAPES[year]} for {_for_whom(year, session.year)}" for year in marked)
     use = in_sets(needed, 1, "recording sheet", sheets.children, session.group_size)
     return SheetData(
         "recording-sheet",
         f"Recording sheet: {session.title}",
-        "Room to draw and write the task." + (f" Its versions are marked with dots: {names}." if names else ""),
+        "Room to draw and write the task." + (f" Each version has the shape of its year: {names}." if names else ""),
         parts,
         PaperUse(use.children, use.sets, "", use.each, versions=len(pages)),
         pictures.kept,
     )
-
-
-def _dots(level: int) -> str:
-    return "one dot" if level == 1 else f"{('two', 'three', 'four')[level - 2]} dots"
 
 
 def _for_whom(year: int, own: int) -> str:
