@@ -33,7 +33,7 @@ def test_a_teacher_finds_a_session_by_concept_and_year(page: Page, base: str) ->
     expect(page.get_by_role("heading", level=1)).to_have_text("Who is worth Camel?")
     headings = [heading.strip() for heading in page.get_by_role("heading").all_inner_texts()]
     order = [
-        *("At a glance", "To print", "Get ready", "Before you start: take care", "Words", "The session, step by step"),
+        *("At a glance", "To print", "Get ready", "Take care", "Words", "The session, step by step"),
         *(
             "Start 6 minutes",
             "Read pages 7 and 8 8 minutes",
