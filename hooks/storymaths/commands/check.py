@@ -48,7 +48,16 @@ def run(root: Path, options: argparse.Namespace) -> int:
     if options.format == "text":
         pages = len(reading.collection.documents) + len(reading.collection.unread) if reading.collection else 0
         print(_summary(len(problems), len(warnings), pages))
+        if problems and _has_changed(root):
+            print("The collection was made with an earlier version. What this one rewrites: storymaths upgrade")
     return FAILED if problems else 0
+
+
+def _has_changed(root: Path) -> bool:
+    from ..upgrade.changes import changes_since  # noqa: PLC0415 - asked only where there are problems
+    from ..upgrade.plan import last_checked  # noqa: PLC0415 - as above
+
+    return bool(changes_since(last_checked(root)))
 
 
 def _summary(problems: int, warnings: int, pages: int) -> str:
