@@ -40,7 +40,9 @@ def notes_in(folder: Path) -> list[str]:
 def give_it_an_objective(folder: Path) -> None:
     page = folder / LIFT / "session-2.md"
     text = page.read_text(encoding="utf-8")
-    page.write_text(text.replace("objectives: {}", "objectives: { england-content-domain: [1C1: all] }"), encoding="utf-8")
+    page.write_text(
+        text.replace("objectives: {}", "objectives: { england-content-domain: [1C1: all] }"), encoding="utf-8"
+    )
 
 
 @pytest.mark.parametrize("made", MADE)

@@ -53,10 +53,16 @@ def _summary(plan: Plan, last: str, *, written: bool) -> str:
         told += ["What is left to mend after it:" if plan.touched else "What is left to mend:", left]
     files = "1 file" if len(plan.touched) == 1 else f"{len(plan.touched)} files"
     if plan.touched:
-        told.append(f"{files} rewritten." if written else f"{files} to rewrite; nothing has been written. To write: storymaths upgrade --write")
+        told.append(
+            f"{files} rewritten."
+            if written
+            else f"{files} to rewrite; nothing has been written. To write: storymaths upgrade --write"
+        )
     if plan.noted:
         noted = written or not plan.touched
-        told.append(f"{SETTINGS} {'says' if noted else 'will say'} that version {__version__} last checked the collection.")
+        told.append(
+            f"{SETTINGS} {'says' if noted else 'will say'} that version {__version__} last checked the collection."
+        )
     else:
         left = f"{count_problems(len(plan.reading.problems))} and {count_warnings(len(plan.reading.warnings))}"
         told.append(

@@ -105,9 +105,7 @@ def difference(plan: Plan) -> str:
 def _difference(path: str, plan: Plan) -> Iterator[str]:
     after = plan.after.get(path)
     now = "/dev/null" if after is None else path
-    yield from difflib.unified_diff(
-        plan.before[path].splitlines(), (after or "").splitlines(), path, now, lineterm=""
-    )
+    yield from difflib.unified_diff(plan.before[path].splitlines(), (after or "").splitlines(), path, now, lineterm="")
 
 
 def write(plan: Plan) -> None:
