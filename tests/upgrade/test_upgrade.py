@@ -10,9 +10,8 @@ from pathlib import Path
 import pytest
 from command import storymaths
 from project import ROOT
-from storymaths import __version__
 from storymaths.check.rules import rules
-from storymaths.model.program_version import is_newer
+from storymaths.model.program_version import VERSION, is_newer
 from storymaths.pipeline import start_build
 from storymaths.reading import read_and_check
 from storymaths.upgrade.changes import Renamed
@@ -55,7 +54,7 @@ def test_what_any_version_made_is_opened_by_this_one(made: str) -> None:
 
 
 def test_what_this_version_made_has_nothing_to_rewrite() -> None:
-    mine = COLLECTIONS / f"made-with-{__version__}"
+    mine = COLLECTIONS / f"made-with-{VERSION}"
     assert mine.is_dir(), "freeze a collection that this version made"
     plan = make_plan(mine)
     assert (plan.touched, plan.reading.warnings) == ([], ())
@@ -97,7 +96,7 @@ def test_a_rule_that_is_new_warns_until_the_collection_keeps_it(older: Path) -> 
     assert "::warning file=" in storymaths("check", "--format", "github", folder=older).stdout
     give_it_an_objective(older)
     assert storymaths("upgrade", "--write", folder=older).returncode == 0
-    assert last_checked(older) == __version__
+    assert last_checked(older) == VERSION
     (older / LIFT / "session-2.md").write_bytes((COLLECTIONS / OLDER / LIFT / "session-2.md").read_bytes())
     assert storymaths("check", folder=older).returncode == 1
 
@@ -153,9 +152,9 @@ def test_a_field_is_renamed_where_it_stands_and_nowhere_else() -> None:
 
 
 def test_every_rule_says_since_when_and_none_is_from_a_later_version() -> None:
-    assert not [rule.name for rule in rules().values() if is_newer(rule.since, __version__)]
+    assert not [rule.name for rule in rules().values() if is_newer(rule.since, VERSION)]
 
 
 def test_no_difference_where_nothing_is_to_be_done() -> None:
-    assert difference(make_plan(COLLECTIONS / f"made-with-{__version__}")) == ""
+    assert difference(make_plan(COLLECTIONS / f"made-with-{VERSION}")) == ""
     assert read_and_check(ROOT).warnings == ()

@@ -5,8 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from .. import __version__
-from ..model.program_version import is_newer
+from ..model.program_version import VERSION, is_newer
 from ..upgrade.plan import SETTINGS, Changed, Plan, difference, last_checked, make_plan, write
 from .command import FAILED, Command, Misused, in_project
 from .terminal import as_text, count_problems, count_warnings, spell_out
@@ -20,9 +19,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(root: Path, options: argparse.Namespace) -> int:
     """Shows the difference, or writes it; 1 where something is left to mend. Raises ``Misused``."""
     last = last_checked(root)
-    if is_newer(last, __version__):
+    if is_newer(last, VERSION):
         raise Misused(
-            f"This collection was last checked with version {last}, and this is {__version__}: install a newer one."
+            f"This collection was last checked with version {last}, and this is {VERSION}: install a newer one."
         )
     plan = make_plan(root)
     if plan.touched:
@@ -60,9 +59,7 @@ def _summary(plan: Plan, last: str, *, written: bool) -> str:
         )
     if plan.noted:
         noted = written or not plan.touched
-        told.append(
-            f"{SETTINGS} {'says' if noted else 'will say'} that version {__version__} last checked the collection."
-        )
+        told.append(f"{SETTINGS} {'says' if noted else 'will say'} that version {VERSION} last checked the collection.")
     else:
         left = f"{count_problems(len(plan.reading.problems))} and {count_warnings(len(plan.reading.warnings))}"
         told.append(

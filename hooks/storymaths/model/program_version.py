@@ -6,6 +6,8 @@ from typing import Annotated
 
 from pydantic import StringConstraints
 
+VERSION = "0.2.0"
+"""Of this program: its wheel takes it from here."""
 PROGRAM_VERSION = r"^\d{1,4}\.\d{1,4}\.\d{1,4}$"
 """The form of the next, which messages put into words."""
 ProgramVersion = Annotated[str, StringConstraints(pattern=PROGRAM_VERSION, strict=True)]

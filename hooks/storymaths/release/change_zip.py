@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import hashlib
 import json
-import os
 import zipfile
 from dataclasses import asdict, dataclass, field
 from pathlib import Path
@@ -17,7 +16,7 @@ from pydantic import TypeAdapter, ValidationError
 
 from .built_pages import BuiltSite
 from .lock import hold_lock
-from .plain_folder import build_aside, count, in_order
+from .plain_folder import build_aside, count, in_order, move_in
 from .publishing import Outcome, Request
 from .refused import Refused
 from .trial import try_out
@@ -25,7 +24,6 @@ from .trial import try_out
 TO_DELETE = "DELETE-THESE.txt"
 _WHEN = (1980, 1, 1, 0, 0, 0)
 """The same bytes for the same files: the earliest time a zip can tell."""
-_PART = ".storymaths-part"
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,8 +58,9 @@ def zip_changes(dest: Path, request: Request, locks: Path, *, rehearse: bool = F
             zipped = zip_numbered(dest, last.number + 1)
             if zipped.exists() and not zipfile.is_zipfile(zipped):
                 raise Refused(f"{zipped} is there, and publish did not make it, so it is left alone.")
-            _write_zip(zipped, site, in_order(new, changed), gone)
-            _write_record(record_beside(dest), Uploaded(last.number + 1, sums, site.titles()))
+            move_in(zipped, lambda part: _write_zip(part, site, in_order(new, changed), gone))
+            uploaded = json.dumps(asdict(Uploaded(last.number + 1, sums, site.titles())), ensure_ascii=False)
+            move_in(record_beside(dest), lambda part: part.write_text(uploaded, encoding="utf-8"))
             packed = zipped.stat().st_size
         size = sum(site.files.values())
         release = last.number + 1 if made else None
@@ -89,20 +88,12 @@ def _read(file: Path) -> Uploaded:
         ) from None
 
 
-def _write_zip(out: Path, site: BuiltSite, wanted: list[str], gone: list[str]) -> None:
-    part = out.with_name(f"{out.name}{_PART}")
-    try:
-        with part.open("wb") as file:
-            with zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED) as zipped:
-                for address in wanted:
-                    zipped.writestr(_entry(address), (site.folder / address).read_bytes())
-                if gone:
-                    zipped.writestr(_entry(TO_DELETE), "".join(f"{address}\r\n" for address in gone))
-            file.flush()
-            os.fsync(file.fileno())
-        part.replace(out)
-    finally:
-        part.unlink(missing_ok=True)
+def _write_zip(part: Path, site: BuiltSite, wanted: list[str], gone: list[str]) -> None:
+    with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED) as zipped:
+        for address in wanted:
+            zipped.writestr(_entry(address), (site.folder / address).read_bytes())
+        if gone:
+            zipped.writestr(_entry(TO_DELETE), "".join(f"{address}\r\n" for address in gone))
 
 
 def _entry(name: str) -> zipfile.ZipInfo:
@@ -110,9 +101,3 @@ def _entry(name: str) -> zipfile.ZipInfo:
     entry.compress_type = zipfile.ZIP_DEFLATED
     entry.external_attr = 0o644 << 16
     return entry
-
-
-def _write_record(file: Path, uploaded: Uploaded) -> None:
-    part = file.with_name(f"{file.name}{_PART}")
-    part.write_text(json.dumps(asdict(uploaded), ensure_ascii=False, sort_keys=True), encoding="utf-8")
-    part.replace(file)

@@ -10,11 +10,11 @@ from __future__ import annotations
 
 import filecmp
 import json
-import os
 import shutil
 import tempfile
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
+from functools import partial
 from pathlib import Path
 
 from pydantic import TypeAdapter, ValidationError
@@ -61,7 +61,7 @@ def _put_all(site: BuiltSite, dest: Path, wanted: Iterable[str], gone: Iterable[
     for part in dest.rglob(f"*{_PART}"):
         part.unlink()
     for address in wanted:
-        _put(site.folder / address, dest / address)
+        move_in(dest / address, partial(shutil.copyfile, site.folder / address))
     for address in gone:
         _take_out(dest, address)
     make_all_last()
@@ -110,19 +110,16 @@ def _pages(record: dict[str, str]) -> dict[str, str]:
 
 
 def _write_record(dest: Path, record: dict[str, str]) -> None:
-    part = dest / f"{RECORD}{_PART}"
-    part.write_text(json.dumps(record, ensure_ascii=False, indent=0, sort_keys=True), encoding="utf-8", newline="\n")
-    with part.open("rb+") as file:
-        os.fsync(file.fileno())
-    part.replace(dest / RECORD)
+    text = json.dumps(record, ensure_ascii=False, indent=0, sort_keys=True)
+    move_in(dest / RECORD, lambda part: part.write_text(text, encoding="utf-8", newline="\n"))
 
 
-def _put(made: Path, place: Path) -> None:
-    """A file written beside its place and moved there in one step; a browser gets the old or the new."""
+def move_in(place: Path, write: Callable[[Path], object]) -> None:
+    """A file written beside its place and moved there in one step: who looks finds the old one or the new."""
     place.parent.mkdir(parents=True, exist_ok=True)
     part = place.with_name(f"{place.name}{_PART}")
     try:
-        shutil.copyfile(made, part)
+        write(part)
         part.replace(place)
     finally:
         part.unlink(missing_ok=True)

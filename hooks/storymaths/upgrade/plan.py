@@ -11,9 +11,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from .. import __version__
 from ..model.address import CONTENT
-from ..model.program_version import FIRST_VERSION
+from ..model.program_version import FIRST_VERSION, VERSION
 from ..reading import Reading, read_and_check
 from .changes import Change, changes_since
 from .rewrite import Rewriting
@@ -68,8 +67,8 @@ def make_plan(root: Path, changes: Sequence[Change] | None = None) -> Plan:
     rewriting.make(changes_since(last_checked(root)) if changes is None else changes)
     reading = _as_it_will_be(root, before, rewriting.texts)
     plan = Plan(root, before, rewriting.texts, rewriting.by_hand, reading)
-    if plan.noted and SETTINGS in rewriting.texts and last_checked(root) != __version__:
-        rewriting.set_line(SETTINGS, _NOTED_IN, __version__)
+    if plan.noted and SETTINGS in rewriting.texts and last_checked(root) != VERSION:
+        rewriting.set_line(SETTINGS, _NOTED_IN, VERSION)
     return plan
 
 
