@@ -168,11 +168,10 @@ def _summarise_zip(dest: Path, rehearsed: bool, outcome: Outcome) -> str:
     if outcome.release is None:
         return f"{'A rehearsal' if rehearsed else 'Nothing has changed'}: {_describe(outcome)} No zip was made."
     made = zip_numbered(dest, outcome.release)
-    delete = f" Where it holds {TO_DELETE}, delete there what that lists." if outcome.release > 1 else ""
-    return (
-        f"Made {made}, {in_megabytes(outcome.packed)}: {_describe(outcome)}\n"
-        f"Unpack it over what is on the web space, after the zips before it.{delete}"
-    )
+    how = f"Unpack it over what is there, after the zips before it; where it holds {TO_DELETE}, delete there what that lists."
+    if outcome.release == 1:
+        how = "Unpack it on the web space."
+    return f"Made {made}, {in_megabytes(outcome.packed)}: {_describe(outcome)}\n{how}"
 
 
 def _summarise(releases: Releases, outcome: Outcome) -> str:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
+import yaml
+
 from .changes import Change, Given, Joined, Renamed
 from .spans import Edit, Yaml, child, edited, entries, front_matter_in, line_end, yaml_in
 from .to_bends import ByHand, to_bends
@@ -96,7 +98,7 @@ class Rewriting:
         part = self._part(change.file)
         *above, name = change.field.split(".")
         for _, (_, mapping) in entries(part.root, above) if part else ():
-            if part and not child(mapping, name) and mapping.value:
+            if part and isinstance(mapping, yaml.MappingNode) and mapping.value and not child(mapping, name):
                 first = mapping.value[0][0].start_mark
                 between = ", " if mapping.flow_style else line_end(part.words) + " " * first.column
                 at = part.at + first.index

@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 import yaml
 
-from .spans import Edit, Entry, Yaml, child, end_of, front_matter_in, line_end, next_line, yaml_in
+from .spans import Edit, Yaml, child, end_of, front_matter_in, line_end, next_line, yaml_in
 
 _ACTIVITY = re.compile(r"^```maths[ \t]*\r?\n(.*?)^```", re.DOTALL | re.MULTILINE)
 
@@ -43,7 +43,7 @@ def to_bends(text: str) -> list[Edit]:
         if block.root.flow_style:
             raise ByHand("an activity in braces has years: of its own; write them under activities in the bends")
         name = _name(block)
-        for year, version in _versions(block, years, name):
+        for year, version in _versions(block.words, years[0].end_mark.index + 1, years[1], name):
             by_year.setdefault(year, []).append(version)
         start = block.words.rfind("\n", 0, years[0].start_mark.index) + 1
         edits.append(Edit(block.at + start, block.at + next_line(block.words, end_of(block.words, years[1])), ""))
@@ -61,13 +61,13 @@ def _name(block: Yaml) -> str:
     return json.dumps(titled[1].value, ensure_ascii=False)
 
 
-def _versions(block: Yaml, years: Entry, name: str) -> Iterator[tuple[str, _Version]]:
-    words, before = block.words, years[0].end_mark.index + 1
-    for year, value in years[1].value:
+def _versions(words: str, before: int, years: yaml.MappingNode, name: str) -> Iterator[tuple[str, _Version]]:
+    """Each year's version, with the notes that stand above it, after the spot ``before``."""
+    for year, value in years.value:
         end = end_of(words, value)
-        above = [] if years[1].flow_style else words[before : year.start_mark.index].splitlines()
+        above = [] if years.flow_style else words[before : year.start_mark.index].splitlines()
         notes = [line.strip() for line in above if line.strip().startswith("#")]
-        before = end = end if years[1].flow_style else next_line(words, end)
+        before = end = end if years.flow_style else next_line(words, end)
         start, column = value.start_mark.index, value.start_mark.column
         if isinstance(value, yaml.MappingNode) and value.value:
             own_line = not value.flow_style
@@ -86,10 +86,10 @@ def _into_bends(front: Yaml, by_year: dict[str, list[_Version]], home: bool, nl:
                 raise ByHand(f"an activity has a version for year {year}, and the page has no bend to it; write one")
             new += [f"  {year}:", "    activities:", *_lines(versions, 6)]
             continue
-        last = bend[1].value[-1][0] if isinstance(bend[1], yaml.MappingNode) and bend[1].value else None
-        if last is None or bend[1].flow_style or child(bend[1], "activities"):
+        there = bend[1]
+        if not isinstance(there, yaml.MappingNode) or there.flow_style or child(there, "activities"):
             raise ByHand(f"write what the activities are in year {year} under activities in the bend to it")
-        column = last.start_mark.column
+        column = there.value[-1][0].start_mark.column
         lines = [f"{' ' * column}activities:", *_lines(versions, column + 2)]
         at = front.at + next_line(front.words, end_of(front.words, bend[1]))
         yield Edit(at, at, "".join(line + nl for line in lines))
