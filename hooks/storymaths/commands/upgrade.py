@@ -23,7 +23,10 @@ def run(root: Path, options: argparse.Namespace) -> int:
         raise Misused(
             f"This collection was last checked with version {last}, and this is {VERSION}: install a newer one."
         )
-    plan = make_plan(root)
+    try:
+        plan = make_plan(root)
+    except OSError:  # a file that is no plain file, or may not be read
+        raise Misused("The collection could not be read: `storymaths check` says which file it is.", FAILED) from None
     if plan.touched:
         print("\n".join(spell_out(line) for line in difference(plan).split("\n")))
         print()

@@ -67,11 +67,12 @@ def _versions(words: str, before: int, years: yaml.MappingNode, name: str) -> It
         end = end_of(words, value)
         above = [] if years.flow_style else words[before : year.start_mark.index].splitlines()
         notes = [line.strip() for line in above if line.strip().startswith("#")]
-        before = end = end if years.flow_style else next_line(words, end)
-        start, column = value.start_mark.index, value.start_mark.column
+        end = end if years.flow_style else next_line(words, end)
+        before = end
+        start = value.start_mark
         if isinstance(value, yaml.MappingNode) and value.value:
-            own_line = not value.flow_style
-            yield year.value, _Version(name, notes, words[start:end].rstrip(), 0 if not own_line else column)
+            column = 0 if value.flow_style else start.column
+            yield year.value, _Version(name, notes, words[start.index : end].rstrip(), column)
         else:  # nothing was pinned: the program found its numbers
             yield year.value, _Version(name, notes, "find", 0)
 
