@@ -5,13 +5,16 @@ from __future__ import annotations
 import errno
 import json
 import os
+import shutil
 import zipfile
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
-from storymaths.publish.pack.limits import same_place
+from project import ROOT
+from storymaths.commands import publish as publish_command
+from storymaths.commands.program import main
 from storymaths.release.change_zip import TO_DELETE, zip_changes, zip_numbered
 from storymaths.release.on_disk import readable_by_all
 from storymaths.release.plain_folder import RECORD, in_order, publish_to_folder
@@ -22,6 +25,7 @@ from storymaths.release.releases import Releases
 from .tiny_site import asked, pages_of, published
 
 FEW = 4
+COLLECTION = ROOT / "tests/collections/made-with-0.2.0"
 
 
 @pytest.fixture
@@ -211,5 +215,23 @@ def test_a_name_taken_by_another_file_is_left_alone(dest: Path, tmp_path: Path) 
     assert zip_numbered(name, 1).read_text(encoding="utf-8") == "mine"
 
 
-def test_names_that_fold_together_are_one_name_here() -> None:
-    assert same_place("books/Über.html") == same_place("BOOKS/über.html")
+@pytest.mark.parametrize(
+    ("way", "name", "says"), [("folder", "lessons", "a plain folder"), ("zip", "lessons.zip", "lessons-1.zip")]
+)
+def test_the_command_publishes_either_way_and_says_what_came_of_it(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], way: str, name: str, says: str
+) -> None:
+    collection = shutil.copytree(COLLECTION, tmp_path / "mine")
+    monkeypatch.chdir(collection)
+    monkeypatch.setattr(publish_command, "_request", lambda *_: asked(pages_of("one", FEW)))
+    assert main(["publish", str(tmp_path / name), "--as", way, "--dry-run"]) == 0
+    assert "A rehearsal: 5 pages" in capsys.readouterr().out
+    assert main(["publish", str(tmp_path / name), "--as", way]) == 0
+    told = capsys.readouterr().out
+    assert says in told
+    assert "5 new, 0 changed, 0 gone" in told
+    assert main(["publish", str(tmp_path / name), "--as", way, "--back"]) == 2
+    assert main(["publish", str(collection / "content" / name), "--as", way]) == 2
+    (collection / "content/books/six-buoys-for-tamsin/home-1.md").write_text("broken", encoding="utf-8")
+    assert main(["publish", str(tmp_path / name), "--as", way]) == 1
+    assert "Nothing was published." in capsys.readouterr().out

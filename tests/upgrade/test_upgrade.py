@@ -127,6 +127,11 @@ def test_a_collection_of_a_later_version_is_left_alone(older: Path) -> None:
     done = storymaths("upgrade", "--write", folder=older)
     assert done.returncode == 2
     assert "install a newer one" in done.stderr
+    mine = shutil.copytree(COLLECTIONS / f"made-with-{VERSION}", older.parent / "mine")
+    settings = mine / "site_data/site.yaml"
+    text = settings.read_text(encoding="utf-8")
+    settings.write_text(text.replace(f"checked_with: {VERSION}", "checked_with: 99.0.0"), encoding="utf-8")
+    assert "install a newer one" in storymaths("check", folder=mine).stdout
 
 
 PAGE = """---

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
+from ..model.program_version import VERSION, is_newer
 from ..reading import read_and_check
 from .command import FAILED, Command, Misused, in_project
 from .terminal import FORMATS, ProgressLine, count_problems, count_warnings
@@ -48,6 +49,11 @@ def run(root: Path, options: argparse.Namespace) -> int:
     if options.format == "text":
         pages = len(reading.collection.documents) + len(reading.collection.unread) if reading.collection else 0
         print(_summary(len(problems), len(warnings), pages))
+        last = reading.collection.reference.site.checked_with if reading.collection else VERSION
+        if is_newer(last, VERSION):
+            print(
+                f"It was last checked with version {last} of the program, and this is {VERSION}: install a newer one."
+            )
         if problems and _has_changed(root):
             print("The collection was made with an earlier version. What this one rewrites: storymaths upgrade")
     return FAILED if problems else 0

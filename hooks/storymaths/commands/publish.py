@@ -72,9 +72,9 @@ def _elsewhere(root: Path, options: argparse.Namespace) -> int:
     if options.back:
         raise Refused("Only a site on a server keeps the release before, to go back to.")
     dest, kept = Path(os.path.abspath(options.dest)), root / ".cache"
-    kept.mkdir(exist_ok=True)
     act = publish_to_folder if options.way == "folder" else zip_changes
     with _failures(dest, lambda: "The same command once more finishes it.") as failed:
+        kept.mkdir(exist_ok=True)
         return _publish(
             root,
             options,
