@@ -57,7 +57,7 @@ def test_what_this_version_made_has_nothing_to_rewrite() -> None:
     mine = COLLECTIONS / f"made-with-{VERSION}"
     assert mine.is_dir(), "freeze a collection that this version made"
     plan = make_plan(mine)
-    assert (plan.touched, plan.reading.warnings) == ([], ())
+    assert (plan.touched, difference(plan), plan.reading.warnings) == ([], "", ())
 
 
 def test_the_difference_is_shown_and_nothing_is_written(older: Path) -> None:
@@ -160,6 +160,6 @@ def test_every_rule_says_since_when_and_none_is_from_a_later_version() -> None:
     assert not [rule.name for rule in rules().values() if is_newer(rule.since, VERSION)]
 
 
-def test_no_difference_where_nothing_is_to_be_done() -> None:
-    assert difference(make_plan(COLLECTIONS / f"made-with-{VERSION}")) == ""
+def test_the_demonstration_itself_is_warned_of_nothing() -> None:
+
     assert read_and_check(ROOT).warnings == ()

@@ -43,7 +43,7 @@ def zip_changes(dest: Path, request: Request, locks: Path, *, rehearse: bool = F
 
     Where nothing changed, and in a rehearsal, none is made.
     """
-    if not dest.parent.is_dir():
+    if not dest.name or not dest.parent.is_dir():
         raise Refused(f"There is no folder {dest.parent} to write in: make it first.")
     with hold_lock(locks, request.wait, request.waiting), build_aside(request) as site:
         last = _read(record_beside(dest))
@@ -56,8 +56,8 @@ def zip_changes(dest: Path, request: Request, locks: Path, *, rehearse: bool = F
         packed = 0
         if made:
             zipped = zip_numbered(dest, last.number + 1)
-            if zipped.exists() and not zipfile.is_zipfile(zipped):
-                raise Refused(f"{zipped} is there, and publish did not make it, so it is left alone.")
+            if zipped.exists():
+                raise Refused(f"{zipped} is there already, so it is left alone: take it away, or name another zip.")
             move_in(zipped, lambda part: _write_zip(part, site, in_order(new, changed), gone))
             uploaded = json.dumps(asdict(Uploaded(last.number + 1, sums, site.titles())), ensure_ascii=False)
             move_in(record_beside(dest), lambda part: part.write_text(uploaded, encoding="utf-8"))
