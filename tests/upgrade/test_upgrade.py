@@ -13,7 +13,6 @@ from project import ROOT
 from storymaths.check.rules import rules
 from storymaths.model.program_version import VERSION, is_newer
 from storymaths.pipeline import start_build
-from storymaths.reading import read_and_check
 from storymaths.upgrade.changes import Renamed
 from storymaths.upgrade.plan import Changed, difference, last_checked, make_plan, write
 from storymaths.upgrade.rewrite import Rewriting
@@ -158,8 +157,3 @@ def test_a_field_is_renamed_where_it_stands_and_nowhere_else() -> None:
 
 def test_every_rule_says_since_when_and_none_is_from_a_later_version() -> None:
     assert not [rule.name for rule in rules().values() if is_newer(rule.since, VERSION)]
-
-
-def test_the_demonstration_itself_is_warned_of_nothing() -> None:
-
-    assert read_and_check(ROOT).warnings == ()
