@@ -152,7 +152,7 @@ def _shown(value: Any) -> str:
 def _keys_at(schema: Any, loc: tuple[str | int, ...]) -> tuple[str, ...]:
     """The keys a schema would take at ``loc``."""
     for step in loc:
-        model = _model_in(schema)
+        model = schema_in(schema)
         if model is None:
             return ()
         if isinstance(step, str) and schema is model:
@@ -163,12 +163,12 @@ def _keys_at(schema: Any, loc: tuple[str | int, ...]) -> tuple[str, ...]:
         else:
             schema = model
         if isinstance(step, int):
-            schema = _model_in(schema)
-    model = _model_in(schema)
+            schema = schema_in(schema)
+    model = schema_in(schema)
     return tuple(f.alias or name for name, f in model.model_fields.items()) if model else ()
 
 
-def _model_in(annotation: Any) -> Any:
+def schema_in(annotation: Any) -> Any:
     """The schema inside a list, mapping, union or annotation; None if there is none."""
     if (
         isinstance(annotation, type)
@@ -179,7 +179,7 @@ def _model_in(annotation: Any) -> Any:
     if get_origin(annotation) is typing.Literal:
         return None
     for inner in reversed(get_args(annotation)):
-        found = _model_in(inner)
+        found = schema_in(inner)
         if found is not None:
             return found
     return None

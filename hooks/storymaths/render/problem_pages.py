@@ -8,7 +8,7 @@ from typing import Any
 
 import jinja2
 
-from ..model.address import link, source_of
+from ..model.address import LISTS, link, source_of
 from ..model.problem import Problem
 from ..model.site_settings import FRONT
 from .site import Rendered
@@ -29,7 +29,13 @@ def draw_problems(problems: Sequence[Problem], here: str, pages: Collection[str]
         return ""
     told = [(problem, source_of(problem.place.path)) for problem in problems]
     links = [(problem, link(of, here) if of in pages and of != here else "") for problem, of in told]
-    return _draw("problems.html", problems=links, everything=everything, front=link(FRONT, here))
+    return _draw(
+        "problems.html",
+        problems=links,
+        everything=everything,
+        front=link(FRONT, here),
+        guide=link(LISTS["guide-problems"], here),
+    )
 
 
 def draw_unread(source: str, why: str) -> Rendered:
