@@ -44,7 +44,7 @@ const show = (lists, asked) => {
   for (const list of lists) {
     let here = 0;
     for (const row of list.querySelectorAll("li")) {
-      const text = (row.textContent ?? "").toLowerCase();
+      const text = `${row.firstElementChild?.textContent} ${row.lastChild?.textContent}`.toLowerCase(); // not the button
       row.hidden = !words.every((word) => text.includes(word));
       if (!row.hidden) here += 1;
     }

@@ -9,7 +9,7 @@ from pydantic import Field
 
 from .address import book_id
 from .dates import Dated
-from .fields import AdultText, Audience, Count, FileName, Id, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Audience, Count, FileName, Id, ListedId, PageRange, Pages, Strict, Text, Year
 from .imprint import Licence
 from .page_fields import Named, PageFields
 from .prose import Loc
@@ -72,7 +72,7 @@ class MathsOnPages(Strict):
     """The page, or the first and last page: 4, or 4-7."""
     see: Text
     """What maths a reader can see there."""
-    concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
+    concepts: Annotated[tuple[ListedId, ...], Field(min_length=1)]
     """The ideas it belongs to, from the list of concepts."""
 
 
@@ -88,7 +88,7 @@ class BestAndAlso(Strict):
 class Sensitive(Strict):
     """Something a class should be prepared for."""
 
-    theme: Id
+    theme: ListedId
     """The theme, from the list of themes."""
     note: Text
     """What a teacher should know before reading."""
@@ -114,7 +114,7 @@ class Book(Dated, PageFields):
     """The thirteen digits on the back, in quotes."""
     pages: Count
     """How many pages are read."""
-    themes: Annotated[tuple[Id, ...], Field(min_length=1)]
+    themes: Annotated[tuple[ListedId, ...], Field(min_length=1)]
     """What the story is about, from the list of themes."""
     years: BestAndAlso
     """The years it is for."""

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import AfterValidator, Field
 
 from .bend import Bend
-from .fields import AdultText, Claims, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Claims, Count, ListedId, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
 from .prose import Loc
 
@@ -46,18 +46,37 @@ class Step(Strict):
     """The name of the step. A heading of the same name stands in the text below."""
     minutes: Minutes
     """How long it takes. The steps add up to the minutes of the session."""
-    models: tuple[Id, ...] = ()
+    models: tuple[ListedId, ...] = ()
     """What an adult shows the use of in this step, from the list of materials."""
-    alone: tuple[Id, ...] = ()
+    alone: tuple[ListedId, ...] = ()
     """What children use on their own in this step. An adult has shown it before."""
 
 
 class NewAndAgain(Strict):
-    """Words or symbols: met for the first time here, and used again as known."""
+    """Words: met for the first time here, and used again as known."""
 
     new: tuple[Text, ...] = ()
     """Met for the first time."""
     again: tuple[Text, ...] = ()
+    """Known already, and used again."""
+
+
+def _sign(sign: str) -> str:
+    if set(sign) & _QUOTES:
+        raise ValueError('a sign stands between straight quotes, such as "="')
+    return sign
+
+
+_QUOTES = frozenset("“”‘’\"'")
+Sign = Annotated[Text, AfterValidator(_sign)]
+
+
+class Signs(Strict):
+    """Signs met for the first time here, and used again as known."""
+
+    new: tuple[Sign, ...] = ()
+    """Met for the first time."""
+    again: tuple[Sign, ...] = ()
     """Known already, and used again."""
 
 
@@ -95,7 +114,7 @@ class ExitQuestion(Strict):
 class Needed(Strict):
     """Something to get out of the cupboard, how many, and for whom."""
 
-    item: Id
+    item: ListedId
     """What it is, from the list of materials."""
     count: Count = 1
     """How many."""
@@ -113,7 +132,7 @@ class Needed(Strict):
 class CautionNote(Strict):
     """The author's own note on one risk; the standard line is printed with it."""
 
-    risk: Id
+    risk: ListedId
     """The risk, from the list of cautions."""
     note: Text
     """What you do about it here. The usual line is printed beside it."""
@@ -136,9 +155,9 @@ class Session(OfBook):
     """What it teaches, by framework. After a code you can name the parts of it that are taught, or all."""
     revisits: Claims = Field(default_factory=dict)
     """Objectives of the year before that are taken up again."""
-    concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
+    concepts: Annotated[tuple[ListedId, ...], Field(min_length=1)]
     """The ideas it is about, from the list of concepts."""
-    themes: tuple[Id, ...] = ()
+    themes: tuple[ListedId, ...] = ()
     """What the story touches in this session, from the list of themes."""
     reads: Annotated[tuple[Reading, ...], Field(min_length=1)]
     """What is read aloud, and where you stop to talk."""
@@ -146,7 +165,7 @@ class Session(OfBook):
     """The parts of the session, in their order."""
     words: NewAndAgain = NewAndAgain()
     """Words of the subject, from the word bank."""
-    symbols: NewAndAgain = NewAndAgain()
+    symbols: Signs = Signs()
     """Signs, in quotes."""
     task: Task
     """The main task, first with things, then in pictures, then in symbols."""

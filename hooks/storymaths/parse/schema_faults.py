@@ -18,6 +18,7 @@ from ..model.fields import ID
 from ..model.imprint import IRI
 from ..model.moved import SOURCE
 from ..model.series import VERSION
+from .suggestion import did_you_mean
 
 _SHOULD = "; it should be "
 _WORDS = {
@@ -30,11 +31,23 @@ _WORDS = {
     "bool_type": "should be true or false",
     "bool_parsing": "should be true or false",
     "tuple_type": "should be a list",
-    "mapping_type": "should be a set of `key: value` lines",
-    "model_type": "should be a set of `key: value` lines",
-    "dict_type": "should be a set of `key: value` lines",
+    "mapping_type": "should be fields, each with its value",
+    "model_type": "should be fields, each with its value",
+    "dict_type": "should be fields, each with its value",
     "too_short": "needs at least one item",
 }
+_MENDS = {
+    "tuple_type": 'put each entry on a line of its own below, after "- "; or all within [ ] with commas between.',
+    "mapping_type": "put each field on a line of its own below, two spaces further in.",
+    "int_type": "write it in figures, such as 5.",
+    "int_parsing": "write it in figures, such as 5.",
+    "bool_type": "write true or false.",
+    "literal_error": "write one of these.",
+    "string_pattern_mismatch": "write it in this way.",
+    "value_error": "write it in this way.",
+    "too_short": "write one, or take the line out if the page can do without.",
+}
+_MENDS |= dict.fromkeys(("model_type", "dict_type"), _MENDS["mapping_type"])
 
 
 def faults_of(error: ValidationError, schema: type[BaseModel], raw: Mapping[str, Any], locator: Locator) -> list[Fault]:
@@ -46,7 +59,32 @@ def faults_of(error: ValidationError, schema: type[BaseModel], raw: Mapping[str,
         fault = _fault(detail, schema, raw, locator)
         at = (fault.place.line, fault.place.column)
         faults[at] = _joined(faults[at], fault) if at in faults else fault
-    return list(faults.values())
+    return _causes(list(faults.values()))
+
+
+def _causes(faults: list[Fault]) -> list[Fault]:
+    """The faults without those that follow from another of the same holder: one word put right mends both."""
+    unknown = [fault for fault in faults if fault.kind == "unknown"]
+    return [
+        fault
+        for fault in faults
+        if fault.kind == "unknown"
+        or not any(_holder(other) == _holder(fault) and _explains(other, fault) for other in unknown)
+    ]
+
+
+def _holder(fault: Fault) -> str:
+    """What a field stands in; empty for the page or activity itself."""
+    return fault.detail.rpartition(".")[0] if fault.kind in ("unknown", "missing") else fault.field.rpartition(".")[0]
+
+
+def _explains(unknown: Fault, other: Fault) -> bool:
+    """Whether a field that is not known is why another is missing, or holds too little."""
+    if other.kind == "missing":
+        return unknown.field.startswith(f"{other.field} ") or f'"{other.field}"' in did_you_mean(
+            unknown.field, unknown.known
+        )
+    return unknown.field[:1].isdecimal()
 
 
 def _follows_from_its_items(detail: ErrorDetails) -> bool:
@@ -78,11 +116,25 @@ def without_unknown(raw: Mapping[str, Any], error: ValidationError) -> dict[str,
 
 def _fault(detail: ErrorDetails, schema: type[BaseModel], raw: Mapping[str, Any], locator: Locator) -> Fault:
     loc, name = _in_file(detail, raw)
+    if detail["type"] == "invalid_key":
+        return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name)
     if detail["type"] == "extra_forbidden":
         return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name, _keys_at(schema, loc[:-1]))
     if detail["type"] == "missing":
         return Fault("missing", locator.place(loc[:-1]), str(loc[-1]), name)
-    return Fault("mistyped", locator.place(loc), name, _in_words(detail))
+    return Fault("mistyped", locator.place(loc), name, _in_words(detail), fix=_mend(detail))
+
+
+def _mend(detail: ErrorDetails) -> str:
+    """What mends a value of the wrong sort; empty where that is not known."""
+    given = detail["input"]
+    if given is None:
+        return "write it after the colon, or take the line out if the page can do without."
+    if detail["type"] != "string_type":
+        return _MENDS.get(detail["type"], "")
+    if isinstance(given, list):
+        return "write it after the colon, without a hyphen or [ ]."
+    return "" if isinstance(given, dict) else f'put it in double quotes: "{"…" if isinstance(given, bool) else given}".'
 
 
 def _in_file(detail: ErrorDetails, raw: Mapping[str, Any]) -> tuple[Loc, str]:
@@ -142,7 +194,7 @@ def _shown(value: Any) -> str:
     if isinstance(value, bool):
         return "true" if value else "false"
     if isinstance(value, (dict, list, tuple)):
-        return "a set of `key: value` lines" if isinstance(value, dict) else "a list"
+        return "fields with values" if isinstance(value, dict) else "a list"
     if value is None:
         return "empty"
     text = str(value)

@@ -6,10 +6,10 @@ from collections.abc import Callable, Sequence
 from fractions import Fraction
 from typing import Literal
 
-from ...check.suggestion import did_you_mean
 from ...model.activity import Answer, Context, LikelyError
 from ...model.demands import Demands, Operation, operation
 from ...model.document import Loc
+from ...parse.suggestion import did_you_mean
 from ..kind import Unsolvable
 from ..saying import capital, listed
 from ..tables_used import table_of

@@ -22,9 +22,14 @@ _KIND = "guide"
 
 def draw_guide(site: Site) -> Rendered:
     """How pages are written, shared and mended."""
-    kinds = [(guide_page(name), PAGE_KINDS[name].names.many) for name in SCHEMAS]
+    kinds = [(guide_page(name), PAGE_KINDS[name].names.one) for name in SCHEMAS]
     return _drawn(
-        site, "guide.html", "guide", "Authors’ guide", "How to write pages, and what to do when.", kinds=kinds
+        site,
+        "guide.html",
+        "guide",
+        "Authors’ guide",
+        "How to write pages, and what to do when something is wrong.",
+        kinds=kinds,
     )
 
 
