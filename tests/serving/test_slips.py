@@ -37,7 +37,9 @@ def made(slip: Slip, root: Path, kept: Path) -> Iterator[None]:
     """A slip in the project, mended at the end."""
     path = root / slip["path"]
     (shutil.copytree if path.is_dir() else shutil.copy)(path, kept / "as-it-was")
-    if path.is_dir():
+    if "to" in slip:
+        path.rename(root / slip["to"])
+    elif path.is_dir():
         shutil.rmtree(path)
     elif "new" not in slip:
         path.unlink()
@@ -48,11 +50,13 @@ def made(slip: Slip, root: Path, kept: Path) -> Iterator[None]:
         assert slip["old"] in text, f"the collection has changed: {slip['old']!r} is no longer in {slip['path']}"
         path.write_text(text.replace(slip["old"], slip["new"], 1), encoding="utf-8")
     yield
+    if "to" in slip:
+        (root / slip["to"]).unlink()
     (shutil.copytree if (kept / "as-it-was").is_dir() else shutil.copy)(kept / "as-it-was", path)
 
 
 def name_of(slip: Slip) -> str:
-    return f"{slip['path']} {slip.get('new', '(gone)')}"
+    return f"{slip['path']} {slip.get('new', slip.get('to', '(gone)'))}"
 
 
 def problems_on(page: str) -> str:
@@ -81,7 +85,7 @@ def test_a_slip_is_said_on_its_page_and_on_the_first_and_no_page_is_lost(
         ):  # what stands beside the pages is made of all of them, whichever page has the slip
             build.files()
     assert slip["says"] in problems_on(pages[slip.get("page", source_of(slip["path"]))])
-    assert build.reading.problems
+    assert len(build.reading.problems) == int(slip.get("problems", 1))
     told = problems_on(pages["index.md"])
     for problem in build.reading.problems:
         assert problem.message in told

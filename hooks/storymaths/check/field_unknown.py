@@ -23,7 +23,11 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each key that means nothing where it stands."""
     for fault in faults(collection, "unknown"):
-        if " " in fault.field.strip():
+        first, _, rest = fault.field.partition(" ")
+        if rest and first in fault.known:
+            yield RULE.problem(fault.place, f'There is no colon after "{first}".', f'write "{first}: {rest}".')
+            continue
+        if rest.strip():
             yield RULE.problem(
                 fault.place,
                 f"“{fault.field}” is read as a field, because of the comma before it or the colon after it.",

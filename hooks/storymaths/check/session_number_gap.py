@@ -21,6 +21,8 @@ RULE = Rule(
     right="sessions 1, 2 and 3",
 )
 
+_AGAIN = "There is already"
+
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each number that comes twice or leaves a gap before it."""
@@ -29,7 +31,9 @@ def check(collection: Collection) -> Iterator[Problem]:
         for run in (collection.sessions_of(book), collection.homes_of(book)):
             # A page that could not be read may hold the number that seems to be missing.
             if run and not unread[run[0].folder]:
-                yield from _gaps(run)
+                problems = list(_gaps(run))
+                # Where a number comes twice, another seems to be missing: the two have one cause.
+                yield from [problem for problem in problems if _AGAIN in problem.message] or problems
 
 
 def _gaps(run: tuple[Document[Session], ...] | tuple[Document[Home], ...]) -> Iterator[Problem]:
@@ -37,9 +41,7 @@ def _gaps(run: tuple[Document[Session], ...] | tuple[Document[Home], ...]) -> It
     for page in run:
         number = page.fields.number
         if number < expected:
-            yield RULE.problem(
-                page.place("number"), f"There is already a {what} {number} of this book.", "number it afresh."
-            )
+            yield RULE.problem(page.place("number"), f"{_AGAIN} a {what} {number} of this book.", "number it afresh.")
         elif number > expected:
             yield RULE.problem(
                 page.place("number"),

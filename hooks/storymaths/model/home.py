@@ -72,6 +72,7 @@ class Home(OfBook):
     what_it_is_for: Text
     """What it helps a child to see."""
     cautions: tuple[CautionNote, ...] = ()
+    """What to take care of."""
 
     @property
     def best_year(self) -> int:

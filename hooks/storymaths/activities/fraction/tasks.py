@@ -128,6 +128,7 @@ class ShapeTask(Castless):
     fraction: Written | None = None
     """The fraction that is looked for; of each shape when left out."""
     written_as: WrittenAs | None = None
+    """How the answer is written: fraction, improper, mixed, decimal or percent."""
 
     def with_shapes(self, shapes: tuple[FractionShape, ...], fraction: WrittenNumber | None) -> Self:
         """Other shapes, and another fraction to look for."""

@@ -5,15 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from functools import cache
-from pathlib import Path
 
 from pydantic import BaseModel
 
 from ...model.field_notes import notes_of
 from ...parse.schema_faults import schema_in
+from ..page_kinds.table import PAGE_KINDS
 
-_KINDS = Path(__file__).parent.parent / "page_kinds"
 _FIELD = re.compile(r"^(\w+):.*\n(?:[ \n].*\n?)*", re.MULTILINE)
 
 
@@ -37,10 +35,9 @@ def fields_of(schema: type[BaseModel]) -> Iterator[FieldLine]:
         yield FieldLine(field.alias or name, field.is_required(), notes.get(name, ""), inside)
 
 
-@cache
 def example_page(kind: str) -> str:
     """A finished page of a kind, which the tests hold to all rules."""
-    return (_KINDS / kind / "example.md").read_text(encoding="utf-8")
+    return PAGE_KINDS[kind].example.read_text(encoding="utf-8")
 
 
 def examples_of(kind: str) -> dict[str, str]:
