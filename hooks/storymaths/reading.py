@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from .activities.memory import Memory
-from .check.cast_fact_unlike import without_echoes
+from .check.echoes import without_echoes
 from .check.reference_data import as_problems
 from .check.rules import check_all
 from .model.collection import Collection
@@ -49,7 +49,7 @@ def read_and_check(root: Path, progress: Progress = silent, memory: Memory[Worke
             return Reading(None, tuple(as_problems(error.faults)))
         collection = read_collection(root, reference, progress=progress)
         activities, found = _work_out(collection, memory)
-        problems = without_echoes({*check_all(collection), *found}, collection)
+        problems = without_echoes((*check_all(collection), *found))
         return Reading(collection, tuple(sorted(problems)), activities)
 
 

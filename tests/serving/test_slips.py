@@ -6,18 +6,25 @@ import html
 import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 import yaml
-from project import copy_of_project
+from project import collection, copy_of_project, problems_with, reference, text_of
 from storymaths.build import Build
+from storymaths.check.echoes import without_echoes
+from storymaths.check.rules import check_all
 from storymaths.model.address import source_of
+from storymaths.model.document import Unread
+from storymaths.parse.collection import read_page
 from storymaths.pipeline import start_build
 
 PLAIN = "about-the-quay.md"
 Slip = dict[str, str]
-SLIPS: list[Slip] = yaml.safe_load((Path(__file__).parent / "slips.yaml").read_text(encoding="utf-8"))
+SLIPS: list[Slip]
+TOLD: list[Slip]
+SLIPS, TOLD = yaml.safe_load_all((Path(__file__).parent / "slips.yaml").read_text(encoding="utf-8"))
 
 
 @pytest.fixture(scope="module")
@@ -91,6 +98,21 @@ def test_a_slip_is_said_on_its_page_and_on_the_first_and_no_page_is_lost(
         assert problem.message in told
         assert problem.fix in told
         assert str(problem.place) in told
+
+
+@pytest.mark.parametrize("slip", TOLD, ids=name_of)
+def test_a_slip_is_told_once_and_in_words(slip: Slip) -> None:
+    source = source_of(slip["path"])
+    text = text_of(source)
+    assert slip["old"] in text
+    changed = text.replace(slip["old"], slip["new"], 1)
+    page = read_page(slip["path"], changed.encode(), reference().limits.files)
+    alone = replace(collection(), documents=(), unread=(page,)) if isinstance(page, Unread) else None
+    problems = without_echoes(check_all(alone) if alone else problems_with({source: changed}))
+    assert len(problems) == int(slip.get("problems", 1))
+    for problem in problems:
+        assert slip["says"] in f"{problem.message} {problem.fix}"
+        assert source_of(problem.place.path) == slip.get("page", source)
 
 
 def test_a_page_that_the_program_cannot_draw_says_so(whole: Build, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Collection as Among
 from collections.abc import Iterator
 
 from ..model.book import Book, FactValue
@@ -12,7 +11,6 @@ from ..model.document import Document
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..parse.suggestion import nearest
-from .cast_twice import RULE as CAST_TWICE
 
 RULE = Rule(
     name="cast-fact-unlike",
@@ -22,7 +20,6 @@ RULE = Rule(
     wrong="facts: {mass: 9 bricks} … facts: {mass: 6}",
     right="facts: {mass: 9} … facts: {mass: 6}",
 )
-_TURN_ON_THE_CAST = ("activity-", "bend-", "ways-", "version-", "book-fact-untrue")
 _SORTS: dict[type, str] = {bool: "true or false", int: "a number", str: "in words"}
 
 
@@ -40,20 +37,6 @@ def check(collection: Collection) -> Iterator[Problem]:
                         f'The {fact} of {character.name} is "{value}"; that of most of the others is {_SORTS[usual]}.',
                         "write it as for the others; a unit stands once, under facts: of the book.",
                     )
-
-
-def without_echoes(problems: Among[Problem], collection: Collection) -> set[Problem]:
-    """The problems without those that follow from a slip in the cast: mending it mends them."""
-    slips = {problem.place.path for problem in problems if problem.rule in (RULE.name, CAST_TWICE.name)}
-    books = {book for book, page in collection.books.items() if page.path in slips}
-    pages = {page.path for page in collection.documents if page.book in books}
-    return {
-        problem
-        for problem in problems
-        if problem.place.path not in pages
-        or not problem.rule.startswith(_TURN_ON_THE_CAST)
-        or problem.rule == "activity-broken"
-    }
 
 
 def _by_fact(book: Book) -> dict[str, list[tuple[int, FactValue]]]:

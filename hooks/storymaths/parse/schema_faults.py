@@ -14,7 +14,7 @@ from pydantic_core import ErrorDetails
 
 from ..model.address import slug
 from ..model.document import Fault, Loc, Locator
-from ..model.fields import ID
+from ..model.fields import ID, LISTED_ID
 from ..model.imprint import IRI
 from ..model.moved import SOURCE
 from ..model.series import VERSION
@@ -182,11 +182,12 @@ def _form(pattern: str, given: str) -> str:
     """What a pattern asks for, in words."""
     words = {
         ID: "a name in small letters and digits, with hyphens between words",
+        LISTED_ID: "a name in small letters and digits, with hyphens between words",
         VERSION: 'two numbers with a dot between, in quotes, such as "1.0"',
         SOURCE: "the name of a page inside content/, such as books/old-name/session-1.md",
         IRI: "a whole web address that begins https://",
     }
-    such_as = slug(given) if pattern == ID and any(letter.isalpha() for letter in given) else ""
+    such_as = slug(given) if pattern in (ID, LISTED_ID) and any(letter.isalpha() for letter in given) else ""
     return words.get(pattern, "written as it is in the other entries") + (f', such as "{such_as}"' if such_as else "")
 
 
