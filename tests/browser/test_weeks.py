@@ -86,7 +86,9 @@ def test_what_stands_in_the_way_is_said_in_words(opened: Page) -> None:
     faults = opened.locator(".weeks-faults")
     expect(faults).to_contain_text("With 20 minutes a day or more it can be done.")
     expect(faults).to_be_focused()
-    expect(faults).to_contain_text('Your school’s days, line 2: "half" is not a day written like 15/02/2027 or 2027-02-15.')
+    expect(faults).to_contain_text(
+        'Your school’s days, line 2: "half" is not a day written like 15/02/2027 or 2027-02-15.'
+    )
     expect(opened.get_by_label("Your school")).to_have_attribute("aria-invalid", "true")
     expect(opened.locator(".weeks-acts")).to_be_hidden()
     for day in ("Monday", "Tuesday", "Wednesday", "Thursday"):

@@ -58,7 +58,11 @@ def test_a_stretch_over_new_year_and_a_day_with_a_name_after_a_dash() -> None:
         ("1927-02-15", 1, "is not in the years 2000 to 2099"),
         ("2027-02-15..soon Half term", 13, '"soon" is not a day'),
         ("2027-02-15.. Half term", 14, '"Half" is not a day'),
-        ("2027-02-19..2027-02-15 Half term", 1, "It ends on Monday 15 February 2027, before it starts on Friday 19 February 2027"),
+        (
+            "2027-02-19..2027-02-15 Half term",
+            1,
+            "It ends on Monday 15 February 2027, before it starts on Friday 19 February 2027",
+        ),
         ("2027-02-15..2028-02-16 Long", 1, "It is 367 days long"),
         ("٢٠٢٧-02-15", 1, "is not a day written"),
     ],
