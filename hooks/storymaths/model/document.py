@@ -36,6 +36,8 @@ class Fault:
     detail: str = ""
     known: tuple[str, ...] = ()
     """Keys or values that would have been understood there."""
+    fix: str = ""
+    """What mends it, where whoever met it knows better than the rule."""
 
 
 class Reader(Protocol):

@@ -63,7 +63,9 @@ class ReferenceFiles:
             self.faults.append(Fault("broken", Place(path), "", reason))
             return None
         except BrokenYaml as broken:
-            self.faults.append(Fault("broken", Place(path, broken.line, broken.column), "", broken.reason))
+            self.faults.append(
+                Fault("broken", Place(path, broken.line, broken.column), "", broken.reason, fix=broken.fix)
+            )
             return None
         self.faults += [Fault("duplicate", Place(path, key.line, key.column), key.key) for key in twice]
         return value, YamlLocator(path, text)
