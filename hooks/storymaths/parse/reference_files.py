@@ -18,6 +18,8 @@ from .yaml_text import BrokenYaml, YamlLocator, load
 M = TypeVar("M", bound=BaseModel)
 _OWN_ONLY = ("site.yaml", "moved.yaml")
 """What is said of one collection alone; all else the program has, and a collection adds to it."""
+_PROGRAM_ONLY = ("drawings.yaml",)
+"""What keeps a reader safe, whatever a collection says."""
 
 
 class ReferenceFiles:
@@ -36,6 +38,9 @@ class ReferenceFiles:
         there = [file for file in files if file.is_file()]
         if len(there) == 2 and there[0].read_bytes() == there[1].read_bytes():
             there.pop()
+        elif len(there) == 2 and name in _PROGRAM_ONLY:
+            reason = "this list is the program's own, and holds for every collection; take the file out"
+            self.faults.append(Fault("broken", Place(self._name(there.pop(0))), "", reason))
         if not there and absent is None:
             self.faults.append(Fault("broken", Place(self._name(files[0])), "", "the file is not there"))
         layers = [layer for file in there if (layer := self._layer(file)) is not None]

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from ..model.carried import carried
 from ..model.site_settings import Colours, SiteSettings
+from ..parse.drawing import served_drawing
 from ..render.site import Site
 from .coverage_files import coverage_files
 from .data_files import data_files
@@ -24,6 +25,11 @@ _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 def assets(site: Site) -> Mapping[str, bytes | str]:
     """What the collection gives: each file's address from the site's root, and what is in it."""
     return {**data_files(site), **coverage_files(site), **moved_pages(site)}
+
+
+def picture(file: Path) -> Path | str | None:
+    """What is served of a picture's file: a photograph as it is, a drawing as the list of drawings lets it through."""
+    return served_drawing(file.read_bytes()) if file.suffix == ".svg" else file
 
 
 def look(kept: Path, settings: SiteSettings) -> Mapping[str, bytes | str]:

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import base64
 import io
-from functools import lru_cache
 
 from PIL import Image
 
-from ...parse.drawing import faults_in_drawing
+from ...parse.drawing import read_drawing
 
 LARGEST = 400_000
 """Characters of a drawing. A whole context takes some ten thousand."""
@@ -41,10 +40,9 @@ def photograph(data: bytes) -> str:
     )
 
 
-@lru_cache(maxsize=512)
-def usable(svg: str) -> bool:
-    """Whether a drawing is one picture by itself, as the rule ``drawing-unusable`` asks: a last look before paper."""
-    return len(svg) <= LARGEST and not faults_in_drawing("", svg)
+def for_paper(svg: str) -> str | None:
+    """A drawing as it is served; None for one that the rule ``drawing-unusable`` refuses: a last look before paper."""
+    return read_drawing(svg).served if len(svg) <= LARGEST else None
 
 
 def standing_alone(figure: str) -> str:
