@@ -92,6 +92,12 @@ def test_a_drawing_that_cannot_be_used_leaves_a_card_with_its_name(drawing: str)
     assert faults_of(sheet) == []
 
 
+def test_blurs_and_shadows_are_left_out_on_paper() -> None:
+    blur = CAMEL.replace("</svg>", "<filter id='f'/><g filter='url(#f)'/><g style='filter:url( #f )'/></svg>")
+    assert 'filter="none"' in (for_paper(blur) or "")
+    assert 'style="filter: none"' in (for_paper(blur) or "")
+
+
 def test_a_drawing_with_a_script_or_a_link_elsewhere_is_not_used() -> None:
     assert for_paper(CAMEL)
     assert [name for name in BAD if for_paper(BAD[name])] == []

@@ -14,6 +14,7 @@ class DrawingLimits(Strict):
     chained: int
     pieces: int
     layers: int
+    filter_steps: int
     number: float
     characters: int
     entity: int

@@ -31,7 +31,7 @@ class Chains:
         self._by_id = {part.attributes["id"]: part for part in reversed(list(root.walk())) if "id" in part.attributes}
         self._referring: Part = root
         """The outermost part that is being counted and refers to others: the one to tell an author of."""
-        self._pieces = self._layers = 0
+        self._pieces = self._layers = self._steps = 0
 
     def count(self) -> None:
         """Raises ``Refused`` where the drawing draws more than its limits."""
@@ -72,19 +72,16 @@ class Chains:
         times = _corners(part) if one.by.startswith("marker") and part.name in _MARKED else 1
         if one.by.startswith("marker") and part.name not in _MARKED:
             return
-        self._layer(target, times)
         if target.name == "filter":
+            self._add_steps(sum(1 for _ in target.walk()) - 1)
             return
-        pieces, layers = self._pieces, self._layers
+        before = self._pieces, self._layers, self._steps
+        self._add_layers(target.name in ("mask", "clipPath", "pattern"))
         self._draw(target, inherited, (*chain, one.to))
-        self._add((times - 1) * (self._pieces - pieces))
-        self._add_layers((times - 1) * (self._layers - layers))
-
-    def _layer(self, target: Part, times: int) -> None:
-        if target.name in ("mask", "clipPath", "pattern"):
-            self._add_layers(times)
-        elif target.name == "filter":
-            self._add_layers(times * sum(1 for _ in target.walk()))
+        pieces, layers, steps = self._pieces - before[0], self._layers - before[1], self._steps - before[2]
+        self._add((times - 1) * pieces)
+        self._add_layers((times - 1) * layers)
+        self._add_steps((times - 1) * steps)
 
     def _add(self, pieces: int) -> None:
         self._pieces += pieces
@@ -99,7 +96,15 @@ class Chains:
         self._layers += layers
         if self._layers > self._limits.layers:
             raise Refused(
-                f"it has more than {self._limits.layers} layers of masks, clips, patterns and filters; use fewer",
+                f"it has more than {self._limits.layers} layers of masks, clips and patterns; use fewer",
+                self._referring.at,
+            )
+
+    def _add_steps(self, steps: int) -> None:
+        self._steps += steps
+        if self._steps > self._limits.filter_steps:
+            raise Refused(
+                f"it has more than {self._limits.filter_steps} blurs, shadows and other steps of filters; use fewer",
                 self._referring.at,
             )
 
