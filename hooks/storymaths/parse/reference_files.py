@@ -8,10 +8,11 @@ from typing import Any, TypeVar
 from pydantic import BaseModel, ValidationError
 
 from ..model.carried import carried
-from ..model.document import Fault
+from ..model.document import Fault, texts_in
 from ..model.locator import Locator
 from ..model.problem import Place
 from .layers import LayeredLocator, merged
+from .letters import faults_in_letters, misleading
 from .schema_faults import faults_of
 from .yaml_text import BrokenYaml, YamlLocator, load
 
@@ -71,7 +72,13 @@ class ReferenceFiles:
             self.faults.append(Fault("broken", Place(path, broken.line, broken.column), "", broken.reason))
             return None
         self.faults += [Fault("duplicate", Place(path, key.line, key.column), key.key) for key in twice]
-        return value, YamlLocator(path, text)
+        locator = YamlLocator(path, text)
+        self.faults += list(faults_in_letters(path, text)) or [
+            Fault("letter", locator.place(loc), "", detail)
+            for loc, words in (texts_in(value) if "\\" in text else ())
+            for _, detail in misleading(words)
+        ]
+        return value, locator
 
     def _name(self, file: Path) -> str:
         """As people know it: those of the program are its own."""

@@ -13,7 +13,7 @@ from pathlib import Path
 
 from ..model.site_settings import Face, Letterforms
 
-_EDITION = "1"
+_EDITION = "2"
 """Raised when the cutting changes, so that what was kept is cut afresh."""
 
 

@@ -38,7 +38,7 @@ class Attributes:
 
     def _read(self, part: Part, name: str, text: str, note: Note) -> None:
         if name.lower().startswith("on"):
-            note(f'the attribute "{name}" could run a program; take it out')
+            note(f'the attribute "{name}" could run a script; take it out')
         elif name == "id":
             part.attributes[name] = self._values.id(text)
         elif name == "class":
