@@ -7,7 +7,7 @@ import shutil
 from pathlib import Path
 
 import pytest
-from built import built_site, copy_that_was_built, mkdocs_build
+from built import OLD_CLOCK, built_site, copy_that_was_built, mkdocs_build
 from project import PROJECT, copy_of_project
 from storymaths.build import Build
 from storymaths.pipeline import ProblemsFound, build_site, start_build
@@ -34,23 +34,13 @@ def project(tmp_path: Path) -> Path:
     return folder
 
 
-# The first thing a Python does is to load a module of this name: this one sets its clock back by some thirty years.
-_OLD_CLOCK = """\
-import time
-now, here, away, away_from = time.time, time.localtime, time.gmtime, 1e9
-time.time = lambda: now() - away_from
-time.localtime = lambda moment=None: here(time.time() if moment is None else moment)
-time.gmtime = lambda moment=None: away(time.time() if moment is None else moment)
-"""
-
-
 def test_both_frames_give_the_same_files_byte_for_byte_everywhere(tmp_path: Path) -> None:
     """In another folder and process, time zone and locale, with another clock and umask, and names hashed otherwise."""
     copy = copy_that_was_built(tmp_path / "elsewhere é")
     shutil.rmtree(copy / ".cache/letterforms")
     for sheet in sorted((copy / ".cache/sheets").iterdir())[::20]:  # some are set again
         sheet.unlink()
-    (tmp_path / "sitecustomize.py").write_text(_OLD_CLOCK, encoding="utf-8")
+    (tmp_path / "sitecustomize.py").write_text(OLD_CLOCK, encoding="utf-8")
     before = os.umask(0o027)
     try:
         done = mkdocs_build(

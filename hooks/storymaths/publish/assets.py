@@ -15,6 +15,7 @@ from .data_files import data_files
 from .fonts import letterforms
 from .moved_pages import moved_pages
 from .page_scripts import page_scripts
+from .stands_on import NOTICES, notices
 
 _LOOK = carried("theme") / "look"
 PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "weeks.css", "print.css")
@@ -37,6 +38,7 @@ def look(kept: Path, settings: SiteSettings) -> Mapping[str, bytes | str]:
     return {
         **page_scripts(),
         "look/site.css": stylesheet(settings.colours),
+        NOTICES: notices(settings.letterforms),
         **letterforms(kept / "letterforms", settings.letterforms),
     }
 

@@ -31,6 +31,11 @@ _FONTS: Mapping[Face, _Font] = {
 }
 
 
+def package_of(face: Face) -> str:
+    """The package a typeface comes in."""
+    return _FONTS[face].package.replace("_", "-")
+
+
 def letterforms(kept: Path, chosen: Letterforms = Letterforms()) -> Mapping[str, bytes]:  # noqa: B008 - frozen
     """Each font file's address from the site's root, and what is in it. What is cut once is kept in a folder."""
     return {
