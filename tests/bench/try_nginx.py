@@ -140,17 +140,21 @@ def asked(port: int, dest: Path) -> Iterator[str]:
     yield _unless(headers.get("content-type") == "text/html; charset=utf-8", f"type: {headers.get('content-type')}")
     yield _unless(headers.get("content-security-policy") == "frame-ancestors 'self'", "no policy on who may frame")
     yield _unless(headers.get("x-content-type-options") == "nosniff", "no nosniff")
-    for path, kind in ((SVG, "image/svg+xml"), ("/coverage/collection.csv", "text/csv"), ("/plan.ics", "text/calendar")):
+    yield _unless("set-cookie" not in headers, "a cookie")
+    status, _, data = ask(port, SESSION, If_None_Match=headers["etag"])
+    print(f"{status} {SESSION} again, with its tag: {len(data)} bytes")
+    yield _unless(status == 304, "fetched again although it has not changed")
+    for path, kind in (
+        (SVG, "image/svg+xml"),
+        ("/coverage/collection.csv", "text/csv"),
+        ("/plan.ics", "text/calendar"),
+    ):
         status, headers, _ = ask(port, path)
         told, policy = headers.get("content-type", ""), headers.get("content-security-policy", "")
         print(f"{status} {path}: {told}; {policy}")
         yield _unless(status == 200 and told.partition(";")[0] == kind, f"{path}: another type")
         yield _unless(("default-src 'none'" in policy) == (path == SVG), f"{path}: another policy")
         yield _unless("x-content-type-options" in headers and "cache-control" in headers, f"{path}: headers left out")
-    yield _unless("set-cookie" not in headers, "a cookie")
-    status, _, data = ask(port, SESSION, If_None_Match=headers["etag"])
-    print(f"{status} {SESSION} again, with its tag: {len(data)} bytes")
-    yield _unless(status == 304, "fetched again although it has not changed")
     fragment = next((dest / "pagefind/fragment").iterdir()).name
     kept = {
         SESSION: "no-cache", "/look/site.css": "no-cache", "/open-data/catalogue.json": "no-cache",
