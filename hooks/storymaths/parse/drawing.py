@@ -6,8 +6,9 @@ served is not the author's file but what ``site_data/drawings.yaml`` lets throug
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from ..model.carried import carried
 from ..model.document import Fault
@@ -27,12 +28,17 @@ LIST = "drawings.yaml"
 _STARTS = {".png": b"\x89PNG\r\n\x1a\n", ".jpg": b"\xff\xd8\xff", ".jpeg": b"\xff\xd8\xff", ".webp": b"RIFF"}
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Drawing:
     """A drawing that was read: what is wrong with it, and what may be shown of it; nothing where it cannot be read."""
 
     faults: tuple[Fault, ...]
-    text: str
+    root: Part | None
+
+    @cached_property
+    def text(self) -> str:
+        """All that the list lets through, written again."""
+        return written(self.root) if self.root else ""
 
     @property
     def served(self) -> str | None:
@@ -93,20 +99,19 @@ class _Reader:
         try:
             tree = Tree(self._allowed, Attributes(self._allowed, self._values), self._note)
             tree.read(text)
-            assert tree.root is not None, "what has no element breaks off"
-            Chains(tree.root, list(self._style(tree.root)), self._allowed).count()
-            return Drawing(tuple(self._faults), written(tree.root))
+            Chains(tree.parts, self._style(tree.parts), self._allowed).count()
+            return Drawing(tuple(self._faults), tree.parts[0])
         except Refused as refused:
             self._note(refused.detail, refused.at or (1, 1))
-            return Drawing(tuple(self._faults), "")
+            return Drawing(tuple(self._faults), None)
 
     def _note(self, detail: str, at: tuple[int, int]) -> None:
         self._faults.append(Fault("drawing", Place("", *at), "", detail))
 
-    def _style(self, root: Part) -> list[StyleRule]:
+    def _style(self, parts: Sequence[Part]) -> list[StyleRule]:
         """The rules of every ``<style>``, each left as it is served."""
         rules: list[StyleRule] = []
-        for part in root.walk():
+        for part in parts:
             if part.name == "style":
                 for_screens = part.attributes.pop("media", "all") in ("all", "screen", "")
                 is_css = part.attributes.pop("type", "text/css") in ("text/css", "")

@@ -37,29 +37,27 @@ class Attributes:
             self._check_reach(part, note)
 
     def _read(self, part: Part, name: str, text: str, note: Note) -> None:
-        if name.lower().startswith("on"):
-            note(f'the attribute "{name}" could run a script; take it out')
+        own = self._allowed.elements[part.name]
+        if name in ("d", "points"):
+            if name in own:
+                self._keep(part, name, self._values.course(text), note)
+        elif name == "href":
+            self._refer(part, text.strip(), note)
+        elif name in own or name in self._allowed.properties:
+            self._keep(part, name, self._values.value(text), note)
+            part.sets.add(name)
+            if name == "stroke-dasharray":
+                self._check_dashes(text, note)
         elif name == "id":
             part.attributes[name] = self._values.id(text)
         elif name == "class":
             part.attributes[name] = " ".join(text.split())
         elif name == "style":
             self._style(part, text, note)
-        elif part.name == "style":
-            if name in ("type", "media"):
-                part.attributes[name] = text.strip().lower()
-        elif name == "href":
-            self._refer(part, text.strip(), note)
-        elif name in ("d", "points") and name in self._allowed.elements[part.name]:
-            value = self._values.course(text)
-            if value.fault:
-                note(f'the attribute "{name}" {value.fault}')
-            elif value.text:
-                part.attributes[name] = value.text
-        elif name in self._allowed.elements[part.name] or name in self._allowed.properties:
-            self._keep(part, name, self._values.value(text), note)
-            part.sets.add(name)
-            self._check_dashes(name, text, note)
+        elif name.lower().startswith("on"):
+            note(f'the attribute "{name}" could run a script; take it out')
+        elif part.name == "style" and name in ("type", "media"):
+            part.attributes[name] = text.strip().lower()
 
     def _keep(self, part: Part, name: str, value: Value, note: Note) -> None:
         if value.fault:
@@ -84,11 +82,11 @@ class Attributes:
             part.attributes["style"] = found.text
         part.sets |= found.sets
         part.refers += found.refers
-        self._check_dashes("stroke-dasharray", found.text.partition("stroke-dasharray:")[2].partition(";")[0], note)
+        self._check_dashes(found.text.partition("stroke-dasharray:")[2].partition(";")[0], note)
 
-    def _check_dashes(self, name: str, text: str, note: Note) -> None:
+    def _check_dashes(self, text: str, note: Note) -> None:
         """A line of a million dashes takes a browser and a printer as long as a million lines."""
-        length = sum(abs(float(one)) for one in _NUMBER.findall(text)) if name == "stroke-dasharray" else 0
+        length = sum(abs(float(one)) for one in _NUMBER.findall(text))
         if 0 < length < self._side / self._allowed.limits.dashes:
             note("its dashes are too short to be seen; make them longer, or the line whole")
 

@@ -25,11 +25,12 @@ _CHARACTERS_OF_A_PIECE = 100
 class Chains:
     """Counts what one drawing draws."""
 
-    def __init__(self, root: Part, rules: Sequence[StyleRule], allowed: DrawingList) -> None:
-        self._root, self._allowed, self._limits = root, allowed, allowed.limits
+    def __init__(self, parts: Sequence[Part], rules: Sequence[StyleRule], allowed: DrawingList) -> None:
+        """``parts`` are all of the drawing, the root first."""
+        self._root, self._allowed, self._limits = parts[0], allowed, allowed.limits
         self._rules = [rule for rule in rules if rule.refers]
-        self._by_id = {part.attributes["id"]: part for part in reversed(list(root.walk())) if "id" in part.attributes}
-        self._referring: Part = root
+        self._by_id = {part.attributes["id"]: part for part in reversed(parts) if "id" in part.attributes}
+        self._referring: Part = parts[0]
         """The outermost part that is being counted and refers to others: the one to tell an author of."""
         self._pieces = self._layers = self._steps = 0
 

@@ -24,7 +24,8 @@ class Tree:
         self._left_out = 0
         """How deep it is within an element that is not served."""
         self._characters = 0
-        self.root: Part | None = None
+        self.parts: list[Part] = []
+        """Every element, the root first."""
         parser = self._parser = expat.ParserCreate("utf-8", " ")
         parser.buffer_text = True
         parser.XmlDeclHandler = self._declared
@@ -36,7 +37,7 @@ class Tree:
         parser.CharacterDataHandler = self._text
 
     def read(self, text: str) -> None:
-        """Reads it into ``root``. Raises ``Refused`` where reading must not go on."""
+        """Reads it into ``parts``. Raises ``Refused`` where reading must not go on."""
         try:
             self._parser.Parse(text.encode("utf-8", "surrogatepass"), True)
         except expat.ExpatError as error:
@@ -81,16 +82,15 @@ class Tree:
         self._count(sum(map(len, attributes.values())))
         if len(self._open) + self._left_out >= self._allowed.limits.nested:
             raise Refused(f"its parts stand inside each other more than {self._allowed.limits.nested} deep", self._here)
-        if self.root is None and tag != f"{SVG} svg":
+        if not self.parts and tag != f"{SVG} svg":
             raise Refused(f'it does not open with <svg xmlns="{SVG}">', self._here)
         if self._left_out or not self._is_served(tag, attributes):
             self._left_out += 1
             return
         part = Part(tag.rpartition(" ")[2], self._here)
-        if self.root is None:
-            self.root = part
-        else:
+        if self._open:
             self._open[-1].content.append(part)
+        self.parts.append(part)
         self._open.append(part)
         self._attributes.read_into(part, attributes, self._note)
 

@@ -14,8 +14,13 @@ from tinycss2 import ast
 from ...model.drawing_list import DrawingList
 from .part import ELSEWHERE
 
-_PLAIN = re.compile(r"#?[A-Za-z][\w-]*|-?(?:\d{1,6}(?:\.\d*)?|\.\d+)")
-"""Most values: a name, a colour, a number."""
+_A_NUMBER = r"-?(?:\d{1,6}(?:\.\d{1,9})?|\.\d{1,9})"
+_PLAIN = re.compile(
+    rf"#\w+|[A-Za-z][\w-]*|{_A_NUMBER}(?:[ ,] ?{_A_NUMBER})*"
+    rf"|(?:(?:translate|rotate|scale|matrix)\({_A_NUMBER}(?:[ ,] ?{_A_NUMBER})*\)(?: (?=[a-z])|$))+",
+    re.ASCII,
+)
+"""Most values: a name, a colour, numbers, a turn. They stay as they are, and need no reader of CSS."""
 _COURSE = re.compile(r"[MmZzLlHhVvCcSsQqTtAa0-9eE+.,\s-]*")
 _OUT_OF_MEASURE = re.compile(r"[eE]\+?0*(?:[6-9]|[1-9]\d)|\d{10}")
 _ID = re.compile(r"(?!part-)[A-Za-z_][\w.:-]*", re.ASCII)
@@ -55,8 +60,8 @@ class Values:
     def course(self, text: str) -> Value:
         """The way a line goes: ``d`` or ``points``."""
         if not _COURSE.fullmatch(text):
-            return Value("", fault="is not made of numbers and letters of a path")
-        return Value("", fault="holds a number out of all measure") if _OUT_OF_MEASURE.search(text) else Value(text)
+            return Value("", fault="a line of it is not made of numbers and letters of a path")
+        return Value("", fault="a number in it is out of all measure") if _OUT_OF_MEASURE.search(text) else Value(text)
 
     def value(self, text: str) -> Value:
         """Any other value, written as text."""
