@@ -111,6 +111,8 @@ class _Reader:
     def _style(self, parts: Sequence[Part]) -> list[StyleRule]:
         """The rules of every ``<style>``, each left as it is served."""
         rules: list[StyleRule] = []
+        if sum(len(part.words) for part in parts if part.name == "style") > self._allowed.limits.style:
+            raise Refused(f"it holds more than {self._allowed.limits.style:,} characters of style; save as plain SVG")
         for part in parts:
             if part.name == "style":
                 for_screens = part.attributes.pop("media", "all") in ("all", "screen", "")

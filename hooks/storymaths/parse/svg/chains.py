@@ -19,7 +19,7 @@ _UNSHOWN = frozenset(
 _SHAPES = frozenset("path rect circle ellipse line polyline polygon text tspan textPath".split())
 _MARKED = frozenset("path line polyline polygon".split())
 _CORNER = re.compile(r"[A-Za-z]|\d+")
-_CHARACTERS_OF_A_PIECE = 100
+_CHARACTERS_OF_A_PIECE, _TRIES_OF_A_PIECE = 100, 10
 
 
 class Chains:
@@ -29,6 +29,9 @@ class Chains:
         """``parts`` are all of the drawing, the root first."""
         self._root, self._allowed, self._limits = parts[0], allowed, allowed.limits
         self._rules = [rule for rule in rules if rule.refers]
+        self._tries = sum(len(rule.chosen) for rule in self._rules)
+        """What a browser does for each part, as this does: many rules for many parts take long."""
+        self._found: dict[int, list[Reference]] = {}
         self._by_id = {part.attributes["id"]: part for part in reversed(parts) if "id" in part.attributes}
         self._referring: Part = parts[0]
         """The outermost part that is being counted and refers to others: the one to tell an author of."""
@@ -41,8 +44,8 @@ class Chains:
     def _draw(self, part: Part, around: Mapping[str, str], chain: tuple[str, ...]) -> None:
         """Counts an element where it is shown; ``around`` is what it inherits, ``chain`` the ids on the way to it."""
         long = sum(len(part.attributes.get(name, "")) for name in ("d", "points")) + len(part.words)
-        self._add(1 + long // _CHARACTERS_OF_A_PIECE)
-        own = [*part.refers, *(one for rule in self._rules if rule.chooses(part) for one in rule.refers)]
+        self._add(1 + long // _CHARACTERS_OF_A_PIECE + self._tries // _TRIES_OF_A_PIECE)
+        own = [*part.refers, *self._by_rules(part)]
         inherited = {name: to for name, to in around.items() if name not in part.sets}
         for one in own:
             if not chain:
@@ -57,6 +60,11 @@ class Chains:
         for inner in part.parts:
             if inner.name not in _UNSHOWN:
                 self._draw(inner, inherited, chain)
+
+    def _by_rules(self, part: Part) -> list[Reference]:
+        if self._rules and id(part) not in self._found:
+            self._found[id(part)] = [one for rule in self._rules if rule.chooses(part) for one in rule.refers]
+        return self._found.get(id(part), [])
 
     def _follow(self, part: Part, one: Reference, inherited: Mapping[str, str], chain: tuple[str, ...]) -> None:
         target = self._by_id.get(one.to)

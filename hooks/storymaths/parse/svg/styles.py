@@ -11,7 +11,7 @@ from tinycss2 import ast
 
 from ...model.drawing_list import DrawingList
 from .part import ELSEWHERE, Part, Reference
-from .values import Values
+from .values import DEEP, Values, is_deep
 
 Note = Callable[[str], None]
 """Takes down what is wrong with a style."""
@@ -67,10 +67,16 @@ class Styles:
 
     def attribute(self, text: str) -> Declarations:
         """What ``style="…"`` says."""
+        if is_deep(text):
+            self._note(DEEP)
+            return Declarations()
         return self._declarations(tinycss2.parse_blocks_contents(text, skip_comments=True, skip_whitespace=True))
 
     def sheet(self, text: str) -> Iterator[StyleRule]:
         """The rules of a ``<style>`` that a drawing may have."""
+        if is_deep(text):
+            self._note(DEEP)
+            return
         for rule in tinycss2.parse_stylesheet(text, skip_comments=True, skip_whitespace=True):
             if isinstance(rule, ast.AtRule):
                 self._at_rule(rule)

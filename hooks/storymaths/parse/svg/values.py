@@ -23,6 +23,9 @@ _PLAIN = re.compile(
 """Most values: a name, a colour, numbers, a turn. They stay as they are, and need no reader of CSS."""
 _COURSE = re.compile(r"[MmZzLlHhVvCcSsQqTtAa0-9eE+.,\s-]*")
 _OUT_OF_MEASURE = re.compile(r"[eE]\+?0*(?:[6-9]|[1-9]\d)|\d{10}")
+_BRACKET = re.compile(r"[(\[{}\])]")
+_DEEPEST = 12
+DEEP = "brackets in its style stand inside each other too deep"
 _ID = re.compile(r"(?!part-)[A-Za-z_][\w.:-]*", re.ASCII)
 _SIGNS = frozenset(",/+-")
 
@@ -67,6 +70,8 @@ class Values:
         """Any other value, written as text."""
         if _PLAIN.fullmatch(text):
             return Value(text)
+        if is_deep(text):
+            return Value("", fault=DEEP)
         if text not in self._read:
             self._read[text] = self.of_tokens(tinycss2.parse_component_value_list(text, skip_comments=True))
         return self._read[text]
@@ -138,6 +143,16 @@ class Values:
         if token.lower_name not in self._allowed.functions:
             raise _Fault(f"{token.lower_name}( ) in its style is not for drawings; write the colour or the size itself")
         return f"{token.name}({''.join(self._written(token.arguments, refers))})"
+
+
+def is_deep(text: str) -> bool:
+    """Whether brackets stand inside each other further than any style needs, and a reader could follow."""
+    depth = 0
+    for bracket in _BRACKET.finditer(text):
+        depth += 1 if bracket.group() in "([{" else -1
+        if depth > _DEEPEST:
+            return True
+    return False
 
 
 def _within(token: ast.FunctionBlock) -> str:
