@@ -17,6 +17,7 @@ class DrawingLimits(Strict):
     filter_steps: int
     number: float
     characters: int
+    tries: int
     style: int
     entity: int
     filter_size: float

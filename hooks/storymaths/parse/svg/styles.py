@@ -31,14 +31,22 @@ class Declarations:
 
 
 @dataclass(frozen=True, slots=True)
-class _Chosen:
+class Chosen:
     """The last step of a selector: what an element must be, at the least, to be chosen by it."""
 
     name: str = ""
     ids: frozenset[str] = frozenset()
     classes: frozenset[str] = frozenset()
 
+    @property
+    def key(self) -> str:
+        """One of what it must be: ``.class``, ``#id`` or a name; empty where it may be any."""
+        if self.classes:
+            return f".{min(self.classes)}"
+        return f"#{min(self.ids)}" if self.ids else self.name
+
     def chooses(self, part: Part) -> bool:
+        """Whether a rule that ends so may hold for an element."""
         return (
             (not self.name or self.name == part.name)
             and self.ids <= {part.attributes.get("id", "")}
@@ -51,12 +59,9 @@ class StyleRule:
     """A rule as it is written again."""
 
     text: str
-    chosen: tuple[_Chosen, ...]
+    chosen: tuple[Chosen, ...]
+    """The last step of each of its selectors: that alone is asked, so more are chosen rather than fewer."""
     refers: tuple[Reference, ...]
-
-    def chooses(self, part: Part) -> bool:
-        """Whether it may hold for an element: its last step is asked, so more are chosen rather than fewer."""
-        return any(one.chooses(part) for one in self.chosen)
 
 
 class Styles:
@@ -152,15 +157,15 @@ def _without_notes(tokens: Sequence[ast.Node]) -> list[ast.Node]:
     return [token for token in tokens if not isinstance(token, ast.Comment)]
 
 
-def _chosen(selector: str) -> Iterator[_Chosen]:
+def _chosen(selector: str) -> Iterator[Chosen]:
     """The last step of each selector in a list; where its names are not plain, as if it chose all."""
     for one in selector.split(","):
         last = _LAST.search(one.strip())
         if last is None:
-            yield _Chosen()
+            yield Chosen()
             continue
         names = re.findall(r"[.#][\w-]+", last["names"])
-        yield _Chosen(
+        yield Chosen(
             "" if last["name"] == "*" else last["name"],
             frozenset(name[1:] for name in names if name[0] == "#"),
             frozenset(name[1:] for name in names if name[0] == "."),
