@@ -41,7 +41,7 @@ def listening() -> Iterator[tuple[str, list[str]]]:
 
 
 def show(page: Page, folder: Path, drawings: dict[str, str]) -> list[str]:
-    """All drawings on one page, each by itself and as a picture; the widths of the pictures."""
+    """All drawings on one page, each by itself and as a picture; the pictures that show nothing."""
     for name, text in drawings.items():
         (folder / name).write_text(text, encoding="utf-8")
     shown = "".join(f'<iframe src="{escape(name)}"></iframe><img alt="" src="{escape(name)}">' for name in drawings)

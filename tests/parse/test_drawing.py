@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from drawings import OPEN, Tried, hostile, ordinary
 from project import PROJECT
 from storymaths.parse.drawing import faults_in_drawing, faults_in_picture, read_drawing
+from storymaths.publish.assets import picture
 
 
 def drawing(inside: str) -> str:
@@ -109,6 +112,17 @@ def test_an_ordinary_drawing_is_accepted_and_written_again(tried: Tried) -> None
     assert tried.shows in read.text
     assert not tried.drops or tried.drops not in read.text
     assert read_drawing(read.text).served == read.text, "what is served is served as it is"
+
+
+def test_of_a_file_that_is_refused_nothing_is_served(tmp_path: Path) -> None:
+    file = tmp_path / "a.svg"
+    file.write_text(drawing("<!-- mine --><path d='M0 0h9'/>"), encoding="utf-8")
+    assert picture(file) == '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M0 0h9"/></svg>\n'
+    file.write_text(drawing("<script/><path d='M0 0h9'/>"), encoding="utf-8")
+    assert picture(file) is None
+    file.write_bytes(b"\xff")
+    assert picture(file) is None
+    assert picture(tmp_path / "a.png") == tmp_path / "a.png"
 
 
 def test_everything_wrong_is_told_at_once() -> None:
