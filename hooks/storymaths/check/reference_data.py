@@ -21,6 +21,7 @@ _MESSAGES = {
     "missing": 'The field "{field}" is missing.',
     "duplicate": '"{field}" is given twice.',
     "broken": "The file could not be read: {detail}.",
+    "letter": "In these words {detail}.",
 }
 
 

@@ -21,6 +21,7 @@ COMMANDS: Mapping[str, str] = {
     "publish": "put the site in place in one step, or the last one back",
     "plan": "lay the sessions of a series on the days of a school",
     "pack": "make one file with all of a series, to open without a server",
+    "licences": "list what the program stands on, with versions and licences",
     "verify": "check a pack: nothing changed, missing or added, nothing that can harm",
 }
 
