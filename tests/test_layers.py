@@ -15,7 +15,7 @@ from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
 STAGES = (
-    "model", "expression", "scripts", "parse", "claims", "check", "activities", "reading", "weeks", "covers", "edits", "render", "publish",
+    "model", "expression", "scripts", "parse", "claims", "check", "activities", "reading", "weeks", "covers", "edits", "propose", "render", "publish",
     "build", "pipeline", "release", "commands",
 )  # fmt: skip
 MODULES = sorted(path for path in CORE.rglob("*.py"))
