@@ -13,7 +13,6 @@ from __future__ import annotations
 import argparse
 import re
 import sys
-from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any
@@ -135,17 +134,22 @@ def missed(path: str, wanted: Values, got: Values) -> Iterator[str]:
 def told(name: str, sessions: Sequence[tuple[Values, Values]]) -> Iterator[str]:
     """The table of some sessions."""
     yield f"{name}: {len(sessions)} sessions"
-    sums = Counter[str]()
+    sums = [0, 0, 0, 0]
     for field in FIELDS:
         back = hers = authors = proposed = 0
         for wanted, got in sessions:
             one, other = given_back(field, wanted[field], got[field])
             back, hers = back + one, hers + other
             authors, proposed = authors + len(wanted[field]), proposed + len(got[field])
-        yield f"  {field:24}{back:5} of {authors:4} ({back / max(authors, 1):4.0%}); {hers:4} of {proposed:4} proposed ({hers / max(proposed, 1):4.0%})"
+        yield _line(field, back, authors, hers, proposed)
         if "," not in field:
-            sums.update(back=back, hers=hers, authors=authors, proposed=proposed)
-    yield f"  {'all':24}{sums['back']:5} of {sums['authors']:4} ({sums['back'] / sums['authors']:4.0%}); {sums['hers']:4} of {sums['proposed']:4} proposed ({sums['hers'] / sums['proposed']:4.0%})"
+            sums = [a + b for a, b in zip(sums, (back, authors, hers, proposed), strict=True)]
+    yield _line("all", *sums)
+
+
+def _line(field: str, back: int, authors: int, hers: int, proposed: int) -> str:
+    share, right = back / max(authors, 1), hers / max(proposed, 1)
+    return f"  {field:24}{back:5} of {authors:4} ({share:4.0%}); {hers:4} of {proposed:4} proposed ({right:4.0%})"
 
 
 def main() -> None:

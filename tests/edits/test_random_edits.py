@@ -121,7 +121,7 @@ def notes(text: str) -> Counter[str]:
     return Counter(line for line in text.split("\n") if line.lstrip().startswith("# "))
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=15, deadline=None)
 @given(st.data(), st.sampled_from(PAGES))
 def test_an_edit_changes_what_it_says_and_nothing_else(data: st.DataObject, page: Any) -> None:
     text = page.read_text(encoding="utf-8")

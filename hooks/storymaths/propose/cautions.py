@@ -6,12 +6,12 @@ import re
 from collections.abc import Iterator
 from dataclasses import replace
 
+from ..activities.saying import listed
 from ..check import allergen_unnoted, small_parts_unnoted
 from ..check.caution_missing import cautions_called, triggers_of
 from ..check.things_in_prose import ThingsInProse
 from ..check.things_used import materials_of
 from ..edits.edit import AddItem
-from ..activities.saying import listed
 from ..model.document import Document
 from ..model.session import Session
 from .draft import Draft
@@ -21,6 +21,7 @@ from .things import things_of
 _PAGES = re.compile(r"\bpages? (\d+)(?:(?: to |–|-| and )(\d+))?")
 _BODIES, _SENSITIVE = "bodies", "sensitive-themes"
 _ABOUT_BODIES = "food-and-bodies"
+_OFTEN = 2
 
 
 def propose_cautions(draft: Draft) -> Iterator[Proposal]:
@@ -42,11 +43,18 @@ def _called(draft: Draft) -> Iterator[tuple[str, str]]:
     for _, reason, caution in cautions_called(page, draft.collection, triggers, named):
         yield caution.id, f"{reason}: {caution.name.lower()}."
     for sensitive in draft.book.sensitive if draft.book else ():
+        theme = sensitive.theme.replace("-", " ")
         if sensitive.theme == _ABOUT_BODIES:
-            if any(done.fields.fact for each in draft.activities if (done := each.worked.done)):
-                yield _BODIES, "Its activities turn on a number of the friends', and the book has a note on bodies."
+            if fact := _fact_named(draft, sensitive.note):
+                yield _BODIES, f"It speaks of the friends' {fact}, and the book has a note on that."
         elif _is_read(draft, sensitive.note):
-            yield _SENSITIVE, f"The book has a note on {sensitive.theme.replace('-', ' ')} on pages it reads."
+            yield _SENSITIVE, f"The book has a note on {theme}, and it reads those pages."
+
+
+def _fact_named(draft: Draft, note: str) -> str:
+    """A fact of the cast that both the book's note and the session speak of; empty where there is none."""
+    facts = draft.book.facts if draft.book else ()
+    return next((fact for fact in facts if fact in note.lower() and draft.page.prose.lowered.count(fact) >= _OFTEN), "")
 
 
 def _with_materials(draft: Draft) -> Document[Session]:
@@ -58,7 +66,10 @@ def _with_materials(draft: Draft) -> Document[Session]:
 
 
 def _is_read(draft: Draft, note: str) -> bool:
+    """Whether the session reads pages that a note names; a note on the whole book is the first session's."""
     pages = [reading.pages for reading in draft.fields.reads] if "reads" not in draft.made_up else []
+    if not _PAGES.search(note):
+        return not draft.earlier
     for first, last in _PAGES.findall(note):
         if any(page in read for page in range(int(first), int(last or first) + 1) for read in pages):
             return True

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..edits.edit import AddItem
+from ..edits.edit import AddItem, Value
 from .draft import Draft
 from .proposal import Proposal
 from .things import things_of
@@ -15,5 +15,5 @@ def propose_materials(draft: Draft) -> Iterator[Proposal]:
     listed = {needed.item for needed in draft.fields.materials}
     for needed, reason in things_of(draft):
         if needed.item not in listed:
-            value = {"item": needed.item, "count": needed.count, "per": needed.per}
+            value: dict[str, Value] = {"item": needed.item, "count": needed.count, "per": needed.per}
             yield Proposal("materials", AddItem(("materials",), value), f"{needed.item}: {reason}")

@@ -30,7 +30,9 @@ def propose_minutes(draft: Draft) -> Iterator[Proposal]:
         elif whole != sum(known):
             yield Proposal("minutes", None, f"The steps come to {sum(known)} minutes; the session says {whole}.")
     elif steps and isinstance(whole, int):
-        yield from _of_steps(draft, [at for at, minutes in enumerate(given) if not isinstance(minutes, int)], whole - sum(known))
+        yield from _of_steps(
+            draft, [at for at, minutes in enumerate(given) if not isinstance(minutes, int)], whole - sum(known)
+        )
 
 
 def _of_steps(draft: Draft, lacking: list[int], left: int) -> Iterator[Proposal]:

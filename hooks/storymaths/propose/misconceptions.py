@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from ..edits.edit import AddItem
 from .draft import Draft
 from .proposal import Proposal
 
+_OF_LINE = re.compile(r"^Line \d+\. ")
 _TRY = "Say what to try at once."
 """The words of the starter, which `check` asks her to replace."""
 
@@ -22,7 +24,10 @@ def propose_misconceptions(draft: Draft) -> Iterator[Proposal]:
         if solution is None or fields is None or (slip := solution.likely_error) is None or slip.does in told:
             continue
         told.add(slip.does)
-        shows = f"The child {slip.does[:1].lower()}{slip.does[1:]}"
+        does = _OF_LINE.sub("", slip.does)
+        shows = f"The child {does[:1].lower()}{does[1:]}"
         says = f"{slip.gives[:1].upper()}{slip.gives[1:].rstrip('.')}."
         value = {"says": says, "shows": shows, "try": _TRY}
-        yield Proposal("misconceptions", AddItem(("misconceptions",), value), f"It is the likely slip in “{fields.title}”.")
+        yield Proposal(
+            "misconceptions", AddItem(("misconceptions",), value), f"It is the likely slip in “{fields.title}”."
+        )

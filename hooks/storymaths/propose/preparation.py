@@ -23,12 +23,16 @@ def propose_preparation(draft: Draft) -> Iterator[Proposal]:
     """A paragraph that says how long, where none does; where she says another time by far, that is told."""
     minutes = minutes_to_prepare(draft)
     opening = " ".join(words_of_runs(b.runs) for b in draft.page.content.opening if isinstance(b, Paragraph))
+    if "materials" not in draft.raw and not opening and not draft.activities:
+        return  # hardly begun
     said = _SAID.search(opening)
     children = draft.reference.limits.class_size
     if said is None:
         text = "".join(draft.page.body.partition("\n## ")[0]).strip()
         lead = f"**Before the lesson.** *For {children}, about {minutes} minutes.*"
-        text = text.replace("**Before the lesson.**", lead, 1) if "**Before the lesson.**" in text else f"{lead}\n\n{text}"
+        text = (
+            text.replace("**Before the lesson.**", lead, 1) if "**Before the lesson.**" in text else f"{lead}\n\n{text}"
+        )
         reason = f"What is to be fetched, counted out, printed, cut and written on takes about {minutes} minutes."
         yield Proposal("preparation", SetSection("", text.strip()), reason)
     elif not minutes / 2 <= int(said[1]) <= minutes * 2:
@@ -42,9 +46,12 @@ def minutes_to_prepare(draft: Draft) -> int:
     needed = draft.fields.materials or [one for one, _ in things_of(draft)]
     children, group = draft.reference.limits.class_size, draft.fields.group_size
     opening = " ".join(words_of_runs(b.runs) for b in draft.page.content.opening if isinstance(b, Paragraph)).lower()
+    made_before = {one.item for session in draft.earlier for one in session.materials}
     whole = 0
     for one in needed:
         whole += seconds.fetch
+        if one.item in made_before:
+            continue
         pieces = one.for_class(children, group)
         if one.item in PRINTED:
             whole += seconds.print * pieces

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from ..edits.edit import AddItem
 from ..expression.number import NUMBER
@@ -25,18 +25,16 @@ def propose_stems(draft: Draft) -> Iterator[Proposal]:
         if worked.kind is None or worked.fields is None or worked.solution is None:
             continue
         kind, task = worked.kind.name, worked.fields.task_name
-        for stem in known.stems.get(kind, {}).get(task, ()):
+        usual = known.stems.get(kind, {}).get(task, ())
+        first = worked.solution.answers[:1]
+        for stem in usual or filter(None, (_in_words(answer.worked, known.signs) for answer in first)):
             found.setdefault(stem, worked.fields.title)
-        for answer in worked.solution.answers[:1]:
-            if stem := _in_words(answer.worked, known.signs):
-                found.setdefault(stem, worked.fields.title)
     for stem, title in list(found.items())[: known.most_stems]:
         yield Proposal("stem_sentences", AddItem(("stem_sentences",), stem), f"It says what “{title}” finds.")
 
 
-def _in_words(worked: str, says: dict[str, str] | object) -> str:
+def _in_words(worked: str, says: Mapping[str, str]) -> str:
     """The first sum of a line that shows why, with gaps for its numbers and words for its signs."""
-    assert isinstance(says, dict)
     sentence = re.split(r"[.;:](?:\s|$)|, (?:because|so) ", worked)[0]
     if not re.search(r"[=<>≠]", sentence) or re.search(r"[A-Za-z]", sentence):
         return ""

@@ -39,4 +39,9 @@ def proposals(collection: Collection, path: str, text: str) -> tuple[Proposal, .
     ``path`` is from the project root. A value that is there is never changed by any of them.
     """
     draft = draft_of(collection, path, text)
-    return () if draft is None else tuple(one for propose in FIELDS for one in propose(draft))
+    return () if draft is None else proposals_for(draft)
+
+
+def proposals_for(draft: Draft) -> tuple[Proposal, ...]:
+    """What could be put into a session as far as it is written."""
+    return tuple(one for propose in FIELDS for one in propose(draft))

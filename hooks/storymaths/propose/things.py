@@ -82,9 +82,14 @@ def _named(draft: Draft) -> Iterator[Seen]:
             continue
         before = _ENDS.split(prose.lowered[max(0, at - 200) : at])[-1]
         after = _ENDS.split(prose.lowered[match.end() : match.end() + 200])[0]
-        words = f"{before}{match.group()}{after}"
-        per = [whom for whom, said in _FOR_WHOM.items() if said.search(words)]
-        yield Seen(forms[match.group()], f"The text says “{match.group()}”.", per[:1], _counts(before))
+        yield Seen(forms[match.group()], f"The text says “{match.group()}”.", _for_whom(before, after), _counts(before))
+
+
+def _for_whom(before: str, after: str) -> list[Per]:
+    """Whom the sentence around a thing says it is for: what stands nearest counts."""
+    found = [(len(before) - last.end(), whom) for whom, said in _FOR_WHOM.items() for last in said.finditer(before)]
+    found += [(first.start(), whom) for whom, said in _FOR_WHOM.items() for first in said.finditer(after)]
+    return [min(found)[1]] if found else []
 
 
 def _forms(draft: Draft) -> dict[str, str]:

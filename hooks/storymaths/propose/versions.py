@@ -8,20 +8,29 @@ from ..activities.bent import Bending
 from ..activities.block import Block
 from ..activities.kind import Unsolvable
 from ..activities.on_pages import PageActivity
-from ..edits.edit import SetValue
+from ..edits.edit import SetValue, Value
 from ..model.bend import Choice, YearBend
 from ..model.fields import year_name
 from .draft import Draft
+from .objectives import of_concepts
 from .proposal import Proposal
 
 _OLDER: tuple[Choice, ...] = ("find", "same")
 _YOUNGER: tuple[Choice, ...] = ("same", "find")
 """In which order versions are tried: an older year is stretched, a younger does what it can as it is."""
 _SHOWN = 3
+_LEFT_TO_HER = {
+    "numbers": "Say which numbers.",
+    "recording": "Say what is drawn, laid or written.",
+    "question": "Write the question for that year?",
+    "why": "Say why it is done so.",
+}
+"""The words of the starter, which `check` asks her to replace."""
 
 
 def propose_versions(draft: Draft) -> Iterator[Proposal]:
     """For each bend, each activity it does not name."""
+    yield from _new_bends(draft)
     for year, bend in sorted(draft.fields.bends.items()):
         key = next((key for key in draft.raw["bends"] if key == (year or "Reception")), year)
         for activity in draft.activities:
@@ -30,6 +39,25 @@ def propose_versions(draft: Draft) -> Iterator[Proposal]:
                 choice, why = _choice(draft, activity, year, bend)
                 path = ("bends", key, "activities", fields.id or fields.title)
                 yield Proposal("bends", SetValue(path, choice), f"{year_name(year)}, “{fields.title}”: {why}")
+
+
+def _new_bends(draft: Draft) -> Iterator[Proposal]:
+    """A bend to the year below and above, where the book is for it and nothing is said; its words are left to her."""
+    also = draft.book.years.also if draft.book and draft.activities else ()
+    for year in sorted({*also, *((draft.book.years.best,) if draft.book else ())}):
+        if abs(year - draft.fields.year) != 1 or year in draft.fields.bends or "bends" in draft.made_up:
+            continue
+        objectives = [(framework, own[0].code) for _, framework, own in of_concepts(draft, year) if own]
+        if objectives:
+            framework, code = objectives[0]
+            made: dict[str, Value] = {"objectives": {framework: [code]}, **_LEFT_TO_HER}
+            made["activities"] = {
+                fields.id or fields.title: _choice(draft, activity, year, YearBend())[0]
+                for activity in draft.activities
+                if (fields := activity.worked.fields)
+            }
+            reason = f"The book is for {year_name(year)} as well; {code} is of its concepts there."
+            yield Proposal("bends", SetValue(("bends", year or "Reception"), made), reason)
 
 
 def _choice(draft: Draft, activity: PageActivity, year: int, bend: YearBend) -> tuple[str, str]:
