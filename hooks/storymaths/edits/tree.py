@@ -8,8 +8,8 @@ from dataclasses import dataclass
 import yaml
 
 from ..parse.yaml_text import compose
+from .data import in_words
 from .edit import EditRefused
-from .expected import in_words
 
 
 @dataclass(frozen=True, slots=True)

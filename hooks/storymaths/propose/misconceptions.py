@@ -10,6 +10,7 @@ from .draft import Draft
 from .proposal import Proposal
 
 _OF_LINE = re.compile(r"^Line \d+\. ")
+_INSTEAD = re.compile(r"^(\S+) instead of \S+$")
 _TRY = "Say what to try at once."
 """The words of the starter, which `check` asks her to replace."""
 
@@ -26,7 +27,8 @@ def propose_misconceptions(draft: Draft) -> Iterator[Proposal]:
         told.add(slip.does)
         does = _OF_LINE.sub("", slip.does)
         shows = f"The child {does[:1].lower()}{does[1:]}"
-        says = f"{slip.gives[:1].upper()}{slip.gives[1:].rstrip('.')}."
+        gives = _INSTEAD.sub(r"It is \1", slip.gives.rstrip("."))
+        says = f"{gives[:1].upper()}{gives[1:]}."
         value = {"says": says, "shows": shows, "try": _TRY}
         yield Proposal(
             "misconceptions", AddItem(("misconceptions",), value), f"It is the likely slip in “{fields.title}”."
