@@ -10,7 +10,7 @@ import yaml
 from ..model.prose import Loc
 from .edit import EditRefused
 from .scalars import USUAL_WIDTH, forms_in_place
-from .tree import Entry, content_end, entries, is_flow, line_end, line_start, node_at
+from .tree import Entry, content_end, entries, is_flow, line_end, line_start, node_at, past_colon
 from .writing import STEP, after_dash, after_key, fits, in_brackets
 
 
@@ -37,7 +37,7 @@ def set_value(text: str, path: Loc, value: Any) -> Iterator[str]:
 
 def _write_anew(text: str, entry: Entry, end: int, value: Any) -> str:
     """What follows a key or a dash, written new; the note beside it stays there."""
-    after = text.index(":", entry.key.end_mark.index) + 1 if entry.key else entry.start + 1
+    after = past_colon(text, entry.key) if entry.key else entry.start + 1
     end = max(end, after)
     head_end = line_end(text, after) - 1
     if end <= head_end:
