@@ -53,8 +53,10 @@ def test_what_is_lacking_is_proposed_each_with_its_reason() -> None:
     found = proposed_for_emptied()
     assert {"minutes", "stem_sentences", "materials", "cautions"} <= {one.field for one in found}
     assert all(one.reason.strip() for one in found)
-    page = raw_of(text_of(PAGE))
-    assert [one.edit for one in found if one.field == "minutes"] == [SetValue(("minutes",), page["minutes"])]  # type: ignore[arg-type] - of YAML
+    (minutes,) = [one.edit for one in found if one.field == "minutes"]
+    assert isinstance(minutes, SetValue)
+    assert minutes.path == ("minutes",)
+    assert minutes.value == raw_of(text_of(PAGE))["minutes"]
 
 
 def test_taking_all_of_it_makes_a_session_that_can_be_read_and_touches_nothing_of_hers() -> None:
