@@ -2,9 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
+
 from ..covers.taught import Key
+from ..expression.say import written
 from ..model.collection import Collection
-from .idea import Ideas
+from ..model.reference import Reference
+from .gaps import gaps_of
+from .gather import material_of
+from .idea import Hardness, Idea, Ideas, NotCarried, Unfed
+from .material import Material
+from .rank import in_order, reasons_for
+from .reason import Reason
+from .seeds.table import SEEDS
+from .tried import Tried, try_candidate
 
 
 def find_ideas(
@@ -12,7 +23,92 @@ def find_ideas(
 ) -> Ideas:
     """Ideas for a book, by its id, and a year, best first; with ``objective`` only those that practise it.
 
-    What ``series`` still misses ranks higher; without it, what any series that has the book misses.
+    What ``series`` still misses ranks higher; without it, what any series that has the book misses. Of the book's
+    sessions only their objectives are looked at, never their activities.
     """
-    title = collection.books[book].fields.title
-    return Ideas(book, title, year, objective, (series,) if series else (), (), (), ())
+    reference, material = collection.reference, material_of(collection, book)
+    gaps = gaps_of(collection, book, series)
+    planted, tried = _try_all(material, year, reference)
+    wanted = [one for one in tried if objective is None or objective in _keys(one)]
+    ordered = in_order([(one, reasons_for(one, material, gaps, year, reference)) for one in wanted])
+    return Ideas(
+        book,
+        material.book.title,
+        year,
+        objective,
+        tuple(filter(None, gaps.of)),
+        tuple(_idea(one, reasons, year, material) for one, reasons in _each_title_once(ordered)),
+        tuple(_not_carried(tried, planted, year, objective, reference)),
+        tuple(_unfed(tried)),
+    )
+
+
+def _keys(tried: Tried) -> set[Key]:
+    return {(one.framework, one.code) for one in tried.practises}
+
+
+def _try_all(material: Material, year: int, reference: Reference) -> tuple[set[str], list[Tried]]:
+    """The kinds that the book has something for, and all that comes out, the same work once."""
+    planted: set[str] = set()
+    found: dict[tuple[object, ...], Tried] = {}
+    for kind, seed in SEEDS.items():
+        for candidate in seed.plant(material, reference.years[year]):
+            planted.add(kind)
+            tried = try_candidate(candidate, material, year, reference)
+            if tried:
+                found.setdefault(tried.alike, tried)
+    return planted, list(found.values())
+
+
+def _each_title_once(ordered: Sequence[tuple[Tried, tuple[Reason, ...]]]) -> Iterator[tuple[Tried, tuple[Reason, ...]]]:
+    """A page has each title once, so that any two ideas can stand on it together."""
+    titles: set[str] = set()
+    for tried, reasons in ordered:
+        if (title := tried.activity.fields.title) not in titles:
+            titles.add(title)
+            yield tried, reasons
+
+
+def _idea(tried: Tried, reasons: tuple[Reason, ...], year: int, material: Material) -> Idea:
+    solution, fields = tried.solution, tried.activity.fields
+    hardness = Hardness(solution.steps, written(solution.demands.largest, 3), len(solution.answers), solution.difficulty)
+    noted = [concept for concept in material.noted if concept in tried.concepts]
+    return Idea(
+        kind=fields.kind,
+        task=fields.task_name,
+        title=fields.title,
+        year=year,
+        block=tried.block,
+        ask=solution.task.ask,
+        answers=tuple(answer.says for answer in solution.answers),
+        note=solution.note,
+        hardness=hardness,
+        practises=tried.practises,
+        concepts=(*noted, *(concept for concept in tried.concepts if concept not in noted)),
+        uses=tried.candidate.uses,
+        changes=tried.candidate.changes,
+        reasons=reasons,
+    )
+
+
+def _not_carried(
+    tried: Sequence[Tried], planted: set[str], year: int, objective: Key | None, reference: Reference
+) -> Iterator[NotCarried]:
+    """The objectives of the year, or the one asked for, that nothing practises."""
+    carried = {key for one in tried for key in _keys(one)}
+    for framework in reference.frameworks:
+        for one in reference.objectives_of.get((framework, year), ()):
+            key = (framework, one.code)
+            if key in carried or (objective is not None and key != objective):
+                continue
+            could = {way.split()[0] for way in reference.practised_by.ways(key)}
+            kinds = tuple(kind for kind in SEEDS if kind in could)
+            why = "no kind" if not kinds else "does not come out" if planted & set(kinds) else "nothing to feed it"
+            yield NotCarried(framework, one.code, one.says, why, kinds)
+
+
+def _unfed(tried: Sequence[Tried]) -> Iterator[Unfed]:
+    fed = {one.activity.kind.name for one in tried}
+    yield from (Unfed(kind, seed.needs) for kind, seed in SEEDS.items() if kind not in fed)
+
+

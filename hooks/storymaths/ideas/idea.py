@@ -81,7 +81,7 @@ class Idea:
     """The weightiest first."""
 
     @property
-    def weight(self) -> float:
+    def weight(self) -> int:
         """What its reasons come to."""
         return sum(reason.weight for reason in self.reasons)
 

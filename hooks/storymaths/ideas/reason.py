@@ -1,9 +1,8 @@
-"""Why an idea ranks where it does: each reason a value with its weight. Words are made of them in ``report_words.py``."""
+"""Why an idea ranks where it does: each reason a value with its weight. Words are made of them in ``say_reasons.py``."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import ClassVar
 
 
 @dataclass(frozen=True, slots=True)
@@ -14,21 +13,21 @@ class Noted:
     """The id of a concept."""
     pages: tuple[str, ...]
     """As the notes write them: ``4-5``."""
-    weight: float
+    weight: int
 
 
 @dataclass(frozen=True, slots=True)
 class NumbersKept:
     """Every number of the story is as it stands in the book."""
 
-    weight: float
+    weight: int
 
 
 @dataclass(frozen=True, slots=True)
 class NumbersChanged:
     """Numbers of the story are other than in the book, in the same order."""
 
-    weight: float
+    weight: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +35,7 @@ class FewWays:
     """There are a few ways to find: more than one, and not too many for a class to be sure of all."""
 
     ways: int
-    weight: float
+    weight: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +47,7 @@ class StillMissed:
     series: str
     """The id of the series; empty where the book is in none, and its own sessions are what counts."""
     in_part: bool
-    weight: float
+    weight: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,14 +58,14 @@ class SurelyPractised:
     code: str
     parts: tuple[str, ...]
     """The ids of the parts."""
-    weight: float
+    weight: int
 
 
 @dataclass(frozen=True, slots=True)
 class OfTheYear:
     """It uses what is new in the year: its signs, its units or its size of numbers."""
 
-    weight: float
+    weight: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +73,7 @@ class SmallForTheYear:
     """Its numbers are small for the year."""
 
     largest: int
-    weight: float
+    weight: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +81,7 @@ class CastTakesPart:
     """Characters of the story are in it."""
 
     how_many: int
-    weight: float
+    weight: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +90,7 @@ class LikeOneAbove:
 
     kind: str
     times: int
-    weight: float
+    weight: int
 
 
 Reason = (

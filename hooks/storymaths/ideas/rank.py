@@ -1,0 +1,99 @@
+"""Which idea comes first: every reason a value with its weight, and the next one always the weightiest that is left."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+
+from ..model.reference import Reference
+from .gaps import Gaps
+from .material import Material
+from .reason import (
+    CastTakesPart,
+    FewWays,
+    LikeOneAbove,
+    Noted,
+    NumbersChanged,
+    NumbersKept,
+    OfTheYear,
+    Reason,
+    SmallForTheYear,
+    StillMissed,
+    SurelyPractised,
+)
+from .tried import Tried
+
+_NOTED, _EACH_PAGE, _MOST_PAGES, _MOST_NOTED = (20, 8), 5, 3, 2
+_KEPT, _CHANGED, _FEW, _SURELY, _OF_YEAR, _SMALL, _CAST, _AGAIN = 12, -8, 10, 5, 8, -15, 6, -25
+_MISSED, _MISSED_IN_PART, _MOST_MISSED = 6, 3, 2
+_SMALL_BY = 4
+
+
+def reasons_for(tried: Tried, material: Material, gaps: Gaps, year: int, reference: Reference) -> tuple[Reason, ...]:
+    """Why it is worth proposing, apart from what stands above it."""
+    found = [
+        *_noted(tried, material),
+        *_missed(tried, gaps),
+        *_practised(tried),
+        *_of_the_year(tried, year, reference),
+        NumbersChanged(_CHANGED) if tried.candidate.changes else NumbersKept(_KEPT),
+    ]
+    if tried.candidate.finds:
+        found.append(FewWays(len(tried.solution.answers), _FEW))
+    if characters := len(tried.solution.task.characters):
+        found.append(CastTakesPart(characters, _CAST))
+    return tuple(found)
+
+
+def _noted(tried: Tried, material: Material) -> Iterator[Reason]:
+    """The concepts that the book's notes see, the most often seen first."""
+    seen = [concept for concept in material.noted if concept in tried.concepts][:_MOST_NOTED]
+    for concept, weight in zip(seen, _NOTED, strict=False):
+        pages = material.noted[concept]
+        yield Noted(concept, pages, weight + _EACH_PAGE * (min(len(pages), _MOST_PAGES) - 1))
+
+
+def _missed(tried: Tried, gaps: Gaps) -> Iterator[Reason]:
+    told = 0
+    for one in tried.practises:
+        missing = gaps.misses((one.framework, one.code))
+        if missing and told < _MOST_MISSED:
+            told += 1
+            series, in_part = missing
+            yield StillMissed(one.framework, one.code, series, in_part, _MISSED_IN_PART if in_part else _MISSED)
+
+
+def _practised(tried: Tried) -> Iterator[Reason]:
+    yield from (SurelyPractised(one.framework, one.code, one.parts, _SURELY) for one in tried.practises[:8] if one.parts)
+
+
+def _of_the_year(tried: Tried, year: int, reference: Reference) -> Iterator[Reason]:
+    """Whether it uses what is new in the year, or numbers that are small for it."""
+    demands, limits, before = tried.solution.demands, reference.years[year], reference.years.get(year - 1)
+    new = (
+        demands.signs & set(limits.symbols_new)
+        or demands.units & set(limits.units_new)
+        or demands.charts & set(limits.charts_new)
+    )
+    if new or (before and demands.calculated and demands.calculated[-1] > before.largest_calculated):
+        yield OfTheYear(_OF_YEAR)
+    elif before and demands.operations and demands.largest * _SMALL_BY < before.largest_calculated:
+        yield SmallForTheYear(int(demands.largest), _SMALL)
+
+
+def in_order(found: Sequence[tuple[Tried, tuple[Reason, ...]]]) -> list[tuple[Tried, tuple[Reason, ...]]]:
+    """The weightiest first; one of a kind that stands above weighs less each time. What weighs the same stays in order."""
+    left, ordered, above = list(found), [], Counter[str]()
+    while left:
+        best = max(left, key=lambda one: _weight(one[1]) + _AGAIN * above[one[0].activity.kind.name])
+        left.remove(best)
+        kind = best[0].activity.kind.name
+        times = above[kind]
+        again = (LikeOneAbove(kind, times, _AGAIN * times),) if times else ()
+        ordered.append((best[0], tuple(sorted((*best[1], *again), key=lambda reason: -abs(reason.weight)))))
+        above[kind] += 1
+    return ordered
+
+
+def _weight(reasons: Sequence[Reason]) -> int:
+    return sum(reason.weight for reason in reasons)

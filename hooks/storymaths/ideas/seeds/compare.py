@@ -1,0 +1,51 @@
+"""Statements between numbers of the cast, with the sign missing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import combinations
+
+from ...model.plain import Plain
+from ...model.year import YearLimits
+from ..candidate import Candidates
+from ..material import Material
+from ..number_sets import NumberSet, number_sets
+from .seed import Seed
+
+_LINES = 4
+
+
+def _plant(material: Material, limits: YearLimits) -> Candidates:
+    if not limits.knows("="):
+        return
+    signs: list[Plain] = ["<", "=", ">"] if limits.knows("<") else ["=", "≠"]
+    which = "<, = or >" if limits.knows("<") else "= or ≠"
+    for numbers in number_sets(material, limits):
+        for sums in (True, False):
+            lines = list(_statements(numbers, sums, limits))[:_LINES]
+            if len(lines) > 1:
+                title = f"Which sign? {'Two with one' if sums else 'One with one'}: {numbers.words.things}"
+                ask = f"Compare {numbers.words.everybodys}. Which sign belongs between the two sides: {which}?"
+                statements: list[Plain] = [*lines]
+                yield numbers.with_cast("compare", title, ask, statements=statements, signs=signs)
+
+
+def _statements(numbers: NumberSet, sums: bool, limits: YearLimits) -> Iterator[str]:
+    """One against one, or one and two against two; an equal one among them where there is one."""
+    rising, values = numbers.rising, numbers.values
+    if not sums:
+        yield f"{rising[-1].id} ? {rising[0].id}"
+        equal = next((pair for pair in combinations(rising, 2) if values[pair[0].id] == values[pair[1].id]), None)
+        if equal:
+            yield f"{equal[0].id} ? {equal[1].id}"
+        yield from (f"{one.id} ? {other.id}" for one, other in zip(rising[1:], rising[2:], strict=False))
+        return
+    for one in reversed(rising):
+        pairs = [pair for pair in combinations(rising, 2) if one not in pair]
+        near = sorted(pairs, key=lambda pair: abs(values[pair[0].id] + values[pair[1].id] - values[one.id]))
+        for first, second in near[:1]:
+            if values[first.id] + values[second.id] <= limits.largest_calculated:
+                yield f"{first.id} + {second.id} ? {one.id}"
+
+
+SEED = Seed("three characters or more with a number each", _plant)

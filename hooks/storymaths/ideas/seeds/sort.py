@@ -1,0 +1,50 @@
+"""The cast sorted by what is so of some and not of others, and by how many they have."""
+
+from __future__ import annotations
+
+from ...activities.saying import counted
+from ...model.plain import Plain
+from ...model.year import YearLimits
+from ..candidate import Candidate, Candidates, activity
+from ..idea import FromStory
+from ..material import Material, NumberFact
+from ..number_sets import number_sets
+from .seed import Seed
+
+_LONGEST_LABEL = 40
+
+
+def _plant(material: Material, limits: YearLimits) -> Candidates:
+    whole = [fact for fact in material.numbers if len(fact.who) == len(material.book.cast)]
+    rules: list[tuple[str | dict[str, Plain], FromStory]] = [
+        (fact.id, FromStory(fact.means)) for fact in material.yes_no
+    ]
+    rules += [(rule, FromStory(fact.means)) for fact in whole if (rule := _more_than(fact)) is not None]
+    for at, (rule, use) in enumerate(rules):
+        title = f"Who {use.what}?" if isinstance(rule, str) else f"Who has {rule['says']}?"
+        yield Candidate(activity("sort", title, "", cast="all", by=[rule], diagram="hoop"), (use,))
+        for other, further in rules[at + 1 :][:2] if isinstance(rule, str) else ():
+            lines = activity("sort", "Sort them two ways", "", cast="all", by=[rule, other], diagram="carroll")
+            yield Candidate(lines, (use, further))
+    for numbers in number_sets(material, limits, least=0):
+        if len({value % 2 for value in numbers.values.values()}) == 1:
+            continue
+        title = f"Odd or even {numbers.fact.things}"
+        ask = f"Who has an even number of {numbers.fact.things}? Who stays outside the ring?"
+        lines = activity("sort", title, ask, cast=numbers.cast, by=[f"even({numbers.fact.id})"], diagram="hoop")
+        yield Candidate(lines, numbers.uses, numbers.changes, numbers.marks | {"odd or even"})
+
+
+def _more_than(fact: NumberFact) -> dict[str, Plain] | None:
+    """More than the one in the middle; None where nobody or everybody has."""
+    values = sorted(fact.values.values())
+    middle = values[(len(values) - 1) // 2]
+    if values[-1] <= middle:
+        return None
+    says, otherwise = f"more than {counted(middle, fact.things)}", f"{counted(middle, fact.things)} or fewer"
+    if max(len(says), len(otherwise)) > _LONGEST_LABEL:
+        return None
+    return {"rule": f"{fact.id} > {middle}", "says": says, "otherwise": otherwise}
+
+
+SEED = Seed("something that is so of some characters and not of others, or a number each", _plant)

@@ -1,0 +1,73 @@
+"""A candidate worked out and found good for its year, with what it practises."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from ..activities.work_out import WorkedOut, work_out
+from ..activities.worked import AnyWorked
+from ..covers.marks import marks_of
+from ..covers.practised import practised_in
+from ..model.activity import Solution
+from ..model.reference import Reference
+from .candidate import Candidate
+from .idea import Practises
+from .material import Material
+
+_FEW, _MOST_LISTED = range(2, 7), 8
+
+
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """A candidate that comes out."""
+
+    candidate: Candidate
+    block: str
+    activity: AnyWorked
+    marks: frozenset[str]
+    practises: tuple[Practises, ...]
+    concepts: tuple[str, ...]
+
+    @property
+    def solution(self) -> Solution:
+        """Its answers."""
+        return self.activity.solution
+
+    @property
+    def alike(self) -> tuple[object, ...]:
+        """Equal for two that set a child the same work."""
+        said = tuple(answer.says for answer in self.solution.answers)
+        return self.activity.kind.name, self.activity.fields.task_name, self.solution.demands.numbers, said
+
+
+def try_candidate(candidate: Candidate, material: Material, year: int, reference: Reference) -> Tried | None:
+    """The candidate worked out as its block is read; None where anything is wrong with it, or where it has too many answers."""
+    block = candidate.block
+    worked = work_out(block, "", 1, material.book, year, reference, folder=material.folder)
+    done = worked.done
+    if done is None or worked.problems:
+        return None
+    answers = len(done.solution.answers)
+    if not (answers in _FEW if candidate.finds else 0 < answers <= _MOST_LISTED):
+        return None
+    found = {"every way"} if candidate.finds else set[str]()
+    marks = marks_of(done.kind.name, done.fields, done.solution) | candidate.marks | found
+    practises = tuple(_practised(worked, marks, year, reference))
+    concepts = tuple(
+        concept.id
+        for concept in reference.concepts.values()
+        if year in concept.grows and reference.practised_by.is_of(concept.id, marks)
+    )
+    return Tried(candidate, block, done, marks, practises, concepts) if practises else None
+
+
+def _practised(worked: WorkedOut, marks: frozenset[str], year: int, reference: Reference) -> Iterator[Practises]:
+    """The objectives of the year, framework by framework, that it practises."""
+    surely = {(one.framework, one.objective.code): one.parts for one in practised_in(worked, reference)}
+    for framework in reference.frameworks:
+        for objective in reference.objectives_of.get((framework, year), ()):
+            key = (framework, objective.code)
+            if key in surely or reference.practised_by.practises(key, marks):
+                parts = tuple(part.id for part in surely.get(key, ()))
+                yield Practises(framework, objective.code, objective.says, parts)
