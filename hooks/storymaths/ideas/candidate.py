@@ -25,6 +25,8 @@ class Candidate:
     """What it is of, besides what its task shows: ``of mass``, ``of days``."""
     finds: bool = False
     """Whether every way is to be found, of which there should be a few."""
+    lists: bool = False
+    """Whether several are to be named, though nothing need be searched for."""
 
     @property
     def block(self) -> str:

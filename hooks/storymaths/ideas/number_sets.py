@@ -53,11 +53,11 @@ class NumberSet:
         """What the numbers are of."""
         return frozenset({f"of {self.fact.of}"})
 
-    def with_cast(self, kind: str, title: str, ask: str, *, finds: bool = False, **rest: Plain) -> Candidate:
+    def with_cast(self, kind: str, title: str, ask: str, *, finds: bool = False, lists: bool = False, **rest: Plain) -> Candidate:
         """An activity that turns on the fact; ``cast`` where not all of these take part."""
         cast = rest.pop("cast", self.cast)
         lines = activity(kind, title, ask, fact=self.fact.id, cast=cast, **rest)
-        return Candidate(lines, self.uses, self.changes, self.marks, finds)
+        return Candidate(lines, self.uses, self.changes, self.marks, finds, lists)
 
     def with_numbers(self, kind: str, title: str, ask: str, *, finds: bool = False, **rest: Plain) -> Candidate:
         """An activity with the numbers alone."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
 
 from ..model.reference import Reference
 from .gaps import Gaps
@@ -11,6 +12,7 @@ from .material import Material
 from .reason import (
     CastTakesPart,
     FewWays,
+    FirstFor,
     LikeOneAbove,
     Noted,
     NumbersChanged,
@@ -24,9 +26,12 @@ from .reason import (
 from .tried import Tried
 
 _NOTED, _EACH_PAGE, _MOST_PAGES, _MOST_NOTED = (20, 8), 5, 3, 2
-_KEPT, _CHANGED, _FEW, _SURELY, _OF_YEAR, _SMALL, _CAST, _AGAIN = 12, -8, 10, 5, 8, -15, 6, -25
+_KEPT, _CHANGED, _FEW, _SURELY, _OF_YEAR, _SMALL, _CAST = 12, -8, 10, 5, 8, -15, 6
+_FIRST_FOR, _KIND_AGAIN, _TASK_AGAIN = 10, -8, -16
 _MISSED, _MISSED_IN_PART, _MOST_MISSED = 6, 3, 2
 _SMALL_BY = 4
+Weighed = tuple[Tried, tuple[Reason, ...]]
+"""What was tried, and why it is worth proposing."""
 
 
 def reasons_for(tried: Tried, material: Material, gaps: Gaps, year: int, reference: Reference) -> tuple[Reason, ...]:
@@ -81,18 +86,42 @@ def _of_the_year(tried: Tried, year: int, reference: Reference) -> Iterator[Reas
         yield SmallForTheYear(int(demands.largest), _SMALL)
 
 
-def in_order(found: Sequence[tuple[Tried, tuple[Reason, ...]]]) -> list[tuple[Tried, tuple[Reason, ...]]]:
-    """The weightiest first; one of a kind that stands above weighs less each time. What weighs the same stays in order."""
-    left, ordered, above = list(found), [], Counter[str]()
+def in_order(found: Sequence[Weighed]) -> list[Weighed]:
+    """The weightiest first, each weighed with what stands above it. What weighs the same stays in order."""
+    left, ordered, above = list(found), list[Weighed](), Above()
     while left:
-        best = max(left, key=lambda one: _weight(one[1]) + _AGAIN * above[one[0].activity.kind.name])
+        best = max(left, key=lambda one: _weight(one[1]) + _weight(above.reasons_for(one[0])))
         left.remove(best)
-        kind = best[0].activity.kind.name
-        times = above[kind]
-        again = (LikeOneAbove(kind, times, _AGAIN * times),) if times else ()
-        ordered.append((best[0], tuple(sorted((*best[1], *again), key=lambda reason: -abs(reason.weight)))))
-        above[kind] += 1
+        reasons = (*best[1], *above.reasons_for(best[0]))
+        ordered.append((best[0], tuple(sorted(reasons, key=lambda reason: -abs(reason.weight)))))
+        above.add(best[0])
     return ordered
+
+
+@dataclass
+class Above:
+    """What stands above an idea: how often each kind and task, and the objectives that are practised."""
+
+    kinds: Counter[str] = field(default_factory=Counter)
+    tasks: Counter[tuple[str, str]] = field(default_factory=Counter)
+    objectives: set[tuple[str, str]] = field(default_factory=set)
+
+    def reasons_for(self, tried: Tried) -> tuple[Reason, ...]:
+        """Why an idea would come sooner or later for it."""
+        found: list[Reason] = []
+        first = next((one for one in tried.practises if (one.framework, one.code) not in self.objectives), None)
+        if first:
+            found.append(FirstFor(first.framework, first.code, _FIRST_FOR))
+        if times := self.kinds[tried.kind]:
+            same = self.tasks[tried.kind, tried.task]
+            found.append(LikeOneAbove(tried.kind, times, same, _KIND_AGAIN * times + _TASK_AGAIN * same))
+        return tuple(found)
+
+    def add(self, tried: Tried) -> None:
+        """One more."""
+        self.kinds[tried.kind] += 1
+        self.tasks[tried.kind, tried.task] += 1
+        self.objectives |= {(one.framework, one.code) for one in tried.practises}
 
 
 def _weight(reasons: Sequence[Reason]) -> int:

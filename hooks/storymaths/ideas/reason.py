@@ -85,11 +85,21 @@ class CastTakesPart:
 
 
 @dataclass(frozen=True, slots=True)
+class FirstFor:
+    """It practises an objective of the year that nothing above it does."""
+
+    framework: str
+    code: str
+    weight: int
+
+
+@dataclass(frozen=True, slots=True)
 class LikeOneAbove:
-    """An idea of its kind stands above it already."""
+    """Ideas of its kind stand above it already; ``same_task`` so many that ask the same."""
 
     kind: str
     times: int
+    same_task: int
     weight: int
 
 
@@ -103,5 +113,6 @@ Reason = (
     | OfTheYear
     | SmallForTheYear
     | CastTakesPart
+    | FirstFor
     | LikeOneAbove
 )

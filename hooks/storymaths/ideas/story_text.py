@@ -23,7 +23,7 @@ _SENTENCE = re.compile(r"[^.!?]+[.!?]?")
 _LEADING_TIME = re.compile(rf"^(?:and |but |then |so )?(?:at|by) {TIME},? (?P<event>[^.,;:!?\"“”’]+)")
 _LATE = re.compile(r"\b(?:afternoon|evening|night)\b")
 _NOON = 12 * 60
-_NO_THINGS = frozenset("times pages ways sides turns words others".split())
+_NO_THINGS = frozenset("times pages ways sides turns words others pairs sets groups hands".split())
 _MOST_WORDS, _MOST_EACH, _LONGEST_EVENT, _LARGEST = 3, 12, 40, 1000
 
 
@@ -69,17 +69,17 @@ def counted_in(texts: Sequence[PageText], known: Container[str]) -> list[Counted
     for text in texts:
         tokens = read_spoken(_TIME.sub("then", text.words.replace("o'clock", "o’clock")))
         for at, token in enumerate(tokens):
-            if (
-                token.kind == "number"
-                and not token.unit
-                and token.value.denominator == 1
-                and 1 < token.value <= _LARGEST
-            ):
-                things = _things_after(tokens, at)
-                if things and (things in known or spoken[things] > 1):
-                    pages.setdefault((int(token.value), things), []).append(text.page)
+            things = _things_after(tokens, at) if 1 < _whole(token) <= _LARGEST else ""
+            if things and (things in known or spoken[things] > 1):
+                pages.setdefault((_whole(token), things), []).append(text.page)
     found = [Counted(number, Noun(things), _told(on)) for (number, things), on in pages.items()]
     return sorted(found, key=lambda one: str(one.things) not in known)
+
+
+def _whole(token: Token) -> int:
+    """The whole number a piece of text is; 0 where it is none, or has a unit."""
+    bare = token.kind == "number" and not token.unit and token.value.denominator == 1
+    return int(token.value) if bare else 0
 
 
 def _things_after(tokens: Sequence[Token], at: int) -> str:
@@ -87,12 +87,17 @@ def _things_after(tokens: Sequence[Token], at: int) -> str:
     if tokens[at].things:
         return tokens[at].things if is_plural(tokens[at].things) else ""
     for token in tokens[at + 1 : at + 1 + _MOST_WORDS]:
-        word = token.text.lower()
-        if not is_thing(token) or word in UNITS_IN_WORDS:
+        if not is_thing(token) or token.text.lower() in UNITS_IN_WORDS:
             return ""
-        if is_plural(word):
-            return "" if word in _NO_THINGS else word
+        if is_plural(token.text.lower()):
+            return _thing(token)
     return ""
+
+
+def _thing(token: Token) -> str:
+    """Something that is counted, or holds what is, in the plural; empty for ways, times and other words that name no thing."""
+    word = token.text.lower()
+    return word if is_thing(token) and is_plural(word) and word not in _NO_THINGS else ""
 
 
 def grouped_in(texts: Sequence[PageText]) -> list[Grouped]:
@@ -101,15 +106,8 @@ def grouped_in(texts: Sequence[PageText]) -> list[Grouped]:
     for text in texts:
         tokens = read_spoken(text.words)
         for holder, of, size in zip(tokens, tokens[1:], tokens[2:], strict=False):
-            whole = size.kind == "number" and not size.unit and size.value.denominator == 1
-            if (
-                whole
-                and of.text == "of"
-                and is_thing(holder)
-                and is_plural(holder.text.lower())
-                and 1 < size.value <= _MOST_EACH
-            ):
-                pages.setdefault((holder.text.lower(), int(size.value)), []).append(text.page)
+            if of.text == "of" and 1 < _whole(size) <= _MOST_EACH and (holders := _thing(holder)):
+                pages.setdefault((holders, _whole(size)), []).append(text.page)
     return [Grouped(each, Noun(holders), _told(on)) for (holders, each), on in pages.items()]
 
 

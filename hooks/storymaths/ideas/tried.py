@@ -35,6 +35,16 @@ class Tried:
         return self.activity.solution
 
     @property
+    def kind(self) -> str:
+        """The name of its kind."""
+        return self.activity.kind.name
+
+    @property
+    def task(self) -> str:
+        """The name of its task."""
+        return self.activity.fields.task_name
+
+    @property
     def alike(self) -> tuple[object, ...]:
         """Equal for two that set a child the same work."""
         said = tuple(answer.says for answer in self.solution.answers)
@@ -49,7 +59,7 @@ def try_candidate(candidate: Candidate, material: Material, year: int, reference
     if done is None or worked.problems:
         return None
     answers = len(done.solution.answers)
-    if not (answers in _FEW if candidate.finds else 0 < answers <= _MOST_LISTED):
+    if not (answers in _FEW if candidate.finds or candidate.lists else 0 < answers <= _MOST_LISTED):
         return None
     found = {"every way"} if candidate.finds else set[str]()
     marks = marks_of(done.kind.name, done.fields, done.solution) | candidate.marks | found

@@ -6,7 +6,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from ..activities.saying import counted
-from ..expression.noun import plural
 from ..expression.number_words import TENS
 from ..expression.say import number_word
 from .material import NumberFact
@@ -87,4 +86,4 @@ class FactWords:
 def number_of(size: int) -> str:
     """``twos``, ``fives``, ``tens``; figures past them: ``25s``."""
     word = next((word for word, ten in TENS.items() if ten == size), number_word(size))
-    return f"{word}s" if word.isdigit() else "ones" if size == 1 else plural(word)
+    return f"{word}s" if word.isdigit() else "ones" if size == 1 else f"{word}es" if word.endswith("x") else f"{word}s"

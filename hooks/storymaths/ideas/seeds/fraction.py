@@ -23,7 +23,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
             word, things = spoken(Fraction(1, part)), numbers.words.things
             ask = f"Whose {things} can be shared into {part} equal parts, with none left over?"
             title = f"{word.capitalize()} of the {things}"
-            yield numbers.with_cast("fraction", title, ask, finds=True, find="share", fraction=f"1/{part}")
+            yield numbers.with_cast("fraction", title, ask, lists=True, find="share", fraction=f"1/{part}")
     wholes = {one.number: one for one in reversed(material.counted)}
     for whole in sorted(wholes.values(), key=material.counted.index):
         for part in parts:

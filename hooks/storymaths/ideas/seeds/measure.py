@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ...activities.saying import capital, counted
+from ...activities.saying import counted
 from ...model.plain import Plain
 from ...model.quantity import UNITS
 from ...model.year import YearLimits
@@ -40,8 +40,6 @@ def _of_cast(numbers: NumberSet) -> Iterator[Candidate]:
     pair = numbers.only((least, most))
     ask = f"Which is {words.said.more}, {most.name} or {least.name}, and by how many {numbers.fact.things}?"
     yield numbers.with_cast("measure", f"{most.name} and {least.name}", ask, cast=pair, find="compare")
-    ask = f"Put them in order, {words.least_first}."
-    yield numbers.with_cast("measure", capital(f"{words.least_first}, measured"), ask, find="order")
     end = next((scale for scale in _SCALES if scale[0] >= numbers.values[most.id]), None)
     if end:
         pointers: list[Plain] = [*dict.fromkeys(numbers.values[one.id] for one in rising[-3:])]

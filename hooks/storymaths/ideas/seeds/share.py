@@ -57,7 +57,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     for numbers in number_sets(material, limits):
         if numbers.fact.of == "count":
             ask = f"Who can put all their {numbers.fact.things} in pairs, with none left over?"
-            yield numbers.with_cast("share", f"In pairs: {numbers.fact.things}", ask, finds=True, each=2)
+            yield numbers.with_cast("share", f"In pairs: {numbers.fact.things}", ask, lists=True, each=2)
 
 
 SEED = Seed("things counted that come out in equal groups", _plant)
