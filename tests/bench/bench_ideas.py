@@ -76,7 +76,9 @@ def made_for(collection: Collection, book: str) -> Iterator[Made]:
         for activity in activities_of(page, collection):
             done = activity.worked.done
             if done is not None and activity.worked.year is not None:
-                own = frozenset(key for key in keys if collection.reference.objectives[key].year == activity.worked.year)
+                own = frozenset(
+                    key for key in keys if collection.reference.objectives[key].year == activity.worked.year
+                )
                 yield Made(done.kind.name, activity.worked.year, own, frozenset(page.concepts), done.fields.title)
 
 
@@ -120,7 +122,9 @@ def main() -> None:
         met = f"{len(row.made) - len(row.missed)}"
         of, all_ = row.in_sessions
         seen = "seen" if row.book in SEEN else "held back"
-        print(f"{row.book:<24}{seen:<12}{len(row.made):>6}{met:>11}{f'{of} of {all_}':>17}{row.wrong:>7}{row.seconds:>10.2f}")
+        print(
+            f"{row.book:<24}{seen:<12}{len(row.made):>6}{met:>11}{f'{of} of {all_}':>17}{row.wrong:>7}{row.seconds:>10.2f}"
+        )
     for seen, name in ((True, "seen"), (False, "held back")):
         some = [row for row in rows if (row.book in SEEN) == seen]
         made, missed = sum(len(row.made) for row in some), sum(len(row.missed) for row in some)
@@ -128,7 +132,9 @@ def main() -> None:
             print(f"{name}: {made - missed} of {made}, {100 * (made - missed) / made:.0f} %")
     for row in rows if told else ():
         for one in row.missed:
-            print(f"  missed: {row.book}, Year {one.year}: {one.kind} ({one.title}) {sorted(code for _, code in one.objectives)}")
+            print(
+                f"  missed: {row.book}, Year {one.year}: {one.kind} ({one.title}) {sorted(code for _, code in one.objectives)}"
+            )
 
 
 if __name__ == "__main__":

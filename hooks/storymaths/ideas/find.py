@@ -30,7 +30,7 @@ def find_ideas(
     gaps = gaps_of(collection, book, series)
     planted, tried = _try_all(material, year, reference)
     wanted = [one for one in tried if objective is None or objective in _keys(one)]
-    ordered = in_order([(one, reasons_for(one, material, gaps, year, reference)) for one in wanted])
+    ordered = in_order([(one, reasons_for(one, material, gaps, year, reference)) for one in wanted], material)
     return Ideas(
         book,
         material.book.title,
@@ -71,7 +71,9 @@ def _each_title_once(ordered: Sequence[tuple[Tried, tuple[Reason, ...]]]) -> Ite
 
 def _idea(tried: Tried, reasons: tuple[Reason, ...], year: int, material: Material) -> Idea:
     solution, fields = tried.solution, tried.activity.fields
-    hardness = Hardness(solution.steps, written(solution.demands.largest, 3), len(solution.answers), solution.difficulty)
+    hardness = Hardness(
+        solution.steps, written(solution.demands.largest, 3), len(solution.answers), solution.difficulty
+    )
     noted = [concept for concept in material.noted if concept in tried.concepts]
     return Idea(
         kind=fields.kind,
@@ -110,5 +112,3 @@ def _not_carried(
 def _unfed(tried: Sequence[Tried]) -> Iterator[Unfed]:
     fed = {one.activity.kind.name for one in tried}
     yield from (Unfed(kind, seed.needs) for kind, seed in SEEDS.items() if kind not in fed)
-
-

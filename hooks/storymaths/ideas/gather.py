@@ -12,7 +12,7 @@ from ..model.book import Book, Character, FactAbout, FactValue
 from ..model.collection import Collection
 from ..model.quantity import MEASURES, UNITS_IN_WORDS
 from ..model.reference import Reference
-from .material import MEASURED, Counted, Material, NamedFact, NumberFact, YesNoFact
+from .material import BY_WORDS, Counted, Material, NamedFact, NumberFact, YesNoFact
 from .story_text import PageText, counted_in, grouped_in, measured_in, texts_of, times_in, words_in
 
 _FEWEST = 2
@@ -83,7 +83,7 @@ def _measure(fact: str, about: FactAbout, reference: Reference) -> str:
         return MEASURES[unit][0]
     for word in re.findall(r"[a-z]+", f"{fact} {about.means}".lower()):
         known = reference.words.get(word)
-        if known and known.concept in MEASURED:
+        if known and known.concept in BY_WORDS:
             return known.concept
     return "count"
 

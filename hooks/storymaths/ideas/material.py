@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from ..expression.noun import Noun
 from ..model.book import Book, Character
 
-MEASURED = ("mass", "length", "capacity", "money", "time")
-"""The concepts a fact of the cast may be a measure of; any other number is a count."""
+BY_WORDS = ("mass", "length", "capacity")
+"""What a fact of the cast may be a measure of by the words that say what it means; money and time show in its unit."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,7 +21,7 @@ class NumberFact:
     unit: Noun
     """What it counts, in the plural; empty where the book does not say."""
     of: str
-    """One of ``MEASURED``, or ``count``."""
+    """``mass``, ``length``, ``capacity``, ``money`` or ``time``; else ``count``."""
     who: tuple[Character, ...]
     """Those of the cast who have it, in the book's order."""
     values: Mapping[str, int]

@@ -14,7 +14,7 @@ from .idea import Change, FromStory
 from .material import Material, NumberFact
 from .wording import FactWords
 
-_MOST = 8
+_MOST, _MOST_FACTS = 8, 3
 _MOST_TIMES = 100
 """A story's number grows no further: 9 bricks may become 900."""
 
@@ -53,7 +53,9 @@ class NumberSet:
         """What the numbers are of."""
         return frozenset({f"of {self.fact.of}"})
 
-    def with_cast(self, kind: str, title: str, ask: str, *, finds: bool = False, lists: bool = False, **rest: Plain) -> Candidate:
+    def with_cast(
+        self, kind: str, title: str, ask: str, *, finds: bool = False, lists: bool = False, **rest: Plain
+    ) -> Candidate:
         """An activity that turns on the fact; ``cast`` where not all of these take part."""
         cast = rest.pop("cast", self.cast)
         lines = activity(kind, title, ask, fact=self.fact.id, cast=cast, **rest)
@@ -76,7 +78,7 @@ class NumberSet:
 
 def number_sets(material: Material, limits: YearLimits, fewest: int = 3, least: int = 1) -> Iterator[NumberSet]:
     """Each fact in numbers that suit the year, those of the story before changed ones; no number below ``least``."""
-    for fact in material.numbers:
+    for fact in _worth_using(material):
         who = tuple(one for one in fact.who if fact.values[one.id] >= least)[:_MOST]
         within = tuple(one for one in who if fact.values[one.id] <= limits.largest_calculated)
         if len(within) >= fewest:
@@ -94,6 +96,14 @@ def number_sets(material: Material, limits: YearLimits, fewest: int = 3, least: 
             larger = {one.id: fact.values[one.id] * times for one in who}
             cast: dict[str, Plain] = {one.id: {"name": one.name, fact.id: larger[one.id]} for one in who}
             yield NumberSet(fact, who, larger, cast, times)
+
+
+def _worth_using(material: Material) -> list[NumberFact]:
+    """The first few facts in which not all are equal, no two of them with the same numbers."""
+    apart = {tuple(sorted(fact.values.items())): fact for fact in reversed(material.numbers)}
+    return [fact for fact in material.numbers if fact in apart.values() and len(set(fact.values.values())) > 1][
+        :_MOST_FACTS
+    ]
 
 
 def _values(fact: NumberFact, who: tuple[Character, ...]) -> dict[str, int]:

@@ -13,6 +13,7 @@ from .reason import (
     CastTakesPart,
     FewWays,
     FirstFor,
+    FirstOf,
     LikeOneAbove,
     Noted,
     NumbersChanged,
@@ -25,9 +26,9 @@ from .reason import (
 )
 from .tried import Tried
 
-_NOTED, _EACH_PAGE, _MOST_PAGES, _MOST_NOTED = (20, 8), 5, 3, 2
+_NOTED, _EACH_PAGE, _MOST_PAGES, _MOST_NOTED = (20, 8), 3, 6, 2
 _KEPT, _CHANGED, _FEW, _SURELY, _OF_YEAR, _SMALL, _CAST = 12, -8, 10, 5, 8, -15, 6
-_FIRST_FOR, _KIND_AGAIN, _TASK_AGAIN = 10, -8, -16
+_FIRST_FOR, _FIRST_OF, _KIND_AGAIN, _TASK_AGAIN = 10, 15, -8, -16
 _MISSED, _MISSED_IN_PART, _MOST_MISSED = 6, 3, 2
 _SMALL_BY = 4
 Weighed = tuple[Tried, tuple[Reason, ...]]
@@ -69,7 +70,9 @@ def _missed(tried: Tried, gaps: Gaps) -> Iterator[Reason]:
 
 
 def _practised(tried: Tried) -> Iterator[Reason]:
-    yield from (SurelyPractised(one.framework, one.code, one.parts, _SURELY) for one in tried.practises[:8] if one.parts)
+    yield from (
+        SurelyPractised(one.framework, one.code, one.parts, _SURELY) for one in tried.practises[:8] if one.parts
+    )
 
 
 def _of_the_year(tried: Tried, year: int, reference: Reference) -> Iterator[Reason]:
@@ -86,9 +89,9 @@ def _of_the_year(tried: Tried, year: int, reference: Reference) -> Iterator[Reas
         yield SmallForTheYear(int(demands.largest), _SMALL)
 
 
-def in_order(found: Sequence[Weighed]) -> list[Weighed]:
+def in_order(found: Sequence[Weighed], material: Material) -> list[Weighed]:
     """The weightiest first, each weighed with what stands above it. What weighs the same stays in order."""
-    left, ordered, above = list(found), list[Weighed](), Above()
+    left, ordered, above = list(found), list[Weighed](), Above(tuple(material.noted))
     while left:
         best = max(left, key=lambda one: _weight(one[1]) + _weight(above.reasons_for(one[0])))
         left.remove(best)
@@ -102,9 +105,12 @@ def in_order(found: Sequence[Weighed]) -> list[Weighed]:
 class Above:
     """What stands above an idea: how often each kind and task, and the objectives that are practised."""
 
+    noted: tuple[str, ...]
+    """The concepts that the book's notes see."""
     kinds: Counter[str] = field(default_factory=Counter)
     tasks: Counter[tuple[str, str]] = field(default_factory=Counter)
     objectives: set[tuple[str, str]] = field(default_factory=set)
+    concepts: set[str] = field(default_factory=set)
 
     def reasons_for(self, tried: Tried) -> tuple[Reason, ...]:
         """Why an idea would come sooner or later for it."""
@@ -112,6 +118,9 @@ class Above:
         first = next((one for one in tried.practises if (one.framework, one.code) not in self.objectives), None)
         if first:
             found.append(FirstFor(first.framework, first.code, _FIRST_FOR))
+        new = next((one for one in self.noted if one in tried.concepts and one not in self.concepts), None)
+        if new:
+            found.append(FirstOf(new, _FIRST_OF))
         if times := self.kinds[tried.kind]:
             same = self.tasks[tried.kind, tried.task]
             found.append(LikeOneAbove(tried.kind, times, same, _KIND_AGAIN * times + _TASK_AGAIN * same))
@@ -121,6 +130,7 @@ class Above:
         """One more."""
         self.kinds[tried.kind] += 1
         self.tasks[tried.kind, tried.task] += 1
+        self.concepts |= set(tried.concepts)
         self.objectives |= {(one.framework, one.code) for one in tried.practises}
 
 

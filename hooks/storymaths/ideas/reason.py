@@ -94,6 +94,14 @@ class FirstFor:
 
 
 @dataclass(frozen=True, slots=True)
+class FirstOf:
+    """It is of something the book's notes see, and nothing above it is."""
+
+    concept: str
+    weight: int
+
+
+@dataclass(frozen=True, slots=True)
 class LikeOneAbove:
     """Ideas of its kind stand above it already; ``same_task`` so many that ask the same."""
 
@@ -114,5 +122,6 @@ Reason = (
     | SmallForTheYear
     | CastTakesPart
     | FirstFor
+    | FirstOf
     | LikeOneAbove
 )

@@ -11,11 +11,10 @@ from ...model.year import YearLimits
 from ..candidate import Candidate, Candidates, activity
 from ..idea import FromStory
 from ..material import Material, NumberFact
-from ..number_sets import number_sets
 from .seed import Seed
 
 _FEW = range(2, 7)
-_MOST_AMOUNTS = 4
+_MOST_AMOUNTS, _MOST_COINS = 3, 6
 
 
 def _plant(material: Material, limits: YearLimits) -> Candidates:
@@ -25,9 +24,9 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         return
     purses = [fact for fact in facts if set(fact.values.values()) <= set(material.coins)]
     amounts = {one.number: FromStory(f"{one.number} pence", one.pages) for one in prices if one.number > 1}
-    for numbers in number_sets(material, limits):
-        if numbers.fact.of == "money" and numbers.fact not in purses:
-            yield from _who_pays(numbers.fact, [*amounts])
+    for fact in facts:
+        if fact not in purses or len(fact.who) > _MOST_COINS:
+            yield from _who_pays(fact, [*amounts])
     for fact in purses:
         purse = sorted(fact.values.values(), reverse=True)
         told: list[Plain] = [*purse]

@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from itertools import combinations
+
 from ...activities.saying import counted
 from ...model.plain import Plain
 from ...model.year import YearLimits
-from ..candidate import Candidate, Candidates, activity
+from ..candidate import Candidate, Candidates, activity, from_counted
 from ..idea import FromStory
 from ..material import Material, NumberFact
 from ..number_sets import number_sets
+from ..wording import number_of
+from .groups import groups_of
 from .seed import Seed
 
-_LONGEST_LABEL = 40
+_LONGEST_LABEL, _FEWEST_NUMBERS, _MOST_NUMBERS = 40, 5, 10
 
 
 def _plant(material: Material, limits: YearLimits) -> Candidates:
@@ -33,6 +37,24 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         ask = f"Who has an even number of {numbers.fact.things}? Who stays outside the ring?"
         lines = activity("sort", title, ask, cast=numbers.cast, by=[f"even({numbers.fact.id})"], diagram="hoop")
         yield Candidate(lines, numbers.uses, numbers.changes, numbers.marks | {"odd or even"})
+    yield from _by_tables(material, limits)
+
+
+def _by_tables(material: Material, limits: YearLimits) -> Candidates:
+    """The story's numbers by two of its tables, of which some fit both, one or neither."""
+    numbers = sorted({one.number for one in material.counted if one.number <= limits.largest_calculated})
+    sizes = {one.each for one in groups_of(material)} | {one.many for one in groups_of(material)}
+    for first, second in combinations(sorted(size for size in sizes if size in limits.tables and size > 1), 2):
+        told: list[Plain] = [*numbers[:_MOST_NUMBERS]]
+        by: list[Plain] = [f"multiple(n, {first})", f"multiple(n, {second})"]
+        title = f"Numbers of the story: {number_of(first)} and {number_of(second)}"
+        lines = activity("sort", title, "", numbers=told, by=by, diagram="venn")
+        if len(numbers) >= _FEWEST_NUMBERS:
+            yield Candidate(
+                lines,
+                tuple(from_counted(one.number, one.things, one.pages) for one in material.counted),
+                marks=frozenset({"by tables"}),
+            )
 
 
 def _more_than(fact: NumberFact) -> dict[str, Plain] | None:
