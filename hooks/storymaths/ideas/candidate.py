@@ -5,13 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-import yaml
-
 from ..model.plain import Plain
+from .block_text import block_text
 from .idea import Change, FromStory
 from .material import Material
-
-_WIDTH = 100
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,9 +28,7 @@ class Candidate:
     @property
     def block(self) -> str:
         """The lines as an author writes them into a page."""
-        return yaml.safe_dump(
-            dict(self.lines), sort_keys=False, allow_unicode=True, default_flow_style=None, width=_WIDTH
-        )
+        return block_text(self.lines)
 
 
 Candidates = Iterator[Candidate]

@@ -18,7 +18,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     for numbers in number_sets(material, limits):
         yield from _from_cast(material, numbers)
     told = {one.number: one for one in reversed(material.counted) if one.number > _MOST_WHOLES}
-    for whole in sorted(told.values(), key=lambda one: material.counted.index(one)):
+    for whole in sorted(told.values(), key=material.counted.index):
         ask = (
             f"Put the {counted(whole.number, whole.things)} into two groups, and leave no group empty. Find every way."
         )

@@ -47,14 +47,14 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
 def _lasting(material: Material, fits: list[TimeTold]) -> Candidates:
     for lasts in material.measured:
         if lasts.kind == "time" and lasts.unit != "second":
-            for start in [time for time in fits if set(time.minutes // 720 for time in fits)][:1]:
+            for start in fits[:1]:
                 unit = lasts.unit if lasts.number == 1 else f"{lasts.unit.removesuffix('s')}s"
-                ask = f"It starts at the first time and takes {lasts.number} {unit}. When does it end?"
-                told: list[Plain] = [f"{lasts.number} {unit}"]
+                told = f"{lasts.number} {unit}"
+                ask = f"Something starts at that time and takes {told}. When does it end?"
                 lines = activity(
-                    "clock", f"After {lasts.number} {unit}", ask, find="end", starts=_written(start.minutes), lasts=told
+                    "clock", f"After {told}", ask, find="end", starts=_written(start.minutes), lasts=[told]
                 )
-                yield Candidate(lines, (*_uses([start]), FromStory(f"{lasts.number} {unit}", lasts.pages)))
+                yield Candidate(lines, (*_uses([start]), FromStory(told, lasts.pages)))
 
 
 def _event(time: TimeTold) -> str:

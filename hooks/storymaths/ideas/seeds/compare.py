@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import combinations
+from itertools import combinations, pairwise
 
+from ...model.book import Character
 from ...model.plain import Plain
 from ...model.year import YearLimits
 from ..candidate import Candidates
@@ -38,14 +39,21 @@ def _statements(numbers: NumberSet, sums: bool, limits: YearLimits) -> Iterator[
         equal = next((pair for pair in combinations(rising, 2) if values[pair[0].id] == values[pair[1].id]), None)
         if equal:
             yield f"{equal[0].id} ? {equal[1].id}"
-        yield from (f"{one.id} ? {other.id}" for one, other in zip(rising[1:], rising[2:], strict=False))
+        yield from (f"{one.id} ? {other.id}" for one, other in pairwise(rising[1:]))
         return
-    for one in reversed(rising):
+    for place, one in enumerate(reversed(rising)):
         pairs = [pair for pair in combinations(rising, 2) if one not in pair]
-        near = sorted(pairs, key=lambda pair: abs(values[pair[0].id] + values[pair[1].id] - values[one.id]))
-        for first, second in near[:1]:
-            if values[first.id] + values[second.id] <= limits.largest_calculated:
+        near = sorted(pairs, key=lambda pair: abs(_together(numbers, pair) - values[one.id]))
+        equal = [pair for pair in near if _together(numbers, pair) == values[one.id]]
+        # An equal one first, and then every other time one that is not.
+        fitting = equal if equal and place % 2 == 0 else [pair for pair in near if pair not in equal]
+        for first, second in fitting[:1]:
+            if _together(numbers, (first, second)) <= limits.largest_calculated:
                 yield f"{first.id} + {second.id} ? {one.id}"
+
+
+def _together(numbers: NumberSet, pair: tuple[Character, Character]) -> int:
+    return numbers.values[pair[0].id] + numbers.values[pair[1].id]
 
 
 SEED = Seed("three characters or more with a number each", _plant)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from ...activities.saying import counted
+from ...expression.say import number_word
 from ...model.activity import GAP
 from ...model.plain import Plain
 from ...model.year import YearLimits
@@ -22,6 +23,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     for fact in material.named:
         if set(fact.values.values()) <= set(_WEEK) and len(fact.values) == len(set(fact.values.values())):
             yield _turns(fact)
+    yield from _in_a_row(material)
     for step, (story, use) in _steps(material).items():
         if step in limits.practice.sequence.steps:
             for back in (False, True):
@@ -58,6 +60,17 @@ def _steps(material: Material) -> Mapping[int, tuple[str, FromStory]]:
             (f"{told}, and {things.number} more, and {things.number} more.", FromStory(told, things.pages)),
         )
     return found
+
+
+def _in_a_row(material: Material) -> Candidates:
+    """The first of the cast over and over, with one missing."""
+    names = [one.name for one in material.book.cast[:3]]
+    for unit in ([0, 1, 1], [0, 1, 2])[: len(names) - 1]:
+        row = [names[place] for place in unit] * 3
+        pattern: list[Plain] = [*row[:4], GAP, *row[5:8], GAP]
+        ask = "They stand in a row, over and over in the same way. Who is missing?"
+        title = f"Over and over: {number_word(len(set(unit)))} in the row"
+        yield Candidate(activity("sequence", title, ask, pattern=pattern), (FromStory("the cast"),))
 
 
 def _turns(fact: NamedFact) -> Candidate:
