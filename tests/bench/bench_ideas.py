@@ -98,12 +98,13 @@ def count_wrong(ideas: Ideas, collection: Collection) -> int:
     return sum(bool(one.problems) or one.solution is None or not one.solution.answers for one in worked)
 
 
-def measure(collection: Collection, book: str) -> Row:
-    """One book: what was made is looked for in the ideas of its year."""
+def measure(collection: Collection, book: str, every_year: bool = True) -> Row:
+    """One book: what was made is looked for in the ideas of its year; those of the book's other years are looked over too."""
     made, without = tuple(made_for(collection, book)), hidden(collection)
     started = time.process_time()
     years = collection.books[book].fields.years
-    found = {year: find_ideas(without, book, year) for year in {years.best, *years.also, *(one.year for one in made)}}
+    wanted = {one.year for one in made} | ({years.best, *years.also} if every_year else set())
+    found = {year: find_ideas(without, book, year) for year in wanted}
     seconds = (time.process_time() - started) / len(found)
     missed = tuple(one for one in made if not any(one.is_met_by(idea) for idea in found[one.year].ideas[:FIRST]))
     return Row(book, made, missed, sum(count_wrong(ideas, without) for ideas in found.values()), seconds)
@@ -125,8 +126,8 @@ def main() -> None:
         print(
             f"{row.book:<24}{seen:<12}{len(row.made):>6}{met:>11}{f'{of} of {all_}':>17}{row.wrong:>7}{row.seconds:>10.2f}"
         )
-    for seen, name in ((True, "seen"), (False, "held back")):
-        some = [row for row in rows if (row.book in SEEN) == seen]
+    for among, name in ((True, "seen"), (False, "held back")):
+        some = [row for row in rows if (row.book in SEEN) == among]
         made, missed = sum(len(row.made) for row in some), sum(len(row.missed) for row in some)
         if made:
             print(f"{name}: {made - missed} of {made}, {100 * (made - missed) / made:.0f} %")

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Mapping
 from ..model.plain import Plain
 
 _WIDTH, _STEP = 140, "  "
-_PLAIN = re.compile(r"[A-Za-z_(][^:#\[\]{},\"'|>&*!%@`\n]*(?<! )")
+_PLAIN = re.compile(r"[A-Za-z_(][^:#\[\]{},\"'|>&*!%@`?\n]*(?<! )")
 """What YAML reads as the text it is, without quotation marks; in a list as well."""
 _ON_A_LINE = re.compile(r"[A-Za-z_(](?:[^:#\"\n]|:(?! ))*(?<![ :])")
 """The same where nothing but the text stands on the line."""

@@ -10,7 +10,7 @@ from ..model.collection import Collection
 from ..model.reference import Reference
 from .gaps import gaps_of
 from .gather import material_of
-from .idea import Hardness, Idea, Ideas, NotCarried, Unfed
+from .idea import Hardness, Idea, Ideas, NotCarried, Unfed, WhyNot
 from .material import Material
 from .rank import in_order, reasons_for
 from .reason import Reason
@@ -37,7 +37,7 @@ def find_ideas(
         year,
         objective,
         tuple(filter(None, gaps.of)),
-        tuple(_idea(one, reasons, year, material) for one, reasons in _each_title_once(ordered)),
+        tuple(_idea(one, reasons, year, material) for one, reasons in ordered),
         tuple(_not_carried(tried, planted, year, objective, reference)),
         tuple(_unfed(tried)),
     )
@@ -51,26 +51,20 @@ def _try_all(material: Material, year: int, reference: Reference) -> tuple[set[s
     """The kinds that the book has something for, and all that comes out, the same work once."""
     planted: set[str] = set()
     found: dict[tuple[object, ...], Tried] = {}
+    titles: set[str] = set()  # a page has each title once, and any two ideas may come to stand on it together
     for kind, seed in SEEDS.items():
         for candidate in seed.plant(material, reference.years[year]):
             planted.add(kind)
-            tried = try_candidate(candidate, material, year, reference)
-            if tried:
-                found.setdefault(tried.alike, tried)
+            title = str(candidate.lines["title"])
+            tried = try_candidate(candidate, material, year, reference) if title not in titles else None
+            if tried and tried.alike not in found:
+                found[tried.alike] = tried
+                titles.add(title)
     return planted, list(found.values())
 
 
-def _each_title_once(ordered: Sequence[tuple[Tried, tuple[Reason, ...]]]) -> Iterator[tuple[Tried, tuple[Reason, ...]]]:
-    """A page has each title once, so that any two ideas can stand on it together."""
-    titles: set[str] = set()
-    for tried, reasons in ordered:
-        if (title := tried.activity.fields.title) not in titles:
-            titles.add(title)
-            yield tried, reasons
-
-
 def _idea(tried: Tried, reasons: tuple[Reason, ...], year: int, material: Material) -> Idea:
-    solution, fields = tried.solution, tried.activity.fields
+    solution, fields = tried.solution, tried.fields
     hardness = Hardness(
         solution.steps, written(solution.demands.largest, 3), len(solution.answers), solution.difficulty
     )
@@ -105,10 +99,12 @@ def _not_carried(
                 continue
             could = {way.split()[0] for way in reference.practised_by.ways(key)}
             kinds = tuple(kind for kind in SEEDS if kind in could)
-            why = "no kind" if not kinds else "does not come out" if planted & set(kinds) else "nothing to feed it"
+            why: WhyNot = (
+                "no kind" if not kinds else "does not come out" if planted & set(kinds) else "nothing to feed it"
+            )
             yield NotCarried(framework, one.code, one.says, why, kinds)
 
 
 def _unfed(tried: Sequence[Tried]) -> Iterator[Unfed]:
-    fed = {one.activity.kind.name for one in tried}
+    fed = {one.kind for one in tried}
     yield from (Unfed(kind, seed.needs) for kind, seed in SEEDS.items() if kind not in fed)

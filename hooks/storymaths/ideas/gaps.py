@@ -16,9 +16,12 @@ class Gaps:
     of: Mapping[str, Coverage]
 
     def misses(self, key: Key) -> tuple[str, bool] | None:
-        """The first series that does not teach all of an objective, and whether it teaches some; None where all do."""
+        """The first series that does not teach all of an objective, and whether it teaches some; None where all do.
+
+        Where nothing is taught yet, nothing is missed.
+        """
         for series, coverage in self.of.items():
-            if (how := coverage.how(key)) != "taught":
+            if coverage.sessions and (how := coverage.how(key)) != "taught":
                 return series, how == "part"
         return None
 

@@ -15,8 +15,8 @@ from .material import Material, NumberFact
 from .wording import FactWords
 
 _MOST, _MOST_FACTS = 8, 3
-_MOST_TIMES = 100
-"""A story's number grows no further: 9 bricks may become 900."""
+_MOST_TIMES = 1000
+"""A story's number grows no further: 9 bricks may become 9,000."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,9 +61,9 @@ class NumberSet:
         lines = activity(kind, title, ask, fact=self.fact.id, cast=cast, **rest)
         return Candidate(lines, self.uses, self.changes, self.marks, finds, lists)
 
-    def with_numbers(self, kind: str, title: str, ask: str, *, finds: bool = False, **rest: Plain) -> Candidate:
+    def with_numbers(self, kind: str, title: str, ask: str, **rest: Plain) -> Candidate:
         """An activity with the numbers alone."""
-        return Candidate(activity(kind, title, ask, **rest), self.uses, self.changes, self.marks, finds)
+        return Candidate(activity(kind, title, ask, **rest), self.uses, self.changes, self.marks)
 
     @property
     def rising(self) -> list[Character]:
@@ -88,11 +88,7 @@ def number_sets(material: Material, limits: YearLimits, fewest: int = 3, least: 
             yield NumberSet(fact, few, _values(fact, few), everyone(material, tuple(one.id for one in few)))
         times = min(limits.practice.number_sentence.times, _MOST_TIMES)
         total = sum(_values(fact, who).values())
-        if (
-            len(who) >= fewest
-            and times in limits.tables + (_MOST_TIMES,)
-            and total * times <= limits.largest_calculated
-        ):
+        if len(who) >= fewest and 10 in limits.tables and total * times <= limits.largest_calculated:
             larger = {one.id: fact.values[one.id] * times for one in who}
             cast: dict[str, Plain] = {one.id: {"name": one.name, fact.id: larger[one.id]} for one in who}
             yield NumberSet(fact, who, larger, cast, times)

@@ -42,7 +42,7 @@ _STATEMENTS = (
 
 
 def _plant(material: Material, limits: YearLimits) -> Candidates:
-    for numbers in number_sets(material, limits):
+    for numbers in number_sets(material, limits) if limits.knows("+") else ():
         top = max(numbers.values.values())
         over = next((up_to for up_to in sorted(limits.practice.always_sometimes_never.up_to) if up_to >= top), None)
         for one in _STATEMENTS if over and numbers.times == 1 else ():

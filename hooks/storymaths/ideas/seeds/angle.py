@@ -23,7 +23,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     ask = "How large is each turn?"
     yield Candidate(activity("angle", "How far round?", ask, find="turns", turns=[*_TURNS]), (use,))
     between = [degrees for time in hands if 0 < (degrees := _between(time.minutes)) != 180]
-    told: list[Plain] = [*dict.fromkeys(between)][:4]
+    told: list[Plain] = [*[*dict.fromkeys(between)][:4]]
     if len(told) > 1:
         ask = "These are the angles between the hands of the story’s clocks. What is each one called?"
         yield Candidate(activity("angle", "Between the hands", ask, find="name", angles=told), (use,))

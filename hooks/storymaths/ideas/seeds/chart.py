@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from ...model.plain import Plain
 from ...model.year import YearLimits
@@ -18,6 +19,7 @@ _SHOWS = {
     "bar chart": "bar",
     "table": "table",
 }
+_SCALED = ("pictogram", "bar")
 _PICTURED, _FEW = 2, 10
 
 
@@ -34,15 +36,15 @@ def _charts(numbers: NumberSet, show: str) -> Iterator[Candidate]:
     largest = max(numbers.values.values())
     if show == "block" and largest > 2 * _FEW:
         return
-    each: dict[str, Plain] = (
-        {"each": _PICTURED * (1 if largest <= 2 * _FEW else _FEW)} if show in ("pictogram", "bar") else {}
-    )
+    each: dict[str, Plain] = {"each": _PICTURED * (1 if largest <= 2 * _FEW else _FEW)} if show in _SCALED else {}
     name = {"block": "block diagram", "tally": "tally chart", "bar": "bar chart"}.get(show, show)
     ask = f"The {name} shows {numbers.words.everybodys}. Answer the questions."
-    yield numbers.with_cast("chart", f"{things.capitalize()} in a {name}", ask, show=show, **each)
+    read = numbers.with_cast("chart", f"{things.capitalize()} in a {name}", ask, show=show)
+    yield replace(read, lines={**read.lines, **each})
     if show != "table":
         ask = f"Draw a {name}. It shows {numbers.words.everybodys}."
-        yield numbers.with_cast("chart", f"Draw the {things} as a {name}", ask, task="draw", show=show, **each)
+        draw = numbers.with_cast("chart", f"Draw the {things} as a {name}", ask, task="draw", show=show)
+        yield replace(draw, lines={**draw.lines, **each})
 
 
 SEED = Seed("three characters or more with a number each, and a year that reads charts", _plant)

@@ -35,21 +35,26 @@ def _statements(numbers: NumberSet, sums: bool, limits: YearLimits) -> Iterator[
     """One against one, or one and two against two; an equal one among them where there is one."""
     rising, values = numbers.rising, numbers.values
     if not sums:
-        yield f"{rising[-1].id} ? {rising[0].id}"
-        equal = next((pair for pair in combinations(rising, 2) if values[pair[0].id] == values[pair[1].id]), None)
-        if equal:
-            yield f"{equal[0].id} ? {equal[1].id}"
-        yield from (f"{one.id} ? {other.id}" for one, other in pairwise(rising[1:]))
+        yield f"{rising[-1].name} ? {rising[0].name}"
+        alike = next((pair for pair in combinations(rising, 2) if values[pair[0].id] == values[pair[1].id]), None)
+        if alike:
+            yield f"{alike[0].name} ? {alike[1].name}"
+        yield from (f"{one.name} ? {other.name}" for one, other in pairwise(rising[1:]))
         return
+    taken: set[tuple[str, str]] = set()
     for place, one in enumerate(reversed(rising)):
-        pairs = [pair for pair in combinations(rising, 2) if one not in pair]
+        pairs = [pair for pair in combinations(rising, 2) if one not in pair and _ids(pair) not in taken]
         near = sorted(pairs, key=lambda pair: abs(_together(numbers, pair) - values[one.id]))
         equal = [pair for pair in near if _together(numbers, pair) == values[one.id]]
         # An equal one first, and then every other time one that is not.
         fitting = equal if equal and place % 2 == 0 else [pair for pair in near if pair not in equal]
         for first, second in fitting[:1]:
             if _together(numbers, (first, second)) <= limits.largest_calculated:
-                yield f"{first.id} + {second.id} ? {one.id}"
+                yield f"{first.name} + {second.name} ? {one.name}"
+
+
+def _ids(pair: tuple[Character, Character]) -> tuple[str, str]:
+    return pair[0].id, pair[1].id
 
 
 def _together(numbers: NumberSet, pair: tuple[Character, Character]) -> int:

@@ -14,7 +14,7 @@ from ..material import Material, NumberFact
 from .seed import Seed
 
 _FEW = range(2, 7)
-_MOST_AMOUNTS, _MOST_COINS = 3, 6
+_MOST_AMOUNTS, _MOST_COINS, _BUYS = 3, 6, 3
 
 
 def _plant(material: Material, limits: YearLimits) -> Candidates:
@@ -58,8 +58,10 @@ def _with_any_coins(amounts: dict[int, FromStory], limits: YearLimits) -> Iterat
             ask = f"It costs {counted(amount, 'pence')}, and you pay with {note} pence. What is the change?"
             lines = activity("money", f"Change from {note} pence", ask, find="change", items=[[1, amount]], paid=[note])
             yield Candidate(lines, (where,))
-            ask = f"One costs {counted(amount, 'pence')}. How many can you buy with {note} pence?"
-            lines = activity("money", f"Buying with {note} pence", ask, find="how_many", amount=note, price=amount)
+        purse = next((coin for coin in (10, 20, 50, 100) if coin >= _BUYS * amount), None)
+        if purse:
+            ask = f"One costs {counted(amount, 'pence')}. How many can you buy with {purse} pence?"
+            lines = activity("money", f"Buying with {purse} pence", ask, find="how_many", amount=purse, price=amount)
             yield Candidate(lines, (where,))
 
 

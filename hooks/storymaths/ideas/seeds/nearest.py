@@ -12,7 +12,7 @@ from ..material import Material
 from ..number_sets import number_sets
 from .seed import Seed
 
-_CHOICES, _TARGETS = 3, 2
+_CHOICES, _TARGETS, _NEAR = 3, 2, 3
 
 
 def _plant(material: Material, limits: YearLimits) -> Candidates:
@@ -31,7 +31,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         for target in targets[:_TARGETS] if numbers.times == 1 else ():
             near = sorted(sums, key=lambda total: (abs(total - target.number), total))[:_CHOICES]
             away = [abs(total - target.number) for total in near]
-            if len(near) == _CHOICES and away[0] < away[1]:
+            if len(near) == _CHOICES and away[0] < away[1] and away[0] <= _NEAR:
                 choices: list[Plain] = [f"{sums[total][0]} + {sums[total][1]}" for total in sorted(near)]
                 told = counted(target.number, target.things)
                 ask = f"There are {told}. Which two come nearest to that many {numbers.fact.things} together?"

@@ -41,9 +41,10 @@ def _who_makes_whom(numbers: NumberSet) -> Iterator[Candidate]:
     ][:_MOST_WHOLES]
     if wholes:
         words = numbers.words
-        level = "level with the one" if numbers.fact.of == WEIGHS else "the same as the one"
-        ask = f"Which two together are {level}? Find every way."
-        sentences: list[Plain] = [f"{one.id} = {_GAP} + {_GAP}" for one in wholes]
+        level = "are as heavy" if numbers.fact.of == WEIGHS else f"have as many {numbers.fact.things}"
+        level = "have as much money" if numbers.fact.of == "money" else level
+        ask = f"There is one on the left of each line. Which two together {level}? Find every way."
+        sentences: list[Plain] = [f"{one.name} = {_GAP} + {_GAP}" for one in wholes]
         yield numbers.with_cast(
             "number-sentence", f"One and two: {words.things}", ask,
             finds=True, sentences=sentences, gaps="cast", each_once=True, swapped="same",

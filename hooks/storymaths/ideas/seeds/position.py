@@ -9,7 +9,7 @@ from ..idea import FromStory
 from ..material import Material
 from .seed import Seed
 
-_GOALS = (("B3", []), ("C2", []), ("C3", ["B2"]))
+_GOALS: tuple[tuple[str, tuple[str, ...]], ...] = (("B3", ()), ("C2", ()), ("C3", ("B2",)))
 """Where to, and what is in the way: from A1, a few shortest ways each."""
 _GOES = "journeys"
 _FEWEST, _MOST = 2, 4

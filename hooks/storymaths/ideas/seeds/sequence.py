@@ -53,6 +53,12 @@ def _steps(material: Material) -> Mapping[int, tuple[str, FromStory]]:
                 found.setdefault(
                     worth, (f"All the coins are worth {counted(worth, fact.things)}.", FromStory(fact.means))
                 )
+    for price in material.measured:
+        if price.unit == "p":
+            told = f"{price.number} pence"
+            found.setdefault(
+                price.number, (f"Each one costs {told}, and more and more are bought.", FromStory(told, price.pages))
+            )
     for things in material.counted:
         told = f"{things.number} {things.things}"
         found.setdefault(

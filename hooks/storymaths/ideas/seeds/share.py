@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from ...activities.saying import counted
+from ...activities.saying import counted, owner
 from ...model.plain import Plain
 from ...model.year import YearLimits
 from ..candidate import Candidate, Candidates, activity, from_counted
-from ..material import Material
+from ..idea import FromStory
+from ..material import Counted, Material
 from ..number_sets import number_sets
 from .groups import groups_of
 from .seed import Seed
@@ -41,23 +42,30 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
             each=groups.each,
         )
         yield Candidate(lines, groups.uses, groups.changes)
-    totals = {one.number: one for one in reversed(material.counted)}
-    for whole in sorted(totals.values(), key=material.counted.index)[:_MOST_TOTALS]:
-        ask = (
-            f"Put {counted(whole.number, whole.things)} into equal groups, with more than one in each. Find every way."
-        )
-        rest: dict[str, Plain] = {
-            "things": str(whole.things),
-            "total": whole.number,
-            "fewest": 2,
-            "most": max(2, whole.number // 2),
-        }
-        lines = activity("share", f"Equal groups of {whole.number} {whole.things}", ask, **rest)
-        yield Candidate(lines, (from_counted(whole.number, whole.things, whole.pages),), finds=True)
+    for told, whole, use in _wholes(material):
+        ask = f"Put {told} into equal groups, with more than one in each. Find every way."
+        rest: dict[str, Plain] = {"total": whole.number, "fewest": 2, "most": max(2, whole.number // 2)}
+        lines = activity("share", f"Equal groups: {told}", ask, things=str(whole.things), **rest)
+        yield Candidate(lines, (use,), finds=True)
     for numbers in number_sets(material, limits):
         if numbers.fact.of == "count":
             ask = f"Who can put all their {numbers.fact.things} in pairs, with none left over?"
             yield numbers.with_cast("share", f"In pairs: {numbers.fact.things}", ask, lists=True, each=2)
+
+
+def _wholes(material: Material) -> list[tuple[str, Counted, FromStory]]:
+    """What can be put in groups, as it is told: what the one with the most has, then what the story counts."""
+    found = []
+    for fact in material.of("count"):
+        most = max(fact.who, key=lambda one: fact.values[one.id])
+        whole = Counted(fact.values[most.id], fact.things, ())
+        found.append((f"{owner(most.name)} {counted(whole.number, whole.things)}", whole, FromStory(fact.means)))
+    totals = {one.number: one for one in reversed(material.counted)}
+    found += [
+        (counted(one.number, one.things), one, from_counted(one.number, one.things, one.pages))
+        for one in sorted(totals.values(), key=material.counted.index)[:_MOST_TOTALS]
+    ]
+    return found
 
 
 SEED = Seed("things counted that come out in equal groups", _plant)

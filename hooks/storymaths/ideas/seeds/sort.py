@@ -4,32 +4,39 @@ from __future__ import annotations
 
 from itertools import combinations
 
+from ...activities.rule_language.denial import is_verb_first
 from ...activities.saying import counted
 from ...model.plain import Plain
 from ...model.year import YearLimits
 from ..candidate import Candidate, Candidates, activity, from_counted
 from ..idea import FromStory
-from ..material import Material, NumberFact
+from ..material import Material, NumberFact, YesNoFact
 from ..number_sets import number_sets
 from ..wording import number_of
 from .groups import groups_of
 from .seed import Seed
 
+_SECOND_RULES = 2
 _LONGEST_LABEL, _FEWEST_NUMBERS, _MOST_NUMBERS = 40, 5, 10
 
 
 def _plant(material: Material, limits: YearLimits) -> Candidates:
+    told = [fact for fact in material.yes_no if len(fact.means) <= _LONGEST_LABEL]
     whole = [fact for fact in material.numbers if len(fact.who) == len(material.book.cast)]
-    rules: list[tuple[str | dict[str, Plain], FromStory]] = [
-        (fact.id, FromStory(fact.means)) for fact in material.yes_no
-    ]
-    rules += [(rule, FromStory(fact.means)) for fact in whole if (rule := _more_than(fact)) is not None]
-    for at, (rule, use) in enumerate(rules):
-        title = f"Who {use.what}?" if isinstance(rule, str) else f"Who has {rule['says']}?"
-        yield Candidate(activity("sort", title, "", cast="all", by=[rule], diagram="hoop"), (use,))
-        for other, further in rules[at + 1 :][:2] if isinstance(rule, str) else ():
+    numbered = [(more, FromStory(fact.means)) for fact in whole if (more := _more_than(fact))]
+    for at, fact in enumerate(told):
+        rule, use = _yes_or_no(fact), FromStory(fact.means)
+        lines = activity("sort", f"Who {fact.means}?", "", cast="all", by=[rule], diagram="hoop")
+        yield Candidate(lines, (use,))
+        others: list[tuple[Plain, FromStory]] = [
+            (_yes_or_no(other), FromStory(other.means)) for other in told[at + 1 :]
+        ]
+        for other, further in [*others, *numbered][:_SECOND_RULES]:
             lines = activity("sort", "Sort them two ways", "", cast="all", by=[rule, other], diagram="carroll")
             yield Candidate(lines, (use, further))
+    for labelled, use in numbered:
+        lines = activity("sort", f"Who has {labelled['says']}?", "", cast="all", by=[labelled], diagram="hoop")
+        yield Candidate(lines, (use,))
     for numbers in number_sets(material, limits, least=0):
         if len({value % 2 for value in numbers.values.values()}) == 1:
             continue
@@ -38,6 +45,11 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         lines = activity("sort", title, ask, cast=numbers.cast, by=[f"even({numbers.fact.id})"], diagram="hoop")
         yield Candidate(lines, numbers.uses, numbers.changes, numbers.marks | {"odd or even"})
     yield from _by_tables(material, limits)
+
+
+def _yes_or_no(fact: YesNoFact) -> Plain:
+    """The fact, with a label for the others where denying it would make no sentence."""
+    return fact.id if is_verb_first(fact.means) else {"rule": fact.id, "says": fact.means, "otherwise": "everyone else"}
 
 
 def _by_tables(material: Material, limits: YearLimits) -> Candidates:
