@@ -33,6 +33,7 @@ def _worked(demands: Demands) -> Iterator[str]:
     for one in demands.operations:
         if one.sign in ("+", "−"):
             yield from _sizes(one)
+    yield from (f"table {table}" for table in demands.tables)
     yield from (f"denominator {number.denominator}" for number in demands.numbers if number.denominator > 1)
 
 

@@ -38,7 +38,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
             _event(time): _written(time.minutes) for time in sorted(some, key=lambda t: t.page)
         }
         mixed_up = dict(sorted(in_story.items()))
-        ask = "Put these in the order of the day, the earliest first."
+        ask = "Find these in the story. Put them in the order of the day, the earliest first."
         lines = activity("clock", "The order of the day", ask, find="order", events=mixed_up)
         yield Candidate(lines, _uses(some))
     yield from _lasting(material, fits)

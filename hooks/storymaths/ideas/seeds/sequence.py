@@ -40,25 +40,21 @@ def _steps(material: Material) -> Mapping[int, tuple[str, FromStory]]:
     found: dict[int, tuple[str, FromStory]] = {}
     for group in material.grouped:
         told = f"{group.holders} of {group.each}"
-        found.setdefault(group.each, (f"Here come {told}, one after another.", FromStory(told, group.pages)))
+        found.setdefault(group.each, (f"There are {told}, one after another.", FromStory(told, group.pages)))
     for fact in material.of("count"):
         for one in fact.who:
             each = counted(fact.values[one.id], fact.things)
             if one.plural and one.plural[:1].islower():
-                story = f"Each of the {one.plural} has {each}, and more and more {one.plural} come."
+                story = f"Each of the {one.plural} has {each}."
                 found.setdefault(fact.values[one.id], (story, FromStory(fact.means)))
     for fact in material.of("money"):
         for one in fact.who:
             if (worth := fact.values[one.id]) in material.coins:
-                found.setdefault(
-                    worth, (f"All the coins are worth {counted(worth, fact.things)}.", FromStory(fact.means))
-                )
+                found.setdefault(worth, (f"Every coin is worth {counted(worth, fact.things)}.", FromStory(fact.means)))
     for price in material.measured:
         if price.unit == "p":
             told = f"{price.number} pence"
-            found.setdefault(
-                price.number, (f"Each one costs {told}, and more and more are bought.", FromStory(told, price.pages))
-            )
+            found.setdefault(price.number, (f"Each one costs {told}.", FromStory(told, price.pages)))
     for things in material.counted:
         told = f"{things.number} {things.things}"
         found.setdefault(
