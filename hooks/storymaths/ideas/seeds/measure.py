@@ -24,6 +24,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     for numbers in number_sets(material, limits, fewest=2):
         if numbers.fact.of in ("mass", "length", "capacity"):
             yield from _of_cast(numbers)
+    yield from _on_a_line(material)
     if material.notes("length"):
         for unit in [one for one in material.counted if 4 < one.number < 13 and _is_noted(material, one)][:1]:
             yield from _in_own_units(unit)
@@ -48,6 +49,20 @@ def _of_cast(numbers: NumberSet) -> Iterator[Candidate]:
             "measure", "Arrows on the scale", ask,
             find="read", ends=[0, end[0]], parts=end[1], numbered=end[2], pointers=pointers,
         )  # fmt: skip
+
+
+def _on_a_line(material: Material) -> Candidates:
+    """Numbers of the story on a line of numbers, to be read off."""
+    told = sorted({one.number: one for one in material.counted}.values(), key=lambda one: one.number)[-3:]
+    end = next((scale for scale in _SCALES if told and scale[0] >= told[-1].number), None)
+    if end and len(told) > 1:
+        pointers: list[Plain] = [one.number for one in told]
+        ask = f"The line goes from 0 to {end[0]}. What number of the story is at each arrow?"
+        lines = activity(
+            "measure", "The story’s numbers on a line", ask,
+            find="read", ends=[0, end[0]], parts=end[1], numbered=end[2], pointers=pointers,
+        )  # fmt: skip
+        yield Candidate(lines, tuple(from_counted(one.number, one.things, one.pages) for one in told))
 
 
 def _is_noted(material: Material, things: Counted) -> bool:

@@ -15,7 +15,7 @@ from ..material import Material, NamedFact
 from ..wording import number_of
 from .seed import Seed
 
-_TERMS, _HIDDEN = 7, (4, 5, 7)
+_TERMS, _HIDDEN, _LEAST_START = 7, (4, 5, 7), 5
 _WEEK = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 
 
@@ -24,6 +24,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         if set(fact.values.values()) <= set(_WEEK) and len(fact.values) == len(set(fact.values.values())):
             yield _turns(fact)
     yield from _in_a_row(material)
+    yield from _on_from(material, limits)
     for step, (story, use) in _steps(material).items():
         if step in limits.practice.sequence.steps:
             for back in (False, True):
@@ -62,6 +63,20 @@ def _steps(material: Material) -> Mapping[int, tuple[str, FromStory]]:
             (f"{told}, and {things.number} more, and {things.number} more.", FromStory(told, things.pages)),
         )
     return found
+
+
+def _on_from(material: Material, limits: YearLimits) -> Candidates:
+    """On from a number of the story, in ones or in tens."""
+    for step, more in ((10, "ten more come"), (1, "one more comes")):
+        told = [one for one in material.counted if one.number >= _LEAST_START and one.number % 10]
+        for start in told[:1] if step in limits.practice.sequence.steps else ():
+            terms: list[Plain] = [
+                GAP if at in _HIDDEN else start.number + step * (at - 1) for at in range(1, _TERMS + 1)
+            ]
+            name = counted(start.number, start.things)
+            ask = f"There are {name}, and {more} each time. Which numbers are missing?"
+            lines = activity("sequence", f"On from {name} in {number_of(step)}", ask, terms=terms)
+            yield Candidate(lines, (FromStory(name, start.pages),))
 
 
 def _in_a_row(material: Material) -> Candidates:
