@@ -130,7 +130,7 @@ def test_nothing_to_carry_it_is_said_and_why() -> None:
     left = {one.code: one for one in ideas_for("cliff-house-lift", 2).not_carried}
     assert left["2M4a"].why == "nothing to feed it"
     assert left["2M4a"].kinds == ("clock",)
-    assert left["2N2a"].why == "no kind"
+    assert left["2G3"].why == "no kind"
     told = as_text(find_ideas(collection(), "cliff-house-lift", 2, ("england-content-domain", "2M4a")), reference(), 10)
     assert told == (
         "The Cliff House Lift, Year 2: 0 ideas for 2M4a. Gaps looked at: a-term-on-plover-quay, two-years-together.\n\n"

@@ -32,8 +32,8 @@ def _from_cast(material: Material, numbers: NumberSet) -> Candidates:
         title = capital(f"{words.as_many_as(one.name)}: two")
         ask = f"{words.tells(one.name, numbers.values[one.id])}. Which two make that together? Find every way."
         yield numbers.with_cast("bonds", title, ask, finds=True, whole=numbers.values[one.id], parts=2)
-    told = [one for one in material.counted if not numbers.fact.of_body or one.things == things]
-    wholes = {one.number: one for one in reversed(told) if one.number > numbers.values[top.id]}
+    alike = [one for one in material.counted if not numbers.fact.of_body or one.things == things]
+    wholes = {one.number: one for one in reversed(alike) if one.number > numbers.values[top.id]}
     for whole in list(wholes.values())[:_MOST_WHOLES] if numbers.times == 1 else ():
         for parts, word in ((2, "two"), (3, "three")):
             told = counted(whole.number, whole.things)
