@@ -46,8 +46,11 @@ def reasons_for(tried: Tried, material: Material, gaps: Gaps, year: int, referen
         *_missed(tried, gaps),
         *_practised(tried),
         *_of_the_year(tried, year, reference),
-        NumbersChanged(_CHANGED) if tried.candidate.changes else NumbersKept(_KEPT),
     ]
+    if tried.candidate.changes:
+        found.append(NumbersChanged(_CHANGED))
+    elif not tried.candidate.invented:
+        found.append(NumbersKept(_KEPT))
     if (things := len(tried.candidate.uses)) > 1:
         found.append(BringsTogether(things, _TOGETHER))
     if tried.candidate.finds:

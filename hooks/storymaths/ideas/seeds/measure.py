@@ -9,6 +9,7 @@ from ...model.plain import Plain
 from ...model.quantity import UNITS
 from ...model.year import YearLimits
 from ..candidate import Candidate, Candidates, activity, from_counted
+from ..idea import Change
 from ..material import Counted, Material, Measured
 from ..number_sets import NumberSet, number_sets
 from ..wording import MEASURES
@@ -74,15 +75,17 @@ def _is_noted(material: Material, things: Counted) -> bool:
 def _in_own_units(unit: Counted) -> Iterator[Candidate]:
     """Lengths in the story's own unit: one as in the story, the others shorter."""
     uses = (from_counted(unit.number, unit.things, unit.pages),)
-    told = [counted(max(1, unit.number * share // _SHARES[0]), unit.things) for share in _SHARES]
+    sizes = [max(1, unit.number * share // _SHARES[0]) for share in _SHARES]
+    told = [counted(size, unit.things) for size in sizes]
+    others = tuple(Change(str(unit.things), "", unit.number, size) for size in sizes[1:])
     lengths: dict[str, Plain] = dict(zip("ABCD", (told[1], told[0], told[2], told[3]), strict=True))
     ask = f"Four lines are measured in {unit.things}. Put them in order, the shortest first."
     lines = activity("measure", f"Lines measured in {unit.things}", ask, find="order", things=lengths)
-    yield Candidate(lines, uses, marks=frozenset({"of length"}))
+    yield Candidate(lines, uses, others, marks=frozenset({"of length"}))
     two: dict[str, Plain] = {"line A": told[0], "line B": told[1]}
     ask = f"Line A is {told[0]} long and line B is {told[1]} long. Which is longer, and by how many {unit.things}?"
     lines = activity("measure", f"How many {unit.things} longer?", ask, find="compare", things=two)
-    yield Candidate(lines, uses, marks=frozenset({"of length"}))
+    yield Candidate(lines, uses, others[:1], marks=frozenset({"of length"}))
 
 
 def _standard(amounts: list[Measured], kind: str) -> Iterator[Candidate]:

@@ -87,7 +87,7 @@ def _in_a_row(material: Material) -> Candidates:
         pattern: list[Plain] = [*row[:4], GAP, *row[5:8], GAP]
         ask = "They stand in a row, over and over in the same way. Who is missing?"
         title = f"Over and over: {number_word(len(set(unit)))} in the row"
-        yield Candidate(activity("sequence", title, ask, pattern=pattern), (FromStory("the cast"),))
+        yield Candidate(activity("sequence", title, ask, pattern=pattern), (FromStory("the cast"),), invented=True)
 
 
 def _turns(fact: NamedFact) -> Candidate:
