@@ -8,7 +8,8 @@ import pytest
 from built import built_site, copy_that_was_built, mkdocs_build
 from project import PROJECT, copy_of_project
 from storymaths.build import Build
-from storymaths.pipeline import ProblemsFound, build_site, start_build
+from storymaths.model.problem import ProblemsFound
+from storymaths.pipeline import build_site, start_build
 from storymaths.release.staging import Staging
 
 SITE = "site_data/site.yaml"
@@ -108,6 +109,14 @@ def test_what_is_made_aside_takes_its_place_or_nothings(tmp_path: Path) -> None:
     assert files_in(tmp_path) == {"site/index.html": b"second"}
 
 
+def test_a_run_killed_between_the_last_site_and_the_new_one_is_mended_by_the_next(tmp_path: Path) -> None:
+    out = tmp_path / "site"
+    (tmp_path / ".site.last").mkdir()
+    (tmp_path / ".site.last" / "index.html").write_text("as it was", encoding="utf-8")
+    Staging(out).discard()
+    assert files_in(tmp_path) == {"site/index.html": b"as it was"}
+
+
 def test_what_cannot_be_put_in_place_leaves_what_was_there(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     out = tmp_path / "site"
     out.mkdir()
@@ -119,6 +128,7 @@ def test_what_cannot_be_put_in_place_leaves_what_was_there(tmp_path: Path, monke
             raise OSError("no")
         return rename(path, target)
 
+    monkeypatch.setattr("storymaths.release.staging.exchange", lambda *_: False)  # as on a disk that cannot
     monkeypatch.setattr(Path, "rename", refuse)
     with pytest.raises(OSError, match="no"):
         staging.put_in_place()

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import shutil
-from collections.abc import Sequence
 from pathlib import Path
 
 from .activities.memory import Memory
@@ -11,16 +10,8 @@ from .activities.work_out import WorkedOut
 from .build import Build
 from .check.program_fault import as_problem
 from .model.address import CONTENT, html_of
-from .model.problem import Problem
+from .model.problem import ProblemsFound
 from .reading import Reading, read_and_check
-
-
-class ProblemsFound(Exception):
-    """The content has problems, and nothing was built."""
-
-    def __init__(self, problems: Sequence[Problem]) -> None:
-        self.problems = problems
-        super().__init__("\n".join(str(problem) for problem in problems))
 
 
 def build_site(root: Path, out: Path) -> None:

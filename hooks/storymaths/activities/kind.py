@@ -16,7 +16,7 @@ from ..expression.say import written
 from ..model.activity import Context, Solution
 from ..model.book import FactValue
 from ..model.document import Loc
-from ..model.fields import Id, Strict, Text, Year
+from ..model.fields import FactName, Id, Strict, Text, Year
 from ..model.year import YearLimits
 from .revalue import SAME_NUMBERS, revalued
 
@@ -52,7 +52,7 @@ def _exact(value: Any) -> Any:
 Exact = Annotated[Fraction, BeforeValidator(_exact)]
 """A number kept exactly, written 7, 2.5, "3/4" or "1,200"; never floating point, never past ten million."""
 
-InlineCast = Mapping[Id, Mapping[str, FactValue]]
+InlineCast = Mapping[Id, Mapping[FactName, FactValue]]
 
 
 class ActivityFields(Strict):

@@ -12,13 +12,14 @@ from functools import partial
 from pathlib import Path
 
 from ..build import Build
+from ..model.problem import ProblemsFound
 from ..pipeline import write_site
 from ..publish.pack.make import pack_files, series_id
 from ..publish.pack.verify import NotWhole, verify
 from ..publish.pack.zip_file import size_of, write_zip
 from .command import FAILED, Command, Misused, in_project
 from .named_series import Wanted, find_series
-from .terminal import in_megabytes
+from .terminal import as_text, in_megabytes, say_why
 
 _ROOM_TO_SPARE = 1_000_000
 _LONGEST_NAME = 200
@@ -75,8 +76,10 @@ def _files(root: Path, wanted: Wanted) -> Mapping[str, bytes]:
     build = Build(root, wanted.reading, only_series=series_id(wanted.series))
     try:
         return pack_files(wanted.collection, wanted.series, partial(write_site, build))
+    except ProblemsFound as found:
+        raise Misused(f"{as_text(found.problems)}\nNothing was written.", FAILED) from None
     except OSError as error:
-        raise Misused(f"The pages could not be put together: {error.strerror}.", FAILED) from None
+        raise Misused(f"The pages could not be put together: {say_why(error)}", FAILED) from None
 
 
 def _write(files: Mapping[str, bytes], out: Path, series: str) -> None:

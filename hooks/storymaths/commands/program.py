@@ -5,11 +5,13 @@ from __future__ import annotations
 import argparse
 import io
 import os
+import signal
 import sys
 from collections.abc import Sequence
 
 from .command import FAILED, Misused
 from .table import COMMANDS, load
+from .terminal import say_why
 
 _STOPPED = 130
 """What a shell says of a program that was stopped with Ctrl and C."""
@@ -17,6 +19,7 @@ _STOPPED = 130
 
 def run() -> None:
     """The program. It leaves at once: taking apart all that was read would cost a tenth of the time."""
+    signal.signal(signal.SIGINT, signal.default_int_handler)
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="backslashreplace")  # an old terminal has no “ or …
@@ -41,6 +44,11 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except Misused as error:
         print(error, file=sys.stderr)
         return error.code
+    except BrokenPipeError:
+        raise
+    except OSError as error:  # a full disk, a folder that may not be written to
+        print(say_why(error), file=sys.stderr)
+        return FAILED
 
 
 def _parser(given: Sequence[str]) -> argparse.ArgumentParser:

@@ -12,6 +12,7 @@ from pathlib import Path
 from types import FrameType
 
 from ..build import Build
+from ..model.problem import ProblemsFound
 from ..pipeline import write_site
 from ..publish.text_index import IndexFailed
 from ..reading import Reading, read_and_check
@@ -43,6 +44,8 @@ def run(root: Path, options: argparse.Namespace) -> int:
             return _back(releases, options) if options.back else _publish(root, releases, options)
         except KeyboardInterrupt:
             print(f"\nStopped. {_say_what_is_shown(releases, before)}", file=sys.stderr)
+        except ProblemsFound as found:
+            print(f"{as_text(found.problems)}\n{_say_what_is_shown(releases, before)}", file=sys.stderr)
         except IndexFailed as failed:
             print(f"The site could not be built:\n{failed}\n{_say_what_is_shown(releases, before)}", file=sys.stderr)
         except OSError as error:

@@ -9,7 +9,7 @@ from pydantic import Field
 
 from .address import book_id
 from .dates import Dated
-from .fields import AdultText, Audience, Count, FileName, Id, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Audience, Count, FactName, FileName, Id, PageRange, Pages, Strict, Text, Year
 from .imprint import Licence
 from .page_fields import Named, PageFields
 from .prose import Loc
@@ -43,7 +43,7 @@ class Character(Strict):
     alt: Text | None = None
     shows: OwnPicture | None = None
     """As of a picture of the cover."""
-    facts: Mapping[str, FactValue] = Field(default_factory=dict)
+    facts: Mapping[FactName, FactValue] = Field(default_factory=dict)
 
 
 class FactAbout(Strict):
@@ -96,7 +96,7 @@ class Book(Dated, PageFields):
     cover: Picture | None = None
     sensitive: tuple[Sensitive, ...] = ()
     maths_on_pages: Annotated[tuple[MathsOnPages, ...], Field(min_length=1)]
-    facts: Mapping[str, FactAbout] = Field(default_factory=dict)
+    facts: Mapping[FactName, FactAbout] = Field(default_factory=dict)
     cast: Annotated[tuple[Character, ...], Field(min_length=1)]
     quotes: tuple[Text, ...] = ()
     """Words quoted from a book in copyright; they are counted and limited."""

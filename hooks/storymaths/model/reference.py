@@ -45,6 +45,7 @@ class FileLimits(Strict):
     brackets: int
     nested: int
     drawing_nested: int
+    book_pages: int
 
 
 class PublishedLimits(Strict):

@@ -82,10 +82,7 @@ def _page(chance: random.Random) -> Input:
 
 def _front_changed(text: str, chance: random.Random) -> str:
     front = _FRONT.match(text)
-    try:
-        data = _loaded(front[1]) if front else None
-    except (yaml.YAMLError, ValueError, RecursionError):
-        return text
+    data = _loaded(front[1]) if front else None
     if front is None or not isinstance(data, dict):
         return text
     change(data, chance)
@@ -93,7 +90,10 @@ def _front_changed(text: str, chance: random.Random) -> str:
 
 
 def _loaded(text: str) -> Any:
-    return yaml.load(text, Loader=yaml.CSafeLoader)
+    try:
+        return yaml.load(text, Loader=yaml.CSafeLoader)
+    except Exception:  # a change before this one broke it, in one of the many ways that PyYAML has
+        return None
 
 
 def _as_yaml(data: Any) -> str:
@@ -145,10 +145,7 @@ def _activity_changed(text: str, chance: random.Random) -> str:
     if not fences:
         return text
     fence = chance.choice(fences)
-    try:
-        data = _loaded(fence[1])
-    except (yaml.YAMLError, ValueError, RecursionError):
-        return text
+    data = _loaded(fence[1])
     if not isinstance(data, dict):
         return text
     _vary(data, chance)
