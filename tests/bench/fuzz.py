@@ -135,8 +135,13 @@ def report(tally: Tally, seed: int, file: Path | None) -> bool:
     for sort, number in tally.done.items():
         print(f"{sort:10} {number:7,} put in, {tally.passed[sort]:6,} passed the check and everything after it")
     grew = tally.after - tally.before
-    print(f"{tally.done.total():,} in all; {tally.faults.total()} broke something, in {len(tally.findings)} ways;", end=" ")
-    print(f"{tally.slow} took more than {LONGEST:.0f} s; memory {tally.before / 1000:.0f} to {tally.after / 1000:.0f} MB")
+    print(
+        f"{tally.done.total():,} in all; {tally.faults.total()} broke something, in {len(tally.findings)} ways;",
+        end=" ",
+    )
+    print(
+        f"{tally.slow} took more than {LONGEST:.0f} s; memory {tally.before / 1000:.0f} to {tally.after / 1000:.0f} MB"
+    )
     for key, times in tally.faults.most_common():
         found = made_smaller(tally.findings[key])
         print(f"  {times:5} {key}  ({found.stage}, number {found.number}, {found.seconds:.1f} s)")

@@ -105,7 +105,11 @@ def _planned(site: Site, drawings: Drawings, name: str) -> Iterator[_Planned]:
 
 
 def _of_page(
-    site: Site, drawings: Drawings, page: Document[P], base: str, make: Callable[[SheetContext, Document[P]], list[SheetData]]
+    site: Site,
+    drawings: Drawings,
+    page: Document[P],
+    base: str,
+    make: Callable[[SheetContext, Document[P]], list[SheetData]],
 ) -> Iterator[_Planned]:
     def made(of: Site) -> list[SheetData]:
         return make(SheetContext(of.collection, of.activities_of, drawings), page)

@@ -23,7 +23,18 @@ from .values import WORDS, change, odd_value
 
 _FRONT = re.compile(r"\A---\n(.*?)^---\n", re.DOTALL | re.MULTILINE)
 _FENCE = re.compile(r"^```maths\n(.*?)^```$", re.DOTALL | re.MULTILINE)
-_TAGS = ("timestamp x", 'int ""', "bool x", 'float ""', "null x", "binary x", "set {a}", "str 5", "omap [a]", "python/none x")
+_TAGS = (
+    "timestamp x",
+    'int ""',
+    "bool x",
+    'float ""',
+    "null x",
+    "binary x",
+    "set {a}",
+    "str 5",
+    "omap [a]",
+    "python/none x",
+)
 _LINES = (
     "```maths", "```", "~~~", "```math", "```Maths", "<!--", "-->", "## ", "## A heading", "---", "***", "> > > x", "- " * 30 + "x",
     "[x][y]", "[y]: nowhere.md 'a'", "[x](<nowhere.md>)", "[x](nowhere.md 'a')", "<a href=nowhere.md>x</a>", "<b>", "</b>", "![](x.svg)",
@@ -50,9 +61,18 @@ def page_texts() -> Mapping[str, str]:
     content = PROJECT / "content"
     texts = {(name := path.relative_to(content).as_posix()): text_of(name) for path in sorted(content.rglob("*.md"))}
     for name, (_, starter) in starters().items():
-        told = {"title": "A title", "slug": "a-title", "date": "2027-01-11", "book": "ferry-fare", "number": 9, "needs": "[]"}
+        told = {
+            "title": "A title",
+            "slug": "a-title",
+            "date": "2027-01-11",
+            "book": "ferry-fare",
+            "number": 9,
+            "needs": "[]",
+        }
         path = Template(starter.path).substitute(told)
-        texts[path if path.startswith("books/ferry-fare") else f"started-{name}.md"] = Template(starter.text.read_text()).substitute(told)
+        texts[path if path.startswith("books/ferry-fare") else f"started-{name}.md"] = Template(
+            starter.text.read_text()
+        ).substitute(told)
     return texts
 
 
@@ -76,7 +96,9 @@ def _page(chance: random.Random) -> Input:
     path = chance.choice(sorted(page_texts()))
     text = page_texts()[path]
     for _ in range(chance.choice((1, 1, 1, 2, 3))):
-        text = chance.choice((_front_changed, _front_changed, _line_changed, _line_changed, _tagged, _activity_changed, _section_dropped))(text, chance)
+        text = chance.choice(
+            (_front_changed, _front_changed, _line_changed, _line_changed, _tagged, _activity_changed, _section_dropped)
+        )(text, chance)
     return Input("page", path, text)
 
 
@@ -203,7 +225,11 @@ def _activity(chance: random.Random) -> Input:
     text = hosts()[SESSION]
     for version in versions.values():
         shown = version if isinstance(version, str) else _as_yaml(version).replace("\n", "\n        ").rstrip()
-        text = text.replace("tried: same", f"tried: {shown}" if isinstance(version, str) or not version else f"tried:\n        {shown}", 1)
+        text = text.replace(
+            "tried: same",
+            f"tried: {shown}" if isinstance(version, str) or not version else f"tried:\n        {shown}",
+            1,
+        )
     return Input("activity", SESSION, text + _fenced(data))
 
 
@@ -214,7 +240,9 @@ def _fenced(data: Mapping[str, Any]) -> str:
 def _pins(data: Mapping[str, Any], chance: random.Random) -> dict[str, Any]:
     """What an author might pin for another year."""
     names = [name for name in data if name not in ("kind", "id", "years", "year")]
-    pins = {name: copy.deepcopy(data[name]) for name in chance.sample(names, min(len(names), chance.choice((0, 1, 1, 2))))}
+    pins = {
+        name: copy.deepcopy(data[name]) for name in chance.sample(names, min(len(names), chance.choice((0, 1, 1, 2))))
+    }
     if pins:
         change(pins, chance)
     if chance.random() < 0.2:
@@ -245,14 +273,30 @@ def _drawing(chance: random.Random) -> Input:
         elif tag and how == "twice":
             text = text[: tag.end()] + tag[0] * chance.choice((1, 80)) + text[tag.end() :]
         elif tag and how == "put":
-            odd = ("<g>", "</g>", '<use href="#a"/>', '<g id="a">', "<defs/>", "<!DOCTYPE svg>", "<?x?>", "<text>x</text>", "<svg/>", "<title>x</title>", '<path d="M0 0"/>')
+            odd = (
+                "<g>",
+                "</g>",
+                '<use href="#a"/>',
+                '<g id="a">',
+                "<defs/>",
+                "<!DOCTYPE svg>",
+                "<?x?>",
+                "<text>x</text>",
+                "<svg/>",
+                "<title>x</title>",
+                '<path d="M0 0"/>',
+            )
             text = text[: tag.start()] + chance.choice(odd) + text[tag.start() :]
         elif how == "number":
             numbers = list(re.finditer(r"\d+", text))
             number = chance.choice(numbers) if numbers else None
-            text = f"{text[: number.start()]}{chance.choice(('0', '-1', '1e9', 'NaN', '9' * 30, ''))}{text[number.end() :]}" if number else text
+            text = (
+                f"{text[: number.start()]}{chance.choice(('0', '-1', '1e9', 'NaN', '9' * 30, ''))}{text[number.end() :]}"
+                if number
+                else text
+            )
         else:
-            text = text[:at] + chance.choice(("\0", "&", "<", ">", "\"", "é", "&#x202e;", "]]>")) + text[at + 1 :]
+            text = text[:at] + chance.choice(("\0", "&", "<", ">", '"', "é", "&#x202e;", "]]>")) + text[at + 1 :]
     return Input("drawing", path.relative_to(content).as_posix(), text)
 
 

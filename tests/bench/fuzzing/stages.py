@@ -192,7 +192,9 @@ def _around(path: str) -> tuple[Collection, frozenset[str]]:
     texts = [texts[path] for texts in (page_texts(), hosts()) if path in texts]
     own = [read_page(f"content/{path}", text.encode(), whole.reference.limits.files) for text in texts]
     ways = [(*near, page) for page in own if isinstance(page, Document)]
-    found = {problem for pages in (near, *ways) for problem in _problems_of(replace(small, documents=pages), _MEMORY)[0]}
+    found = {
+        problem for pages in (near, *ways) for problem in _problems_of(replace(small, documents=pages), _MEMORY)[0]
+    }
     return small, frozenset(map(_known_by, found))
 
 
@@ -241,4 +243,3 @@ def _site_data(given: Input, stage: Stage, in_type: bool) -> str:
     page = next(one for one in collection().documents if one.path == f"content/{path}")
     whole = replace(near, documents=(*near.documents, page), reference=data)
     return _checked_and_drawn(whole, known, page, stage, in_type)
-

@@ -15,7 +15,21 @@ WORDS = (
     "[x](y.md)", "![](n.svg)", "`", "```", "{wrong}", "{{ x }}", "{% x %}", "$title", "\\", "\"", "'", "#", "##", "|", "~", "&", "&amp;",
     "../x", "/etc", "con", "CON.md", "a/b", "2027-02-30", "2027-01-11", "1-0", "0-4", "7-3", "4-9999999", "all", "any", "Reception",
 )  # fmt: skip
-OTHERS: tuple[Any, ...] = (None, True, False, [], {}, [[]], [{}], {"": ""}, {"a": {"b": ["c"]}}, [1, "a", None], [0], [1, 1], ["", ""])
+OTHERS: tuple[Any, ...] = (
+    None,
+    True,
+    False,
+    [],
+    {},
+    [[]],
+    [{}],
+    {"": ""},
+    {"a": {"b": ["c"]}},
+    [1, "a", None],
+    [0],
+    [1, 1],
+    ["", ""],
+)
 Path = tuple[str | int, ...]
 
 
@@ -33,7 +47,9 @@ def near(value: Any, chance: random.Random) -> Any:
     if isinstance(value, float):
         return chance.choice((value * 2, -value, 0.0, round(value)))
     if isinstance(value, str):
-        return chance.choice((value.upper(), value * 2, value[: len(value) // 2], f"{value} {value}", value[::-1], chance.choice(WORDS)))
+        return chance.choice(
+            (value.upper(), value * 2, value[: len(value) // 2], f"{value} {value}", value[::-1], chance.choice(WORDS))
+        )
     if isinstance(value, list) and value:
         return chance.choice((value[:1], value[::-1], value * 2, value + value[:1], value[1:], value * 20))
     return odd_value(chance)
