@@ -13,6 +13,7 @@ JSON; the same fault counts once. It ends with 1 if there is any.
 from __future__ import annotations
 
 import argparse
+import faulthandler
 import json
 import resource
 import signal
@@ -38,7 +39,7 @@ _GROWS = 100_000
 """Kilobytes."""
 _SET_IN_TYPE = 50
 _ROOM = 6_000_000_000
-_SMALLER = 15.0
+_SMALLER = 4.0
 """Seconds given to making a finding smaller."""
 
 
@@ -124,6 +125,8 @@ def fuzz(seed: int, numbers: Sequence[int], of: str = "", until: float = float("
         if broke:
             tally.slow += took > LONGEST
             tally.faults[broke] += 1
+            if broke not in tally.findings:
+                print(f"{given.of} {number}: {broke} ({stage}, {took:.1f} s)", file=sys.stderr, flush=True)
             tally.findings.setdefault(broke, Finding(broke, stage, given, number, took))
         tally.after = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
         tally.before = tally.after if place <= warm else tally.before
@@ -167,6 +170,7 @@ def main() -> int:
     parser.add_argument("--report", type=Path)
     given = parser.parse_args()
     signal.signal(signal.SIGPROF, _stop)
+    faulthandler.register(signal.SIGUSR1)  # what hangs inside a pattern no exception reaches
     resource.setrlimit(resource.RLIMIT_DATA, (_ROOM, _ROOM))
     numbers = range(given.first, given.first + given.inputs)
     tally = fuzz(given.seed, numbers, given.of, time.time() + given.minutes * 60)

@@ -30,6 +30,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Which series, and where the pack goes."""
     parser.add_argument("series", metavar="SERIES", help="the name of its file in content/series, without .md")
     parser.add_argument("--out", type=Path, metavar="FILE", help="(default: SERIES-VERSION.zip, here)")
+    parser.add_argument("--again", action="store_true", help="make a pack again that is there in the same version")
     parser.add_argument("--dry-run", action="store_true", help="say how large it would be, and make nothing")
 
 
@@ -38,6 +39,12 @@ def run(root: Path, options: argparse.Namespace) -> int:
     wanted = find_series(root, options.series)
     series, name = wanted.series.fields, series_id(wanted.series)
     out = _place_for(options.out, f"{name}-{series.version}.zip", name)
+    if not (options.again or options.dry_run) and os.path.lexists(out) and verify(out).version == series.version:
+        raise Misused(
+            f"{out} is there already, and is version {series.version} as well: schools may have it. If something has changed, "
+            f"give the series a new version: and say what under changes:. To make the same version again, add --again.",
+            FAILED,
+        )
     print(f"Building the pages of {series.title} …", flush=True)
     files = _files(root, wanted)
     print(f"{len(files)} files, {in_megabytes(size_of(files))}.", flush=True)
