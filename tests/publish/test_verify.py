@@ -116,7 +116,9 @@ def test_what_stands_between_the_files_of_a_pack_is_found(tmp_path: Path) -> Non
 
 @pytest.mark.parametrize("name", ["pages/evil.exe", "pages/START.LNK", "show.hta", "pages/a.b.ScR"])
 def test_a_program_is_refused_though_the_manifest_knows_it(name: str, tmp_path: Path) -> None:
-    assert faults(zip_bytes(with_manifest({**FILES, name: b"MZ"})), tmp_path) == [f"{name} would be run by whoever opens it."]
+    assert faults(zip_bytes(with_manifest({**FILES, name: b"MZ"})), tmp_path) == [
+        f"{name} would be run by whoever opens it."
+    ]
 
 
 def entry(name: str, mode: int = 0, content: bytes = b"x", method: int = zipfile.ZIP_STORED) -> bytes:
