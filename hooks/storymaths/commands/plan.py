@@ -22,6 +22,7 @@ from ..weeks.plan import Plan, plan_weeks
 from ..weeks.school_days import DAY_NAMES, USUAL_DAYS, WEEKDAYS, Asked
 from .command import FAILED, Command, Misused, in_project
 from .named_series import Wanted, find_series
+from .new_file import write_new
 from .terminal import as_text as problems_as_text
 
 _ENDINGS = {".html": "page", ".csv": "csv", ".ics": "ics", ".txt": "text"}
@@ -163,14 +164,7 @@ def _give(content: bytes, out: Path | None) -> int:
         sys.stdout.buffer.flush()
         return 0
     try:
-        # "x" refuses to open a file that is there, so nothing of anybody's can be overwritten.
-        with out.open("xb") as file:
-            try:
-                file.write(content)
-                file.flush()
-            except OSError:
-                out.unlink(missing_ok=True)  # half a plan would stand in the way of the whole one
-                raise
+        write_new(out, content)
     except FileExistsError:
         raise Misused(f"{out} is already there. Nothing was written.", FAILED) from None
     except OSError as error:

@@ -9,6 +9,7 @@ from ..check.file_name_unusable import wrong_with_name
 from ..model.address import CONTENT, slug
 from ..publish.page_kinds.kind import NotListed, Starter
 from ..publish.page_kinds.table import PAGE_KINDS
+from .new_file import write_new
 
 
 _LONGEST_TITLE = 200
@@ -77,14 +78,7 @@ def _next(content: Path, path: str, told: dict[str, str | int]) -> tuple[Path, i
 def _write(path: Path, text: str) -> Path:
     path.parent.mkdir(parents=True, exist_ok=True)
     try:
-        # "x" refuses to open a file that is there, so an author's work cannot be overwritten.
-        with path.open("x", encoding="utf-8", newline="\n") as file:
-            try:
-                file.write(text)
-                file.flush()
-            except OSError:
-                path.unlink()  # half a page would stand in the way of the whole one
-                raise
+        write_new(path, text.encode("utf-8"))
     except FileExistsError:
         raise AlreadyThere(path) from None
     return path

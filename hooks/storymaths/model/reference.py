@@ -37,6 +37,7 @@ class ActivityCaps(Strict):
     cells: Count
     pieces: Count
     tries: Count
+    version_steps: Count
 
 
 class FileLimits(Strict):
