@@ -124,7 +124,7 @@ def try_one(name: str, tried: Tried, project: Path, kills: int) -> bool:
     chance, seen, wrong, running = random.Random(20270111), Counter[str](), 0, 0
     for number in range(kills):
         tried.before(number)
-        running += killed(tried.command, project, chance.uniform(0.02, took * 1.05))
+        running += killed(tried.command, project, chance.uniform(0.02, took * 1.3))
         try:
             found = tried.found()
         except Exception as error:  # what cannot be read is not whole

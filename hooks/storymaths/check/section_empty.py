@@ -21,7 +21,7 @@ RULE = Rule(
 
 
 def check(collection: Collection) -> Iterator[Problem]:
-    """A problem for each heading that another of its level or a higher one, or the end of the page, follows at once; a comment is nothing."""
+    """A problem for each heading that another of its level or a higher one, or the page's end, follows; comments are nothing."""
     for page in collection.documents:
         if page.fields.status == "draft":
             continue

@@ -24,6 +24,7 @@ from .command import FAILED, Command, Misused, in_project
 from .named_series import Wanted, find_series
 from .new_file import write_new
 from .terminal import as_text as problems_as_text
+from .terminal import say_why
 
 _ENDINGS = {".html": "page", ".csv": "csv", ".ics": "ics", ".txt": "text"}
 _LARGEST_FILE = 1_000_000
@@ -154,7 +155,7 @@ def _page(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan) -> bytes:
     try:
         return draw_weeks_page(Site(wanted.collection), series, plan, root / ".cache" / "letterforms").encode("utf-8")
     except OSError as error:
-        raise Misused(f"{error.filename} cannot be used: {error.strerror}.", FAILED) from None
+        raise Misused(say_why(error), FAILED) from None
 
 
 def _give(content: bytes, out: Path | None) -> int:

@@ -8,6 +8,7 @@ import os
 import signal
 import sys
 from collections.abc import Sequence
+from types import FrameType
 
 from .command import FAILED, Misused
 from .table import COMMANDS, load
@@ -19,7 +20,13 @@ _STOPPED = 130
 
 def run() -> None:
     """The program. It leaves at once: taking apart all that was read would cost a tenth of the time."""
-    signal.signal(signal.SIGINT, signal.default_int_handler)
+    stopped: list[int] = []
+
+    def stop(number: int, frame: FrameType | None) -> None:
+        stopped.append(number)
+        raise KeyboardInterrupt
+
+    signal.signal(signal.SIGINT, stop)
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="backslashreplace")  # an old terminal has no “ or …
@@ -28,7 +35,10 @@ def run() -> None:
         sys.stdout.flush()
     except BrokenPipeError:  # whoever reads has read enough
         os._exit(FAILED)
-    except KeyboardInterrupt:
+    except BaseException:
+        if not stopped:
+            raise
+        # What is stopped while it is being loaded fails in a way of its own.
         print("\nStopped.", file=sys.stderr)
         code = _STOPPED
     sys.stderr.flush()

@@ -11,7 +11,6 @@ from ..publish.page_kinds.kind import NotListed, Starter
 from ..publish.page_kinds.table import PAGE_KINDS
 from .new_file import write_new
 
-
 _LONGEST_TITLE = 200
 
 

@@ -26,7 +26,7 @@ def faults_in_links(reference: Reference, listed: Listed, locators: Mapping[str,
             seen.add(item)
     yield from _parts_twice(reference, locators)
     yield from _asked_twice(reference, locators)
-    yield from _bank_holidays(reference.bank_holidays, locators["bank_holidays.yaml"])
+    yield from faults_in_bank_holidays(reference.bank_holidays, locators["bank_holidays.yaml"])
     order = {file: {item: index for index, (_, item) in enumerate(items)} for file, items in listed.items()}
     for file, loc, name, known in _names(reference, order):
         if name not in known:
@@ -34,7 +34,7 @@ def faults_in_links(reference: Reference, listed: Listed, locators: Mapping[str,
             yield Fault("mistyped", place, _field(loc), f'is "{name}", which is not a known id')
 
 
-def _bank_holidays(bank: BankHolidays, locator: Locator) -> Iterator[Fault]:
+def faults_in_bank_holidays(bank: BankHolidays, locator: Locator) -> Iterator[Fault]:
     """Days outside the years of the list, on another day than usual, and years that lack one."""
     years = range(bank.first_year, bank.last_year + 1)
     for index, day in enumerate(bank.holidays):

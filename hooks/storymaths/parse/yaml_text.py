@@ -106,7 +106,7 @@ class _Values:
     all nodes here are words, lists and mappings, which this makes at half the cost.
     """
 
-    def __init__(self, loader: yaml.CSafeLoader) -> None:
+    def __init__(self, loader: _Loader) -> None:
         self._loader = loader
         self._seen: set[int] = set()
         self._deep = 0

@@ -121,7 +121,7 @@ def _of_page(
 
 def _whole_sets(collection: Collection, sheets: Sequence[Sheet]) -> Iterator[_Planned]:
     """One file a book with all its sheets but the booklet, whose pages are in another order."""
-    for name, book in collection.books.items():
+    for book in collection.books.values():
         source, folder = book.source, source_of(book.folder)
         own = [one for one in sheets if one.source.startswith(f"{folder}/") and one.what != "story-booklet"]
         one = whole_set(book, [(sheet.data, sheet.pages) for sheet in own])

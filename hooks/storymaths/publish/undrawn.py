@@ -31,7 +31,7 @@ def _line_of_culprit(site: Site, path: str, draw: Callable[[Site], object]) -> i
         without = (*activities[:at], *activities[at + 1 :])
         try:
             draw(replace(site, activities={**site.activities, path: without}))
-        except Exception:  # noqa: S112 - then it is not this one
+        except Exception:
             continue
         return one.place.line
     return 1

@@ -144,7 +144,7 @@ def _line_changed(text: str, chance: random.Random) -> str:
 
 
 def _tagged(text: str, chance: random.Random) -> str:
-    values = [match for match in re.finditer(r"(?<=: )[^\n\[{|>-][^\n]*$", text, re.MULTILINE)]
+    values = list(re.finditer(r"(?<=: )[^\n\[{|>-][^\n]*$", text, re.MULTILINE))
     if not values:
         return text
     match = chance.choice(values)
