@@ -59,6 +59,9 @@ def on_config(config: MkDocsConfig) -> MkDocsConfig:
         if not _Now.serving:
             raise _refuse(problems)
         log.error(f"{count_problems(len(problems))} in the content\n\n{as_text(problems)}\n")
+    warnings = _Now.build.reading.warnings
+    if warnings:
+        log.warning(f"{as_text((), warnings)}\n")
     if not _Now.serving:
         _Now.staging = Staging(Path(config.site_dir))
         config.site_dir = str(_Now.staging.folder)

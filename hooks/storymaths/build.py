@@ -136,7 +136,10 @@ class Build:
     def draw(self, source: str) -> Drawn:
         """A page for its frame. One with problems is drawn as far as it can be, with its problems told first."""
         everything = source == FRONT or self._site is None
-        problems = [p for p in self._problems if everything or source_of(p.place.path) == source]
+        problems, warnings = (
+            [p for p in found if everything or source_of(p.place.path) == source]
+            for found in (self._problems, self.reading.warnings if self.serving else ())
+        )
         written = self._written.get(source)
         try:
             page = self._draw_or_tell(source, written)
@@ -147,7 +150,7 @@ class Build:
             problems = problems or list(self._problems) or list(found.problems)
         draft = written is not None and written.fields.status == "draft"
         for_machines = self._heads.element(written, page) if self._heads else ""
-        told = draw_problems(problems, source, self._sources, everything=everything)
+        told = draw_problems(problems, warnings, source, self._sources, everything=everything)
         if self._site is None:
             return Drawn(page, told, draft)
         publisher = self._site.collection.reference.imprint.publisher

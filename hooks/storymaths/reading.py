@@ -16,6 +16,7 @@ from .model.collection import Collection
 from .model.home import Home
 from .model.page_fields import PageFields
 from .model.problem import Problem
+from .model.program_version import is_newer
 from .model.session import Session
 from .parse.collection import Progress, read_collection, silent
 from .parse.reference import ReferenceBroken, read_reference
@@ -34,6 +35,8 @@ class Reading:
     problems: tuple[Problem, ...]
     activities: PageActivities = field(default_factory=dict)
     """Those of every page, by its path."""
+    warnings: tuple[Problem, ...] = ()
+    """What breaks a rule that is newer than the version the collection was last checked with: it stops nothing yet."""
 
 
 def read_and_check(root: Path, progress: Progress = silent, memory: Memory[WorkedOut] | None = None) -> Reading:
@@ -48,8 +51,11 @@ def read_and_check(root: Path, progress: Progress = silent, memory: Memory[Worke
             return Reading(None, tuple(as_problems(error.faults)))
         collection = read_collection(root, reference, progress=progress)
         activities, found = _work_out(collection, memory)
-        problems = {*check_all(collection), *found}
-        return Reading(collection, tuple(sorted(problems)), activities)
+        told = sorted({*check_all(collection), *found})
+        last = reference.site.checked_with
+        warnings = tuple(problem for problem in told if is_newer(problem.since, last))
+        problems = tuple(problem for problem in told if not is_newer(problem.since, last))
+        return Reading(collection, problems, activities, warnings)
 
 
 def _work_out(collection: Collection, memory: Memory[WorkedOut] | None) -> tuple[PageActivities, list[Problem]]:

@@ -17,6 +17,7 @@ RULE = Rule(
     source=HOUSE_RULE,
     wrong="```math",
     right="```maths",
+    since="0.2.0",
 )
 _ALMOST = re.compile(r"\W*maths?\W*|\W*maths?\b.*", re.IGNORECASE)
 _DATA = re.compile(r"^kind:[ \t]*[\w-]+[ \t]*$", re.MULTILINE)

@@ -25,6 +25,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(root: Path, options: argparse.Namespace) -> int:
     """Builds it aside and puts it in place whole; 1 where something is wrong, and then the site is as it was."""
     reading = read_and_check(root)
+    if reading.warnings:
+        print(as_text((), reading.warnings), file=sys.stderr)
     out, why = root / "site", ""
     try:
         if reading.problems:

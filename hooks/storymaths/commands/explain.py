@@ -34,7 +34,7 @@ def explanation(rule: Rule) -> str:
     """A rule told in full."""
     return (
         f"{rule.name}\n\n  {rule.says}\n\n  Why:     {rule.why}\n  Source:  {rule.source}\n"
-        f"  Wrong:   {rule.wrong}\n  Right:   {rule.right}"
+        f"  Wrong:   {rule.wrong}\n  Right:   {rule.right}\n  Since:   version {rule.since}"
     )
 
 

@@ -10,6 +10,7 @@ import sys
 from collections.abc import Sequence
 from types import FrameType
 
+from ..model.program_version import VERSION
 from .command import FAILED, Misused
 from .table import COMMANDS, load
 from .terminal import say_why
@@ -64,6 +65,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
 def _parser(given: Sequence[str]) -> argparse.ArgumentParser:
     """Knows every command by its name, and the arguments of the one that is asked for."""
     parser = argparse.ArgumentParser(prog="storymaths", description="Maths lessons taught from picture books.")
+    parser.add_argument("--version", action="version", version=VERSION)
     asked = given[0] if given else ""
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for name, says in COMMANDS.items():

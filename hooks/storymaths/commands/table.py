@@ -12,6 +12,7 @@ COMMANDS: Mapping[str, str] = {
     "serve": "show the collection in a browser, drawn again as you write",
     "build": "make the whole site, in the folder site",
     "check": "check every page, or the pages named, without building the site",
+    "upgrade": "bring a collection of an earlier version to this one; shows the difference, and writes when told to",
     "new": "start a book, session, home activity or series; never overwrites",
     "explain": "why a rule exists, its source, and an example",
     "words": "list where each word is taught",

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+
+from .program_version import FIRST_VERSION
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -32,6 +34,8 @@ class Problem:
     rule: str
     message: str
     fix: str
+    since: str = field(default=FIRST_VERSION, compare=False)
+    """The version that brought its rule."""
 
     def __str__(self) -> str:
         return f"{self.place}  {self.rule}\n  {self.message}\n  Fix: {self.fix}"

@@ -22,6 +22,7 @@ from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
+from ..model.program_version import FIRST_VERSION, ProgramVersion
 from ..model.prose_words import ProseWords
 from ..model.reference import Limits, Reference
 from ..model.site_settings import Colours, FrontWords, Language, Letterforms, SiteSettings
@@ -88,13 +89,14 @@ class SiteFile(Imprint):
     mark: FileName | None = None
     letterforms: Letterforms = Letterforms()
     home: FrontWords = FrontWords()
+    checked_with: ProgramVersion = FIRST_VERSION
 
     def settings(self) -> SiteSettings:
         """What it says, with the closing slash that addresses are made with."""
         url = f"{self.address.rstrip('/')}/" if self.address else ""
         return SiteSettings(
             self.name, self.description, url, self.print_sheets,
-            self.spelling, self.colours, self.mark, self.letterforms, self.home,
+            self.spelling, self.colours, self.mark, self.letterforms, self.home, self.checked_with,
         )  # fmt: skip
 
 

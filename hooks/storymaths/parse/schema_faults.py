@@ -17,6 +17,7 @@ from ..model.document import Fault, Loc, Locator
 from ..model.fields import ID
 from ..model.imprint import IRI
 from ..model.moved import SOURCE
+from ..model.program_version import PROGRAM_VERSION
 from ..model.series import VERSION
 
 _SHOULD = "; it should be "
@@ -131,6 +132,7 @@ def _form(pattern: str, given: str) -> str:
     words = {
         ID: "a name in small letters and digits, with hyphens between words",
         VERSION: 'two numbers with a dot between, in quotes, such as "1.0"',
+        PROGRAM_VERSION: "a version of the program, three numbers with dots between, such as 0.2.0",
         SOURCE: "the name of a page inside content/, such as books/old-name/session-1.md",
         IRI: "a whole web address that begins https://",
     }

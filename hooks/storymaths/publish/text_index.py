@@ -35,7 +35,7 @@ def build_text_index(site: Path) -> float:
     started = time.perf_counter()
     command = [sys.executable, "-m", "pagefind", "--site", str(site), "--quiet", "--keep-index-url"]
     command += ["--glob", INDEXED, "--include-characters", SIGNS, "--exclude-selectors", LEFT_OUT]
-    done = subprocess.run(command, capture_output=True, text=True, check=False)
+    done = subprocess.run(command, capture_output=True, encoding="utf-8", errors="replace", check=False)
     if done.returncode:
         said = (done.stderr or done.stdout).strip()
         if any(words in said for words in _NO_ROOM):

@@ -66,11 +66,15 @@ class SheetContext:
 
     def activities(self, page: Document[PageFields]) -> list[SheetActivity]:
         """The activities of a page that could be worked out."""
-        found = []
+        return list(self.activities_by_line(page).values())
+
+    def activities_by_line(self, page: Document[PageFields]) -> dict[int, SheetActivity]:
+        """The same, by the line on which each stands."""
+        found = {}
         for activity in self.activities_of(page):
             worked = activity.worked.done
             if worked is not None:
-                found.append(_sheet_activity(worked))
+                found[activity.fence.line] = _sheet_activity(worked)
         return found
 
     def without_activities(self, page: Document[PageFields], blocks: Sequence[Block]) -> Iterator[Block]:
