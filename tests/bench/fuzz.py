@@ -1,7 +1,7 @@
 """Puts made-up input through every stage of the program and counts what breaks it.
 
 ``python tests/bench/fuzz.py [--seed N] [--from N] [--inputs N] [--of SORT] [--report FILE]``. An input is a page, an activity, a
-file of site data, a drawing or a tree of files, changed at random (``fuzzing/inputs.py``); each is read and checked, drawn as
+file of site data, a drawing or a tree of files, changed at random (``fuzzing/make.py``); each is read and checked, drawn as
 it is served, and where the check has nothing to say drawn as it is built, put on the class screen, made ready to be
 printed, listed and packed (``fuzzing/stages.py``). One in fifty that pass is really set in type.
 
@@ -28,7 +28,8 @@ from types import FrameType
 
 sys.path.insert(0, str(Path(__file__).parent.parent))
 
-from bench.fuzzing.inputs import MAKERS, Input, make_input
+from bench.fuzzing.inputs import Input
+from bench.fuzzing.make import MAKERS, make_input
 from bench.fuzzing.stages import PASSED, Stage, run_through
 
 LONGEST = 2.0

@@ -1,14 +1,11 @@
-"""What is put into the program to see whether it breaks: pages, activities, site data, drawings and trees of files.
-
-An input is made from a seed and a number alone, so that any of them can be made again.
-"""
+"""Pages, activities and files of site data, changed at random: what is put into the program to see whether it breaks."""
 
 from __future__ import annotations
 
 import copy
 import random
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from string import Template
@@ -92,7 +89,7 @@ def _values_seen() -> Mapping[str, Sequence[Any]]:
     return seen
 
 
-def _page(chance: random.Random) -> Input:
+def make_page(chance: random.Random) -> Input:
     path = chance.choice(sorted(page_texts()))
     text = page_texts()[path]
     for _ in range(chance.choice((1, 1, 1, 2, 3))):
@@ -210,7 +207,7 @@ def hosts() -> Mapping[str, str]:
     return {PLAIN: plain, SESSION: f"---\n{_as_yaml(session)}---\n{body}"}
 
 
-def _activity(chance: random.Random) -> Input:
+def make_activity(chance: random.Random) -> Input:
     """An example of a kind, varied, for its own year or with versions for others; on a plain page or in a session that bends."""
     data = copy.deepcopy(dict(chance.choice(_examples()[chance.choice(sorted(KINDS))])))
     data.pop("years", None)
@@ -250,86 +247,10 @@ def _pins(data: Mapping[str, Any], chance: random.Random) -> dict[str, Any]:
     return pins
 
 
-def _site_data(chance: random.Random) -> Input:
+def make_site_data(chance: random.Random) -> Input:
     folder = PROJECT / "site_data"
     path = chance.choice(sorted(folder.rglob("*.yaml")))
     data = _loaded(path.read_text(encoding="utf-8"))
     for _ in range(chance.choice((1, 1, 2))):
         change(data, chance)
     return Input("site data", path.relative_to(folder).as_posix(), _as_yaml(data))
-
-
-def _drawing(chance: random.Random) -> Input:
-    content = PROJECT / "content"
-    path = chance.choice(sorted(content.rglob("cast/*.svg")))
-    text = path.read_text(encoding="utf-8")
-    for _ in range(chance.choice((1, 1, 2, 4))):
-        at = chance.randrange(len(text))
-        tags = list(re.finditer(r"<[^>]+>", text))
-        how = chance.choice(("out", "twice", "put", "number", "signs"))
-        tag = chance.choice(tags) if tags else None
-        if tag and how == "out":
-            text = text[: tag.start()] + text[tag.end() :]
-        elif tag and how == "twice":
-            text = text[: tag.end()] + tag[0] * chance.choice((1, 80)) + text[tag.end() :]
-        elif tag and how == "put":
-            odd = (
-                "<g>",
-                "</g>",
-                '<use href="#a"/>',
-                '<g id="a">',
-                "<defs/>",
-                "<!DOCTYPE svg>",
-                "<?x?>",
-                "<text>x</text>",
-                "<svg/>",
-                "<title>x</title>",
-                '<path d="M0 0"/>',
-            )
-            text = text[: tag.start()] + chance.choice(odd) + text[tag.start() :]
-        elif how == "number":
-            numbers = list(re.finditer(r"\d+", text))
-            number = chance.choice(numbers) if numbers else None
-            text = (
-                f"{text[: number.start()]}{chance.choice(('0', '-1', '1e9', 'NaN', '9' * 30, ''))}{text[number.end() :]}"
-                if number
-                else text
-            )
-        else:
-            text = text[:at] + chance.choice(("\0", "&", "<", ">", '"', "é", "&#x202e;", "]]>")) + text[at + 1 :]
-    return Input("drawing", path.relative_to(content).as_posix(), text)
-
-
-_DEEDS = (
-    "link", "link to itself", "link to the folder above", "pipe", "socket", "folder", "empty file", "bytes", "large file", "deep folders",
-    "dangling link", "take out", "take the folder out", "rename", "copy", "make unreadable",
-)  # fmt: skip
-_NAMES = (
-    "a", "Con", "aux", "Кот", "😀", "a b", "a:b", "a\\b", "-x", "é", "e\u0301", "x" * 200, "a.b", "index", "INDEX", "session-1", "..x",
-    "a%2fb", "\udcff", "a\nb", "#a", "a?b", "story",
-)  # fmt: skip
-_FOLDERS = ("", "books/", "books/cliff-house-lift/", "books/cliff-house-lift/cast/", "series/")
-
-
-def _tree(chance: random.Random) -> Input:
-    """Deeds, a line each: what is done, to which new name, and to which file that is there."""
-    old = sorted(path for path in page_texts() if path.startswith(("books/cliff", "about")))
-    deeds = []
-    for _ in range(chance.choice((1, 1, 2, 3))):
-        name = chance.choice(_FOLDERS) + chance.choice(_NAMES) + chance.choice((".md", ".md", ".svg", ".png", ""))
-        deeds.append(repr((chance.choice(_DEEDS), name, chance.choice(old))))
-    return Input("tree", "", "\n".join(deeds))
-
-
-MAKERS: Mapping[str, Callable[[random.Random], Input]] = {
-    "page": _page, "activity": _activity, "site data": _site_data, "drawing": _drawing, "tree": _tree,
-}  # fmt: skip
-SHARES: Mapping[str, int] = {"page": 40, "activity": 45, "site data": 1, "drawing": 12, "tree": 2}
-"""Of a hundred inputs."""
-
-
-def make_input(seed: int, number: int, of: str = "") -> Input:
-    """An input, of a sort or of any."""
-    chance = random.Random(f"{seed} {number}")
-    sort = of or chance.choices(list(SHARES), list(SHARES.values()))[0]
-    return MAKERS[sort](chance)
