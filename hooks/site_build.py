@@ -15,11 +15,13 @@ from typing import Any
 import jinja2
 import storymaths.pipeline  # found because MkDocs puts this file's folder on the path while it loads it
 from mkdocs.config.defaults import MkDocsConfig
-from mkdocs.exceptions import Abort
+from mkdocs.exceptions import Abort, BuildError
 from mkdocs.structure.files import File, Files, InclusionLevel
 from mkdocs.structure.pages import Page
+from storymaths.check.program_fault import as_problem
 from storymaths.commands.build import UNCHANGED
 from storymaths.commands.terminal import as_text, count_problems, say_why
+from storymaths.model.address import CONTENT
 from storymaths.model.problem import ProblemsFound
 from storymaths.release.staging import Staging
 
@@ -109,6 +111,8 @@ def on_build_error(error: Exception) -> None:
         raise _refuse(error.problems)
     if isinstance(error, OSError) and not _Now.serving:
         raise Abort(f"{say_why(error)} {UNCHANGED}")
+    if not isinstance(error, (Abort, BuildError)) and not _Now.serving:
+        raise _refuse([as_problem(error, CONTENT)])
 
 
 def _fresh() -> Any:

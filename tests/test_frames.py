@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 from built import built_site, copy_that_was_built, mkdocs_build
+from command import storymaths
 from project import PROJECT, copy_of_project
 from storymaths.build import Build
 from storymaths.model.problem import ProblemsFound
@@ -66,6 +67,29 @@ def test_a_build_that_fails_on_the_way_leaves_the_last_site(project: Path) -> No
     assert done.returncode != 0
     assert files_in(project / "site") == {"index.html": b"as it was"}
     assert [path.name for path in project.glob(".site*")] == []
+
+
+def test_what_passes_the_check_and_cannot_be_built_is_told_and_leaves_the_last_site(
+    project: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A fault of the program, on the way to the pages and on the way to what stands beside them."""
+    (project / "site").mkdir()
+    (project / "site/index.html").write_text("as it was", encoding="utf-8")
+
+    def stumble(*_: object) -> None:
+        raise IndexError("tuple index out of range")
+
+    for what, place in (("theme_files", "content/:1:1"), ("kind_of", "content/about-the-quay.md:1:1")):
+        with monkeypatch.context() as broken:
+            broken.setattr(f"storymaths.build.{what}", stumble)
+            broken.setattr("storymaths.build.Build.pages", ["about-the-quay.md"])
+            done = storymaths("build", folder=project)
+        assert done.returncode == 1
+        assert "program-fault" in done.stderr
+        assert place in done.stderr
+        assert done.stderr.endswith("Nothing was built; the site is as it was.\n")
+        assert (project / "site/index.html").read_text(encoding="utf-8") == "as it was"
+        assert [path.name for path in project.glob(".site*")] == []
 
 
 def test_the_name_of_the_site_and_where_it_stands_are_in_its_settings(project: Path) -> None:
