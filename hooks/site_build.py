@@ -15,10 +15,14 @@ from typing import Any
 import jinja2
 import storymaths.pipeline  # found because MkDocs puts this file's folder on the path while it loads it
 from mkdocs.config.defaults import MkDocsConfig
-from mkdocs.exceptions import Abort
+from mkdocs.exceptions import Abort, BuildError
 from mkdocs.structure.files import File, Files, InclusionLevel
 from mkdocs.structure.pages import Page
-from storymaths.commands.terminal import as_text, count_problems
+from storymaths.check.program_fault import as_problem
+from storymaths.commands.build import UNCHANGED
+from storymaths.commands.terminal import as_text, count_problems, say_why
+from storymaths.model.address import CONTENT
+from storymaths.model.problem import ProblemsFound
 from storymaths.release.staging import Staging
 
 log = logging.getLogger("mkdocs.storymaths")
@@ -35,6 +39,12 @@ class _Now:
     staging: Staging | None = None
 
 
+def _refuse(problems: Any) -> Abort:
+    """What ends a build of content that has problems; they are told, and nothing is lost."""
+    report = f"{count_problems(len(problems))} in the content\n\n{as_text(problems)}\n"
+    return Abort(f"{report}\n{UNCHANGED}")
+
+
 def on_startup(command: str, dirty: bool) -> None:
     """Notes whether pages are being written for publishing or served to their author."""
     _Now.serving = command == "serve"
@@ -48,10 +58,9 @@ def on_config(config: MkDocsConfig) -> MkDocsConfig:
     _Now.build = core.start_build(root, serving=_Now.serving, address=address, before=before)
     problems = _Now.build.reading.problems
     if problems:
-        report = f"{count_problems(len(problems))} in the content\n\n{as_text(problems)}\n"
         if not _Now.serving:
-            raise Abort(f"{report}\nNothing was built; the site is as it was.")
-        log.error(report)
+            raise _refuse(problems)
+        log.error(f"{count_problems(len(problems))} in the content\n\n{as_text(problems)}\n")
     warnings = _Now.build.reading.warnings
     if warnings:
         log.warning(f"{as_text((), warnings)}\n")
@@ -95,9 +104,15 @@ def on_post_build(config: MkDocsConfig) -> None:
 
 
 def on_build_error(error: Exception) -> None:
-    """A site that is not finished takes nothing's place."""
+    """A site that is not finished takes nothing's place; what its author or the disk is the cause of is told in words."""
     if _Now.staging is not None:
         _Now.staging.discard()
+    if isinstance(error, ProblemsFound) and not _Now.serving:
+        raise _refuse(error.problems)
+    if isinstance(error, OSError) and not _Now.serving:
+        raise Abort(f"{say_why(error)} {UNCHANGED}")
+    if not isinstance(error, (Abort, BuildError)) and not _Now.serving:
+        raise _refuse([as_problem(error, CONTENT)])
 
 
 def _fresh() -> Any:

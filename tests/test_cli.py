@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import errno
 import json
 import os
+import signal
 import subprocess
 import sys
 from pathlib import Path
 
 import pytest
 from command import storymaths, storymaths_as_a_program
-from project import ROOT, copy_of_project
+from project import PROJECT, ROOT, copy_of_project
 from storymaths.check.rules import rules
 from storymaths.commands.table import COMMANDS
 
@@ -119,6 +121,63 @@ def test_a_session_for_a_book_that_is_not_there() -> None:
     done = storymaths("new", "session", "cliff-house-lif", "A title")
     assert done.returncode == 1
     assert 'Did you mean "cliff-house-lift"?' in done.stderr
+
+
+@pytest.mark.parametrize(
+    ("title", "says"),
+    [
+        ("", "A title is needed"),
+        (" ", "A title is needed"),
+        ("😀", "no letter from a to z"),
+        ("Кот", "no letter from a to z"),
+        ("Con", "a name that Windows keeps for itself"),
+        ("long " * 1000, "longer than 80 letters"),
+    ],
+)
+def test_a_title_that_makes_no_name_of_a_file_is_told_and_nothing_is_written(
+    title: str, says: str, tmp_path: Path
+) -> None:
+    for name in ("content", "site_data"):
+        (tmp_path / name).mkdir()
+    done = storymaths("new", "book", title, folder=tmp_path)
+    assert done.returncode == 2
+    assert says in done.stderr
+    assert "Nothing was written." in done.stderr
+    assert len(done.stderr) < 400
+    assert list((tmp_path / "content").iterdir()) == []
+
+
+def test_what_comes_in_and_is_no_text_or_has_no_end_is_told(tmp_path: Path) -> None:
+    (tmp_path / "picture.png").write_bytes(bytes(range(256)))
+    (tmp_path / "long.yaml").write_bytes(b"y\n" * 60_000)
+    assert "cannot be read as a text file" in storymaths("solve", str(tmp_path / "picture.png")).stderr
+    assert "100,000 bytes is the most" in storymaths("solve", str(tmp_path / "long.yaml")).stderr
+
+
+def test_what_the_disk_refuses_is_said_in_a_sentence(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    for name in ("content", "site_data"):
+        (tmp_path / name).mkdir()
+
+    def refuse(file: Path, content: bytes) -> None:
+        raise OSError(errno.ENOSPC, "No space left on device", str(file))
+
+    monkeypatch.setattr("storymaths.commands.starters.write_new", refuse)
+    done = storymaths("new", "book", "A title", folder=tmp_path)
+    assert (done.returncode, done.stderr) == (1, "There is no room left on the disk.\n")
+
+
+def test_ctrl_and_c_ends_it_without_a_traceback() -> None:
+    """While it waits for its input it is loaded; before that it ends without a word."""
+    command = [sys.executable, "-m", "storymaths", "solve", "-"]
+    environment = {**os.environ, "PYTHONPATH": str(ROOT / "hooks")}
+    with subprocess.Popen(
+        command, cwd=PROJECT, env=environment, stdin=subprocess.PIPE, stderr=subprocess.PIPE, text=True
+    ) as running:
+        running.stdin.write("kind: bonds\n" * 6000)  # type: ignore[union-attr]  # more than a pipe holds: it is read by now
+        running.send_signal(signal.SIGINT)
+        said = running.communicate()[1]
+    assert running.returncode in (130, -signal.SIGINT)
+    assert "Traceback" not in said
 
 
 @pytest.mark.parametrize("name", list(rules()))

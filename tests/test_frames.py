@@ -8,9 +8,11 @@ from pathlib import Path
 
 import pytest
 from built import OLD_CLOCK, built_site, copy_that_was_built, mkdocs_build
+from command import storymaths
 from project import PROJECT, copy_of_project
 from storymaths.build import Build
-from storymaths.pipeline import ProblemsFound, build_site, start_build
+from storymaths.model.problem import ProblemsFound
+from storymaths.pipeline import build_site, start_build
 from storymaths.release.staging import Staging
 
 SITE = "site_data/site.yaml"
@@ -84,6 +86,29 @@ def test_a_build_that_fails_on_the_way_leaves_the_last_site(project: Path) -> No
     assert [path.name for path in project.glob(".site*")] == []
 
 
+def test_what_passes_the_check_and_cannot_be_built_is_told_and_leaves_the_last_site(
+    project: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A fault of the program, on the way to the pages and on the way to what stands beside them."""
+    (project / "site").mkdir()
+    (project / "site/index.html").write_text("as it was", encoding="utf-8")
+
+    def stumble(*_: object) -> None:
+        raise IndexError("tuple index out of range")
+
+    for what, place in (("theme_files", "content/:1:1"), ("kind_of", "content/about-the-quay.md:1:1")):
+        with monkeypatch.context() as broken:
+            broken.setattr(f"storymaths.build.{what}", stumble)
+            broken.setattr("storymaths.build.Build.pages", ["about-the-quay.md"])
+            done = storymaths("build", folder=project)
+        assert done.returncode == 1
+        assert "program-fault" in done.stderr
+        assert place in done.stderr
+        assert done.stderr.endswith("Nothing was built; the site is as it was.\n")
+        assert (project / "site/index.html").read_text(encoding="utf-8") == "as it was"
+        assert [path.name for path in project.glob(".site*")] == []
+
+
 def test_the_name_of_the_site_and_where_it_stands_are_in_its_settings(project: Path) -> None:
     change(project / SITE, "name: Plover Quay", """name: 'Kelp <b>" & Co</b>'""")
     change(project / SITE, "https://ploverquay.example/", "https://ploverquay.example/maths")
@@ -127,6 +152,14 @@ def test_what_is_made_aside_takes_its_place_or_nothings(tmp_path: Path) -> None:
     assert files_in(tmp_path) == {"site/index.html": b"second"}
 
 
+def test_a_run_killed_between_the_last_site_and_the_new_one_is_mended_by_the_next(tmp_path: Path) -> None:
+    out = tmp_path / "site"
+    (tmp_path / ".site.last").mkdir()
+    (tmp_path / ".site.last" / "index.html").write_text("as it was", encoding="utf-8")
+    Staging(out).discard()
+    assert files_in(tmp_path) == {"site/index.html": b"as it was"}
+
+
 def test_what_cannot_be_put_in_place_leaves_what_was_there(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     out = tmp_path / "site"
     out.mkdir()
@@ -138,6 +171,7 @@ def test_what_cannot_be_put_in_place_leaves_what_was_there(tmp_path: Path, monke
             raise OSError("no")
         return rename(path, target)
 
+    monkeypatch.setattr("storymaths.release.staging.exchange", lambda *_: False)  # as on a disk that cannot
     monkeypatch.setattr(Path, "rename", refuse)
     with pytest.raises(OSError, match="no"):
         staging.put_in_place()

@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 from pathlib import Path
 
 from .activities.memory import Memory
 from .activities.work_out import WorkedOut
-from .check.program_fault import as_problem
 from .model.address import CONTENT, LISTS, source_of
 from .model.document import Document
 from .model.page_fields import PageFields
+from .model.problem import Problem, ProblemsFound
 from .model.site_settings import FRONT, SiteSettings
 from .model.stand_ins import with_stand_ins
 from .publish.assets import PARTS, assets, look, picture
@@ -24,6 +24,7 @@ from .publish.page_frame import Drawn, PageFrame, theme_files
 from .publish.page_kinds.table import kind_of
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
+from .publish.undrawn import telling_where
 from .reading import Reading
 from .render.in_type.drawings import drawings_in_type
 from .render.problem_pages import draw_problems, draw_unread
@@ -67,11 +68,25 @@ class Build:
         return Site(collection, self.reading.activities, self.memory, settings=self._settings)
 
     @cached_property
-    def _sheets(self) -> list[Sheet]:
+    def _printed(self) -> tuple[list[Sheet], Sequence[Problem]]:
+        """The sheets; under serve, what stood in their way instead."""
         # A page with problems may hold what cannot be set; its author mends it first.
         if self._bare_site is None or self.reading.problems or not self._settings.print_sheets:
-            return []
-        return sheets_of(self._bare_site, self.root, self._kept / "sheets")
+            return [], ()
+        try:
+            return sheets_of(self._bare_site, self.root, self._kept / "sheets"), ()
+        except ProblemsFound as found:
+            if not self.serving:
+                raise
+            return [], found.problems
+
+    @property
+    def _sheets(self) -> list[Sheet]:
+        return self._printed[0]
+
+    @cached_property
+    def _problems(self) -> Sequence[Problem]:
+        return (*self.reading.problems, *self._printed[1])
 
     @cached_property
     def _site(self) -> Site | None:
@@ -123,16 +138,16 @@ class Build:
         everything = source == FRONT or self._site is None
         problems, warnings = (
             [p for p in found if everything or source_of(p.place.path) == source]
-            for found in (self.reading.problems, self.reading.warnings if self.serving else ())
+            for found in (self._problems, self.reading.warnings if self.serving else ())
         )
         written = self._written.get(source)
         try:
-            page = self._draw(source, written)
-        except Exception as error:
+            page = self._draw_or_tell(source, written)
+        except ProblemsFound as found:
             if not self.serving:
                 raise
             page = draw_unread(source, _NOT_YET)
-            problems = problems or list(self.reading.problems) or [as_problem(error, f"{CONTENT}{source}")]
+            problems = problems or list(self._problems) or list(found.problems)
         draft = written is not None and written.fields.status == "draft"
         for_machines = self._heads.element(written, page) if self._heads else ""
         told = draw_problems(problems, warnings, source, self._sources, everything=everything)
@@ -141,12 +156,17 @@ class Build:
         publisher = self._site.collection.reference.imprint.publisher
         return Drawn(page, told, draft, for_machines, publisher, self._site.terms(source))
 
-    def _draw(self, source: str, written: Document[PageFields] | None) -> Rendered:
-        if written is not None and self._site is not None:
-            return kind_of(written).draw(self._site, written)
-        if source in self._generated:
-            return self._generated[source]()
-        return draw_unread(source, _NOT_YET)
+    def _draw_or_tell(self, source: str, written: Document[PageFields] | None) -> Rendered:
+        """Draws a page. Raises ``ProblemsFound`` where the program cannot."""
+        if self._site is None or not (written or source in self._generated):
+            return draw_unread(source, _NOT_YET)
+
+        def draw(site: Site) -> Rendered:
+            return kind_of(written).draw(site, written) if written else generated(site)[source]()
+
+        of = source if written else self._site.collection.written_for(source)
+        with telling_where(self._site, f"{CONTENT}{of}", draw):
+            return draw(self._site) if written else self._generated[source]()
 
     def files(self) -> Mapping[str, bytes | str | Path]:
         """What stands beside the pages, by address: a file's content, or the file it is a copy of."""

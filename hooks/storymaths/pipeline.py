@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import shutil
-from collections.abc import Sequence
 from pathlib import Path
 
 from .activities.memory import Memory
@@ -11,16 +10,9 @@ from .activities.work_out import WorkedOut
 from .build import Build
 from .check.program_fault import as_problem
 from .model.address import CONTENT, html_of
-from .model.problem import Problem
+from .model.problem import ProblemsFound
+from .publish.text_index import IndexFailed
 from .reading import Reading, read_and_check
-
-
-class ProblemsFound(Exception):
-    """The content has problems, and nothing was built."""
-
-    def __init__(self, problems: Sequence[Problem]) -> None:
-        self.problems = problems
-        super().__init__("\n".join(str(problem) for problem in problems))
 
 
 def build_site(root: Path, out: Path) -> None:
@@ -49,12 +41,20 @@ def start_build(
 
 
 def write_site(build: Build, out: Path) -> None:
-    """Draws every page and writes it, and the files beside the pages, into ``out``. Raises ``OSError``."""
-    for source in build.pages:
-        _write(out / html_of(source), build.page(source))
-    for address, content in build.files().items():
-        _write(out / address, content)
-    build.finish(out)
+    """Draws every page and writes it, and the files beside the pages, into ``out``.
+
+    Raises ``OSError``, ``IndexFailed``, and ``ProblemsFound`` for whatever else stands in the way.
+    """
+    try:
+        for source in build.pages:
+            _write(out / html_of(source), build.page(source))
+        for address, content in build.files().items():
+            _write(out / address, content)
+        build.finish(out)
+    except (OSError, IndexFailed, ProblemsFound):
+        raise
+    except Exception as error:
+        raise ProblemsFound([as_problem(error, CONTENT)]) from error
 
 
 def _write(file: Path, content: bytes | str | Path) -> None:

@@ -98,6 +98,9 @@ def _yaml() -> Iterator[Hostile]:
     yield _instead("endless minutes", "field-mistyped", "minutes: 50", "minutes: .inf")
     yield _instead("minutes that are no number", "field-mistyped", "minutes: 50", "minutes: .nan")
     yield _instead("minutes in base sixty", "field-mistyped", "minutes: 50", "minutes: 1:30:00")
+    yield _instead("a time that is none", broken, "minutes: 50", "minutes: !!timestamp x")
+    yield _instead("ten million pages", "file-unreadable", "pages: 14", "pages: 10000000", RECORD)
+    yield _instead("a reading of eight million pages", "file-unreadable", "pages: 7-", "pages: 7-8000000 #", SESSION)
     yield _instead("bytes for a title", "field-mistyped", "title: Who is worth Camel?", "title: !!binary AAAA")
     yield _whole("front matter that never ends", broken, "---\n" + "a: b\n" * 900, SESSION)
 

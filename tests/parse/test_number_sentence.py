@@ -151,7 +151,15 @@ def test_written_fractions_are_read_exactly(fraction: Fraction) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["(" * 9_000 + "1 = 1", "1, " * 6_000 + "1 and 1 is 1", "1 = " + "−" * 9_000 + "1", "3 tens, " * 2_000 + "1 = 1"],
+    [
+        "(" * 9_000 + "1 = 1",
+        "1, " * 6_000 + "1 and 1 is 1",
+        "1 = " + "−" * 9_000 + "1",
+        "3 tens, " * 2_000 + "1 = 1",
+        "(" * 328 + "1" + ")" * 328 + " = 1",
+        "1 + " * 3_000 + "1 = 1",
+        "1" + " + (1" * 900 + ")" * 900 + " = 2",
+    ],
 )
 def test_no_length_brings_it_down(text: str) -> None:
     assert False not in [truth for _, truth in truths(text)]

@@ -65,6 +65,16 @@ def test_values_that_cannot_be_made_are_no_traceback(text: str) -> None:
         load(text)
 
 
+@pytest.mark.parametrize(
+    "value", ["!!timestamp x", "!!bool x", '!!int ""', '!!float ""', "!!null x", "!!binary AAAA", "!mine x"]
+)
+def test_a_tag_that_would_make_something_else_of_a_value_is_told_where_it_stands(value: str) -> None:
+    """Tags of YAML 1.1 (yaml.org/type), on values that are not of their type."""
+    with pytest.raises(BrokenYaml, match=r"a tag \(!\)") as error:
+        load(f"a: 1\nminutes: {value}")
+    assert (error.value.line, error.value.column) == (2, 10)
+
+
 def test_letters_beyond_ascii_do_not_shift_places() -> None:
     place = YamlLocator("a.md", "é: ½ ≠\nß: 𝟙 here\n").place(("ß",), within="here")
     assert (place.line, place.column) == (2, 6)

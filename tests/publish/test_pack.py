@@ -8,6 +8,7 @@ import shutil
 import stat
 import subprocess
 import zipfile
+from dataclasses import replace
 from html.parser import HTMLParser
 from pathlib import Path
 from urllib.parse import unquote, urlsplit
@@ -171,8 +172,8 @@ def test_the_same_bytes_from_another_folder(tmp_path: Path) -> None:
     assert str(tmp_path).encode() not in other.read_bytes()
 
 
-def test_an_earlier_pack_is_replaced_and_anything_else_left_alone(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+def test_an_earlier_version_is_replaced_and_anything_else_left_alone(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
     monkeypatch.chdir(PROJECT)
     monkeypatch.setattr(pack_command, "_files", lambda root, wanted: files)
@@ -180,7 +181,14 @@ def test_an_earlier_pack_is_replaced_and_anything_else_left_alone(
         files = {name: zipped.read(name) for name in zipped.namelist()}
     earlier = tmp_path / "pack.zip"
     shutil.copy(made()[0], earlier)
-    assert main(["pack", SERIES, "--out", str(earlier)]) == 0
+    before = earlier.stat().st_mtime_ns
+    assert main(["pack", SERIES, "--out", str(earlier)]) == 1
+    assert "To make the same version again, add --again." in capsys.readouterr().err
+    assert earlier.stat().st_mtime_ns == before
+    assert main(["pack", SERIES, "--out", str(earlier), "--again"]) == 0
+    with monkeypatch.context() as older:
+        older.setattr(pack_command, "verify", lambda path: replace(verify(path), version="0.9"))
+        assert main(["pack", SERIES, "--out", str(earlier)]) == 0
     assert main(["pack", SERIES, "--out", str(tmp_path)]) == 0
     assert verify(tmp_path / f"{SERIES}-{VERSION}.zip").series == SERIES
     for name, content in {"letter.zip": b"my own", "changed.zip": made()[0].read_bytes()[:-30]}.items():

@@ -105,6 +105,22 @@ def test_a_pack_packed_again_by_another_program_is_as_good(tmp_path: Path) -> No
     assert faults(out.getvalue(), tmp_path) == []
 
 
+def test_what_stands_between_the_files_of_a_pack_is_found(tmp_path: Path) -> None:
+    start = WHOLE.index(b"PK\x01\x02")
+    (offset,) = struct.unpack_from("<L", WHOLE, len(WHOLE) - 6)
+    assert offset == start
+    later = bytearray(WHOLE[:start] + b"x" * 1000 + WHOLE[start:])
+    struct.pack_into("<L", later, len(later) - 6, start + 1000)
+    assert faults(bytes(later), tmp_path) == ["It holds more than the files it lists: something stands between them."]
+
+
+@pytest.mark.parametrize("name", ["pages/evil.exe", "pages/START.LNK", "show.hta", "pages/a.b.ScR"])
+def test_a_program_is_refused_though_the_manifest_knows_it(name: str, tmp_path: Path) -> None:
+    assert faults(zip_bytes(with_manifest({**FILES, name: b"MZ"})), tmp_path) == [
+        f"{name} would be run by whoever opens it."
+    ]
+
+
 def entry(name: str, mode: int = 0, content: bytes = b"x", method: int = zipfile.ZIP_STORED) -> bytes:
     """A whole pack with one entry more, made by hand; its manifest knows it."""
     out = io.BytesIO()

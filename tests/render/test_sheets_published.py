@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import replace
 from pathlib import Path
 
@@ -96,9 +97,12 @@ def test_written_sheets_are_whole_and_what_is_no_longer_used_is_forgotten(tmp_pa
     kept, site = tmp_path / "cache", tmp_path / "site"
     some = [sheet for sheet in frozen_sheets() if "session-1" in sheet.address]
     sheet_cache.fill(kept, {sheet.key: copy_of(sheet.data, sheet.house) for sheet in some})
-    (kept / "of-last-week.pdf").write_bytes(b"old")
+    for name in ("of-last-week.pdf", "of-another-build.pdf"):
+        (kept / name).write_bytes(b"old")
+    os.utime(kept / "of-last-week.pdf", (0, 0))
     write_sheets(some, site, kept)
     assert not (kept / "of-last-week.pdf").exists()
+    assert (kept / "of-another-build.pdf").exists(), "another process may be about to copy it"
     for sheet in some:
         assert (site / sheet.address).read_bytes().startswith(b"%PDF-")
         assert (site / sheet.address).with_suffix(".png").read_bytes().startswith(b"\x89PNG")

@@ -12,13 +12,17 @@ from pathlib import Path
 import pytest
 import yaml
 from project import collection, copy_of_project, problems_with, reference, text_of
+from storymaths.activities.work_out import WorkedOut
 from storymaths.build import Build
 from storymaths.check.echoes import without_echoes
 from storymaths.check.rules import check_all
 from storymaths.model.address import source_of
 from storymaths.model.document import Unread
+from storymaths.model.problem import ProblemsFound
 from storymaths.parse.collection import read_page
 from storymaths.pipeline import start_build
+from storymaths.render import activity
+from storymaths.render.site import Site
 
 PLAIN = "about-the-quay.md"
 Slip = dict[str, str]
@@ -123,8 +127,26 @@ def test_a_page_that_the_program_cannot_draw_says_so(whole: Build, monkeypatch: 
     build = start_build(whole.root, serving=True, before=whole.memory)
     assert "no such shape" in problems_on(build.page(PLAIN))
     assert "program-fault" in problems_on(build.page(PLAIN))
-    with pytest.raises(ValueError, match="no such shape"):
+    with pytest.raises(ProblemsFound, match=rf"content/{PLAIN}:1:1  program-fault\n.*no such shape"):
         start_build(whole.root, before=whole.memory).page(PLAIN)
+
+
+def test_what_cannot_be_drawn_of_an_activity_is_told_at_its_line(whole: Build, monkeypatch: pytest.MonkeyPatch) -> None:
+    page = "books/cliff-house-lift/session-1.md"
+    lines = (whole.root / "content" / page).read_text(encoding="utf-8").splitlines()
+    line = lines.index("id: lightest") - 1  # its fence stands two lines above, and lines are counted from 1
+    drawn = activity.draw_activity
+
+    def stumble(site: Site, worked: WorkedOut, *rest: object) -> str:
+        if worked.fields and worked.fields.id == "lightest":
+            raise IndexError("tuple index out of range")
+        return drawn(site, worked, *rest)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(activity, "draw_activity", stumble)
+    with pytest.raises(ProblemsFound) as found:
+        start_build(whole.root, before=whole.memory).page(page)
+    (problem,) = found.value.problems
+    assert str(problem.place) == f"content/{page}:{line}:1"
 
 
 def test_what_stops_the_reading_is_said_on_every_page(whole: Build, monkeypatch: pytest.MonkeyPatch) -> None:

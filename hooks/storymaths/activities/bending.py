@@ -8,6 +8,7 @@ from itertools import chain, islice
 from typing import Any
 
 from ..model.activity import Context, Solution
+from ..model.effort import GivenUp
 from ..model.fields import year_name
 from ..model.reference import Reference
 from ..model.year import YearLimits
@@ -16,6 +17,7 @@ from .kind import ActivityFields, Kind, Unsolvable
 from .pins import Pinned, pinned
 
 _MOST_TRIED = 1500
+_PASSED_OVER = 5
 _BESIDE_THE_TASK = frozenset({"id", "title", "ask", "answers", "at_most", "wished", "years"})
 _CHOSEN = "Chosen by the author for this year."
 
@@ -59,16 +61,30 @@ def year_version(
     ``activity-no-version`` when none fits, of another for a pin that means nothing.
     """
     held = pinned(kind, fields, context, reference.years[year], pins, raw)
-    for version in chain(
+    found = chain(
         _as_chosen(kind, held, solution), candidates(kind, held.fields, held.context, held.limits, held.keeps)
-    ):
-        if not why_not(version, held.limits, reference):
-            return replace(version, changed=_CHOSEN) if held.is_all_of(version.fields, version.context) else version
+    )
+    try:
+        version = next((version for version in found if not why_not(version, held.limits, reference)), None)
+    except GivenUp:
+        message, fix = say_given_up(year)
+        raise Unsolvable(("years", year), message, fix, "activity-no-version") from None
+    if version is not None:
+        return replace(version, changed=_CHOSEN) if held.is_all_of(version.fields, version.context) else version
     raise Unsolvable(
         ("years", year),
         f"No version for {year_name(year)} was found. {_as_it_stands(kind, held, reference)}",
         "pin less, change the numbers it starts from, or leave this year out.",
         "activity-no-version",
+    )
+
+
+def say_given_up(year: int) -> tuple[str, str]:
+    """What is said of a search that was given up, and the fix."""
+    message = f"There are so many numbers to try for {year_name(year)} that looking for a version was given up."
+    return (
+        message,
+        "say more of its numbers yourself, ask for fewer years, or take fewer characters or numbers to choose from.",
     )
 
 
@@ -90,9 +106,12 @@ def candidates(
     """Versions that can be worked out, as the kind ranks them.
 
     Those that do not keep what they should are passed over, and not worked out first: that would take much longer.
+    Raises ``GivenUp`` where too many would have to be looked at.
     """
     for changed_fields, changed_context, why in islice(kind.versions(fields, context, limits), _MOST_TRIED):
+        context.effort.spend(_PASSED_OVER)
         if keeps(changed_fields, changed_context):
+            context.effort.spend(kind.steps_of(changed_fields, changed_context))
             yield from _solved(kind, changed_fields, changed_context, limits, why)
 
 

@@ -9,10 +9,11 @@ from typing import Any
 from ..model.activity import Context, Solution
 from ..model.bend import Choice, YearBend
 from ..model.document import Loc
+from ..model.effort import GivenUp
 from ..model.fields import year_name
 from ..model.reference import Reference
 from ..model.year import YearLimits
-from .bending import Version, candidates, why_not
+from .bending import Version, candidates, say_given_up, why_not
 from .block import Block
 from .claims import claim_fault, claims_none
 from .fit import misfits, too_early
@@ -98,11 +99,14 @@ class Bending:
                 raise Unsolvable(self.at, message, fix, "bend-promise-broken")
 
     def _found(self, held: Pinned, pins: Mapping[str, Any]) -> Version:
-        for version in candidates(self.block.kind, held.fields, held.context, held.limits, held.keeps):
-            whole = replace(version, solution=in_own_words(version.fields, version.solution))
-            if not (whole.is_same(self.block.fields, self.context) or self._why_not(whole, held.limits)):
-                self._not_stale(whole.fields, version.solution, pins)
-                return whole
+        try:
+            for version in candidates(self.block.kind, held.fields, held.context, held.limits, held.keeps):
+                whole = replace(version, solution=in_own_words(version.fields, version.solution))
+                if not (whole.is_same(self.block.fields, self.context) or self._why_not(whole, held.limits)):
+                    self._not_stale(whole.fields, version.solution, pins)
+                    return whole
+        except GivenUp:
+            raise self._no_version(*say_given_up(self.limits.year)) from None
         year, stated = year_name(self.limits.year), [key for key in self.block.raw if key not in _NOT_TO_PIN]
         reasons = self._reasons(self.block.fields, self.context, self.solution)
         message = f"No other numbers were found for {year}."

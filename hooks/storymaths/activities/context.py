@@ -9,6 +9,7 @@ from ..expression.noun import plural
 from ..model.activity import CastMember, Context
 from ..model.book import Book, FactAbout, FactValue
 from ..model.document import Loc
+from ..model.effort import Effort
 from ..model.reference import ActivityCaps, Reference
 from ..model.year import YearLimits
 from ..parse.suggestion import did_you_mean
@@ -41,7 +42,7 @@ def build_context(
     for character in characters:
         for fact in character.facts:
             about.setdefault(fact, FactAbout(means=fact.replace("_", " ").replace("-", " ")))
-    return wrong or Context(characters, about, year, caps, reference.money)
+    return wrong or Context(characters, about, year, caps, reference.money, Effort(caps.version_steps))
 
 
 def _inline(id_: str, facts: Mapping[str, FactValue]) -> CastMember:

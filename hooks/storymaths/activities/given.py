@@ -22,6 +22,13 @@ class Castless(ActivityFields):
         raise PydanticKnownError("extra_forbidden")
 
 
+def each_once(names: tuple[str, ...]) -> tuple[str, ...]:
+    """The names of a list in which none may stand twice. Raises ``ValueError``."""
+    if twice := [name for at, name in enumerate(names) if name in names[:at]]:
+        raise ValueError(f'"{twice[0]}" stands there twice; name each once')
+    return names
+
+
 def need_some(fields: ActivityFields, **choice: object) -> None:
     """Raises ``Unsolvable`` where none of these fields is given."""
     if not _given(choice):

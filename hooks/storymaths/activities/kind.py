@@ -16,7 +16,7 @@ from ..expression.say import written
 from ..model.activity import Context, Solution
 from ..model.book import FactValue
 from ..model.document import Loc
-from ..model.fields import Id, Strict, Text, Year
+from ..model.fields import FactName, Id, Strict, Text, Year
 from ..model.year import YearLimits
 from .revalue import SAME_NUMBERS, revalued
 
@@ -52,7 +52,9 @@ def _exact(value: Any) -> Any:
 Exact = Annotated[Fraction, BeforeValidator(_exact)]
 """A number kept exactly, written 7, 2.5, "3/4" or "1,200"; never floating point, never past ten million."""
 
-InlineCast = Mapping[Id, Mapping[str, FactValue]]
+_STEPS_OF_ONE = 60
+
+InlineCast = Mapping[Id, Mapping[FactName, FactValue]]
 
 
 class ActivityFields(Strict):
@@ -138,6 +140,10 @@ class Kind(ABC, Generic[F, V]):
         """The schema of the task that an author means by what is written."""
         wanted = raw.get(self.told_by)
         return next((schema for schema in self.tasks if schema.task_name == wanted), self.tasks[0])
+
+    def steps_of(self, fields: F, context: Context) -> int:
+        """About how many steps of ``Effort`` it takes to solve one version; a kind that looks at many cases says how many."""
+        return _STEPS_OF_ONE
 
     def versions(self, fields: F, context: Context, year: YearLimits) -> Iterator[tuple[F, Context, str]]:
         """Candidate versions for another year, best first, each with what changed in words.

@@ -109,7 +109,7 @@ def _facts(given: Any, fields: ActivityFields, context: Context, loc: Loc) -> Ma
         _check_known(str(id_), known, here)
         own = value if isinstance(value, Mapping) else {fields.fact or "": value}
         for fact, number in own.items():
-            if not fact or not isinstance(number, (bool, int, str)):
+            if not str(fact).strip() or not isinstance(number, (bool, int, str)):
                 raise Unsolvable((*here, str(id_)), f"A value is missing for {id_}.", "write it as {otter: 3}.")
             if isinstance(number, int) and abs(number) > context.caps.number:
                 raise Unsolvable((*here, str(id_)), f"The value for {id_} is too large.", "write a smaller number.")

@@ -11,6 +11,7 @@ from ..model.activity import CastMember, Context
 from ..model.year import YearLimits
 
 _MOST_TRIED = 4000
+_STEPS_OF_ONE = 5
 SAME_NUMBERS = "The same numbers."
 """What changed in a version that changes nothing."""
 
@@ -38,6 +39,7 @@ def revalued(context: Context, fact: str, year: YearLimits) -> Iterator[tuple[Co
             )
     rising = combinations(range(1, min(top, 40) + 1), len(levels))
     for new in islice(rising, _MOST_TRIED):
+        context.effort.spend(_STEPS_OF_ONE)
         if list(new) != levels:
             yield (
                 with_values(context, fact, dict(zip(levels, new, strict=True))),

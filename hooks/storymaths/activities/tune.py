@@ -10,10 +10,11 @@ from typing import Any
 import yaml
 
 from ..model.book import Book
+from ..model.effort import GivenUp
 from ..model.fields import year_name
 from ..model.problem import Problem
 from ..model.reference import Reference
-from .bending import Version, candidates, why_not
+from .bending import Version, candidates, say_given_up, why_not
 from .block import read_block
 from .context import build_context
 from .kind import ActivityFields, Unsolvable
@@ -63,6 +64,9 @@ def tune(text: str, year: int, answers: tuple[int, int], book: Book | None, refe
                 break
     except Unsolvable as error:
         return Tuned(year, answers, problems=(as_problem(error, block),))
+    except GivenUp:
+        if not proposals:
+            return Tuned(year, answers, problems=(NO_VERSION.problem(block.place(()), *say_given_up(year)),))
     if not proposals:
         few, many = answers
         message = f"No numbers were found for {year_name(year)} with {few} to {many} answers."

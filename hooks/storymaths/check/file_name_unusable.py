@@ -29,7 +29,7 @@ def check(collection: Collection) -> Iterator[Problem]:
         *folders, file = source_of(path).split("/")
         name, dot, ending = file.rpartition(".")
         for part in (*folders, name if dot else file, *([ending] if dot else ())):
-            if wrong := _wrong_with(part):
+            if wrong := wrong_with_name(part):
                 yield RULE.problem(
                     Place(path),
                     f'"{part}" {wrong}.',
@@ -38,7 +38,8 @@ def check(collection: Collection) -> Iterator[Problem]:
                 break
 
 
-def _wrong_with(part: str) -> str:
+def wrong_with_name(part: str) -> str:
+    """What is wrong with the name of a file or folder, without its ending; nothing if it can be used."""
     if _RESERVED.match(part):
         return "is a name that Windows keeps for itself"
     if len(part) > _LONGEST:

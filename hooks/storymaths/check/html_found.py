@@ -102,8 +102,8 @@ def addresses_in(content: Body) -> Iterator[Address]:
         yield Address(picture.target, picture.target, picture.line, picture=True)
     for tag in tags_in(content):
         for name in ("href", "src"):
-            if to := tag.attributes.get(name):
-                yield Address(to, tag.written, tag.line, picture=tag.name == "img")
+            if name in tag.attributes or (tag.name, name) == ("img", "src"):
+                yield Address(tag.attributes.get(name, ""), tag.written, tag.line, picture=tag.name == "img")
 
 
 class _Tags(HTMLParser):

@@ -13,7 +13,7 @@ from ..model.page_fields import PageFields
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..parse.suggestion import did_you_mean
-from .html_found import addresses_in
+from .html_found import addresses_in, texts_of
 
 RULE = Rule(
     name="picture-missing",
@@ -26,7 +26,7 @@ RULE = Rule(
 
 
 def check(collection: Collection) -> Iterator[Problem]:
-    """A problem for each picture of a cover, a cast or a body that is no file of the collection."""
+    """A problem for each picture of a cover, a cast or a text that is no file of the collection."""
     files = {source_of(file) for file in collection.files}
     small = {file.lower() for file in files}
     reference = collection.reference
@@ -55,6 +55,7 @@ def _pictures(collection: Collection) -> Iterator[tuple[Document[PageFields], st
             for index, character in enumerate(page.fields.cast):
                 if character.picture:
                     yield page, character.picture, partial(page.place, "cast", index, "picture")
-        for address in addresses_in(page.content):
-            if address.picture:
-                yield page, address.to, partial(page.place_on_line, address.line, address.to)
+        for text in texts_of(page):
+            for address in addresses_in(text.content):
+                if address.picture:
+                    yield page, address.to, partial(text.place, address.line, address.to or address.written)

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import Rule
-from .html_found import tags_in
+from .html_found import tags_in, texts_of
 
 RULE = Rule(
     name="picture-without-words",
@@ -20,7 +20,7 @@ RULE = Rule(
 
 
 def check(collection: Collection) -> Iterator[Problem]:
-    """A problem for each picture in a body without alternative text."""
+    """A problem for each picture without alternative text."""
     for book in collection.books.values():
         for index, character in enumerate(book.fields.cast):
             if character.picture and not character.alt:
@@ -29,12 +29,12 @@ def check(collection: Collection) -> Iterator[Problem]:
                     f"The picture of {character.name} has no words for those who cannot see it.",
                     "add alt: with what it shows.",
                 )
-    for page in collection.documents:
-        shown = [(f"![{run.text}]", run.line) for run in page.content.pictures if not run.text.strip()]
-        tags = [tag for tag in tags_in(page.content) if tag.name == "img" and not tag.attributes.get("alt", "").strip()]
+    for text in (text for page in collection.documents for text in texts_of(page)):
+        shown = [(f"![{run.text}]", run.line) for run in text.content.pictures if not run.text.strip()]
+        tags = [tag for tag in tags_in(text.content) if tag.name == "img" and not tag.attributes.get("alt", "").strip()]
         for written, line in (*shown, *((tag.written, tag.line) for tag in tags)):
             yield RULE.problem(
-                page.place_on_line(line, written),
+                text.place(line, written),
                 "This picture has no words for those who cannot see it.",
                 "write what it shows between the square brackets: ![what it shows](picture.svg)",
             )

@@ -18,12 +18,12 @@ RULE = Rule(
 )
 
 
-def as_problem(error: Exception, path: str) -> Problem:
-    """What is said of an error that came up with the file ``path``, which no rule speaks of."""
+def as_problem(error: Exception, path: str, line: int = 1) -> Problem:
+    """What is said of an error that came up with a line of the file ``path``, of which no rule speaks."""
     last = traceback.extract_tb(error.__traceback__)[-1]
     where = f"{Path(last.filename).name}, line {last.lineno}"
     return RULE.problem(
-        Place(path),
+        Place(path, line),
         f"The program stumbled here, and that is its own fault ({type(error).__name__}: {error}; {where}).",
         "take back what you changed last, and send this message to whoever looks after the program.",
     )

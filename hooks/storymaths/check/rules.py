@@ -9,6 +9,7 @@ from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import Rule
 from . import (
+    activity_unread,
     address_forbidden,
     allergen_unnoted,
     apparatus_not_modelled,
@@ -112,6 +113,7 @@ TABLE: tuple[RuleModule, ...] = (
     field_duplicate,
     text_cut,
     starter_unfilled,
+    activity_unread,
     section_empty,
     book_unknown,
     objective_unknown,

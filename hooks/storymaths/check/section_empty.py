@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from ..model.body import Heading
+from ..model.body import Heading, Markup
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
@@ -22,11 +22,12 @@ RULE = Rule(
 
 
 def check(collection: Collection) -> Iterator[Problem]:
-    """A problem for each heading that another of its level or a higher one, or the end of the page, follows at once."""
+    """A problem for each heading that another of its level or a higher one, or the page's end, follows; comments are nothing."""
     for page in collection.documents:
         if page.fields.status == "draft":
             continue
-        for block, after in pairwise((*page.content.blocks, None)):
+        said = [block for block in page.content.blocks if not (isinstance(block, Markup) and block.is_comment)]
+        for block, after in pairwise((*said, None)):
             ends = after is None or (
                 isinstance(after, Heading) and isinstance(block, Heading) and after.level <= block.level
             )

@@ -16,6 +16,8 @@ from ..parse.suggestion import did_you_mean
 from .command import Misused
 
 _STANDARD_INPUT = "-"
+_MOST = 100_000
+"""Bytes: an activity has some hundreds, and standard input may have no end."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,11 +52,14 @@ def read_activity(root: Path, options: argparse.Namespace) -> ActivityFile:
 
 def _read(file: str) -> tuple[str, str]:
     try:
-        if file == _STANDARD_INPUT:
-            return _STANDARD_INPUT, sys.stdin.read()
-        return file, Path(file).read_text(encoding="utf-8")
+        with sys.stdin.buffer if file == _STANDARD_INPUT else Path(file).open("rb") as opened:
+            read = opened.read(_MOST + 1)
+        text = read.decode("utf-8-sig")
     except (OSError, UnicodeDecodeError):
         raise Misused(f"{file} cannot be read as a text file.") from None
+    if len(read) > _MOST:
+        raise Misused(f"{file} is too large to be an activity: {_MOST:,} bytes is the most.")
+    return file, text.replace("\r\n", "\n")
 
 
 def _book(root: Path, slug: str) -> Book:

@@ -9,6 +9,7 @@ from pathlib import Path
 from ..parse.suggestion import did_you_mean
 from . import starters
 from .command import FAILED, Command, Misused, in_project
+from .terminal import spell_out
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -29,6 +30,9 @@ def run(root: Path, options: argparse.Namespace) -> int:
         written = starters.start(root, options.starter, options.title, today, options.book)
     except starters.AlreadyThere as error:
         raise Misused(f"{error.args[0]} is already there. Nothing was written.", FAILED) from None
+    except starters.Unnameable as error:
+        fix = "Use a title in the letters a to z; its title: in the file may then say it in any others."
+        raise Misused(f"{spell_out(str(error))} Nothing was written. {fix}") from None
     except starters.NoSuchBook as error:
         known = [path.parent.name for path in (root / "content" / "books").glob("*/index.md")]
         near = did_you_mean(str(error), known)

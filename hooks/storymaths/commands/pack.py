@@ -12,13 +12,14 @@ from functools import partial
 from pathlib import Path
 
 from ..build import Build
+from ..model.problem import ProblemsFound
 from ..pipeline import write_site
 from ..publish.pack.make import pack_files, series_id
 from ..publish.pack.verify import NotWhole, verify
 from ..publish.pack.zip_file import size_of, write_zip
 from .command import FAILED, Command, Misused, in_project
 from .named_series import Wanted, find_series
-from .terminal import in_megabytes
+from .terminal import as_text, in_megabytes, say_why
 
 _ROOM_TO_SPARE = 1_000_000
 _LONGEST_NAME = 200
@@ -29,6 +30,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Which series, and where the pack goes."""
     parser.add_argument("series", metavar="SERIES", help="the name of its file in content/series, without .md")
     parser.add_argument("--out", type=Path, metavar="FILE", help="(default: SERIES-VERSION.zip, here)")
+    parser.add_argument("--again", action="store_true", help="make a pack again that is there in the same version")
     parser.add_argument("--dry-run", action="store_true", help="say how large it would be, and make nothing")
 
 
@@ -37,6 +39,12 @@ def run(root: Path, options: argparse.Namespace) -> int:
     wanted = find_series(root, options.series)
     series, name = wanted.series.fields, series_id(wanted.series)
     out = _place_for(options.out, f"{name}-{series.version}.zip", name)
+    if not (options.again or options.dry_run) and os.path.lexists(out) and verify(out).version == series.version:
+        raise Misused(
+            f"{out} is there already, and is version {series.version} as well: schools may have it. If something has changed, "
+            f"give the series a new version: and say what under changes:. To make the same version again, add --again.",
+            FAILED,
+        )
     print(f"Building the pages of {series.title} …", flush=True)
     files = _files(root, wanted)
     print(f"{len(files)} files, {in_megabytes(size_of(files))}.", flush=True)
@@ -75,8 +83,10 @@ def _files(root: Path, wanted: Wanted) -> Mapping[str, bytes]:
     build = Build(root, wanted.reading, only_series=series_id(wanted.series))
     try:
         return pack_files(wanted.collection, wanted.series, partial(write_site, build))
+    except ProblemsFound as found:
+        raise Misused(f"{as_text(found.problems)}\nNothing was written.", FAILED) from None
     except OSError as error:
-        raise Misused(f"The pages could not be put together: {error.strerror}.", FAILED) from None
+        raise Misused(f"The pages could not be put together: {say_why(error)}", FAILED) from None
 
 
 def _write(files: Mapping[str, bytes], out: Path, series: str) -> None:

@@ -22,7 +22,9 @@ from ..weeks.plan import Plan, plan_weeks
 from ..weeks.school_days import DAY_NAMES, USUAL_DAYS, WEEKDAYS, Asked
 from .command import FAILED, Command, Misused, in_project
 from .named_series import Wanted, find_series
+from .new_file import write_new
 from .terminal import as_text as problems_as_text
+from .terminal import say_why
 
 _ENDINGS = {".html": "page", ".csv": "csv", ".ics": "ics", ".txt": "text"}
 _LARGEST_FILE = 1_000_000
@@ -153,7 +155,7 @@ def _page(root: Path, wanted: Wanted, series: SeriesRun, plan: Plan) -> bytes:
     try:
         return draw_weeks_page(Site(wanted.collection), series, plan, root / ".cache" / "letterforms").encode("utf-8")
     except OSError as error:
-        raise Misused(f"{error.filename} cannot be used: {error.strerror}.", FAILED) from None
+        raise Misused(say_why(error), FAILED) from None
 
 
 def _give(content: bytes, out: Path | None) -> int:
@@ -163,14 +165,7 @@ def _give(content: bytes, out: Path | None) -> int:
         sys.stdout.buffer.flush()
         return 0
     try:
-        # "x" refuses to open a file that is there, so nothing of anybody's can be overwritten.
-        with out.open("xb") as file:
-            try:
-                file.write(content)
-                file.flush()
-            except OSError:
-                out.unlink(missing_ok=True)  # half a plan would stand in the way of the whole one
-                raise
+        write_new(out, content)
     except FileExistsError:
         raise Misused(f"{out} is already there. Nothing was written.", FAILED) from None
     except OSError as error:

@@ -5,12 +5,15 @@ from __future__ import annotations
 import argparse
 import io
 import os
+import signal
 import sys
 from collections.abc import Sequence
+from types import FrameType
 
 from ..model.program_version import VERSION
 from .command import FAILED, Misused
 from .table import COMMANDS, load
+from .terminal import say_why
 
 _STOPPED = 130
 """What a shell says of a program that was stopped with Ctrl and C."""
@@ -18,6 +21,13 @@ _STOPPED = 130
 
 def run() -> None:
     """The program. It leaves at once: taking apart all that was read would cost a tenth of the time."""
+    stopped: list[int] = []
+
+    def stop(number: int, frame: FrameType | None) -> None:
+        stopped.append(number)
+        raise KeyboardInterrupt
+
+    signal.signal(signal.SIGINT, stop)
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="backslashreplace")  # an old terminal has no “ or …
@@ -26,7 +36,10 @@ def run() -> None:
         sys.stdout.flush()
     except BrokenPipeError:  # whoever reads has read enough
         os._exit(FAILED)
-    except KeyboardInterrupt:
+    except BaseException:
+        if not stopped:
+            raise
+        # What is stopped while it is being loaded fails in a way of its own.
         print("\nStopped.", file=sys.stderr)
         code = _STOPPED
     sys.stderr.flush()
@@ -42,6 +55,11 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except Misused as error:
         print(error, file=sys.stderr)
         return error.code
+    except BrokenPipeError:
+        raise
+    except OSError as error:  # a full disk, a folder that may not be written to
+        print(say_why(error), file=sys.stderr)
+        return FAILED
 
 
 def _parser(given: Sequence[str]) -> argparse.ArgumentParser:

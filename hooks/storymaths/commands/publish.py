@@ -15,6 +15,7 @@ from pathlib import Path
 from types import FrameType
 
 from ..build import Build
+from ..model.problem import ProblemsFound
 from ..pipeline import write_site
 from ..publish.text_index import IndexFailed
 from ..reading import Reading, read_and_check
@@ -92,6 +93,8 @@ def _failures(dest: Path, how_it_stands: Callable[[], str]) -> Iterator[int]:
         yield FAILED
     except KeyboardInterrupt:
         print(f"\nStopped. {how_it_stands()}", file=sys.stderr)
+    except ProblemsFound as found:
+        print(f"{as_text(found.problems)}\n{how_it_stands()}", file=sys.stderr)
     except IndexFailed as failed:
         print(f"The site could not be built:\n{failed}\n{how_it_stands()}", file=sys.stderr)
     except OSError as error:

@@ -13,6 +13,7 @@ from uuid import uuid4
 import yaml
 
 from ..model.program_version import VERSION
+from ..release.staging import Staging
 from .command import FAILED, Command, Misused
 
 _FILES = Path(__file__).parent / "collection"
@@ -60,11 +61,17 @@ def run(options: argparse.Namespace) -> int:
     if os.path.lexists(folder) and not (folder.is_dir() and not any(folder.iterdir())):
         raise Misused(f"{folder} is there already and is not an empty folder. Nothing was written.", FAILED)
     answers = _answers(dict(vars(options)))
+    staging = Staging(folder)
     try:
         for name, place in _PLACES.items():
-            _write(folder / place, (_FILES / name).read_text(encoding="utf-8"), answers)
-    except OSError as error:
-        raise Misused(f"{folder} could not be written: {error.strerror}.", FAILED) from None
+            _write(staging.folder / place, (_FILES / name).read_text(encoding="utf-8"), answers)
+        if staging.out == Path.cwd():  # whoever stands in it stays in it
+            for part in sorted(staging.folder.iterdir()):
+                part.rename(folder / part.name)
+        else:
+            staging.put_in_place()
+    finally:
+        staging.discard()
     print(f"Made {folder}. README.md in it says how to go on; site_data/site.yaml says who you are.")
     print('Next: go into the folder, then: storymaths new book "The title of a book"')
     return 0

@@ -6,10 +6,14 @@ import re
 from pathlib import Path
 from string import Template
 
+from ..check.file_name_unusable import wrong_with_name
 from ..model.address import CONTENT, slug
 from ..publish.page_kinds.kind import NotListed, Starter
 from ..publish.page_kinds.table import PAGE_KINDS
+from .new_file import write_new
 from .starter_examples import with_examples
+
+_LONGEST_TITLE = 200
 
 
 class AlreadyThere(Exception):
@@ -18,6 +22,10 @@ class AlreadyThere(Exception):
 
 class NoSuchBook(Exception):
     """The book a page is for has no folder."""
+
+
+class Unnameable(Exception):
+    """A title that makes no name for a file; says why."""
 
 
 def starters() -> dict[str, tuple[str, Starter]]:
@@ -33,10 +41,21 @@ def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -
     """Writes the file a page starts with; without ``book`` it speaks of the first there is."""
     if starter.for_book and not (root / CONTENT / "books" / book / "index.md").is_file():
         raise NoSuchBook(book)
+    name = slug(re.sub("['’]", "", title))
+    if not title.strip():
+        raise Unnameable("A title is needed, in quotes.")
+    if not name and "$slug" in starter.path:
+        raise Unnameable(
+            f'"{_short(title)}" has no letter from a to z and no digit, of which the address of its page is made.'
+        )
+    if "$slug" in starter.path and (why := wrong_with_name(name)):
+        raise Unnameable(f'"{_short(name)}" would be the name of its file, and {why}.')
+    if len(title) > _LONGEST_TITLE:
+        raise Unnameable(f'"{_short(title)}" is longer than {_LONGEST_TITLE} letters.')
     books = sorted(path.parent.name for path in (root / CONTENT / "books").glob("*/index.md"))
     told: dict[str, str | int] = {
-        "title": title.replace('"', "'"),
-        "slug": slug(re.sub("['’]", "", title)),
+        "title": " ".join(title.replace("\\", "\\\\").replace('"', "'").split()),
+        "slug": name,
         "date": date,
         "book": book or (books[0] if books else "name-of-a-book"),
     }
@@ -45,6 +64,10 @@ def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -
     text = Template(starter.text.read_text(encoding="utf-8")).substitute(told)
     example = next(kind.example for kind in PAGE_KINDS.values() if kind.starter is starter)
     return _write(path, with_examples(example.read_text(encoding="utf-8"), text))
+
+
+def _short(words: str) -> str:
+    return words if len(words) <= 40 else f"{words[:40]}…"
 
 
 def _next(content: Path, path: str, told: dict[str, str | int]) -> tuple[Path, int]:
@@ -58,9 +81,7 @@ def _next(content: Path, path: str, told: dict[str, str | int]) -> tuple[Path, i
 def _write(path: Path, text: str) -> Path:
     path.parent.mkdir(parents=True, exist_ok=True)
     try:
-        # "x" refuses to open a file that is there, so an author's work cannot be overwritten.
-        with path.open("x", encoding="utf-8", newline="\n") as file:
-            file.write(text)
+        write_new(path, text.encode("utf-8"))
     except FileExistsError:
         raise AlreadyThere(path) from None
     return path

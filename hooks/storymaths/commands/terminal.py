@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import json
 import re
 import sys
@@ -60,6 +61,14 @@ def _property(text: str) -> str:
 def count_problems(problems: int) -> str:
     """How many there are, in words."""
     return "1 problem" if problems == 1 else f"{problems} problems"
+
+
+def say_why(error: OSError) -> str:
+    """What a disk would not do, in a sentence."""
+    if error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EFBIG):
+        return "There is no room left on the disk."
+    file = spell_out(str(error.filename or "A file"))
+    return f"{file} cannot be used: {(error.strerror or str(error) or 'no reason was given').lower()}."
 
 
 def in_megabytes(size: int) -> str:

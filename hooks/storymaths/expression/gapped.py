@@ -127,5 +127,5 @@ def _why(error: Unreadable) -> str:
     return {
         "bracket": "a bracket is opened and not closed",
         "no-relation": "there is no =, ≠, < or > in it",
-        "deep": "it has too many brackets inside each other",
+        "deep": "it is too long, or has too many brackets inside each other",
     }.get(error.amiss, f'the "{error.token.text if error.token else ""}" does not belong where it stands')

@@ -33,11 +33,11 @@ class Unreadable(ValueError):
 class Reader:
     """A reader of tokens by recursive descent."""
 
-    deepest, most_signs = 40, 160
-    """How many brackets may stand inside each other, and how many minus signs in a row."""
+    deepest, most_signs, most_operations = 40, 160, 200
+    """How many brackets may stand inside each other, how many minus signs in a row, and how many operations in a sentence."""
 
     def __init__(self, tokens: Sequence[Token]) -> None:
-        self.tokens, self.at, self._deep = tokens, 0, 0
+        self.tokens, self.at, self._deep, self._operations = tokens, 0, 0, 0
         self.gaps: list[str] = []
         """For each gap so far ``number``, ``digit``, or ``first`` for a digit that cannot be nought."""
 
@@ -80,6 +80,9 @@ class Reader:
             return self.value()
         total = self.sum(level + 1)
         while sign := self.take(*LEVELS[level]):
+            self._operations += 1
+            if self._operations > self.most_operations:
+                raise self.amiss("deep")  # each stands inside the next
             total = Operation("×" if sign == "of" else sign, self.number(total), self.number(self.sum(level + 1)))
         return total
 

@@ -11,6 +11,7 @@ from typing_extensions import TypeVar
 
 from .book import FactAbout, FactValue
 from .demands import Demands
+from .effort import Effort
 from .figures import FigureData
 from .money import Currency
 from .plain import Plain, as_plain_mapping
@@ -45,6 +46,8 @@ class Context:
     year: YearLimits
     caps: ActivityCaps
     money: Currency
+    effort: Effort = field(default_factory=Effort, compare=False, repr=False)
+    """What is left for finding versions; the same for every context made from this one."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ Everybody who asks what stands in a page's body, or in a text of its front matte
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import cached_property
@@ -120,6 +121,11 @@ class Markup:
     line: int
     text: str
 
+    @property
+    def is_comment(self) -> bool:
+        """Whether it is a note of its author's and nothing else; one that is never closed goes on to the end."""
+        return bool(_COMMENTS.fullmatch(self.text))
+
 
 @dataclass(frozen=True, slots=True)
 class Rule:
@@ -130,6 +136,7 @@ class Rule:
 
 Block: TypeAlias = Paragraph | Heading | List | Quotation | Table | Fence | Markup | Rule
 B = TypeVar("B", bound=Block)
+_COMMENTS = re.compile(r"\s*(?:<!--(?:(?!-->).)*(?:-->|\Z)\s*)+", re.DOTALL)
 _RELATIONS = ("=", "≠", "<", ">", "≤", "≥", "≈")
 
 

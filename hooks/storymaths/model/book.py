@@ -9,7 +9,7 @@ from pydantic import Field
 
 from .address import book_id
 from .dates import Dated
-from .fields import AdultText, Audience, Count, FileName, Id, ListedId, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Audience, Count, FactName, FileName, Id, ListedId, PageRange, Pages, Strict, Text, Year
 from .imprint import Licence
 from .page_fields import Named, PageFields
 from .prose import Loc
@@ -50,7 +50,7 @@ class Character(Strict):
     """What that picture shows, for somebody who cannot see it."""
     shows: OwnPicture | None = None
     """toy or objects: what your own picture shows, where the book is somebody else's."""
-    facts: Mapping[str, FactValue] = Field(default_factory=dict)
+    facts: Mapping[FactName, FactValue] = Field(default_factory=dict)
     """What is true of this character: numbers, words, or true and false. Activities count, compare and sort by them."""
 
 
@@ -125,7 +125,7 @@ class Book(Dated, PageFields):
     """What some children may find close to home."""
     maths_on_pages: Annotated[tuple[MathsOnPages, ...], Field(min_length=1)]
     """What maths can be seen on which pages."""
-    facts: Mapping[str, FactAbout] = Field(default_factory=dict)
+    facts: Mapping[FactName, FactAbout] = Field(default_factory=dict)
     """What the facts of the characters mean: one entry for each name that stands under facts in the cast."""
     cast: Annotated[tuple[Character, ...], Field(min_length=1)]
     """The characters of the story."""

@@ -11,7 +11,7 @@ from typing import TypeGuard, TypeVar
 from .address import book_id
 from .book import Book
 from .document import Document, Fault, Unread
-from .generated_pages import GeneratedPage, generated_pages
+from .generated_pages import ClassScreen, GeneratedPage, generated_pages
 from .home import Home
 from .page_fields import PageFields
 from .reference import Reference
@@ -54,6 +54,11 @@ class Collection:
     def generated(self) -> tuple[GeneratedPage, ...]:
         """Every page the build makes itself."""
         return tuple(generated_pages(self.reference, self.of_kind(Session), self.of_kind(Series)))
+
+    def written_for(self, source: str) -> str:
+        """The source of the page that a generated one belongs to, such as a class screen to its session; else its own."""
+        about = next((page.about for page in self.generated if page.source == source), None)
+        return about.session.source if isinstance(about, ClassScreen) else source
 
     @property
     def generated_pages(self) -> list[str]:

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import datetime
 from dataclasses import dataclass
-from typing import Annotated
+from typing import Annotated, Literal
 
 from pydantic import Field
 
-from .fields import Id, Strict, Text
+from .fields import Day, Id, Strict, Text
 
+MonthDay = Annotated[str, Field(pattern=r"^(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$")]
+_WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 _FIRST = datetime.date(1970, 1, 1).toordinal()
 
 
@@ -44,19 +46,41 @@ class Ground(Strict):
 class BankHoliday(Strict):
     """One day and the ground it is kept on."""
 
-    date: datetime.date
+    date: Day
     name: Text
     by: Id
+    moved: Text | None = None
+    """Why it is not kept when it usually is, where a proclamation says so."""
+
+
+class EachYear(Strict):
+    """A bank holiday that there is in every year: between which days, as month-day, and on which day of the week."""
+
+    name: Text
+    first: MonthDay
+    last: MonthDay
+    weekday: Literal["Monday", "Tuesday", "Wednesday", "Thursday", "Friday"] | None = None
+
+    def is_usual(self, day: datetime.date) -> bool:
+        """Whether it may fall on a day."""
+        return self.first <= f"{day:%m-%d}" <= self.last and self.weekday in (None, _WEEKDAYS[day.weekday()])
+
+    @property
+    def when(self) -> str:
+        """When it falls, in words."""
+        stretch = f"between {self.first} and {self.last}"
+        return f"a {self.weekday} {stretch}" if self.weekday else stretch
 
 
 class BankHolidays(Strict):
     """``bank_holidays.yaml``: every bank holiday of a nation, for whole years."""
 
     nation: Text
-    first_year: int
-    last_year: int
+    first_year: Annotated[int, Field(ge=1900, le=2200, strict=True)]
+    last_year: Annotated[int, Field(ge=1900, le=2200, strict=True)]
     grounds: Annotated[tuple[Ground, ...], Field(min_length=1)]
     holidays: tuple[BankHoliday, ...]
+    each_year: tuple[EachYear, ...] = ()
 
     def as_holidays(self) -> tuple[Holiday, ...]:
         """The days, each a stretch of one."""

@@ -8,7 +8,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from .fields import Strict, Text
+from .fields import Count, Strict, Text
 
 Names = Annotated[tuple[Text, ...], Field(min_length=1)]
 Part = Literal["sides", "corners", "symmetry", "right_angles", "faces", "edges"]
@@ -19,7 +19,7 @@ class Makes(Strict):
 
     one: Text
     of: Text
-    many: Annotated[tuple[int, ...], Field(min_length=1)]
+    many: Annotated[tuple[Count, ...], Field(min_length=1)]
 
 
 class KnownUnits(Strict):
@@ -44,7 +44,7 @@ class Month(Strict):
     """A month, and how many days it may have."""
 
     name: Text
-    days: Annotated[tuple[int, ...], Field(min_length=1)]
+    days: Annotated[tuple[Count, ...], Field(min_length=1)]
 
 
 class Calendar(Strict):

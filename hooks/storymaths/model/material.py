@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from .fields import Id, Strict, Text
+from .fields import Id, Strict, Text, Year
 
 CYLINDER_ACROSS_MM = 31.7
 CYLINDER_SHALLOW_MM = 25.4
@@ -43,6 +43,9 @@ def small_part(sides_mm: tuple[float, float, float]) -> Verdict:
     return "unknown"
 
 
+Side = Annotated[float, Field(ge=0.1, le=10_000)]
+
+
 class Material(Strict):
     """Something to get ready: its size, what it can do to somebody, and what serves at home."""
 
@@ -51,7 +54,7 @@ class Material(Strict):
     plural: Text
     also: tuple[Text, ...] = ()
     """Other ways it is written in running text."""
-    size_mm: tuple[float, float, float] | None = None
+    size_mm: tuple[Side, Side, Side] | None = None
     """Length, width and height of one; none for liquids, and things too big to matter."""
     round: bool = False
     """True for balls and flat discs, which fit the cylinder by their diameter."""
@@ -92,7 +95,7 @@ class Caution(Strict):
     line: Annotated[Text, Field(max_length=420)]
     """Our standard line, printed beside the author's own note."""
     applies_to: Annotated[tuple[Literal["session", "home"], ...], Field(min_length=1)]
-    oldest_year: int | None = None
+    oldest_year: Year | None = None
     """The last year it applies to (by food for the age of five and under, say); none for all."""
     trigger_words: tuple[Text, ...] = ()
     """Words in the text that call for it."""

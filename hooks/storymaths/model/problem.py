@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from .program_version import FIRST_VERSION
@@ -49,3 +50,11 @@ class Problem:
             "message": self.message,
             "fix": self.fix,
         }
+
+
+class ProblemsFound(Exception):
+    """There are problems, and nothing is made of what has them."""
+
+    def __init__(self, problems: Sequence[Problem]) -> None:
+        self.problems = problems
+        super().__init__("\n".join(str(problem) for problem in problems))

@@ -6,10 +6,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 from hashlib import sha256
+from typing import Annotated
+
+from pydantic import Field
 
 from .asked import Asked
 from .concept import Concept, Strand, Theme, Word
-from .fields import Strict
+from .fields import Count, Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
 from .known_facts import KnownFacts
@@ -30,51 +33,53 @@ from .year import Met, YearLimits
 class ActivityCaps(Strict):
     """The most an activity may ask of the machine."""
 
-    characters: int
-    number: int
-    answers: int
-    cells: int
-    pieces: int
-    tries: int
+    characters: Count
+    number: Count
+    answers: Count
+    cells: Count
+    pieces: Count
+    tries: Count
+    version_steps: Count
 
 
 class FileLimits(Strict):
     """The most a file may hold."""
 
-    page_bytes: int
-    picture_bytes: int
-    paragraph_characters: int
-    brackets: int
-    nested: int
+    page_bytes: Count
+    picture_bytes: Count
+    paragraph_characters: Count
+    brackets: Count
+    nested: Count
+    book_pages: Count
 
 
 class PublishedLimits(Strict):
     """The most the finished site may weigh."""
 
-    page_bytes: int
-    file_bytes: int
-    site_bytes: int
+    page_bytes: Count
+    file_bytes: Count
+    site_bytes: Count
 
 
 class ShelfCaps(Strict):
     """The most a search for the shortest shelf may ask of the machine, and what a page shows of it."""
 
-    tries: int
+    tries: Count
     """Steps before it is given up; the page then says so."""
-    ways: int
+    ways: Count
     """Ways as short as each other before it says only that there are more."""
-    shown: int
+    shown: Count
     """Ways a page writes out."""
 
 
 class Limits(Strict):
     """Numbers the checks need that are a matter of choice."""
 
-    quoted_words: int
-    home_reading_grade: float
-    home_reading_slack: float
-    home_reading_words: int
-    class_size: int
+    quoted_words: Annotated[int, Field(ge=0, le=1000, strict=True)]
+    home_reading_grade: Annotated[float, Field(ge=0, le=12)]
+    home_reading_slack: Annotated[float, Field(ge=0, le=5)]
+    home_reading_words: Count
+    class_size: Annotated[int, Field(ge=1, le=100, strict=True)]
     activity: ActivityCaps
     files: FileLimits
     published: PublishedLimits

@@ -8,7 +8,7 @@ from typing import Annotated
 
 from pydantic import Field, PrivateAttr
 
-from .fields import Strict, Text, Year
+from .fields import Count, Strict, Text, Year
 from .practice import Practice
 
 
@@ -26,7 +26,7 @@ class AtChoice(Strict):
     """What a year does not meet of itself, and yet an author may choose to bring into it."""
 
     signs: tuple[str, ...] = ()
-    clock_minutes: int | None = None
+    clock_minutes: Annotated[int, Field(ge=1, le=60, strict=True)] | None = None
 
 
 class YearLimits(Strict):
@@ -36,24 +36,24 @@ class YearLimits(Strict):
     ages: Annotated[str, Field(pattern=r"^\d{1,2}-\d{1,2}$")]
     key_stage: Text
     source: Text
-    largest_number: int
+    largest_number: Count
     """The largest number counted, read or compared."""
-    largest_calculated: int
+    largest_calculated: Count
     """The largest number in an addition or subtraction."""
     below_zero: bool
-    decimal_places: int
-    tables: tuple[int, ...]
+    decimal_places: Annotated[int, Field(ge=0, le=6, strict=True)]
+    tables: tuple[Count, ...]
     """Multiplication tables known by the end of the year, earlier ones included."""
     symbols_new: tuple[str, ...]
     units_new: tuple[str, ...]
-    denominators_new: tuple[int, ...]
+    denominators_new: tuple[Count, ...]
     """Denominators of the fractions first named this year; empty when none."""
 
-    fractions_added_to: int | None = None
+    fractions_added_to: Count | None = None
     """What fractions that are added or taken away from come to at most; None without such a limit."""
     charts_new: tuple[str, ...]
     clock: Text
-    clock_minutes: int
+    clock_minutes: Annotated[int, Field(ge=1, le=60, strict=True)]
     """To how many minutes a clock is read: 60 for o'clock alone."""
     says: Text
     writes: bool = True

@@ -17,7 +17,7 @@ from ..model.reference import FileLimits, Reference
 from .document import parse_document
 from .drawing import faults_in_picture
 from .letters import faults_in_letters
-from .page_text import faults_in_fields, nested_in_fields, page_text, too_large
+from .page_text import faults_in_fields, nested_in_fields, page_numbers_too_large, page_text, too_large
 
 Progress = Callable[[int, int], None]
 _CONTROLS = re.compile(r"[\x00-\x1f\x7f-\x9f]")
@@ -61,7 +61,8 @@ def read_page(name: str, data: bytes, limits: FileLimits) -> Document[PageFields
         faults = letters if letters and all(fault.kind == "broken" for fault in page.faults) else page.faults + letters
         return replace(page, faults=faults)
     worth_a_look = "\\" in text or len(text) - len(page.body) > limits.paragraph_characters
-    fields = tuple(nested_in_fields(page, limits)) + (tuple(faults_in_fields(page, limits)) if worth_a_look else ())
+    fields = (*nested_in_fields(page, limits), *page_numbers_too_large(page, limits))
+    fields += tuple(faults_in_fields(page, limits)) if worth_a_look else ()
     if any(fault.kind == "file" for fault in fields):
         return Unread(name, page.raw, page.faults + fields)
     return replace(page, faults=page.faults + (letters or fields))

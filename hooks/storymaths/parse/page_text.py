@@ -9,8 +9,9 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from functools import lru_cache
+from typing import Any
 
-from ..model.document import Document, Fault
+from ..model.document import Document, Fault, Loc
 from ..model.page_fields import PageFields
 from ..model.problem import Place
 from ..model.reference import FileLimits
@@ -52,6 +53,24 @@ def faults_in_fields(page: Document[PageFields], limits: FileLimits) -> Iterator
         if len(text) > limits.paragraph_characters:
             yield Fault("file", page.place(*loc), "", too_long(limits))
         yield from (Fault("letter", page.place(*loc), "", detail) for _, detail in misleading(text))
+
+
+def page_numbers_too_large(page: Document[PageFields], limits: FileLimits) -> Iterator[Fault]:
+    """Pages that no picture book has: what is made for each page of a book is made for all of these."""
+    for loc, value in _named(page.raw, ()):
+        last = str(value).replace("–", "-").rpartition("-")[2].strip()
+        if last.isdecimal() and int(last) > limits.book_pages:
+            detail = f"it names page {int(last):,} of a book, and {limits.book_pages:,} is the last there may be"
+            yield Fault("file", page.place(*loc), "", detail)
+
+
+def _named(value: Any, loc: Loc) -> Iterator[tuple[Loc, Any]]:
+    """Everything after a ``page:`` or ``pages:``, and where it stands."""
+    for key, inner in value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, list) else ():
+        if key in ("page", "pages"):
+            yield (*loc, key), inner
+        elif isinstance(inner, (dict, list)):
+            yield from _named(inner, (*loc, key))
 
 
 def too_large(path: str, size: int, most: int) -> Fault:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import filecmp
+import os
 from pathlib import Path
 from typing import Any, TypeVar
 
@@ -23,6 +25,10 @@ _PROGRAM_ONLY = ("drawings.yaml",)
 """What keeps a reader safe, whatever a collection says."""
 
 
+_LARGEST = 2_000_000
+"""Bytes: ten times the longest curriculum. It stands here because the limits in ``site_data/`` are such a file."""
+
+
 class ReferenceFiles:
     """Reads the files one after another, the program's with the collection's own over it, and gathers every fault."""
 
@@ -36,8 +42,8 @@ class ReferenceFiles:
         """One file, or None with its faults noted; ``absent`` stands for a file that need not be there."""
         self._asked.add(name)
         files = [self._own / name] if name in _OWN_ONLY else [self._own / name, self._base / name]
-        there = [file for file in files if file.is_file()]
-        if len(there) == 2 and there[0].read_bytes() == there[1].read_bytes():
+        there = [file for file in files if os.path.lexists(file)]
+        if len(there) == 2 and _are_same(*there):
             there.pop()
         elif len(there) == 2 and name in _PROGRAM_ONLY:
             reason = "this list is the program's own, and holds for every collection; take the file out"
@@ -62,8 +68,17 @@ class ReferenceFiles:
         """The value of a file, and what finds places in it; None with its faults noted."""
         path = self._name(file)
         try:
+            if not file.is_file() or file.stat().st_size > _LARGEST:
+                reason = f"it is not a plain file of at most {_LARGEST:,} bytes"
+                self.faults.append(Fault("broken", Place(path), "", reason))
+                return None
             text = file.read_text(encoding="utf-8")
             value, twice = load(text)
+        except OSError as error:
+            self.faults.append(
+                Fault("broken", Place(path), "", f"it cannot be opened ({(error.strerror or '').lower()})")
+            )
+            return None
         except UnicodeDecodeError as error:
             reason = f"byte {error.start + 1:,} is not plain UTF-8 text"
             self.faults.append(Fault("broken", Place(path), "", reason))
@@ -104,3 +119,11 @@ class ReferenceFiles:
         return sorted(
             {f"{folder}/{path.name}" for place in (self._own, self._base) for path in (place / folder).glob("*.yaml")}
         )
+
+
+def _are_same(one: Path, other: Path) -> bool:
+    """Whether two files hold the same; what cannot be read is like nothing."""
+    try:
+        return one.is_file() and filecmp.cmp(one, other, shallow=False)
+    except OSError:
+        return False

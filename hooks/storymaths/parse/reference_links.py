@@ -6,10 +6,12 @@ from collections.abc import Container, Iterator, Mapping, Sequence
 
 from ..model.concept import Concept
 from ..model.document import Fault, Loc, Locator
+from ..model.holiday import BankHolidays
 from ..model.objective import ALL
 from ..model.page_schemas import SCHEMAS
 from ..model.reference import Reference
 
+_FRIDAY = 4
 Listed = Mapping[str, Sequence[tuple[str, str]]]
 """By file: the list's key and the id of each item, in the order written."""
 
@@ -24,18 +26,31 @@ def faults_in_links(reference: Reference, listed: Listed, locators: Mapping[str,
             seen.add(item)
     yield from _parts_twice(reference, locators)
     yield from _asked_twice(reference, locators)
-    bank = reference.bank_holidays
-    for index, day in enumerate(bank.holidays):
-        if not bank.first_year <= day.date.year <= bank.last_year:
-            place = locators["bank_holidays.yaml"].place(("holidays", index, "date"))
-            yield Fault(
-                "mistyped", place, "date", f"is {day.date}, outside the years {bank.first_year} to {bank.last_year}"
-            )
+    yield from faults_in_bank_holidays(reference.bank_holidays, locators["bank_holidays.yaml"])
     order = {file: {item: index for index, (_, item) in enumerate(items)} for file, items in listed.items()}
     for file, loc, name, known in _names(reference, order):
         if name not in known:
             place = locators[file].place(loc)
             yield Fault("mistyped", place, _field(loc), f'is "{name}", which is not a known id')
+
+
+def faults_in_bank_holidays(bank: BankHolidays, locator: Locator) -> Iterator[Fault]:
+    """Days outside the years of the list, on another day than usual, and years that lack one."""
+    years = range(bank.first_year, bank.last_year + 1)
+    for index, day in enumerate(bank.holidays):
+        usual = next((one for one in bank.each_year if day.name.startswith(one.name)), None)
+        why = "" if day.date.year in years else f"outside the years {bank.first_year} to {bank.last_year}"
+        if not why and not day.moved and day.date.weekday() > _FRIDAY:
+            why = "a Saturday or Sunday; its substitute stands in this list"
+        if not why and usual and not day.moved and not usual.is_usual(day.date):
+            why = f"and {usual.name} is {usual.when}; if it was moved, add moved: and who says so"
+        if why:
+            place = locator.place(("holidays", index, "date"))
+            yield Fault("mistyped", place, "date", f"is {day.date}, {why}")
+    for year, one in ((year, one) for year in years for one in bank.each_year):
+        if not any(day.date.year == year and day.name.startswith(one.name) for day in bank.holidays):
+            told = f"has no {one.name} in {year}; every year has one, {one.when}"
+            yield Fault("mistyped", locator.place(("holidays",)), "holidays", told)
 
 
 def _field(loc: Loc) -> str:

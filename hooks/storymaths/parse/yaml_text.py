@@ -18,6 +18,7 @@ _DEEPEST = 32
 _WORDS = "tag:yaml.org,2002:str"
 _EQUALS = "tag:yaml.org,2002:value"
 """What YAML 1.1 makes of a bare ``=``, which nothing else knows what to do with: here it is the sign."""
+_TAGGED = "a tag (!) asks for something to be made of it; write words, lists and keys only"
 _PLAIN = frozenset({"tag:yaml.org,2002:seq", "tag:yaml.org,2002:map"})
 
 
@@ -108,7 +109,7 @@ class _Values:
     all nodes here are words, lists and mappings, which this makes at half the cost.
     """
 
-    def __init__(self, loader: yaml.CSafeLoader) -> None:
+    def __init__(self, loader: _Loader) -> None:
         self._loader = loader
         self._seen: set[int] = set()
         self._deep = 0
@@ -122,10 +123,7 @@ class _Values:
             line, column = node.start_mark.line + 1, node.start_mark.column + 1
             raise BrokenYaml("an alias (*) repeats it elsewhere; write the value out in both places", line, column)
         if node.tag not in _PLAIN:
-            line, column = node.start_mark.line + 1, node.start_mark.column + 1
-            raise BrokenYaml(
-                "a tag (!) asks for something to be made of it; write words, lists and keys only", line, column
-            )
+            raise BrokenYaml(_TAGGED, node.start_mark.line + 1, node.start_mark.column + 1)
         self._seen.add(id(node))
         self._deep += 1
         if self._deep > _DEEPEST:
@@ -148,6 +146,9 @@ class _Values:
         return made
 
     def _scalar(self, node: yaml.Node) -> Any:
+        # What makes values trusts a tag somebody wrote, and fails in ways of its own on !!timestamp x.
+        if node.tag != self._loader.resolve(yaml.ScalarNode, node.value, (True, False)):
+            raise BrokenYaml(_TAGGED, node.start_mark.line + 1, node.start_mark.column + 1)
         try:
             return self._loader.construct_object(node)
         except (ValueError, TypeError, OverflowError):  # a date such as 2027-02-30

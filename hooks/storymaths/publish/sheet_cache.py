@@ -10,13 +10,17 @@ import json
 import os
 import subprocess
 import sys
+import time
 from collections.abc import Iterable, Mapping
+from contextlib import suppress
 from pathlib import Path
 
 from ..render.sheets.typesetting import pages_in, set_in_type
 
 WORTH_A_SECOND_PROCESS = 60
 """Sheets to set: below this, starting a process takes longer than it saves."""
+_IN_USE = 86_400
+"""Seconds, a day, after which nobody is using a sheet any more."""
 _PACKAGE = Path(__file__).parents[2]
 _CHILD = f"from {__name__} import take_a_share; take_a_share()"
 
@@ -24,7 +28,11 @@ _CHILD = f"from {__name__} import take_a_share; take_a_share()"
 def fill(folder: Path, copies: Mapping[str, str], second_process: bool = True) -> None:
     """Sets every sheet of ``copies``, by content key, that the folder does not hold."""
     folder.mkdir(parents=True, exist_ok=True)
-    missing = {key: copy for key, copy in copies.items() if not _has(folder, key)}
+    missing = {key: copy for key, copy in copies.items() if not holds(folder, key)}
+    for key in copies.keys() - missing.keys():
+        for file in (pdf_path(folder, key), png_path(folder, key)):
+            with suppress(OSError):  # where nothing can be written, nothing is forgotten either
+                os.utime(file)  # so that no other process forgets it meanwhile
     if second_process and len(missing) >= WORTH_A_SECOND_PROCESS:
         # By turns from the longest on, so that both have about the same to do.
         keys = sorted(missing, key=lambda key: -len(missing[key]))
@@ -32,7 +40,7 @@ def fill(folder: Path, copies: Mapping[str, str], second_process: bool = True) -
         _set_all(folder, {key: missing[key] for key in keys[::2]})
         child.wait()
         # Whatever the child did not get done is done here, and says here what is wrong.
-        missing = {key: copy for key, copy in missing.items() if not _has(folder, key)}
+        missing = {key: copy for key, copy in missing.items() if not holds(folder, key)}
     _set_all(folder, missing)
 
 
@@ -52,10 +60,10 @@ def pages_of(folder: Path, key: str) -> int:
 
 
 def forget_all_but(folder: Path, keys: Iterable[str]) -> None:
-    """Takes out what no sheet uses any more."""
-    kept = set(keys)
+    """Takes out what no sheet uses any more, nor has lately: another build, or a server, may be using it just now."""
+    kept, lately = set(keys), time.time() - _IN_USE
     for file in folder.iterdir():
-        if file.stem.partition(".")[0] not in kept:
+        if file.stem.partition(".")[0] not in kept and file.lstat().st_mtime < lately:
             file.unlink(missing_ok=True)
 
 
@@ -90,7 +98,8 @@ def _set_all(folder: Path, copies: Mapping[str, str]) -> None:
         _keep(pdf_path(folder, key), printed.pdf)
 
 
-def _has(folder: Path, key: str) -> bool:
+def holds(folder: Path, key: str) -> bool:
+    """Whether a sheet is kept."""
     return pdf_path(folder, key).is_file() and png_path(folder, key).is_file()
 
 

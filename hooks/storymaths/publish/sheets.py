@@ -8,20 +8,27 @@ from __future__ import annotations
 import shutil
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
+from typing import TypeVar
 
-from ..model.address import source_of
+from ..check.program_fault import as_problem
+from ..model.address import CONTENT, source_of
 from ..model.collection import Collection
+from ..model.document import Document
+from ..model.page_fields import PageFields
+from ..model.problem import ProblemsFound
 from ..model.site_settings import Face
 from ..render.in_type.drawings import drawings_in_type
 from ..render.sheets.of_page import book_sheets, home_sheets, session_sheets
 from ..render.sheets.pictures import LARGEST, photograph
 from ..render.sheets.sheet import House, SheetData
-from ..render.sheets.sheet_context import SheetContext
+from ..render.sheets.sheet_context import Drawings, SheetContext
 from ..render.sheets.typesetting import content_key, copy_of
 from ..render.sheets.whole_set import WHOLE_LESSON, whole_book, whole_lesson
 from ..render.site import Print, Site
-from .sheet_cache import fill, forget_all_but, pages_of, pdf_path, png_path
+from .sheet_cache import fill, forget_all_but, holds, pages_of, pdf_path, png_path
+from .undrawn import telling_where
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +55,7 @@ class Sheet:
     """Whose it is."""
 
 
+P = TypeVar("P", bound=PageFields)
 _Planned = tuple[str, str, SheetData]
 """The source a sheet belongs to, its address without an ending, and what is on it."""
 
@@ -55,8 +63,8 @@ _Planned = tuple[str, str, SheetData]
 def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
     """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder."""
     collection = site.collection
-    context = SheetContext(collection, site.activities_of, _drawings(root, drawings_in_type(collection)))
-    planned = [one for book in collection.books for one in _planned(context, book)]
+    drawings = _drawings(root, drawings_in_type(collection))
+    planned = [one for book in collection.books for one in _planned(site, drawings, book)]
     sheets = _made(planned, site, cache)
     return sheets + _made(list(_whole_sets(collection, sheets)), site, cache)
 
@@ -86,16 +94,29 @@ def _preview(address: str) -> str:
     return f"{address.removesuffix('.pdf')}.png"
 
 
-def _planned(sheets: SheetContext, name: str) -> Iterator[_Planned]:
-    collection = sheets.collection
+def _planned(site: Site, drawings: Drawings, name: str) -> Iterator[_Planned]:
+    collection = site.collection
     for session in collection.sessions_of(name):
-        source = session.source
-        yield from ((source, f"{source[:-3]}-{one.what}", one) for one in session_sheets(sheets, session))
+        yield from _of_page(site, drawings, session, f"{session.source[:-3]}-", session_sheets)
     for home in collection.homes_of(name):
-        source = home.source
-        yield from ((source, f"{source[:-3]}-{one.what}", one) for one in home_sheets(sheets, home))
-    source, folder = _of_book(collection, name)
-    yield from ((source, f"{folder}/{one.what}", one) for one in book_sheets(sheets, collection.books[name], name))
+        yield from _of_page(site, drawings, home, f"{home.source[:-3]}-", home_sheets)
+    book = collection.books[name]
+    yield from _of_page(site, drawings, book, f"{source_of(book.folder)}/", partial(book_sheets, name=name))
+
+
+def _of_page(
+    site: Site,
+    drawings: Drawings,
+    page: Document[P],
+    base: str,
+    make: Callable[[SheetContext, Document[P]], list[SheetData]],
+) -> Iterator[_Planned]:
+    def made(of: Site) -> list[SheetData]:
+        return make(SheetContext(of.collection, of.activities_of, drawings), page)
+
+    with telling_where(site, page.path, made):
+        sheets = made(site)
+    yield from ((page.source, f"{base}{one.what}", one) for one in sheets)
 
 
 def _whole_sets(collection: Collection, sheets: Sequence[Sheet]) -> Iterator[_Planned]:
@@ -104,15 +125,10 @@ def _whole_sets(collection: Collection, sheets: Sequence[Sheet]) -> Iterator[_Pl
         for session in collection.sessions_of(name):
             lesson = whole_lesson(session, [(one.data, one.pages) for one in sheets if one.source == session.source])
             yield session.source, f"{session.source[:-3]}-{lesson.what}", lesson
-        source, folder = _of_book(collection, name)
+        source, folder = book.source, source_of(book.folder)
         own = [one for one in sheets if one.source.startswith(f"{folder}/") and one.what != "story-booklet"]
         whole = whole_book(book, [(sheet.data, sheet.pages) for sheet in own])
         yield source, f"{folder}/{whole.what}", whole
-
-
-def _of_book(collection: Collection, name: str) -> tuple[str, str]:
-    book = collection.books[name]
-    return book.source, source_of(book.folder)
 
 
 _TYPEFACES: Mapping[Face, str] = {"lexend": "Lexend", "abeezee": "ABeeZee"}
@@ -129,7 +145,13 @@ def _made(planned: Sequence[_Planned], site: Site, cache: Path) -> list[Sheet]:
     houses = [_house(site, source) for source, _, _ in planned]
     copies = [copy_of(data, house) for (_, _, data), house in zip(planned, houses, strict=True)]
     keys = [content_key(copy) for copy in copies]
-    fill(cache, dict(zip(keys, copies, strict=True)))
+    try:
+        fill(cache, dict(zip(keys, copies, strict=True)))
+    except OSError:
+        raise
+    except Exception as error:
+        source = next(source for (source, _, _), key in zip(planned, keys, strict=True) if not holds(cache, key))
+        raise ProblemsFound([as_problem(error, f"{CONTENT}{source}")]) from error
     sheets = []
     for (source, base, data), key, house in zip(planned, keys, houses, strict=True):
         pages = pages_of(cache, key)
@@ -140,7 +162,7 @@ def _made(planned: Sequence[_Planned], site: Site, cache: Path) -> list[Sheet]:
     return sheets
 
 
-def _drawings(root: Path, in_type: Mapping[str, str]) -> Callable[[str], str | None]:
+def _drawings(root: Path, in_type: Mapping[str, str]) -> Drawings:
     """Reads drawings of the content; one outside it, missing, too large or not text is none."""
     content = (root / "content").resolve()
     read: dict[str, str | None] = dict(in_type)

@@ -6,6 +6,8 @@ import os
 import shutil
 from pathlib import Path
 
+from .exchange import exchange
+
 
 class Staging:
     """Where the next content of a folder is made."""
@@ -18,6 +20,7 @@ class Staging:
         if os.path.ismount(self.out) or not os.access(self._nearest_parent(), os.W_OK):
             self.folder = self.out  # it cannot be moved, only filled
         else:
+            self._mend()
             self.discard()
             self.folder.mkdir(parents=True)
 
@@ -28,14 +31,23 @@ class Staging:
         """What was made takes the place of what was there. Raises ``OSError``, and then leaves that as it was."""
         if self.folder == self.out:
             return
+        if self.out.exists() and exchange(self.folder, self.out):
+            self.discard()  # what is there now was the last one
+            return
         shutil.rmtree(self._last, ignore_errors=True)
         if self.out.exists():
             self.out.rename(self._last)
         try:
             self.folder.rename(self.out)
         except OSError:
-            self._last.rename(self.out)
+            self._mend()
             raise
+        shutil.rmtree(self._last, ignore_errors=True)
+
+    def _mend(self) -> None:
+        """Puts the last one back where a run was cut short between taking it away and putting the new one there."""
+        if not self.out.exists() and self._last.exists():
+            self._last.rename(self.out)
         shutil.rmtree(self._last, ignore_errors=True)
 
     def discard(self) -> None:

@@ -41,6 +41,7 @@ class Trial:
 
     def balances(self, values: Values) -> list[Teams]:
         """Every pair of teams that is level with these values."""
+        self.context.effort.spend(10 + 3 ** (len(self.rank) // 2) // 5)
         try:
             return set_up(self.task, self.with_values(values)).search()
         except Unsolvable:  # such as a start that these values would make level
@@ -56,6 +57,7 @@ class Trial:
             return _CHANGES
         fewest, most = self.task.wished
         found = self.balances(values)
+        self.context.effort.spend(2 * len(found))
         too_much = sum(self._total(values, left) > self.year.largest_calculated for left, _ in found)
         return max(0, fewest - len(found)) + max(0, len(found) - most) + too_much
 

@@ -11,7 +11,7 @@ from ..kind import ActivityFields, Kind
 from ..own_words import without_stale_words
 from .solve import solve
 from .tasks import Bond, BondsTask, CastTask, MissingTask, SplitTask, WholeTask
-from .versions import versions_of
+from .versions import steps_of, versions_of
 
 
 class Bonds(Kind[BondsTask, Bond]):
@@ -60,6 +60,10 @@ answers: 3
     def solve(self, fields: BondsTask, context: Context) -> Solution[Bond]:
         """Every way, the first part rising from its smallest, then the second."""
         return solve(fields, context)
+
+    def steps_of(self, fields: BondsTask, context: Context) -> int:
+        """Where characters are chosen, each choice is looked at."""
+        return steps_of(fields, context)
 
     def versions(
         self, fields: BondsTask, context: Context, year: YearLimits

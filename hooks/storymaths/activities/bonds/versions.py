@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import islice
+from math import comb
 
 from ...model.activity import Context
 from ...model.year import YearLimits
@@ -17,6 +18,8 @@ from .tasks import BondsTask, CastTask, MissingTask, SplitTask, WholeTask
 
 Version = tuple[BondsTask, Context, str]
 _MOST_REMADE = 1500
+_SAYING = 40
+"""Steps to put what is found into words."""
 
 
 def versions_of(task: BondsTask, context: Context, year: YearLimits) -> Iterator[Version]:
@@ -53,11 +56,17 @@ def _with_new_cast(task: CastTask, context: Context, there: Context) -> Iterator
         whole = whole_of(made, changed)
         if not whole:
             return
+        there.effort.spend(steps_of(made, changed) - _SAYING)
         found = len(find_bonds(made, changed))
         rank = (whole > there.year.largest_calculated, abs(found - len(bonds)), whole % 10 != 0, -whole)
         offered.append((rank, made, changed, whole))
     for _, made, changed, whole in sorted(offered, key=lambda item: item[0]):
         yield made, changed, f"The cast has other numbers, in the same order; the whole is {written(whole)}."
+
+
+def steps_of(task: BondsTask, context: Context) -> int:
+    """How long it takes to solve one: where characters are chosen, each choice of them is looked at."""
+    return _SAYING + 2 + (comb(len(context.characters), task.parts) // 6 if isinstance(task, CastTask) else 0)
 
 
 def _with_new_whole(task: SplitTask, there: Context) -> Iterator[Version]:

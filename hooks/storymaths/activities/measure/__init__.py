@@ -82,6 +82,10 @@ cast:
         """As ``find`` asks."""
         return solve(fields, context)
 
+    def steps_of(self, fields: MeasureTask, context: Context) -> int:
+        """Weights are laid in every way there is."""
+        return 150
+
     def versions(
         self, fields: MeasureTask, context: Context, year: YearLimits
     ) -> Iterator[tuple[MeasureTask, Context, str]]:

@@ -11,7 +11,7 @@ from ..kind import ActivityFields, Kind
 from ..own_words import without_stale_words
 from .solve import solve
 from .tasks import FamilyTask, NumberSentenceAnswer, NumberSentenceTask, SentencesTask
-from .versions import versions_of
+from .versions import steps_of, versions_of
 
 
 class NumberSentence(Kind[NumberSentenceTask, NumberSentenceAnswer]):
@@ -63,6 +63,10 @@ answers: 2
     def solve(self, fields: NumberSentenceTask, context: Context) -> Solution[NumberSentenceAnswer]:
         """Every filling, sentence by sentence; in each, the first gap's number rising, then the next."""
         return solve(fields, context)
+
+    def steps_of(self, fields: NumberSentenceTask, context: Context) -> int:
+        """Whatever may stand in the gaps is looked at."""
+        return steps_of(fields, context)
 
     def versions(
         self, fields: NumberSentenceTask, context: Context, year: YearLimits

@@ -17,7 +17,7 @@ from ..kind import Unsolvable
 from ..revalue import SAME_NUMBERS, easier_first, revalued, with_values
 from ..saying import listed, written
 from .filled import PLACES, Filled
-from .gap_filling import NeedsRange, fillings, is_filled_truly
+from .gap_filling import MOST_TRIED, NeedsRange, fillings, is_filled_truly
 from .number_choice import best_numbers
 from .search import find_fillings
 from .tasks import FamilyTask, NumberSentenceTask, SentencesTask
@@ -145,6 +145,14 @@ def _with_other_sentences(task: SentencesTask, context: Context, there: Context)
     yield from _with_new_cast(task, there, slots) if task.fact else _renumbered(task, there, slots)
 
 
+def steps_of(task: NumberSentenceTask, context: Context) -> int:
+    """How long it takes to solve one: the numbers or characters that may stand in the gaps but the last, in each sentence."""
+    if not isinstance(task, SentencesTask):
+        return 60
+    choices = len(context.characters) if isinstance(task.gaps, str) else len(task.gaps or ())
+    return sum(120 + min(MOST_TRIED, choices ** max(0, text.count("___") - 1)) // 10 for text in task.sentences)
+
+
 def _scaled(task: SentencesTask, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
     top = min(context.year.largest_calculated, context.year.largest_number)
     gaps = task.gaps if isinstance(task.gaps, (range, tuple)) and len(task.gaps) <= 400 else ()
@@ -172,6 +180,7 @@ def _with_new_cast(task: SentencesTask, context: Context, slots: Sequence[Slots]
     """New numbers for the cast; the known number that follows is worked out, so that the same characters fit."""
     fact = task.fact or ""
     for changed, why in islice(revalued(context, fact, context.year), 4 * _MOST_OFFERED):
+        context.effort.spend(20 * len(slots))
         by_name = {character.name: int(character.facts[fact]) for character in changed.characters}
         new = [line.settled(_of_cast(line, by_name)) for line in slots]
         if all(new):

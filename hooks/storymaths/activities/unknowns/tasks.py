@@ -6,10 +6,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Annotated, ClassVar
 
-from pydantic import Field, StringConstraints
+from pydantic import AfterValidator, Field, StringConstraints
 
 from ...model.plain import Plain
-from ..given import Castless
+from ..given import Castless, each_once
 from ..number_sentence.tasks import Gaps, OneOrMore
 
 Unknown = Annotated[str, StringConstraints(pattern=r"^[a-z]{1,16}$", strict=True)]
@@ -21,11 +21,11 @@ class UnknownsFields(Castless):
 
     lines: Annotated[OneOrMore, Field(min_length=1, max_length=6)]
     """What is known, such as ``[3 × t = 96, 2 × t + 2 × c = 100]``; each step of a problem is a line of its own."""
-    unknowns: Annotated[tuple[Unknown, ...], Field(min_length=1, max_length=4)]
+    unknowns: Annotated[tuple[Unknown, ...], Field(min_length=1, max_length=4), AfterValidator(each_once)]
     """The names that stand for numbers, in the order they are answered; one may stand in a line more than once."""
     gaps: Gaps = range(101)
     """The numbers that an unknown may be."""
-    wanted: tuple[Unknown, ...] = ()
+    wanted: Annotated[tuple[Unknown, ...], AfterValidator(each_once)] = ()
     """The unknowns that are asked for; all of them when left out."""
     hidden: bool = False
     """Whether pupils are to find the lines for themselves, out of the author's own words for the task."""

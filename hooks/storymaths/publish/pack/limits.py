@@ -12,6 +12,13 @@ LARGEST_PACK = 512_000_000
 LONGEST_NAME = 240
 """Bytes of a name with its folders."""
 _ODD = re.compile(r'[\x00-\x1f\x7f-\x9f\\:*?"<>|\u200e\u200f\u202a-\u202e\u2066-\u2069]')
+_RUNS = frozenset(
+    "ade adp apk app application appref-ms appx appxbundle bat bin chm cmd com command cpl csh deb desktop dll dmg docm dotm exe "
+    "gadget hta inf ins iso isp jar jnlp jse ksh lnk mde msc msh msi msix msp mst pif pkg potm ppam pptm ps1 psm1 py pyc pyw reg "
+    "rpm run scf scr sct settingcontent-ms sh shb shs sys terminal tool url vb vbe vbs vhd vhdx webloc workflow ws wsc wsf wsh xbap "
+    "xlam xll xlsm xltm".split()
+)
+"""Endings of files that a double click runs, or that lead to a program: common practice of mail programs, no source."""
 _DEVICES = re.compile(r"(con|prn|aux|nul|conin\$|conout\$|com[\d¹²³]|lpt[\d¹²³])(\..*)?", re.IGNORECASE)
 """Names that Windows keeps for devices, with whatever ending."""
 
@@ -29,6 +36,8 @@ def fault_of_name(name: str) -> str | None:
         return "has a name with an empty or unfinished part"
     if any(_DEVICES.fullmatch(part) for part in parts):
         return "has a name that some systems keep for a device"
+    if parts[-1].rpartition(".")[2].lower() in _RUNS:
+        return "would be run by whoever opens it"
     return "has too long a name" if len(name.encode("utf-8", "replace")) > LONGEST_NAME else None
 
 

@@ -26,6 +26,10 @@ _END = struct.Struct("<4s4H2LH")
 _END_SIGN = b"PK\x05\x06"
 _LARGEST_LIST = 8_000_000
 """Bytes of the list of files: what is read before anything can be checked."""
+_LENGTHS, _HEAD_SIZE, _LISTED_SIZE = struct.Struct("<HH"), 30, 46
+"""What stands before each file, ending with the lengths of its name and extras, and in the list: APPNOTE, 4.3.7, 4.3.12."""
+_SUM_BEHIND, _SUM_SIGN, _SUM_SIZE, _UTF8 = 8, b"PK\x07\x08", 12, 1 << 11
+"""Of a file whose sum stands behind it: APPNOTE, 4.3.9; and of a name that is UTF-8: 4.4.4."""
 _AT_A_TIME = 1 << 16
 _ENCRYPTED = 1
 _RUNS = 0o7111
@@ -49,7 +53,7 @@ def verify(path: Path) -> Manifest:
         _check_end(file)
         try:
             with zipfile.ZipFile(file) as zipped:
-                return _check(zipped)
+                return _check(zipped, file)
         except _BROKEN as error:
             raise NotWhole(["It is not a zip that can be read: it was cut short or damaged."]) from error
 
@@ -70,12 +74,14 @@ def _check_end(file: IO[bytes]) -> None:
         raise NotWhole([f"It lists more files than a pack can hold, which is {MOST_FILES}."])
 
 
-def _check(zipped: zipfile.ZipFile) -> Manifest:
+def _check(zipped: zipfile.ZipFile, file: IO[bytes]) -> Manifest:
     entries = zipped.infolist()
     if faults := list(_faults_of_entries(entries)):
         raise NotWhole(faults)
     if min((entry.header_offset for entry in entries), default=0):
         raise NotWhole(["It does not begin as a pack does: something is in front of it."])
+    if not _is_without_gaps(zipped, entries, file):
+        raise NotWhole(["It holds more than the files it lists: something stands between them."])
     listed = _manifest(zipped)
     there = {entry.filename: entry for entry in entries if entry.filename != manifest.NAME}
     faults = [f"Missing: {make_printable(name)}" for name in sorted(listed.sums.keys() - there.keys())]
@@ -89,6 +95,23 @@ def _check(zipped: zipfile.ZipFile) -> Manifest:
     if faults:
         raise NotWhole(faults)
     return listed
+
+
+def _is_without_gaps(zipped: zipfile.ZipFile, entries: Sequence[zipfile.ZipInfo], file: IO[bytes]) -> bool:
+    """Whether each file begins where the one before it ends, and the list of them after the last."""
+    at = 0
+    for entry in sorted(entries, key=lambda one: one.header_offset):
+        if entry.header_offset != at:
+            return False
+        file.seek(at + _HEAD_SIZE - _LENGTHS.size)
+        at += _HEAD_SIZE + sum(_LENGTHS.unpack(file.read(_LENGTHS.size))) + entry.compress_size
+        if entry.flag_bits & _SUM_BEHIND:
+            file.seek(at)
+            at += _SUM_SIZE + len(_SUM_SIGN) * (file.read(len(_SUM_SIGN)) == _SUM_SIGN)
+    listed = sum(_LISTED_SIZE + len(entry.extra) + len(entry.comment) for entry in entries)
+    names = sum(len(entry.orig_filename.encode("utf-8" if entry.flag_bits & _UTF8 else "cp437")) for entry in entries)
+    file.seek(0, os.SEEK_END)
+    return at == zipped.start_dir and file.tell() == at + listed + names + _END.size
 
 
 def _faults_of_entries(entries: Sequence[zipfile.ZipInfo]) -> Iterator[str]:
