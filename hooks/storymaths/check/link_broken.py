@@ -41,7 +41,7 @@ def check(collection: Collection) -> Iterator[Problem]:
                     yield RULE.problem(
                         text.place(address.line, address.to or address.written),
                         why,
-                        "correct the link; it is written from the folder of this file.",
+                        _fix(address),
                     )
         for run in page.content.runs:
             if run.kind == "words" and (mark := _WITHOUT_ADDRESS.search(run.text)):

@@ -35,7 +35,7 @@ from storymaths.publish.page_frame import Drawn, PageFrame
 from storymaths.publish.page_kinds.table import kind_of
 from storymaths.render.screens.pages import draw_screen
 from storymaths.render.sheets.of_page import book_sheets, home_sheets, session_sheets
-from storymaths.render.sheets.pictures import usable
+from storymaths.render.sheets.pictures import for_paper
 from storymaths.render.sheets.sheet_context import SheetContext
 from storymaths.render.sheets.typesetting import copy_of, set_in_type
 from storymaths.render.site import Site
@@ -201,7 +201,7 @@ def _around(path: str) -> tuple[Collection, frozenset[str]]:
 def _drawing(given: Input, stage: Stage) -> str:
     faults = faults_in_picture(f"content/{given.path}", given.text.encode("utf-8", "replace"))
     stage.now = "sheets"
-    assert usable(given.text) == (not faults) or "\0" in given.text or "\ufeff" in given.text
+    assert (for_paper(given.text) is None) == bool(faults) or "\0" in given.text or "\ufeff" in given.text
     return PROBLEMS if faults else PASSED
 
 
