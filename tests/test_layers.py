@@ -16,7 +16,7 @@ from storymaths.release.trial import RULES as RELEASE_RULES
 CORE = ROOT / "hooks" / "storymaths"
 STAGES = (
     "model", "expression", "scripts", "parse", "claims", "check", "activities", "reading", "weeks", "covers", "render", "publish", "build",
-    "pipeline", "release", "commands",
+    "pipeline", "live", "release", "commands",
 )  # fmt: skip
 MODULES = sorted(path for path in CORE.rglob("*.py"))
 LONGEST = 300
