@@ -139,6 +139,8 @@ def _bytes_of(path: Path, name: str, most: int) -> bytes | Fault:
         about = path.lstat()
         if stat.S_ISLNK(about.st_mode):
             return Fault("file", Place(name), "", "it is a link to another place on this machine")
+        if stat.S_ISDIR(about.st_mode):
+            os.scandir(path).close()  # says why it cannot be looked into
         if not stat.S_ISREG(about.st_mode):
             return Fault("file", Place(name), "", "it is not a plain file")
         if about.st_size > most:
@@ -157,9 +159,16 @@ def _faults_beside(name: str, data: bytes, limits: FileLimits) -> tuple[Fault, .
 
 
 def _files_under(root: Path, folder: Path) -> dict[str, str]:
-    """Every file by its name, and every link to a folder, which is not followed; what begins with a dot is passed over."""
+    """Every file by its name, and every link to a folder, which is not followed; what begins with a dot is passed over.
+
+    So is every folder that cannot be looked into, to be told.
+    """
     found: list[tuple[str, str]] = []
-    for parent, folders, names in os.walk(folder):
+
+    def note(error: OSError) -> None:
+        found.append((name_of(Path(error.filename), root), error.filename))
+
+    for parent, folders, names in os.walk(folder, onerror=note):
         linked = [name for name in folders if Path(parent, name).is_symlink()]
         folders[:] = [name for name in folders if not name.startswith(".") and name not in linked]
         above = f"{name_of(Path(parent), root)}/"
