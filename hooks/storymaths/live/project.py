@@ -137,5 +137,5 @@ class _Shown:
     @cached_property
     def pictures(self) -> bytes:
         """Equal for two builds whose pictures are the same."""
-        times = ((name, path.stat().st_mtime_ns) for name, path in self.build.pictures().items() if path.is_file())
+        times = ((name, path.stat().st_mtime_ns) for name, path in self.build.picture_files.items() if path.is_file())
         return repr(sorted(times)).encode()

@@ -85,7 +85,7 @@ def _read_again(name: str, path: str, limits: FileLimits, before: _Read | None) 
     digest = digest_of(data)
     if before is not None and digest == before.digest:
         return replace(before, mark=mark)
-    return _Read(mark, digest, read_page(name, data, limits) if is_page else _faults_beside(name, data, limits))
+    return _Read(mark, digest, read_page(name, data, limits) if is_page else _faults_beside(name, data))
 
 
 def _same(before: Mapping[str, _Read], found: Mapping[str, _Read]) -> bool:
@@ -150,12 +150,12 @@ def _bytes_of(path: Path, name: str, most: int) -> bytes | Fault:
         return Fault("file", Place(name), "", f"it cannot be opened ({(error.strerror or 'no reason given').lower()})")
 
 
-def _faults_beside(name: str, data: bytes, limits: FileLimits) -> tuple[Fault, ...]:
+def _faults_beside(name: str, data: bytes) -> tuple[Fault, ...]:
     if not name.endswith(PICTURES):
         return (
             Fault("file", Place(name), "", f"content/ holds pages (.md) and pictures ({', '.join(PICTURES)}) only"),
         )
-    return tuple(faults_in_picture(name, data, limits.drawing_nested))
+    return tuple(faults_in_picture(name, data))
 
 
 def _files_under(root: Path, folder: Path) -> dict[str, str]:
