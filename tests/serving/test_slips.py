@@ -21,6 +21,7 @@ from storymaths.model.document import Unread
 from storymaths.model.problem import ProblemsFound
 from storymaths.parse.collection import read_page
 from storymaths.pipeline import start_build
+from storymaths.reading import ProjectReader
 from storymaths.render import activity
 from storymaths.render.site import Site
 
@@ -32,13 +33,19 @@ SLIPS, TOLD = yaml.safe_load_all((Path(__file__).parent / "slips.yaml").read_tex
 
 
 @pytest.fixture(scope="module")
-def whole(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Build]:
+def reader(tmp_path_factory: pytest.TempPathFactory) -> ProjectReader:
+    """What reads a copy of the project, again and again."""
+    return ProjectReader(copy_of_project(tmp_path_factory.mktemp("serving") / "project"))
+
+
+@pytest.fixture(scope="module")
+def whole(reader: ProjectReader) -> Iterator[Build]:
     """A copy without a slip, with all it solved; to be given back as it was."""
-    build = start_build(copy_of_project(tmp_path_factory.mktemp("serving") / "project"), serving=True)
+    build = start_build(reader.root, serving=True, reader=reader)
     build.draw("activities.md")
     build.files()
     yield build
-    mended = start_build(build.root, serving=True, before=build.memory)
+    mended = start_build(build.root, serving=True, reader=reader)
     assert mended.reading.problems == ()
     assert 'class="problems"' not in mended.page("index.md")
 
@@ -86,10 +93,10 @@ def some_pages(build: Build, slip: Slip) -> Iterator[str]:
 
 @pytest.mark.parametrize("slip", SLIPS, ids=name_of)
 def test_a_slip_is_said_on_its_page_and_on_the_first_and_no_page_is_lost(
-    slip: Slip, whole: Build, tmp_path: Path
+    slip: Slip, whole: Build, reader: ProjectReader, tmp_path: Path
 ) -> None:
     with made(slip, whole.root, tmp_path):
-        build = start_build(whole.root, serving=True, before=whole.memory)
+        build = start_build(whole.root, serving=True, reader=reader)
         pages = {source: build.page(source) for source in some_pages(build, slip)}
         if (
             SLIPS.index(slip) % 4 == 0
@@ -119,19 +126,23 @@ def test_a_slip_is_told_once_and_in_words(slip: Slip) -> None:
         assert source_of(problem.place.path) == slip.get("page", source)
 
 
-def test_a_page_that_the_program_cannot_draw_says_so(whole: Build, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_page_that_the_program_cannot_draw_says_so(
+    whole: Build, reader: ProjectReader, monkeypatch: pytest.MonkeyPatch
+) -> None:
     def stumble(*_: object) -> None:
         raise ValueError("no such shape")
 
     monkeypatch.setattr("storymaths.build.kind_of", stumble)
-    build = start_build(whole.root, serving=True, before=whole.memory)
+    build = start_build(whole.root, serving=True, reader=reader)
     assert "no such shape" in problems_on(build.page(PLAIN))
     assert "program-fault" in problems_on(build.page(PLAIN))
     with pytest.raises(ProblemsFound, match=rf"content/{PLAIN}:1:1  program-fault\n.*no such shape"):
-        start_build(whole.root, before=whole.memory).page(PLAIN)
+        start_build(whole.root, reader=reader).page(PLAIN)
 
 
-def test_what_cannot_be_drawn_of_an_activity_is_told_at_its_line(whole: Build, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_what_cannot_be_drawn_of_an_activity_is_told_at_its_line(
+    whole: Build, reader: ProjectReader, monkeypatch: pytest.MonkeyPatch
+) -> None:
     page = "books/cliff-house-lift/session-1.md"
     lines = (whole.root / "content" / page).read_text(encoding="utf-8").splitlines()
     line = lines.index("id: lightest") - 1  # its fence stands two lines above, and lines are counted from 1
@@ -144,31 +155,33 @@ def test_what_cannot_be_drawn_of_an_activity_is_told_at_its_line(whole: Build, m
 
     monkeypatch.setattr(activity, "draw_activity", stumble)
     with pytest.raises(ProblemsFound) as found:
-        start_build(whole.root, before=whole.memory).page(page)
+        start_build(whole.root, reader=reader).page(page)
     (problem,) = found.value.problems
     assert str(problem.place) == f"content/{page}:{line}:1"
 
 
-def test_what_stops_the_reading_is_said_on_every_page(whole: Build, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_what_stops_the_reading_is_said_on_every_page(
+    whole: Build, reader: ProjectReader, monkeypatch: pytest.MonkeyPatch
+) -> None:
     def stumble(*_: object, **__: object) -> None:
         raise ValueError("no such rule")
 
-    monkeypatch.setattr("storymaths.pipeline.read_and_check", stumble)
+    monkeypatch.setattr("storymaths.reading.check_whole", stumble)
     build = start_build(whole.root, serving=True)
     assert "look/site.css" in build.files()
     for source in ("index.md", "books/cliff-house-lift/session-1.md"):
         assert "no such rule" in problems_on(build.page(source))
 
 
-def test_the_first_page_leads_to_the_pages_with_problems(whole: Build, tmp_path: Path) -> None:
+def test_the_first_page_leads_to_the_pages_with_problems(whole: Build, reader: ProjectReader, tmp_path: Path) -> None:
     with made(SLIPS[1], whole.root, tmp_path):
-        build = start_build(whole.root, serving=True, before=whole.memory)
+        build = start_build(whole.root, serving=True, reader=reader)
         assert f'href="{source_of(SLIPS[1]["path"]).replace(".md", ".html")}"' in problems_on(build.page("index.md"))
         assert 'href="../../index.html#problems-here"' in problems_on(build.page(source_of(SLIPS[1]["path"])))
 
 
-def test_a_book_that_cannot_be_read_is_told_once(whole: Build, tmp_path: Path) -> None:
+def test_a_book_that_cannot_be_read_is_told_once(whole: Build, reader: ProjectReader, tmp_path: Path) -> None:
     slip = {"path": "content/books/cliff-house-lift/index.md", "old": "rights: own", "new": "rights: mine"}
     with made(slip, whole.root, tmp_path):
-        problems = start_build(whole.root, serving=True, before=whole.memory).reading.problems
+        problems = start_build(whole.root, serving=True, reader=reader).reading.problems
     assert [problem.rule for problem in problems] == ["field-mistyped"]

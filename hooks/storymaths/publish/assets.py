@@ -1,4 +1,4 @@
-"""Files that stand beside the pages: scripts and their data, the stylesheet in one piece, and the letterforms."""
+"""Files that stand beside the pages: scripts and their data, and the stylesheet in one piece."""
 
 from __future__ import annotations
 
@@ -12,7 +12,6 @@ from ..parse.drawing import served_drawing
 from ..render.site import Site
 from .coverage_files import coverage_files
 from .data_files import data_files
-from .fonts import letterforms
 from .moved_pages import moved_pages
 from .page_scripts import page_scripts
 from .stands_on import NOTICES, notices
@@ -33,14 +32,9 @@ def picture(file: Path) -> Path | str | None:
     return served_drawing(file.read_bytes()) if file.suffix == ".svg" else file
 
 
-def look(kept: Path, settings: SiteSettings) -> Mapping[str, bytes | str]:
-    """What every page needs, whatever the collection holds. ``kept`` is the folder of what is made once."""
-    return {
-        **page_scripts(),
-        "look/site.css": stylesheet(settings.colours),
-        NOTICES: notices(settings.letterforms),
-        **letterforms(kept / "letterforms", settings.letterforms),
-    }
+def look(settings: SiteSettings) -> Mapping[str, bytes | str]:
+    """What every page needs, whatever the collection holds, besides its letterforms."""
+    return {**page_scripts(), "look/site.css": stylesheet(settings.colours), NOTICES: notices(settings.letterforms)}
 
 
 def stylesheet(colours: Colours = "harbour") -> str:

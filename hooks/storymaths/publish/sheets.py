@@ -6,7 +6,7 @@ A sheet's file is made by its content and kept in a cache folder, so that a buil
 from __future__ import annotations
 
 import shutil
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
@@ -14,6 +14,7 @@ from typing import TypeVar
 
 from ..check.program_fault import as_problem
 from ..model.address import CONTENT, source_of
+from ..model.book import Book
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.page_fields import PageFields
@@ -54,19 +55,26 @@ class Sheet:
     house: House
     """Whose it is."""
 
+    def files(self, cache: Path) -> Mapping[str, Path]:
+        """Where its files are kept, by their addresses: the PDF, and the picture of its first page."""
+        return {self.address: pdf_path(cache, self.key), _preview(self.address): png_path(cache, self.key)}
+
 
 P = TypeVar("P", bound=PageFields)
 _Planned = tuple[str, str, SheetData]
 """The source a sheet belongs to, its address without an ending, and what is on it."""
 
 
-def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
-    """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder."""
+def sheets_of(site: Site, root: Path, cache: Path, only: Iterable[str] | None = None) -> list[Sheet]:
+    """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder.
+
+    ``only`` names the books whose sheets are wanted, if not all are.
+    """
     collection = site.collection
+    books = collection.books if only is None else {name: collection.books[name] for name in only}
     drawings = _drawings(root, drawings_in_type(collection))
-    planned = [one for book in collection.books for one in _planned(site, drawings, book)]
-    sheets = _made(planned, site, cache)
-    return sheets + _made(list(_whole_sets(collection, sheets)), site, cache)
+    sheets = _made([one for name in books for one in _planned(site, drawings, name)], site, cache)
+    return sheets + _made(list(_whole_sets(collection, books, sheets)), site, cache)
 
 
 def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
@@ -84,8 +92,8 @@ def write_sheets(sheets: Sequence[Sheet], folder: Path, cache: Path, forget: boo
     for parent in {(folder / sheet.address).parent for sheet in sheets}:
         parent.mkdir(parents=True, exist_ok=True)
     for sheet in sheets:
-        shutil.copyfile(pdf_path(cache, sheet.key), folder / sheet.address)
-        shutil.copyfile(png_path(cache, sheet.key), folder / _preview(sheet.address))
+        for address, file in sheet.files(cache).items():
+            shutil.copyfile(file, folder / address)
     if forget:
         forget_all_but(cache, (sheet.key for sheet in sheets))
 
@@ -119,9 +127,11 @@ def _of_page(
     yield from ((page.source, f"{base}{one.what}", one) for one in sheets)
 
 
-def _whole_sets(collection: Collection, sheets: Sequence[Sheet]) -> Iterator[_Planned]:
+def _whole_sets(
+    collection: Collection, books: Mapping[str, Document[Book]], sheets: Sequence[Sheet]
+) -> Iterator[_Planned]:
     """A file a session with all its sheets, and one a book, but for the booklet, whose pages are in another order."""
-    for name, book in collection.books.items():
+    for name, book in books.items():
         for session in collection.sessions_of(name):
             lesson = whole_lesson(session, [(one.data, one.pages) for one in sheets if one.source == session.source])
             yield session.source, f"{session.source[:-3]}-{lesson.what}", lesson

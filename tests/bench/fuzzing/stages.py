@@ -150,9 +150,7 @@ def _sheets(site: Site, page: Document[Any], stage: Stage, in_type: bool) -> Non
 
 def _site(whole: Collection, activities: Any) -> Site:
     site = Site(whole, activities, _MEMORY)
-    # These hang on no page; making them anew takes longer than all the rest.
-    for name in ("templates", "words"):
-        vars(site)[name] = getattr(_usual_site(), name)
+    vars(site)["words"] = _usual_site().words  # hangs on no page; making it anew takes longer than all the rest
     return site
 
 
