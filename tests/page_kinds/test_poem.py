@@ -14,7 +14,7 @@ from page_kinds.poem import POEM, Poem
 from project import reference
 from storymaths.build import Build
 from storymaths.check.rules import check_all
-from storymaths.commands.starters import start, starters
+from storymaths.publish.starters import start, starters
 from storymaths.model.address import LISTS, concept_page, year_page
 from storymaths.model.collection import Collection
 from storymaths.model.document import Document

@@ -17,6 +17,7 @@ from ..model.activity import Context, Solution
 from ..model.book import FactValue
 from ..model.document import Loc
 from ..model.fields import Id, Strict, Text, Year
+from ..model.picked import CastId, FactName
 from ..model.year import YearLimits
 from .revalue import SAME_NUMBERS, revalued
 
@@ -67,9 +68,9 @@ class ActivityFields(Strict):
     title: Text
     ask: Text | None = None
     """The task in the author's own words, in place of the kind's."""
-    cast: tuple[Id, ...] | InlineCast | Literal["all"] | None = None
+    cast: tuple[CastId, ...] | InlineCast | Literal["all"] | None = None
     """Ids from the book's cast, or the characters themselves with their facts."""
-    fact: Text | None = None
+    fact: FactName | None = None
     """The fact of the cast the activity turns on, such as ``mass``."""
     singular: Text | None = None
     """One of the things that are counted, where the usual singular is another word: ``die`` for ``dice``."""

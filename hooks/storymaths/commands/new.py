@@ -7,7 +7,8 @@ import datetime
 from pathlib import Path
 
 from ..check.suggestion import did_you_mean
-from . import starters
+from ..publish import starters
+
 from .command import FAILED, Command, Misused, in_project
 
 

@@ -7,7 +7,8 @@ from typing import Annotated, Any, Literal, get_args
 
 from pydantic import Field, PlainValidator
 
-from .fields import Claims, Count, Id, Strict, Text
+from .fields import Claims, Count, Strict, Text
+from .picked import CastId
 
 Serves = Literal["same", "find", "left out"]
 """An activity serves a year as it is, with numbers the program finds, or not at all."""
@@ -59,7 +60,7 @@ class YearBend(Strict):
     """The only units met, such as ``cm`` or ``sticks``."""
     clock: Annotated[int, PlainValidator(_clock)] | None = None
     """The finest time that is read or set, in minutes; authors write it in words."""
-    cast: tuple[Id, ...] | None = None
+    cast: tuple[CastId, ...] | None = None
     """The only characters of the book who take part."""
     written: bool | None = None
     """Whether children write; where nothing is said, as is usual in the year."""

@@ -12,6 +12,7 @@ from .dates import Dated
 from .fields import AdultText, Audience, Count, FileName, Id, PageRange, Pages, Strict, Text, Year
 from .imprint import Licence
 from .page_fields import Named, PageFields
+from .picked import ConceptId, ThemeId
 from .prose import Loc
 from .token import Token, token_of
 
@@ -60,7 +61,7 @@ class MathsOnPages(Strict):
 
     pages: PageRange
     see: Text
-    concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
+    concepts: Annotated[tuple[ConceptId, ...], Field(min_length=1)]
 
 
 class BestAndAlso(Strict):
@@ -73,7 +74,7 @@ class BestAndAlso(Strict):
 class Sensitive(Strict):
     """Something a class should be prepared for."""
 
-    theme: Id
+    theme: ThemeId
     note: Text
 
 
@@ -90,7 +91,7 @@ class Book(Dated, PageFields):
     """Of its lessons, and of its story and drawings if they are the collection's own; where it is not the collection's."""
     isbn: str | None = None
     pages: Count
-    themes: Annotated[tuple[Id, ...], Field(min_length=1)]
+    themes: Annotated[tuple[ThemeId, ...], Field(min_length=1)]
     years: BestAndAlso
     summary: Text
     cover: Picture | None = None

@@ -8,8 +8,9 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from .bend import YearBend
-from .fields import AdultText, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Count, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
+from .picked import BankWord, ConceptId, MaterialId, ThemeId
 from .prose import Loc
 from .session import CautionNote
 
@@ -17,7 +18,7 @@ from .session import CautionNote
 class Thing(Strict):
     """Something from the house, and how many."""
 
-    item: Id
+    item: MaterialId
     count: Count = 1
     note: AdultText | None = None
 
@@ -41,9 +42,9 @@ class Home(OfBook):
     """Other years it is fit for, with what is done of its activities."""
     minutes: Minutes
     summary: Text
-    concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
-    themes: tuple[Id, ...] = ()
-    words: tuple[Text, ...] = ()
+    concepts: Annotated[tuple[ConceptId, ...], Field(min_length=1)]
+    themes: tuple[ThemeId, ...] = ()
+    words: tuple[BankWord, ...] = ()
     pages: PageRange
     things: Annotated[tuple[Thing, ...], Field(min_length=1)]
     say_first: Text

@@ -8,8 +8,9 @@ from typing import Annotated, Literal
 
 from pydantic import Field, StringConstraints
 
-from .fields import AdultText, Day, Id, Pages, Strict, Text, Year
+from .fields import AdultText, Day, Pages, Strict, Text, Year
 from .page_fields import Named, PageFields
+from .picked import BookId
 from .prose import Loc
 
 VERSION = r"^\d+\.\d+$"
@@ -34,7 +35,7 @@ class Series(PageFields):
     """Other years it is for, in a class of two year groups."""
     summary: Text
     for_whom: Text
-    books: Annotated[tuple[Id, ...], Field(min_length=1)]
+    books: Annotated[tuple[BookId, ...], Field(min_length=1)]
     licence: AdultText
     contact: AdultText
     version: Version

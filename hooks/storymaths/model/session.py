@@ -8,8 +8,9 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from .bend import Bend
-from .fields import AdultText, Claims, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Claims, Count, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
+from .picked import BankWord, CautionId, ConceptId, MaterialId, ThemeId
 from .prose import Loc
 
 Per = Literal["child", "pair", "group", "class"]
@@ -37,14 +38,21 @@ class Step(Strict):
 
     name: Text
     minutes: Minutes
-    models: tuple[Id, ...] = ()
+    models: tuple[MaterialId, ...] = ()
     """Apparatus the adult shows the use of in this step."""
-    alone: tuple[Id, ...] = ()
+    alone: tuple[MaterialId, ...] = ()
     """Apparatus the children use on their own in this step."""
 
 
+class WordsNewAndAgain(Strict):
+    """Words of the word bank: met for the first time here, and used again as known."""
+
+    new: tuple[BankWord, ...] = ()
+    again: tuple[BankWord, ...] = ()
+
+
 class NewAndAgain(Strict):
-    """Words or symbols: met for the first time here, and used again as known."""
+    """Symbols: met for the first time here, and used again as known."""
 
     new: tuple[Text, ...] = ()
     again: tuple[Text, ...] = ()
@@ -76,7 +84,7 @@ class ExitQuestion(Strict):
 class Needed(Strict):
     """Something to get out of the cupboard, how many, and for whom."""
 
-    item: Id
+    item: MaterialId
     count: Count = 1
     per: Per = "class"
     note: AdultText | None = None
@@ -90,7 +98,7 @@ class Needed(Strict):
 class CautionNote(Strict):
     """The author's own note on one risk; the standard line is printed with it."""
 
-    risk: Id
+    risk: CautionId
     note: Text
 
 
@@ -106,11 +114,11 @@ class Session(OfBook):
     objectives: Claims
     revisits: Claims = Field(default_factory=dict)
     """Objectives of the year before, taken up again here."""
-    concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
-    themes: tuple[Id, ...] = ()
+    concepts: Annotated[tuple[ConceptId, ...], Field(min_length=1)]
+    themes: tuple[ThemeId, ...] = ()
     reads: Annotated[tuple[Reading, ...], Field(min_length=1)]
     steps: Annotated[tuple[Step, ...], Field(min_length=1)]
-    words: NewAndAgain = NewAndAgain()
+    words: WordsNewAndAgain = WordsNewAndAgain()
     symbols: NewAndAgain = NewAndAgain()
     task: Task
     stem_sentences: Annotated[tuple[Text, ...], Field(min_length=1)]

@@ -6,8 +6,8 @@ from pathlib import Path
 from string import Template
 
 from ..model.address import CONTENT, slug
-from ..publish.page_kinds.kind import NotListed, Starter
-from ..publish.page_kinds.table import PAGE_KINDS
+from .page_kinds.kind import NotListed, Starter
+from .page_kinds.table import PAGE_KINDS
 
 
 class AlreadyThere(Exception):

@@ -1,0 +1,249 @@
+"""What the form asks of the desk, as a change to the page."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Annotated, Any, Literal
+
+from pydantic import Field, TypeAdapter
+
+from ..edits.edit import (
+    AddItem,
+    AddSection,
+    Edit,
+    EditRefused,
+    InBlock,
+    MoveItem,
+    MoveSection,
+    RemoveItem,
+    RemoveSection,
+    RenameSection,
+    SetBlock,
+    SetSection,
+    SetValue,
+    Value,
+    ValueEdit,
+)
+from ..model.document import Loc
+from ..model.fields import Strict
+from .new_activity import begin_activity
+from .page_text import ActivityForm, PageText
+from .sections import with_activity, with_words
+from .shape import NOTATION, Shape, group_of, shape_at
+from .values import blank, meant
+
+Step = Annotated[str, Field(max_length=200, strict=True)] | Annotated[int, Field(ge=0, strict=True)]
+
+
+class _InForm(Strict):
+    """Of a value: in which form it stands, and where in it."""
+
+    activity: Annotated[int, Field(ge=0)] | None = None
+    """The number of the activity; none for front matter."""
+    loc: Annotated[tuple[Step, ...], Field(min_length=1, max_length=16)]
+
+
+class Type(_InForm):
+    """What was typed or chosen; an empty box takes a field out that the page can do without."""
+
+    do: Literal["type"]
+    text: Annotated[str, Field(max_length=100_000)]
+
+
+class Add(_InForm):
+    """One more item of a list, or with a key of a mapping; with a text, that is in it."""
+
+    do: Literal["add"]
+    key: str | None = None
+    text: str | None = None
+
+
+class Remove(_InForm):
+    """An item, or a field, taken out."""
+
+    do: Literal["remove"]
+
+
+class Move(_InForm):
+    """An item of a list, put in another place of it."""
+
+    do: Literal["move"]
+    to: int
+
+
+class Write(Strict):
+    """The words of a part of a section."""
+
+    do: Literal["write"]
+    section: int
+    part: int
+    text: Annotated[str, Field(max_length=100_000)]
+
+
+class WriteActivity(Strict):
+    """The whole data of an activity, typed as it stands in the file; or another kind and task for it."""
+
+    do: Literal["write-activity"]
+    activity: int
+    text: Annotated[str, Field(max_length=20_000)] = ""
+    kind: str = ""
+    task: str = ""
+
+
+class BeginActivity(Strict):
+    """An activity of a kind and task behind a part of a section."""
+
+    do: Literal["begin-activity"]
+    section: int
+    part: int
+    kind: str
+    task: str = ""
+
+
+class RemoveActivity(Strict):
+    """An activity taken out of its section."""
+
+    do: Literal["remove-activity"]
+    section: int
+    part: int
+
+
+class Section(Strict):
+    """A section added, taken out, moved or given another name."""
+
+    do: Literal["add-section", "remove-section", "move-section", "rename-section"]
+    section: int = 0
+    name: Annotated[str, Field(max_length=200)] = ""
+    to: int = 0
+
+
+Asked = (
+    Type | Add | Remove | Move | Write | WriteActivity | BeginActivity | RemoveActivity | Section
+)
+ASKED: TypeAdapter[Asked] = TypeAdapter(Annotated[Asked, Field(discriminator="do")])
+
+
+def edits_for(asked: Asked, page: PageText) -> Sequence[Edit]:
+    """The changes to the page's text. Raises ``EditRefused`` for what its form does not have."""
+    match asked:
+        case Type() | Add() | Remove() | Move():
+            return _in_form(asked, page)
+        case Write(section=section, part=part, text=text):
+            _hold(page, section, part)
+            return [SetSection(*with_words(page.body, section, part, text))]
+        case RemoveActivity(section=section, part=part):
+            _hold(page, section, part)
+            return [SetSection(*with_words(page.body, section, part, ""))]
+        case BeginActivity(section=section, part=part, kind=kind, task=task):
+            _hold(page, section, part)
+            return [SetSection(*with_activity(page.body, section, part, begin_activity(kind, task)))]
+        case WriteActivity(activity=number, text=text, kind=kind, task=task):
+            old = _activity(page, number).raw or {}
+            return [SetBlock(number, begin_activity(kind, task, old) if kind else text)]
+        case Section():
+            return [_section(asked, page)]
+
+
+def _in_form(asked: Type | Add | Remove | Move, page: PageText) -> list[Edit]:
+    shape, raw = _form(asked, page)
+    edits = _value_edits(asked, shape, raw)
+    if asked.activity is None:
+        return list(edits)
+    return [InBlock(asked.activity, edit) for edit in edits]
+
+
+def _form(asked: _InForm, page: PageText) -> tuple[Shape, Any]:
+    if asked.activity is None:
+        if page.schema is None or page.raw is None:
+            raise EditRefused("The page cannot be read: put its text right first.")
+        return group_of(page.schema), page.raw
+    form = _activity(page, asked.activity)
+    if form.shape is None:
+        raise EditRefused("The activity cannot be read: put its text right first.")
+    return form.shape, form.raw
+
+
+def _activity(page: PageText, number: int) -> ActivityForm:
+    if number not in page.activities:
+        raise EditRefused(f"There is no activity {number + 1} in the page any more.")
+    return ActivityForm(page.activities[number])
+
+
+def _value_edits(asked: Type | Add | Remove | Move, form: Shape, raw: Any) -> list[ValueEdit]:
+    loc = asked.loc
+    shape = shape_at(form, loc)
+    match asked:
+        case Remove():
+            return [RemoveItem(loc)]
+        case Move(to=to):
+            return [MoveItem(loc, to)]
+        case Add(key=key, text=text):
+            if shape is None or shape.inner is None:
+                raise EditRefused("Nothing can be added there.")
+            value = blank(shape.inner) if text is None else meant(shape.inner, text)
+            if shape.sort == "map":
+                return [SetValue((*loc, _key(shape, key or "")), value)]
+            return [AddItem(loc, value)]
+        case Type(text=text):
+            return _type(loc, text, shape or NOTATION, form, raw)
+
+
+def _type(loc: Loc, text: str, shape: Shape, form: Shape, raw: Any) -> list[ValueEdit]:
+    old = _value_at(raw, loc)
+    if not text.strip() and not _is_needed(form, loc):
+        return [RemoveItem(loc)] if _is_there(raw, loc) else []
+    as_it_stands = shape.sort in ("list", "group", "map") or isinstance(old, (dict, list)) and shape.sort != "objective"
+    value: Value = meant(NOTATION if as_it_stands else shape, text)
+    return [SetValue(loc, value)]
+
+
+def _key(shape: Shape, key: str) -> str | int:
+    """A key of a mapping, as the file has it."""
+    read = meant(shape.keys, key.strip()) if shape.keys else key.strip()
+    if not isinstance(read, (str, int)) or read == "":
+        raise EditRefused("A name is needed first.")
+    return read
+
+
+def _is_needed(form: Shape, loc: Loc) -> bool:
+    """Whether the page cannot do without what stands at a path; an item of a list can be taken out, but is not by emptying it."""
+    holder = shape_at(form, loc[:-1])
+    if holder is None or holder.sort != "group":
+        return True
+    return any(asked.key == loc[-1] and asked.needed for asked in holder.fields)
+
+
+def _is_there(raw: Any, loc: Loc) -> bool:
+    for step in loc:
+        if isinstance(raw, list):
+            if not isinstance(step, int) or step >= len(raw):
+                return False
+        elif not isinstance(raw, dict) or step not in raw:
+            return False
+        raw = raw[step]
+    return True
+
+
+def _value_at(raw: Any, loc: Loc) -> Any:
+    if not _is_there(raw, loc):
+        return None
+    for step in loc:
+        raw = raw[step]
+    return raw
+
+
+def _hold(page: PageText, section: int, part: int) -> None:
+    if not (0 <= section < len(page.sections) and 0 <= part < len(page.sections[section].parts)):
+        raise EditRefused("That part of the page is not there any more.")
+
+
+def _section(asked: Section, page: PageText) -> Edit:
+    if asked.do == "add-section":
+        return AddSection(asked.name.strip(), "")
+    _hold(page, asked.section, 0)
+    name = page.sections[asked.section].name
+    if asked.do == "remove-section":
+        return RemoveSection(name)
+    if asked.do == "rename-section":
+        return RenameSection(name, asked.name.strip())
+    return MoveSection(name, asked.to)
