@@ -20,7 +20,9 @@ def run(root: Path, options: argparse.Namespace) -> int:
     from ..desk.server import serve_desk  # noqa: PLC0415 - the other commands need no server
 
     def tell(address: str) -> None:
-        print(f"Your desk is at\n\n  {address}\n\nOnly this machine can open it, and only with that address.", flush=True)
+        print(
+            f"Your desk is at\n\n  {address}\n\nOnly this machine can open it, and only with that address.", flush=True
+        )
         print("It stops when you press Ctrl and C here, or when its tabs have been closed for a while.", flush=True)
         if not options.stay:
             webbrowser.open(address)
@@ -28,7 +30,9 @@ def run(root: Path, options: argparse.Namespace) -> int:
     try:
         serve_desk(root, options.port, tell)
     except OSError as error:
-        raise Misused(f"The desk cannot be opened there: {(error.strerror or 'no reason given').lower()}.", FAILED) from None
+        raise Misused(
+            f"The desk cannot be opened there: {(error.strerror or 'no reason given').lower()}.", FAILED
+        ) from None
     return 0
 
 

@@ -8,7 +8,6 @@ from pathlib import Path
 
 from ..check.suggestion import did_you_mean
 from ..publish import starters
-
 from .command import FAILED, Command, Misused, in_project
 
 

@@ -61,6 +61,7 @@ class DeskApp:
                 Route("/edit", self._sent(self._edit), methods=["POST"]),
                 Route("/step", self._sent(self._step), methods=["POST"]),
                 Route("/restore", self._sent(self._restore), methods=["POST"]),
+                Route("/rewrite", self._sent(self._rewrite), methods=["POST"]),
                 Route("/new", self._sent(self._new), methods=["POST"]),
             ],
             exception_handlers={EditRefused: _refused, ChangedOutside: _changed_outside, _TooMuch: _too_much},
@@ -117,6 +118,11 @@ class DeskApp:
     def _restore(self, sent: Sent) -> Response:
         source = str(sent.get("source", ""))
         saved = self._pages.desk.restore(source, str(sent.get("before", "")), str(sent.get("name", "")))
+        return JSONResponse(self._pages.after(source, None, saved))
+
+    def _rewrite(self, sent: Sent) -> Response:
+        source = str(sent.get("source", ""))
+        saved = self._pages.desk.rewrite(source, str(sent.get("before", "")), str(sent.get("text", "")))
         return JSONResponse(self._pages.after(source, None, saved))
 
     def _new(self, sent: Sent) -> Response:

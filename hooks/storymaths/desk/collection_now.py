@@ -10,7 +10,10 @@ from typing import TypeAlias
 from ..build import Build
 from ..model.address import CONTENT, html_of
 from ..model.problem import Problem
+from ..model.site_settings import SiteSettings
 from ..pipeline import start_build
+from ..publish.assets import look
+from ..publish.page_frame import theme_files
 from ..publish.sheets import Sheet
 
 _WATCHED = (CONTENT, "site_data")
@@ -26,6 +29,7 @@ class CollectionNow:
         self._stamp: _Stamp = frozenset()
         self._one_at_a_time = threading.Lock()
         self._files: Mapping[str, bytes | str | Path] = {}
+        self._shared: Mapping[str, bytes | str | Path] = {}
         self._printed: dict[str, Path] = {}
 
     def build(self) -> Build:
@@ -58,9 +62,21 @@ class CollectionNow:
             source = next((page for page in build.pages if html_of(page) == address), None)
             if source is not None:
                 return build.page(source).encode()
-            self._files = self._files or build.files()
-            found = self._files.get(address) or self._printed.get(address)
+            picture = f"{CONTENT}{address}"
+            if build.reading.collection and picture in build.reading.collection.files and not address.endswith(".md"):
+                return self._root / picture
+            found = self._of_every_page(build).get(address) or self._printed.get(address)
+            if found is None:
+                self._files = self._files or build.files()
+                found = self._files.get(address)
         return found.encode() if isinstance(found, str) else found
+
+    def _of_every_page(self, build: Build) -> Mapping[str, bytes | str | Path]:
+        """What all pages share, which no page changes: it need not wait for the files that tell of the whole collection."""
+        if not self._shared:
+            settings = build.reading.collection.reference.site if build.reading.collection else SiteSettings()
+            self._shared = {**theme_files(), **look(self._root / ".cache", settings)}
+        return self._shared
 
     def sheets(self, source: str) -> Sequence[Sheet]:
         """The print sheets of a page, made now."""

@@ -44,7 +44,11 @@ class Control:
         expected = held.get(self.shape.sort)
         if self.raw is None or (expected and isinstance(self.raw, expected)):
             return self.shape.sort
-        return "notation" if expected or isinstance(self.raw, (dict, list)) and self.shape.sort != "objective" else self.shape.sort
+        return (
+            "notation"
+            if expected or (isinstance(self.raw, (dict, list)) and self.shape.sort != "objective")
+            else self.shape.sort
+        )
 
     @property
     def rows(self) -> int:
@@ -59,7 +63,11 @@ class Control:
     @property
     def head(self) -> str:
         """The first words of a group, by which it is told from its neighbours."""
-        said = [one.value or one.head for one in self.inner if one.is_there]
+        said = [
+            one.head if one.inner or one.sort in ("list", "group", "map") else one.value
+            for one in self.inner
+            if one.is_there
+        ]
         head = " · ".join(part for part in said if part)
         return head if len(head) <= _HEADS else f"{head[:_HEADS].rsplit(' ', 1)[0]} …"
 

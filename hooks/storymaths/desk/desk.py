@@ -5,12 +5,13 @@ from __future__ import annotations
 import threading
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from pathlib import Path
+from pathlib import Path, PurePosixPath
 
 from ..edits.apply import apply_all
 from ..edits.edit import Edit, EditRefused
 from ..edits.save import hash_of, read_file, save
 from ..model.address import CONTENT
+from .page_text import PageText
 from .states import States
 
 
@@ -46,7 +47,7 @@ class Desk:
     def open(self, source: str) -> Saved:
         """A page as its file is now. Raises ``EditRefused``."""
         with self._one_at_a_time:
-            text, mark = read_file(self.content, source)
+            text, mark = self._read(source)
             return self._follow(source, text, mark)
 
     def change(self, source: str, before: str, edits: Sequence[Edit], box: object = None) -> Saved:
@@ -56,7 +57,7 @@ class Desk:
         both cases nothing is written.
         """
         with self._one_at_a_time:
-            text, mark = read_file(self.content, source)
+            text, mark = self._read(source)
             made = apply_all(text, edits)
             if made == text and mark == before:
                 return self._follow(source, text, mark)
@@ -65,7 +66,7 @@ class Desk:
     def step(self, source: str, before: str, by: int) -> Saved:
         """Takes the last change back (−1), or makes it again (1). Raises as ``change`` does."""
         with self._one_at_a_time:
-            text, mark = read_file(self.content, source)
+            text, mark = self._read(source)
             trail = self._trails.get(source, _Trail())
             to = trail.now + by
             if not 0 <= to < len(trail.texts):
@@ -78,16 +79,30 @@ class Desk:
     def restore(self, source: str, before: str, name: str) -> Saved:
         """Brings an earlier state back; what is there now is one step back from it. Raises as ``change`` does."""
         with self._one_at_a_time:
-            text, _ = read_file(self.content, source)
+            text, _ = self._read(source)
             state = self.states.find(source, name)
             if state is None:
                 raise EditRefused("That state is not kept any more.")
             return self._write(source, before, text, state.text, None)
 
+    def rewrite(self, source: str, before: str, text: str) -> Saved:
+        """Saves what an author typed as the whole file, where it had no form. Raises as ``change`` does."""
+        with self._one_at_a_time:
+            old, _ = self._read(source)
+            if PageText(old).controls:
+                raise EditRefused("The page can be read again: change it in its form.")
+            return self._write(source, before, old, text.replace("\r\n", "\n"), None)
+
     def text_of(self, source: str, mark: str) -> str | None:
         """A text of a page that a tab may still have, by its mark."""
         texts = self._trails[source].texts if source in self._trails else []
         return next((text for text in texts if hash_of(text.encode()) == mark), None)
+
+    def _read(self, source: str) -> tuple[str, str]:
+        """A page's text and mark. Each page has one name here, by which it is followed."""
+        if PurePosixPath(source).as_posix() != source:
+            raise EditRefused(f"There is no page {source} in the collection.")
+        return read_file(self.content, source)
 
     def _write(self, source: str, before: str, old: str, new: str, box: object) -> Saved:
         self._keep(source, old)

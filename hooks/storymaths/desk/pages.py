@@ -46,7 +46,11 @@ class Pages:
         found = shelves(build.reading.collection, build.reading.problems) if build.reading.collection else []
         reference = [problem for problem in build.reading.problems if not problem.place.path.startswith(CONTENT)]
         return self._draw(
-            "collection.html", shelves=found, reference=reference, total=len(build.reading.problems), starters=self._starters
+            "collection.html",
+            shelves=found,
+            reference=reference,
+            total=len(build.reading.problems),
+            starters=self._starters,
         )
 
     def page(self, source: str) -> str:
@@ -127,7 +131,9 @@ class Pages:
     def own(self, name: str) -> bytes | None:
         """A file of the desk's own pages."""
         if name == "desk.css":
-            return (stylesheet().replace("../fonts/", "/site/fonts/") + (_HERE / "look" / name).read_text("utf-8")).encode()
+            return (
+                stylesheet().replace("../fonts/", "/site/fonts/") + (_HERE / "look" / name).read_text("utf-8")
+            ).encode()
         return f"{joined(_SCRIPT)};\n".encode() if name == "desk.js" else None
 
     def start(self, kind: str, title: str, book: str) -> str:
@@ -195,7 +201,11 @@ class Pages:
         screen = html_of(screen_page(source))
         if any(html_of(page) == screen for page in self._now.latest().pages):
             looks.append(("Class screen", f"/site/{quote(screen)}"))
-        homes = [entry for entry in siblings.entries if entry.kind == "home activity" and entry.source != source] if siblings else []
+        homes = (
+            [entry for entry in siblings.entries if entry.kind == "home activity" and entry.source != source]
+            if siblings
+            else []
+        )
         return [*looks, *((f"Home {home.place}", f"/site/{quote(html_of(home.source))}") for home in homes)]
 
     def _title(self, source: str, text: PageText) -> str:
@@ -229,7 +239,15 @@ def _makeup(text: PageText) -> object:
     """What a form is drawn by: the same for two texts whose forms differ in their words alone."""
 
     def boxes(controls: Sequence[Control]) -> object:
-        return [(one.id, one.sort, one.is_there and one.shape.sort == "objective" and one.value.partition(":")[0], boxes(one.inner)) for one in controls]
+        return [
+            (
+                one.id,
+                one.sort,
+                one.is_there and one.shape.sort == "objective" and one.value.partition(":")[0],
+                boxes(one.inner),
+            )
+            for one in controls
+        ]
 
     forms = [ActivityForm(part) for part in text.activities.values()]
     return (
@@ -237,4 +255,3 @@ def _makeup(text: PageText) -> object:
         [(form.id, form.task, boxes(form.controls)) for form in forms],
         [(section.name, len(section.parts)) for section in text.sections],
     )
-

@@ -117,9 +117,7 @@ class Section(Strict):
     to: int = 0
 
 
-Asked = (
-    Type | Add | Remove | Move | Write | WriteActivity | BeginActivity | RemoveActivity | Section
-)
+Asked = Type | Add | Remove | Move | Write | WriteActivity | BeginActivity | RemoveActivity | Section
 ASKED: TypeAdapter[Asked] = TypeAdapter(Annotated[Asked, Field(discriminator="do")])
 
 
@@ -192,7 +190,7 @@ def _type(loc: Loc, text: str, shape: Shape, form: Shape, raw: Any) -> list[Valu
     old = _value_at(raw, loc)
     if not text.strip() and not _is_needed(form, loc):
         return [RemoveItem(loc)] if _is_there(raw, loc) else []
-    as_it_stands = shape.sort in ("list", "group", "map") or isinstance(old, (dict, list)) and shape.sort != "objective"
+    as_it_stands = shape.sort in ("list", "group", "map") or (isinstance(old, (dict, list)) and shape.sort != "objective")
     value: Value = meant(NOTATION if as_it_stands else shape, text)
     return [SetValue(loc, value)]
 

@@ -77,5 +77,3 @@ def with_activity(body: str, section: int, part: int, data: str) -> tuple[str, s
     texts = ["\n".join(lines[one.first : one.last]).strip("\n") for one in chosen.parts]
     texts.insert(part + 1, f"```maths\n{data.rstrip()}\n```")
     return chosen.name, "\n\n".join(text for text in texts if text.strip())
-
-

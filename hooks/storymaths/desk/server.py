@@ -46,7 +46,12 @@ def serve_desk(root: Path, port: int, tell: Callable[[str], None], alone: float 
         key, port = new_key(), listening.getsockname()[1]
         asked = _Asked(desk_app(root))
         config = uvicorn.Config(
-            Lock(asked, key, port), log_level="warning", access_log=False, ws="none", lifespan="off", server_header=False
+            Lock(asked, key, port),
+            log_level="warning",
+            access_log=False,
+            ws="none",
+            lifespan="off",
+            server_header=False,
         )
         server = uvicorn.Server(config)
         tell(f"http://{HOST}:{port}/?{KEY}={key}")

@@ -36,9 +36,11 @@ def _as_notation(raw: Any) -> str:
         line = ", ".join(map(str, raw))
         if _listed(line) == list(raw):
             return line
-    return str(yaml.safe_dump(raw, default_flow_style=True, allow_unicode=True, width=10**6, sort_keys=False)).removesuffix(
-        "\n...\n"
-    ).rstrip("\n")
+    return (
+        str(yaml.safe_dump(raw, default_flow_style=True, allow_unicode=True, width=10**6, sort_keys=False))
+        .removesuffix("\n...\n")
+        .rstrip("\n")
+    )
 
 
 def _listed(line: str) -> list[Any] | None:
