@@ -122,7 +122,7 @@ def test_a_problem_comes_beside_its_box_and_goes(tab: Tab) -> None:
         ({"do": "remove", "loc": ["task", "pictures"]}, "front.task.pictures"),
         ({"do": "type", "loc": ["kind"], "text": "x", "activity": 0}, "activity-0.kind"),
         ({"do": "type", "loc": ["answers"], "text": "17", "activity": 0}, "activity-0.answers"),
-        ({"do": "write", "section": 1, "part": 0, "text": "There are 3 + 4 = 8 of them."}, "words-1-0"),
+        ({"do": "write", "section": 1, "part": 0, "text": "Now 3 + 4 = 8."}, "words-1-0"),
     ],
 )
 def test_each_problem_stands_beside_the_box_it_is_of(tab: Tab, asked: dict[str, Any], box: str) -> None:

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 import yaml
 
-from ..model.problem import Place, Problem
+from ..check.field_missing import RULE as FIELD_MISSING
+from ..model.problem import Problem
 from ..parse.yaml_text import BrokenYaml, compose
 from .control import id_under
 from .page_text import FRONT, PageText
@@ -27,12 +28,10 @@ class _Stretch:
 def box_of(problem: Problem, page: PageText) -> str:
     """The id of the box a problem belongs beside, or of the narrowest that would hold it; empty for the page itself."""
     place, front = problem.place, page.front
+    if problem.rule == FIELD_MISSING.name:
+        return _missing(problem)
     if front is not None and place.line < page.body_line:
-        found = _narrowest(front, (place.line - 2, place.column - 1), FRONT)
-        missing = _missing(problem)
-        if missing and place == Place(place.path, 2, 1):
-            return f"{FRONT}.{missing}"  # what holds it is the whole front matter, which begins with another field
-        return f"{found}.{missing}" if missing else found
+        return _narrowest(front, (place.line - 2, place.column - 1), FRONT)
     line = place.line - page.body_line
     for at, section in enumerate(page.sections):
         if not section.first <= line < section.last:
@@ -48,8 +47,10 @@ def box_of(problem: Problem, page: PageText) -> str:
 
 
 def _missing(problem: Problem) -> str:
-    """The field that is not there, by the words of the rule."""
-    return problem.message.split('"')[1] if problem.rule == "field-missing" and '"' in problem.message else ""
+    """The box of a field that is not there, by the words of its rule: the place is only that of what should hold it."""
+    _, name, *inside = problem.message.split('"')
+    steps = [f"{int(step) - 1}" if step.isdecimal() else step for step in inside[1].split(".")] if len(inside) > 1 else []
+    return ".".join((FRONT, *steps, name))
 
 
 def _narrowest(text: str, at: _Spot, id: str) -> str:

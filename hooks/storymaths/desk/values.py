@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+import json
 from collections.abc import Mapping, Sequence
 from typing import Any
 
@@ -27,6 +28,8 @@ def shown(shape: Shape, raw: Any) -> str:
         return f"{code}: {', '.join(map(str, parts)) if isinstance(parts, list) else parts}"
     if isinstance(raw, datetime.date):
         return raw.isoformat()
+    if isinstance(raw, str) and shape.sort == "notation" and meant(shape, raw) != raw:
+        return json.dumps(raw, ensure_ascii=False)  # words that would be taken for something else
     return raw if isinstance(raw, str) else _as_notation(raw)
 
 
@@ -95,7 +98,8 @@ def _scalar(text: str) -> Any:
         read, twice = load(text)
     except BrokenYaml:
         return text
-    return text if twice or read is None else read
+    is_time = isinstance(read, int) and ":" in text  # 8:00, of which YAML 1.1 makes 480
+    return text if twice or read is None or is_time else read
 
 
 def blank(shape: Shape) -> Value:

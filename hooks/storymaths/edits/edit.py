@@ -5,11 +5,13 @@ from __future__ import annotations
 import datetime
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import TypeAlias
+from typing import TypeAlias, Union
 
 from ..model.prose import Loc
 
-Value: TypeAlias = str | int | float | bool | datetime.date | None | Sequence["Value"] | Mapping[str, "Value"] | Mapping[int, "Value"]
+Value: TypeAlias = Union[
+    str, int, float, bool, datetime.date, None, Sequence["Value"], Mapping[str, "Value"], Mapping[int, "Value"]
+]
 """What can stand in front matter, as YAML reads it."""
 
 

@@ -132,7 +132,9 @@ def _blocks(source: str, old: str, value: str, indent: str, width: int) -> Itera
         yield f"{first}{note}\n{lines}"
 
 
-def _refilled(source: str, old: str, new: str, write: Callable[[str], str], indent: str, width: int) -> str | None:
+def _refilled(
+    source: str, old: str, new: str, write: Callable[[str], str], indent: str, width: int
+) -> str | None:
     """Words over several lines with some of them changed: what stands before and after keeps its lines."""
     parts = _PARTS.split(source)
     words, gaps = parts[::2], parts[1::2]

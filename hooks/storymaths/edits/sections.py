@@ -88,10 +88,7 @@ def _pieces(body: str) -> list[_Piece]:
     read, lines = read_body(body), body.split("\n")
     starts = [section.heading.line - 1 for section in read.sections]
     names = ["", *(section.heading.words for section in read.sections)]
-    texts = [
-        "\n".join(lines[a:b]) + "\n" * (b < len(lines))
-        for a, b in zip([0, *starts], [*starts, len(lines)], strict=True)
-    ]
+    texts = ["\n".join(lines[a:b]) + "\n" * (b < len(lines)) for a, b in zip([0, *starts], [*starts, len(lines)], strict=True)]
     return [_piece(name, text, 1 if at else 0) for at, (name, text) in enumerate(zip(names, texts, strict=True))]
 
 
@@ -113,16 +110,10 @@ def set_block(body: str, number: int, text: str) -> str:
     lines = body.split("\n")
     old = fence.text.removesuffix("\n").split("\n") if fence.text else []
     indent = " " * (fence.column - 1)
-    new = (
-        [f"{indent}{line}" if line else "" for line in text.replace("\r\n", "\n").removesuffix("\n").split("\n")]
-        if text
-        else []
-    )
+    new = [f"{indent}{line}" if line else "" for line in text.replace("\r\n", "\n").removesuffix("\n").split("\n")] if text else []
     made = "\n".join([*lines[: fence.line], *new, *lines[fence.line + len(old) :]])
     wanted = [block.text for block in read_body(body).activities]
-    wanted[number] = (
-        "".join(f"{line}\n" for line in text.replace("\r\n", "\n").removesuffix("\n").split("\n")) if text else ""
-    )
+    wanted[number] = "".join(f"{line}\n" for line in text.replace("\r\n", "\n").removesuffix("\n").split("\n")) if text else ""
     if [block.text for block in read_body(made).activities] != wanted:
         raise EditRefused("The activity's text would end too early: no line in it begins with ```.")
     return made

@@ -70,9 +70,7 @@ def _dash(text: str, listed: yaml.Node, item: yaml.Node) -> int:
         if at <= item.start_mark.index and text[at : at + 1] == "-":
             return at
         if start == 0:
-            raise EditRefused(
-                "A list of the page is written in a way that cannot be changed here: change it in its file."
-            )
+            raise EditRefused("A list of the page is written in a way that cannot be changed here: change it in its file.")
         line_end = start - 1
 
 

@@ -39,9 +39,7 @@ def _read(text: str) -> Any:
     try:
         raw, twice = load(text)
     except BrokenYaml as broken:
-        raise EditRefused(
-            f"The page cannot be read at its line {broken.line}: put that right in its file first."
-        ) from None
+        raise EditRefused(f"The page cannot be read at its line {broken.line}: put that right in its file first.") from None
     if twice:
         raise EditRefused(f'"{twice[0].key}" is written twice in the page: take one of the two out in its file first.')
     return {} if raw is None else raw
@@ -115,9 +113,7 @@ def _change_one(text: str, edit: ValueEdit, keys: Keys) -> str:
                 return made
         except (BrokenYaml, yaml.YAMLError):
             continue
-    raise EditRefused(
-        f"{in_words(edit.path)} could not be changed without touching what stands around it: change it in its file."
-    )
+    raise EditRefused(f"{in_words(edit.path)} could not be changed without touching what stands around it: change it in its file.")
 
 
 def _forms(text: str, raw: Any, edit: ValueEdit, at_key: int) -> Iterator[str]:
