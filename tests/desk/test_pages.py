@@ -26,6 +26,7 @@ from .asking import Tab
 from .random_changes import random_change
 
 SESSION = "books/cliff-house-lift/session-1.md"
+HOME = "books/cliff-house-lift/home-1.md"
 TEXTS = {page.source: (PROJECT / page.path).read_text("utf-8") for page in collection().documents}
 
 
@@ -225,8 +226,8 @@ def test_a_new_page_is_what_the_command_begins(tab: Tab, tmp_path: Path) -> None
 
 
 def test_two_hundred_random_changes_at_the_desk_are_the_same_on_the_file(tab: Tab, tmp_path: Path) -> None:
-    choose = random.Random(20261128)
-    text, taken = file_of(tmp_path).read_bytes().decode(), 0
+    choose, tab, file = random.Random(20261128), Tab(tab.app, HOME), file_of(tmp_path, HOME)
+    text, taken = file.read_bytes().decode(), 0
     for _ in range(200):
         asked = random_change(choose, PageText(text))
         try:
@@ -237,7 +238,7 @@ def test_two_hundred_random_changes_at_the_desk_are_the_same_on_the_file(tab: Ta
         assert answer.status == (422 if wanted is None else 200), (asked, answer.text)
         taken += wanted is not None
         text = text if wanted is None else wanted
-        assert file_of(tmp_path).read_bytes() == text.encode()
+        assert file.read_bytes() == text.encode()
     assert taken > 150
 
 

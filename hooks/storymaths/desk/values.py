@@ -99,7 +99,14 @@ def _scalar(text: str) -> Any:
     except BrokenYaml:
         return text
     is_time = isinstance(read, int) and ":" in text  # 8:00, of which YAML 1.1 makes 480
-    return text if twice or read is None or is_time else read
+    return text if twice or read is None or is_time or not _has_names(read) else read
+
+
+def _has_names(value: Any) -> bool:
+    """Whether every key in a value is a word or a number: YAML makes an empty one of a mere question mark."""
+    if isinstance(value, dict):
+        return all(isinstance(key, (str, int)) and _has_names(inner) for key, inner in value.items())
+    return not isinstance(value, list) or all(map(_has_names, value))
 
 
 def blank(shape: Shape) -> Value:
