@@ -18,6 +18,7 @@ COMMANDS: Mapping[str, str] = {
     "words": "list where each word is taught",
     "solve": "work out one activity: every answer, and the years it fits",
     "tune": "propose numbers with which an activity comes out",
+    "propose": "what could still be put into a session, as a difference; --write puts it in",
     "publish": "put the site in place in one step, or the last one back",
     "plan": "lay the sessions of a series on the days of a school",
     "pack": "make one file with all of a series, to open without a server",

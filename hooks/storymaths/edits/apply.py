@@ -24,7 +24,9 @@ def apply(text: str, edit: Edit) -> str:
     plain = text.removeprefix(_BOM).replace("\r\n", "\n")
     found = FENCE.match(plain)
     if found is None:
-        raise EditRefused("The page does not open with front matter between two lines of ---: put that right in its file first.")
+        raise EditRefused(
+            "The page does not open with front matter between two lines of ---: put that right in its file first."
+        )
     front, body = found[1], plain[found.end() :]
     if isinstance(edit, SetValue | AddItem | RemoveItem | MoveItem):
         kind = _KIND.search(front)
@@ -70,6 +72,8 @@ def _with_line_ends_of(old: str, new: str) -> str:
     lines = re.split(r"(?<=\n)", new)
     usual = "\r\n" if 2 * old.count("\r\n") >= old.count("\n") else "\n"
     made = list[str]()
-    for tag, a, b, c, d in SequenceMatcher(None, [w.replace("\r\n", "\n") for w in was], lines, autojunk=False).get_opcodes():
+    for tag, a, b, c, d in SequenceMatcher(
+        None, [w.replace("\r\n", "\n") for w in was], lines, autojunk=False
+    ).get_opcodes():
         made += was[a:b] if tag == "equal" else [line.replace("\n", usual) for line in lines[c:d]]
     return "".join(made)

@@ -5,13 +5,14 @@ from __future__ import annotations
 import datetime
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import TypeAlias, Union
+from typing import TypeAlias
 
 from ..model.prose import Loc
 
-Value: TypeAlias = Union[
-    str, int, float, bool, datetime.date, None, Sequence["Value"], Mapping[str, "Value"], Mapping[int, "Value"]
-]
+Simple: TypeAlias = str | int | float | bool | datetime.date | None
+Value: TypeAlias = (
+    Simple | Sequence["Value"] | Mapping[str, "Value"] | Mapping[int, "Value"] | Mapping[str | int, "Value"]
+)
 """What can stand in front matter, as YAML reads it."""
 
 

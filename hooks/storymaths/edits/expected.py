@@ -8,6 +8,7 @@ from typing import Any
 
 from .edit import AddItem, EditRefused, MoveItem, RemoveItem, SetValue, ValueEdit
 
+
 def value_at(raw: Any, path: Sequence[str | int]) -> Any:
     """The value at a path. Raises ``EditRefused`` where nothing stands there."""
     for step in path:

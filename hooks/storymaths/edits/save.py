@@ -27,7 +27,9 @@ def read_file(content: Path, source: str) -> tuple[str, str]:
     try:
         return data.decode("utf-8"), hash_of(data)
     except UnicodeDecodeError:
-        raise EditRefused(f"{source} is not text in UTF-8: save it as that in the program it was written with.") from None
+        raise EditRefused(
+            f"{source} is not text in UTF-8: save it as that in the program it was written with."
+        ) from None
 
 
 def hash_of(data: bytes) -> str:

@@ -48,7 +48,7 @@ def _in_single(text: str) -> str:
 
 def stands_bare(text: str, in_brackets: bool) -> bool:
     """Whether words can be written without quotes and mean the same."""
-    if "\n" in text or not any(letter.isalnum() for letter in text):  # = or ≠ alone looks like a slip
+    if "\n" in text or not any(letter.isalnum() or letter == "_" for letter in text):  # = or ≠ alone looks like a slip
         return False
     forms: Mapping[str, Any] = (
         {f"[{text}, 1]": [text, 1], f"{{k: {text}, l: 1}}": {"k": text, "l": 1}}
@@ -113,6 +113,8 @@ def forms_in_place(source: str, old: yaml.ScalarNode, value: Any, indent: str, w
             yield mark + write(value) + mark
         elif stands_bare(value, flow):
             yield value
+        elif not flow and len(value) > USUAL_WIDTH and (block := folded(value, indent, width)):
+            yield block
     yield quoted(value)
 
 
@@ -132,9 +134,7 @@ def _blocks(source: str, old: str, value: str, indent: str, width: int) -> Itera
         yield f"{first}{note}\n{lines}"
 
 
-def _refilled(
-    source: str, old: str, new: str, write: Callable[[str], str], indent: str, width: int
-) -> str | None:
+def _refilled(source: str, old: str, new: str, write: Callable[[str], str], indent: str, width: int) -> str | None:
     """Words over several lines with some of them changed: what stands before and after keeps its lines."""
     parts = _PARTS.split(source)
     words, gaps = parts[::2], parts[1::2]

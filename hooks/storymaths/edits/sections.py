@@ -78,8 +78,9 @@ def _with_blank_lines(pieces: Sequence[_Piece]) -> str:
     """The pieces one after the other, a blank line between any two."""
     made = ""
     for piece in pieces:
-        apart = made and not made.endswith("\n\n")
-        made += ("\n" if made.endswith("\n") else "\n\n" if apart else "") * bool(apart) + piece.whole
+        if made and not made.endswith("\n\n"):
+            made += "\n" if made.endswith("\n") else "\n\n"
+        made += piece.whole
     return made
 
 
@@ -88,7 +89,10 @@ def _pieces(body: str) -> list[_Piece]:
     read, lines = read_body(body), body.split("\n")
     starts = [section.heading.line - 1 for section in read.sections]
     names = ["", *(section.heading.words for section in read.sections)]
-    texts = ["\n".join(lines[a:b]) + "\n" * (b < len(lines)) for a, b in zip([0, *starts], [*starts, len(lines)], strict=True)]
+    texts = [
+        "\n".join(lines[a:b]) + "\n" * (b < len(lines))
+        for a, b in zip([0, *starts], [*starts, len(lines)], strict=True)
+    ]
     return [_piece(name, text, 1 if at else 0) for at, (name, text) in enumerate(zip(names, texts, strict=True))]
 
 
@@ -106,14 +110,13 @@ def _piece(name: str, text: str, heading_lines: int) -> _Piece:
 
 def set_block(body: str, number: int, text: str) -> str:
     """The body with the text of an activity replaced. Raises ``EditRefused``."""
-    fence = _block(read_body(body), number)
-    lines = body.split("\n")
-    old = fence.text.removesuffix("\n").split("\n") if fence.text else []
-    indent = " " * (fence.column - 1)
-    new = [f"{indent}{line}" if line else "" for line in text.replace("\r\n", "\n").removesuffix("\n").split("\n")] if text else []
-    made = "\n".join([*lines[: fence.line], *new, *lines[fence.line + len(old) :]])
-    wanted = [block.text for block in read_body(body).activities]
-    wanted[number] = "".join(f"{line}\n" for line in text.replace("\r\n", "\n").removesuffix("\n").split("\n")) if text else ""
+    read = read_body(body)
+    fence, lines = _block(read, number), body.split("\n")
+    end = fence.line + fence.text.count("\n")
+    text = _words(text)
+    indented = [" " * (fence.column - 1) * bool(line) + line for line in text.split("\n")[:-1]]
+    made = "\n".join([*lines[: fence.line], *indented, *lines[end:]])
+    wanted = [text if at == number else block.text for at, block in enumerate(read.activities)]
     if [block.text for block in read_body(made).activities] != wanted:
         raise EditRefused("The activity's text would end too early: no line in it begins with ```.")
     return made

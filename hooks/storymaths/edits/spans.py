@@ -11,7 +11,7 @@ from ..model.prose import Loc
 from .edit import EditRefused
 from .scalars import USUAL_WIDTH, forms_in_place
 from .tree import Entry, content_end, entries, is_flow, line_end, line_start, node_at
-from .writing import STEP, after_dash, after_key, in_brackets
+from .writing import STEP, after_dash, after_key, fits, in_brackets
 
 
 def setting(text: str, path: Loc, value: Any) -> Iterator[str]:
@@ -29,7 +29,7 @@ def setting(text: str, path: Loc, value: Any) -> Iterator[str]:
         indent = _indent_inside(source) or " " * (_column(text, entry) + STEP)
         for form in forms_in_place(source, node, value, indent, _width(text), in_flow):
             yield text[:start] + form + text[end:]
-    if in_flow or (is_flow(node) and len(in_brackets(value)) <= USUAL_WIDTH - _column(text, entry)):
+    if in_flow or (is_flow(node) and fits(value, start - line_start(text, start), _room(text))):
         yield text[:start] + (" " if start == end else "") + in_brackets(value) + text[end:]
     if not in_flow:
         yield _written_anew(text, entry, end, value)
@@ -46,13 +46,13 @@ def _written_anew(text: str, entry: Entry, end: int, value: Any) -> str:
         note = text[after:head_end].strip()
         note = note if note.startswith("#") else ""
     write = after_key if entry.key else after_dash
-    first, broken, lines = write(value, _column(text, entry), _width(text)).partition("\n")
+    first, broken, lines = write(value, _column(text, entry), _room(text)).partition("\n")
     return text[:after] + first + (f" {note}" if note else "") + broken + lines + text[end:]
 
 
 def adding_key(text: str, path: Loc, value: Any, at: int) -> Iterator[str]:
     """A key that was not there, as the ``at``-th of its mapping."""
-    node, above = node_at(text, path[:-1])
+    node, _above = node_at(text, path[:-1])
     there, key = entries(text, node), path[-1]
     if not there:
         yield from setting(text, path[:-1], {key: value})
@@ -60,7 +60,7 @@ def adding_key(text: str, path: Loc, value: Any, at: int) -> Iterator[str]:
         yield _within_brackets(text, there, in_brackets({key: value}), at)
     else:
         column = _column(text, there[0])
-        yield _on_lines(text, there, f"{in_brackets(key)}:{after_key(value, column, _width(text))}", at)
+        yield _on_lines(text, there, f"{in_brackets(key)}:{after_key(value, column, _room(text))}", at)
 
 
 def adding(text: str, path: Loc, value: Any, at: int | None) -> Iterator[str]:
@@ -75,7 +75,8 @@ def adding(text: str, path: Loc, value: Any, at: int | None) -> Iterator[str]:
     else:
         beside = there[min(max(at - 1, 0), len(there) - 1)].node
         like = (beside.style or "") if isinstance(beside, yaml.ScalarNode) else None
-        item = after_dash(value, _column(text, there[0]), _width(text), like, braces=is_flow(beside))
+        braces = is_flow(beside) if isinstance(beside, yaml.MappingNode) else None
+        item = after_dash(value, _column(text, there[0]), _room(text), like, braces)
         yield _on_lines(text, there, f"-{item}", at)
 
 
@@ -168,6 +169,11 @@ def _width(text: str) -> int:
     node, _ = node_at(text, ())
     found = [len(line) for source in _broken_texts(text, node) for line in source.split("\n")[1:]]
     return max(found, default=USUAL_WIDTH)
+
+
+def _room(text: str) -> int:
+    """How long a line may be before it is broken."""
+    return max(_width(text), USUAL_WIDTH)
 
 
 def _broken_texts(text: str, node: yaml.Node) -> Iterator[str]:

@@ -70,7 +70,9 @@ def _dash(text: str, listed: yaml.Node, item: yaml.Node) -> int:
         if at <= item.start_mark.index and text[at : at + 1] == "-":
             return at
         if start == 0:
-            raise EditRefused("A list of the page is written in a way that cannot be changed here: change it in its file.")
+            raise EditRefused(
+                "A list of the page is written in a way that cannot be changed here: change it in its file."
+            )
         line_end = start - 1
 
 
@@ -99,6 +101,8 @@ def number_of(node: yaml.Node | None, step: str | int) -> int | None:
 
 def notes(text: str) -> Iterator[tuple[int, str]]:
     """Every note of the author's (``# so``), and its offset."""
+    if "#" not in text:
+        return
     at = 0
     for token in yaml.scan(text, Loader=yaml.CSafeLoader):
         start, end = token.start_mark.index, token.end_mark.index

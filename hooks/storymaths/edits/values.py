@@ -29,7 +29,7 @@ def change_value(text: str, edit: ValueEdit, keys: Keys) -> str:
         whole = _setting(raw, edit)
         for one in whole:
             text = _change_one(text, one, keys)
-        if not same_but_order(value_at(_read(text), edit.path), plain(edit.value)):
+        if len(whole) != 1 and not same_but_order(value_at(_read(text), edit.path), plain(edit.value)):
             raise EditRefused(f"{in_words(edit.path)} could not be changed: change it in its file.")
         return text
     return _change_one(text, edit, keys)
@@ -39,7 +39,9 @@ def _read(text: str) -> Any:
     try:
         raw, twice = load(text)
     except BrokenYaml as broken:
-        raise EditRefused(f"The page cannot be read at its line {broken.line}: put that right in its file first.") from None
+        raise EditRefused(
+            f"The page cannot be read at its line {broken.line}: put that right in its file first."
+        ) from None
     if twice:
         raise EditRefused(f'"{twice[0].key}" is written twice in the page: take one of the two out in its file first.')
     return {} if raw is None else raw
@@ -113,7 +115,9 @@ def _change_one(text: str, edit: ValueEdit, keys: Keys) -> str:
                 return made
         except (BrokenYaml, yaml.YAMLError):
             continue
-    raise EditRefused(f"{in_words(edit.path)} could not be changed without touching what stands around it: change it in its file.")
+    raise EditRefused(
+        f"{in_words(edit.path)} could not be changed without touching what stands around it: change it in its file."
+    )
 
 
 def _forms(text: str, raw: Any, edit: ValueEdit, at_key: int) -> Iterator[str]:

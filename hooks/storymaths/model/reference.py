@@ -19,6 +19,7 @@ from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
 from .problem import Place
+from .proposing import Proposing
 from .prose_words import ProseWords
 from .site_settings import SiteSettings
 from .task_years import TaskYears
@@ -101,6 +102,7 @@ class Reference:
     money: Currency
     facts: KnownFacts
     prose: ProseWords
+    proposals: Proposing
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]

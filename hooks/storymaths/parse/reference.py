@@ -22,6 +22,7 @@ from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
+from ..model.proposing import Proposing
 from ..model.prose_words import ProseWords
 from ..model.reference import Limits, Reference
 from ..model.site_settings import Colours, FrontWords, Language, Letterforms, SiteSettings
@@ -163,6 +164,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     money = reader.read("money.yaml", Currency)
     facts = reader.read("facts.yaml", KnownFacts)
     prose = reader.read("prose.yaml", ProseWords)
+    proposals = reader.read("proposals.yaml", Proposing)
     moved = reader.read("moved.yaml", MovedFile, absent=MovedFile(moved=()))
     tasks = reader.read("tasks.yaml", TaskYears)
     practice = _practice(reader)
@@ -171,7 +173,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
         tasks and years and concepts and themes and words and asked and materials and cautions and bank and limits
-        and site and money and facts and prose and moved
+        and site and money and facts and prose and proposals and moved
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
@@ -192,6 +194,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         money=money,
         facts=facts,
         prose=prose,
+        proposals=proposals,
         moved={page.was: page for page in moved.moved},
         moved_places={
             page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)

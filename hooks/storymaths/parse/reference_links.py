@@ -84,6 +84,12 @@ def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iter
     for index, thing in enumerate(reference.prose.handling.things):
         for hazard in thing.hazards:
             yield "prose.yaml", ("handling", "things", index, "hazards"), hazard, reference.cautions
+    for item, usual in reference.proposals.things.items():
+        yield "proposals.yaml", ("things", item, "[key]"), item, reference.materials
+        for index, other in enumerate(usual.takes):
+            yield "proposals.yaml", ("things", item, "takes", index), other, reference.materials
+    for risk in reference.proposals.notes:
+        yield "proposals.yaml", ("notes", risk, "[key]"), risk, reference.cautions
     units = reference.facts.units
     for index, made in enumerate(units.makes):
         yield "facts.yaml", ("units", "makes", index, "one"), made.one, units.names
