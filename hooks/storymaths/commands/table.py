@@ -16,6 +16,7 @@ COMMANDS: Mapping[str, str] = {
     "new": "start a book, session, home activity or series; never overwrites",
     "explain": "why a rule exists, its source, and an example",
     "words": "list where each word is taught",
+    "ideas": "what maths is in a book: activities it can carry, best first",
     "solve": "work out one activity: every answer, and the years it fits",
     "tune": "propose numbers with which an activity comes out",
     "propose": "what could still be put into a session, as a difference; --write puts it in",

@@ -18,6 +18,7 @@ from .material import Caution, Material
 from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
+from .practised_by import PractisedBy
 from .problem import Place
 from .proposing import Proposing
 from .prose_words import ProseWords
@@ -88,6 +89,7 @@ class Reference:
     frameworks: Mapping[str, Framework]
     years: Mapping[int, YearLimits]
     tasks: TaskYears
+    practised_by: PractisedBy
     strands: Mapping[str, Strand]
     concepts: Mapping[str, Concept]
     themes: Mapping[str, Theme]
