@@ -61,7 +61,9 @@ def problems(page: Page, loc: str) -> Locator:
     return page.locator(f'[id="problems-front.{loc}"] li')
 
 
-def test_a_page_is_changed_by_mouse_and_by_keys_and_its_file_says_that_and_nothing_else(page: Page, address: str, root: Path) -> None:
+def test_a_page_is_changed_by_mouse_and_by_keys_and_its_file_says_that_and_nothing_else(
+    page: Page, address: str, root: Path
+) -> None:
     file = root / "content" / SESSION
     before = file.read_text("utf-8")
     watched = watch(page)

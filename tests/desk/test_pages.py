@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import html
 import random
+import re
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -244,3 +246,24 @@ def test_two_hundred_random_changes_at_the_desk_are_the_same_on_the_file(tab: Ta
 
 def test_shapes_lead_nowhere_where_nothing_can_stand() -> None:
     assert shape_at(Shape("group"), ("no", "such")) is None
+
+
+def test_a_proposal_is_put_in_as_it_was_offered(tab: Tab, tmp_path: Path) -> None:
+    tab.post("/edit", {"do": "remove", "loc": ["revisits"]})
+    tab.post("/edit", {"do": "type", "loc": ["minutes"], "text": "5"})
+    tab.get("/problems")
+    shown = tab.get("/offers").text
+    before = file_of(tmp_path).read_text("utf-8")
+    keys = re.findall(r'data-take="(\w+)"', shown)
+    assert keys
+    assert tab.post("/take", {"key": keys[0]}).status == 200
+    assert file_of(tmp_path).read_text("utf-8") != before
+    assert tab.post("/take", {"key": "0" * 16}).status == 422
+
+
+def test_an_idea_is_put_into_a_section_as_it_stands(tab: Tab, tmp_path: Path) -> None:
+    shown = tab.get("/ideas", year="2").text
+    block = html.unescape(re.findall(r"data-block[^>]*>\n(.*?)</textarea>", shown, re.DOTALL)[0])
+    assert tab.post("/edit", {"do": "put-activity", "section": 1, "text": block}).status == 200
+    assert f"```maths\n{block.rstrip()}\n```" in file_of(tmp_path).read_text("utf-8")
+    assert tab.get("/ideas", year="40").status == 422

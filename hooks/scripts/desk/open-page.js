@@ -4,6 +4,7 @@ import { element } from "../site/element.js";
 import { letDrag } from "./drag.js";
 import { finish, listen, redraw } from "./form.js";
 import { Look } from "./look.js";
+import { Offers } from "./offers.js";
 import { show } from "./problems.js";
 import { Saving } from "./saving.js";
 import { about, drawn, read } from "./send.js";
@@ -43,6 +44,7 @@ class OpenPage {
     });
     this.source = this.saving.source;
     this.look = new Look(this.source);
+    this.offers = new Offers(this.source, (address, asked) => this.saving.send(address, asked));
     this.settling = 0;
     const change = (/** @type {Asked} */ asked) => this.saving.send("/edit", asked);
     finish(this.form);
@@ -122,6 +124,7 @@ class OpenPage {
     if (this.saving.waiting.length || told.mark !== this.saving.mark) return; // more has been changed since
     show(told.problems, told.elsewhere);
     this.look.renew();
+    await this.offers.renew();
   }
 
   /** @param {number} number */

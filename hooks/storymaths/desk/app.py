@@ -55,12 +55,15 @@ class DeskApp:
                 Route("/work-out", self._work_out),
                 Route("/states", self._states),
                 Route("/sheets", self._sheets),
+                Route("/offers", self._offers),
+                Route("/ideas", self._ideas),
                 Route("/state", self._state),
                 Route("/own/{name}", self._own),
                 Route("/site/{address:path}", self._site),
                 Route("/edit", self._sent(self._edit), methods=["POST"]),
                 Route("/step", self._sent(self._step), methods=["POST"]),
                 Route("/restore", self._sent(self._restore), methods=["POST"]),
+                Route("/take", self._sent(self._take), methods=["POST"]),
                 Route("/rewrite", self._sent(self._rewrite), methods=["POST"]),
                 Route("/new", self._sent(self._new), methods=["POST"]),
             ],
@@ -87,6 +90,12 @@ class DeskApp:
 
     def _sheets(self, request: Request) -> Response:
         return HTMLResponse(self._pages.sheets(_source(request)))
+
+    def _offers(self, request: Request) -> Response:
+        return HTMLResponse(self._pages.offers(_source(request)))
+
+    def _ideas(self, request: Request) -> Response:
+        return HTMLResponse(self._pages.ideas(_source(request), request.query_params.get("year", "")))
 
     def _state(self, request: Request) -> Response:
         """Whether a page is still as its tab has it; a tab that is open asks now and then, and keeps the desk going."""
@@ -119,6 +128,13 @@ class DeskApp:
         source = str(sent.get("source", ""))
         saved = self._pages.desk.restore(source, str(sent.get("before", "")), str(sent.get("name", "")))
         return JSONResponse(self._pages.after(source, None, saved))
+
+    def _take(self, sent: Sent) -> Response:
+        """A proposal put in."""
+        source, before = str(sent.get("source", "")), str(sent.get("before", ""))
+        opened = self._pages.read(source, before)
+        edit = self._pages.offered(source, opened.text, str(sent.get("key", "")))
+        return JSONResponse(self._pages.after(source, opened, self._pages.desk.change(source, before, [edit])))
 
     def _rewrite(self, sent: Sent) -> Response:
         source = str(sent.get("source", ""))

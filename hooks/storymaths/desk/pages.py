@@ -11,9 +11,10 @@ from urllib.parse import quote
 
 import jinja2
 
-from ..edits.edit import EditRefused
+from ..edits.edit import Edit, EditRefused
 from ..edits.save import ChangedOutside
 from ..model.address import CONTENT, html_of, screen_page, source_of
+from ..model.collection import Collection
 from ..model.fields import year_name
 from ..publish import starters
 from ..publish.assets import stylesheet
@@ -24,6 +25,7 @@ from .control import Control, label_of, singular
 from .desk import Desk, Saved
 from .new_activity import tasks
 from .page_text import ActivityForm, PageText
+from .offers import ideas_for, offers_for
 from .requests import Asked, Type, Write
 from .shelf import Shelf, shelves
 from .spots import box_of
@@ -123,6 +125,48 @@ class Pages:
     def sheets(self, source: str) -> str:
         """The print sheets of a page."""
         return self._draw("sheets.html", sheets=self._now.sheets(source))
+
+    def offers(self, source: str) -> str:
+        """What could be put into a page, and the way to ideas for its book."""
+        text = PageText(self.desk.open(source).text)
+        collection = self._collection
+        raw = text.raw or {}
+        return self._draw(
+            "offers.html",
+            is_session=raw.get("kind") == "session",
+            offers=offers_for(collection, source, text.text),
+            years=self._choices(text)["years"],
+            year=str(raw.get("year", "")),
+            label_of=label_of,
+        )
+
+    def offered(self, source: str, text: str, key: str) -> Edit:
+        """The change that a proposal makes. Raises ``EditRefused`` where it is not proposed any more."""
+        found = next((one.edit for one in offers_for(self._collection, source, text) if one.key == key), None)
+        if found is None:
+            raise EditRefused("That is not proposed any more, now that the page is another.")
+        return found
+
+    def ideas(self, source: str, year: str) -> str:
+        """The ideas for the book of a page and a year, as an author writes it. Raises ``EditRefused``."""
+        collection, text = self._collection, PageText(self.desk.open(source).text)
+        book = str((text.raw or {}).get("book", "")) or source.removeprefix("books/").partition("/")[0]
+        asked = next((number for number in collection.reference.years if year in (str(number), year_name(number))), -1)
+        kinds = ("session", "home")
+        named = [(at, section.name) for at, section in enumerate(text.sections) if section.name]
+        return self._draw(
+            "ideas.html",
+            found=ideas_for(collection, book, asked),
+            sections=named if (text.raw or {}).get("kind") in kinds else (),
+        )
+
+    @property
+    def _collection(self) -> Collection:
+        """The collection as it was last read. Raises ``EditRefused`` where ``site_data/`` cannot be used."""
+        collection = self._now.latest().reading.collection
+        if collection is None:
+            raise EditRefused("The data in site_data cannot be used; `storymaths check` says why.")
+        return collection
 
     def drawn(self, address: str) -> bytes | Path | None:
         """What stands at an address of the site as it would be built now."""

@@ -100,6 +100,14 @@ class BeginActivity(Strict):
     task: str = ""
 
 
+class PutActivity(Strict):
+    """An activity whose data are given, at the end of a section."""
+
+    do: Literal["put-activity"]
+    section: int
+    text: Annotated[str, Field(max_length=20_000)]
+
+
 class RemoveActivity(Strict):
     """An activity taken out of its section."""
 
@@ -117,7 +125,7 @@ class Section(Strict):
     to: int = 0
 
 
-Asked = Type | Add | Remove | Move | Write | WriteActivity | BeginActivity | RemoveActivity | Section
+Asked = Type | Add | Remove | Move | Write | WriteActivity | BeginActivity | PutActivity | RemoveActivity | Section
 ASKED: TypeAdapter[Asked] = TypeAdapter(Annotated[Asked, Field(discriminator="do")])
 
 
@@ -135,6 +143,10 @@ def edits_for(asked: Asked, page: PageText) -> Sequence[Edit]:
         case BeginActivity(section=section, part=part, kind=kind, task=task):
             _hold(page, section, part)
             return [SetSection(*with_activity(page.body, section, part, begin_activity(kind, task)))]
+        case PutActivity(section=section, text=text):
+            _hold(page, section, 0)
+            last = len(page.sections[section].parts) - 1
+            return [SetSection(*with_activity(page.body, section, last, text))]
         case WriteActivity(activity=number, text=text, kind=kind, task=task):
             old = _activity(page, number).raw or {}
             return [SetBlock(number, begin_activity(kind, task, old) if kind else text)]
@@ -190,7 +202,9 @@ def _type(loc: Loc, text: str, shape: Shape, form: Shape, raw: Any) -> list[Valu
     old = _value_at(raw, loc)
     if not text.strip() and not _is_needed(form, loc):
         return [RemoveItem(loc)] if _is_there(raw, loc) else []
-    as_it_stands = shape.sort in ("list", "group", "map") or (isinstance(old, (dict, list)) and shape.sort != "objective")
+    as_it_stands = shape.sort in ("list", "group", "map") or (
+        isinstance(old, (dict, list)) and shape.sort != "objective"
+    )
     value: Value = meant(NOTATION if as_it_stands else shape, text)
     return [SetValue(loc, value)]
 

@@ -49,7 +49,9 @@ def box_of(problem: Problem, page: PageText) -> str:
 def _missing(problem: Problem) -> str:
     """The box of a field that is not there, by the words of its rule: the place is only that of what should hold it."""
     _, name, *inside = problem.message.split('"')
-    steps = [f"{int(step) - 1}" if step.isdecimal() else step for step in inside[1].split(".")] if len(inside) > 1 else []
+    steps = (
+        [f"{int(step) - 1}" if step.isdecimal() else step for step in inside[1].split(".")] if len(inside) > 1 else []
+    )
     return ".".join((FRONT, *steps, name))
 
 
