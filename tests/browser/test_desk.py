@@ -49,7 +49,7 @@ def address(root: Path) -> Iterator[str]:
 
 def open_session(page: Page, address: str) -> None:
     page.goto(address)
-    page.goto(f"{address.split('?')[0]}page?source={SESSION}")
+    page.goto(f"{address.split('?', maxsplit=1)[0]}page?source={SESSION}")
     expect(page.locator("#all-wrong-title")).to_have_text("No problems on this page", timeout=60_000)
 
 

@@ -24,8 +24,8 @@ from .collection_now import CollectionNow
 from .control import Control, label_of, singular
 from .desk import Desk, Saved
 from .new_activity import tasks
-from .page_text import ActivityForm, PageText
 from .offers import ideas_for, offers_for
+from .page_text import ActivityForm, PageText
 from .requests import Asked, Type, Write
 from .shelf import Shelf, shelves
 from .spots import box_of
