@@ -22,7 +22,6 @@ from .publish.open_data.files import open_data
 from .publish.pack.only_series import only_series
 from .publish.page_frame import Drawn, PageFrame, theme_files
 from .publish.page_kinds.table import kind_of
-from .publish.sheet_cache import pdf_path
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
 from .reading import Reading
@@ -50,8 +49,6 @@ class Build:
     """Where the site stands, if not where its settings say."""
     memory: Memory[WorkedOut] = field(default_factory=Memory)
     """What the reading solved, and what is solved besides."""
-    sheets: bool = True
-    """Whether print sheets are made for the pages to offer."""
 
     @cached_property
     def _settings(self) -> SiteSettings:
@@ -72,7 +69,7 @@ class Build:
     @cached_property
     def _sheets(self) -> list[Sheet]:
         # A page with problems may hold what cannot be set; its author mends it first.
-        if self._bare_site is None or self.reading.problems or not (self.sheets and self._settings.print_sheets):
+        if self._bare_site is None or self.reading.problems or not self._settings.print_sheets:
             return []
         return sheets_of(self._bare_site, self.root, self._kept / "sheets")
 
@@ -178,14 +175,6 @@ class Build:
         hidden = tuple(page.beside("") for book, page in whole.books.items() if book not in shown)
         files = {source_of(name): self.root / name for name in sorted(whole.files) if not name.endswith(".md")}
         return {name: path for name, path in files.items() if not name.startswith(hidden) and path.is_file()}
-
-    def sheets_of(self, source: str) -> list[Sheet]:
-        """The sheets of one page, made now; none where its site cannot be drawn."""
-        return sheets_of(self._bare_site, self.root, self._kept / "sheets", source) if self._bare_site else []
-
-    def pdf(self, sheet: Sheet) -> Path:
-        """The file of a sheet that was made."""
-        return pdf_path(self._kept / "sheets", sheet.key)
 
     def finish(self, folder: Path) -> None:
         """Puts the print sheets beside the pages in the site's folder, and indexes the text.

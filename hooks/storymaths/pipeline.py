@@ -32,12 +32,7 @@ def build_site(root: Path, out: Path) -> None:
 
 
 def start_build(
-    root: Path,
-    *,
-    serving: bool = False,
-    address: str = "",
-    before: Memory[WorkedOut] | None = None,
-    sheets: bool = True,
+    root: Path, *, serving: bool = False, address: str = "", before: Memory[WorkedOut] | None = None
 ) -> Build:
     """Reads, checks and works out a project: all of a build that comes before drawing.
 
@@ -50,7 +45,7 @@ def start_build(
         if not serving:
             raise
         reading = Reading(None, (as_problem(error, CONTENT),))
-    return Build(root, reading, serving, address=address, memory=memory, sheets=sheets)
+    return Build(root, reading, serving, address=address, memory=memory)
 
 
 def write_site(build: Build, out: Path) -> None:

@@ -52,16 +52,11 @@ _Planned = tuple[str, str, SheetData]
 """The source a sheet belongs to, its address without an ending, and what is on it."""
 
 
-def sheets_of(site: Site, root: Path, cache: Path, source: str = "") -> list[Sheet]:
-    """Every sheet of the site, page by page, or those of one page; what is new or changed is made.
-
-    ``root`` is the project's folder.
-    """
+def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
+    """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder."""
     collection = site.collection
     context = SheetContext(collection, site.activities_of, _drawings(root, drawings_in_type(collection)))
     planned = [one for book in collection.books for one in _planned(context, book)]
-    if source:
-        return _made([one for one in planned if one[0] == source], site, cache)
     sheets = _made(planned, site, cache)
     return sheets + _made(list(_whole_sets(collection, sheets)), site, cache)
 
