@@ -23,6 +23,8 @@ from storymaths.release.staging import Staging
 
 log = logging.getLogger("mkdocs.storymaths")
 _HERE = Path(__file__).parent
+_SCRIPTS = "script-src 'self'"
+"""In the Content Security Policy of every page, at its head."""
 
 
 class _Now:
@@ -30,6 +32,8 @@ class _Now:
 
     serving = False
     build: Any = None
+    reader: Any = None
+    """What has been read, and is not read again while it does not change."""
     code: object = None
     """When the core was last changed, as far as what is loaded knows."""
     staging: Staging | None = None
@@ -43,9 +47,9 @@ def on_startup(command: str, dirty: bool) -> None:
 def on_config(config: MkDocsConfig) -> MkDocsConfig:
     """Reads and checks everything; a build with problems stops here, before any file is touched."""
     core, root = _fresh(), Path(config.docs_dir).parent
-    before = _Now.build.memory if _Now.build else None
     address = config.site_url or "" if _Now.serving else ""
-    _Now.build = core.start_build(root, serving=_Now.serving, address=address, before=before)
+    _Now.reader = _Now.reader or core.ProjectReader(root)
+    _Now.build = core.start_build(root, serving=_Now.serving, address=address, reader=_Now.reader)
     problems = _Now.build.reading.problems
     if problems:
         report = f"{count_problems(len(problems))} in the content\n\n{as_text(problems)}\n"
@@ -56,6 +60,8 @@ def on_config(config: MkDocsConfig) -> MkDocsConfig:
         _Now.staging = Staging(Path(config.site_dir))
         config.site_dir = str(_Now.staging.folder)
     config.theme.static_templates.clear()
+    # Its own look for pages would follow links in a circle; the core has found them, so it looks where none are.
+    config.docs_dir = str(_HERE / "theme")
     # Nothing is left for MkDocs to convert, so its converter, made anew for each page, needs no extensions.
     config.markdown_extensions = []
     return config
@@ -77,8 +83,9 @@ def on_env(env: jinja2.Environment, config: MkDocsConfig, files: Files) -> jinja
 
 
 def on_page_context(context: dict[str, Any], page: Page, config: MkDocsConfig, nav: Any) -> dict[str, Any]:
-    """Draws a page."""
-    context["html"] = _Now.build.page(page.file.src_uri)
+    """Draws a page. Under serve MkDocs puts a script within it, with numbers that change each time: there such may run."""
+    html = _Now.build.page(page.file.src_uri)
+    context["html"] = html.replace(_SCRIPTS, f"{_SCRIPTS} 'unsafe-inline'", 1) if _Now.serving else html
     return context
 
 
@@ -103,7 +110,11 @@ def _fresh() -> Any:
     if _Now.build is None or code == _Now.code:
         _Now.code = code
         return storymaths.pipeline
-    _Now.code, _Now.build = code, None  # what the code of before has solved is no longer to be trusted
+    _Now.code, _Now.build, _Now.reader = (
+        code,
+        None,
+        None,
+    )  # what the code of before has solved is no longer to be trusted
     for name in [name for name in sys.modules if name.split(".")[0] == "storymaths"]:
         del sys.modules[name]
     sys.path.insert(0, str(_HERE))

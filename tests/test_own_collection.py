@@ -13,7 +13,6 @@ import yaml
 from command import storymaths
 from hatchling.builders.wheel import WheelBuilder
 from project import ROOT
-from storymaths.commands import frame
 from storymaths.commands.start import _PLACES
 from storymaths.model.carried import carried
 from storymaths.model.imprint import EachBook
@@ -98,23 +97,6 @@ def test_a_book_and_a_session_can_be_started_and_the_site_built(tmp_path: Path) 
     assert not (folder / "site/books/a-kite").exists()  # a draft
 
 
-def test_the_frame_is_given_the_documented_settings(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    ran: list[list[str]] = []
-    monkeypatch.setattr(
-        frame.subprocess, "run", lambda command, **_: ran.append(command) or subprocess.CompletedProcess([], 3)
-    )
-    folder = started(tmp_path / "mine", "--licence", "reserved")
-    assert storymaths("serve", "--port", "8123", "--open", folder=folder).returncode == 3
-    assert ran[0][3:] == [
-        "serve", "--config-file", str(folder / ".cache/mkdocs.yml"), "--dev-addr", "127.0.0.1:8123", "--open",
-    ]  # fmt: skip
-    settings = yaml.safe_load((folder / ".cache/mkdocs.yml").read_text(encoding="utf-8"))
-    documented = yaml.safe_load((ROOT / "mkdocs.yml").read_text(encoding="utf-8"))
-    assert settings.keys() == documented.keys()
-    assert Path(settings["docs_dir"]) == folder / "content"
-    assert Path(settings["theme"]["custom_dir"]) == carried("theme")
-
-
 def test_the_wheel_carries_all_that_the_program_reads_and_nothing_of_the_demonstration(tmp_path: Path) -> None:
     """Without a network: the tool that builds it is asked for directly."""
     made = next(iter(WheelBuilder(str(ROOT)).build(directory=str(tmp_path), versions=["standard"])))
@@ -125,7 +107,6 @@ def test_the_wheel_carries_all_that_the_program_reads_and_nothing_of_the_demonst
         for path in carried(name).rglob("*.*"):  # type: ignore[arg-type]
             if path.name not in ("site.yaml", "moved.yaml", "tsconfig.json"):
                 assert f"storymaths/carried/{name}/{path.relative_to(carried(name)).as_posix()}" in names  # type: ignore[arg-type]
-    assert {"storymaths/carried/mkdocs.yml", "storymaths/carried/site_build.py"} <= names
     code = [path for path in (ROOT / "hooks/storymaths").rglob("*.*") if "__pycache__" not in path.parts]
     assert [str(path) for path in code if path.relative_to(ROOT / "hooks").as_posix() not in names] == []
     texts = {

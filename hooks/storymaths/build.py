@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 from pathlib import Path
@@ -10,12 +10,13 @@ from pathlib import Path
 from .activities.memory import Memory
 from .activities.work_out import WorkedOut
 from .check.program_fault import as_problem
-from .model.address import CONTENT, LISTS, source_of
+from .model.address import CONTENT, LISTS, html_of, source_of
 from .model.document import Document
 from .model.page_fields import PageFields
 from .model.site_settings import FRONT, SiteSettings
 from .model.stand_ins import with_stand_ins
 from .publish.assets import PARTS, assets, look
+from .publish.fonts import letterforms
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
 from .publish.open_data.files import open_data
@@ -27,12 +28,16 @@ from .publish.text_index import build_text_index
 from .reading import Reading
 from .render.in_type.drawings import drawings_in_type
 from .render.problem_pages import draw_problems, draw_unread
-from .render.site import Rendered, Site
+from .render.site import Print, Rendered, Site
 
 NOT_FOUND = "404.html"
 _NOT_YET = "This page cannot be shown until what is wrong is mended."
-_PARTS_OF_THE_STYLESHEET = frozenset(f"look/{part}" for part in PARTS)
-"""Served in one piece."""
+_PARTS = frozenset(f"look/{part}" for part in PARTS)
+"""Of the stylesheet, which is served in one piece."""
+File = bytes | str | Path
+"""What is in a file, or the file it is a copy of."""
+Prints = Mapping[str, Sequence[Print]]
+"""By source, what each page offers to print."""
 
 
 @dataclass(frozen=True)
@@ -48,7 +53,9 @@ class Build:
     address: str = ""
     """Where the site stands, if not where its settings say."""
     memory: Memory[WorkedOut] = field(default_factory=Memory)
-    """What the reading solved, and what is solved besides."""
+    """What is solved besides what was read: the examples of the kinds of activity."""
+    offered: Prints | None = None
+    """What pages offer to print, where sheets are made apart from the build."""
 
     @cached_property
     def _settings(self) -> SiteSettings:
@@ -57,7 +64,7 @@ class Build:
         return replace(settings, url=self.address) if self.address else settings
 
     @cached_property
-    def _bare_site(self) -> Site | None:
+    def site(self) -> Site | None:
         """The site before its sheets are made; None when ``site_data/`` itself cannot be used."""
         whole = self.reading.collection
         if whole is None:
@@ -66,19 +73,25 @@ class Build:
         collection = only_series(shown, self.only_series) if self.only_series else shown
         return Site(collection, self.reading.activities, self.memory, settings=self._settings)
 
+    @property
+    def may_print(self) -> bool:
+        """Whether there are sheets. A page with problems may hold what cannot be set; its author mends it first."""
+        return self.site is not None and not self.reading.problems and self._settings.print_sheets
+
     @cached_property
     def _sheets(self) -> list[Sheet]:
-        # A page with problems may hold what cannot be set; its author mends it first.
-        if self._bare_site is None or self.reading.problems or not self._settings.print_sheets:
+        if self.site is None or self.offered is not None or not self.may_print:
             return []
-        return sheets_of(self._bare_site, self.root, self._kept / "sheets")
+        return sheets_of(self.site, self.root, self.kept / "sheets")
 
     @cached_property
     def _site(self) -> Site | None:
-        return self._bare_site and replace(self._bare_site, prints=prints(self._sheets))
+        offered = prints(self._sheets) if self.offered is None else self.offered if self.may_print else {}
+        return self.site and replace(self.site, prints=offered)
 
     @property
-    def _kept(self) -> Path:
+    def kept(self) -> Path:
+        """The folder of what is made once and used again."""
         return self.root / ".cache"
 
     @cached_property
@@ -94,8 +107,11 @@ class Build:
         """Pages that cannot be drawn for what is wrong with them; their author is told, on the first page in any case."""
         if not self.serving:
             return ()
-        content, lists = self.root / CONTENT, () if self._site else LISTS.values()
-        return (FRONT, *lists, *(path.relative_to(content).as_posix() for path in sorted(content.rglob("*.md"))))
+        whole, content = self.reading.collection, self.root / CONTENT
+        if whole is not None:
+            return (FRONT, *(source_of(name) for name in sorted(whole.files) if name.endswith(".md")))
+        pages = (path.relative_to(content).as_posix() for path in sorted(content.rglob("*.md")))
+        return (FRONT, *LISTS.values(), *pages)
 
     @cached_property
     def _heads(self) -> HeadMetadata | None:
@@ -103,11 +119,16 @@ class Build:
 
     @cached_property
     def _frame(self) -> PageFrame:
-        return PageFrame(self._settings, self.serving)
+        return PageFrame(self._settings)
 
     @cached_property
     def _sources(self) -> Mapping[str, None]:
         return dict.fromkeys((*self._written, *self._generated, *self._unread))
+
+    @cached_property
+    def source_at(self) -> Mapping[str, str]:
+        """The source of every page, by its address from the site's root."""
+        return {html_of(source): source for source in self._sources}
 
     @property
     def pages(self) -> list[str]:
@@ -145,19 +166,38 @@ class Build:
             return self._generated[source]()
         return draw_unread(source, _NOT_YET)
 
-    def files(self) -> Mapping[str, bytes | str | Path]:
+    def files(self) -> Mapping[str, File]:
         """What stands beside the pages, by address: a file's content, or the file it is a copy of."""
-        files: dict[str, bytes | str | Path] = {
-            **theme_files(),
-            **self._pictures(),
-            NOT_FOUND: self._frame.not_found(),
-            **look(self._kept, self._settings),
-            **self._assets(),
-        }
-        if self._site is not None and not self.reading.problems:
-            files |= open_data(self._site)  # what has problems is for its author to see, not for other programs
-        return {address: content for address, content in files.items() if address not in _PARTS_OF_THE_STYLESHEET}
+        return {address: content for files in self._kinds_of_file() for address, content in files().items()}
 
+    def file(self, address: str) -> File | None:
+        """One of ``files``; no more is made than it needs."""
+        return next((found[address] for files in self._kinds_of_file() if address in (found := files())), None)
+
+    def _kinds_of_file(self) -> Iterator[Callable[[], Mapping[str, File]]]:
+        """From what is to be had for nothing to what is dear; no address is of two kinds."""
+        yield lambda: {address: file for address, file in theme_files().items() if address not in _PARTS}
+        yield self.pictures
+        yield lambda: {NOT_FOUND: self._frame.not_found()}
+        yield lambda: self._look
+        yield lambda: self._letterforms
+        yield lambda: self._assets
+        if self._site is not None and not self.reading.problems:
+            yield lambda: self._open_data  # what has problems is for its author to see, not for other programs
+
+    @cached_property
+    def _look(self) -> Mapping[str, bytes | str]:
+        return look(self._settings)
+
+    @cached_property
+    def _letterforms(self) -> Mapping[str, bytes]:
+        return letterforms(self.kept / "letterforms", self._settings.letterforms)
+
+    @cached_property
+    def _open_data(self) -> Mapping[str, str]:
+        return open_data(self._site) if self._site else {}
+
+    @cached_property
     def _assets(self) -> Mapping[str, bytes | str]:
         """What the collection gives; nothing where its problems stand in the way, as they do for data of all pages at once."""
         try:
@@ -167,8 +207,8 @@ class Build:
                 raise
             return {}
 
-    def _pictures(self) -> Mapping[str, Path]:
-        """Those of the content that is shown."""
+    def pictures(self) -> Mapping[str, Path]:
+        """Those of the content that is shown, by their addresses."""
         if self.reading.collection is None or self._site is None:
             return {}
         whole, shown = self.reading.collection, self._site.collection.books
@@ -183,7 +223,6 @@ class Build:
         """
         if self._sheets:
             # A build of one series uses some of the sheets kept; the others are still those of the whole site.
-            write_sheets(self._sheets, folder, self._kept / "sheets", forget=not self.only_series)
+            write_sheets(self._sheets, folder, self.kept / "sheets", forget=not self.only_series)
         if not self.only_series:
             build_text_index(folder)
-        self.memory.forget_the_pass_before()

@@ -6,13 +6,11 @@ import shutil
 from collections.abc import Sequence
 from pathlib import Path
 
-from .activities.memory import Memory
-from .activities.work_out import WorkedOut
-from .build import Build
+from .build import Build, Prints
 from .check.program_fault import as_problem
 from .model.address import CONTENT, html_of
 from .model.problem import Problem
-from .reading import Reading, read_and_check
+from .reading import ProjectReader, Reading
 
 
 class ProblemsFound(Exception):
@@ -32,20 +30,25 @@ def build_site(root: Path, out: Path) -> None:
 
 
 def start_build(
-    root: Path, *, serving: bool = False, address: str = "", before: Memory[WorkedOut] | None = None
+    root: Path,
+    *,
+    serving: bool = False,
+    address: str = "",
+    reader: ProjectReader | None = None,
+    offered: Prints | None = None,
 ) -> Build:
     """Reads, checks and works out a project: all of a build that comes before drawing.
 
-    For the rest see ``Build``. What the build ``before`` solved, and has not changed, is not solved again.
+    For the rest see ``Build``. What ``reader`` has read before, and has not changed, it does not read again.
     """
-    memory = Memory(before)
+    reader = reader or ProjectReader(root)
     try:
-        reading = read_and_check(root, memory=memory)
+        reading = reader.read()
     except Exception as error:
         if not serving:
             raise
         reading = Reading(None, (as_problem(error, CONTENT),))
-    return Build(root, reading, serving, address=address, memory=memory)
+    return Build(root, reading, serving, address=address, memory=reader.examples, offered=offered)
 
 
 def write_site(build: Build, out: Path) -> None:

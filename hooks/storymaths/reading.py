@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import gc
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -11,17 +11,19 @@ from typing import TYPE_CHECKING
 
 from .activities.memory import Memory
 from .check.reference_data import as_problems
-from .check.rules import check_all
-from .model.collection import Collection
+from .check.rules import check_parts, check_whole
+from .model.collection import Collection, Part
 from .model.home import Home
 from .model.page_fields import PageFields
 from .model.problem import Problem
+from .model.reference import Reference
 from .model.session import Session
-from .parse.collection import Progress, read_collection, silent
-from .parse.reference import ReferenceBroken, read_reference
+from .parse.collection import ContentReader, Progress, silent
+from .parse.reference import ReferenceBroken
+from .parse.reference_reader import ReferenceReader
 
 if TYPE_CHECKING:
-    from .activities.on_pages import PageActivities
+    from .activities.on_pages import PageActivities, PageActivity
     from .activities.work_out import WorkedOut
 
 
@@ -36,31 +38,87 @@ class Reading:
     """Those of every page, by its path."""
 
 
-def read_and_check(root: Path, progress: Progress = silent, memory: Memory[WorkedOut] | None = None) -> Reading:
-    """Reads ``site_data/`` and ``content/`` under ``root``, works out every activity, and keeps every rule.
+@dataclass(slots=True)
+class _Checked:
+    """A part of a collection as it was checked."""
 
-    What ``memory`` holds is not solved again.
-    """
-    with no_collecting():
-        try:
-            reference = read_reference(root)
-        except ReferenceBroken as error:
-            return Reading(None, tuple(as_problems(error.faults)))
-        collection = read_collection(root, reference, progress=progress)
-        activities, found = _work_out(collection, memory)
-        problems = {*check_all(collection), *found}
-        return Reading(collection, tuple(sorted(problems)), activities)
+    part: Part
+    memory: Memory[WorkedOut]
+    """What its activities came to."""
+    activities: PageActivities = field(default_factory=dict)
+    problems: list[Problem] = field(default_factory=list)
 
 
-def _work_out(collection: Collection, memory: Memory[WorkedOut] | None) -> tuple[PageActivities, list[Problem]]:
-    """Every activity worked out once, for all that is made from it; and what is wrong with them."""
-    if not any(page.content.activities or _names_activities(page.fields) for page in collection.documents):
-        return {page.path: () for page in collection.documents}, []
-    from .activities.on_pages import check_activities, work_out_pages  # noqa: PLC0415 - the kinds take half a second to load
+class ProjectReader:
+    """Reads and checks one project. Asked again, it reads, checks and works out only what has changed since."""
+
+    def __init__(self, root: Path) -> None:
+        """``root`` is the folder that holds ``content/`` and ``site_data/``."""
+        self.root = root
+        self._lists, self._content = ReferenceReader(root), ContentReader(root)
+        self._read: object = None
+        self._reading: Reading | None = None
+        self._reference: Reference | None = None
+        self._checked: Mapping[str, _Checked] = {}
+        self.examples: Memory[WorkedOut] = Memory()
+        """What the examples of the kinds of activity came to, which stand on no author's page."""
+
+    def read(self, progress: Progress = silent) -> Reading:
+        """What the project holds, and everything wrong with it; the same object as before where nothing has changed."""
+        with no_collecting(first=self._reading is None):
+            lists = self._lists.read()
+            read = self._content.read(lists, progress) if isinstance(lists, Reference) else lists
+            if self._reading is None or read is not self._read:
+                self._reading = self._check(read)
+                self._read = read  # only now: what could not be checked is looked at again
+            return self._reading
+
+    def _check(self, read: Collection | ReferenceBroken) -> Reading:
+        if isinstance(read, ReferenceBroken):
+            return Reading(None, tuple(as_problems(read.faults)))
+        before = self._checked
+        if read.reference is not self._reference:
+            before, self.examples, self._reference = {}, Memory(self.examples), read.reference
+        stale = [name for name, part in read.parts.items() if name not in before or not part.is_same(before[name].part)]
+        fresh = _check_parts(read.only(stale), {name: self._checked.get(name) for name in stale})
+        self._checked = {name: fresh[name] if name in fresh else before[name] for name in read.parts}
+        problems = {problem for part in self._checked.values() for problem in part.problems}
+        activities = {path: found for part in self._checked.values() for path, found in part.activities.items()}
+        return Reading(read, tuple(sorted({*problems, *check_whole(read)})), activities)
+
+
+def read_and_check(root: Path, progress: Progress = silent) -> Reading:
+    """Reads ``site_data/`` and ``content/`` under ``root``, works out every activity, and keeps every rule."""
+    return ProjectReader(root).read(progress)
+
+
+def _check_parts(some: Collection, before: Mapping[str, _Checked | None]) -> Mapping[str, _Checked]:
+    """Checks the parts of a collection, each given by its name with what it was when it was last checked."""
+    checked: dict[str, _Checked] = {}
+    owner: dict[str, _Checked] = {}
+    for name, last in before.items():
+        one = checked[name] = _Checked(some.parts[name], Memory(last.memory if last else None))
+        owner |= dict.fromkeys((page.path for page in (*one.part.documents, *one.part.unread)), one)
+    for problem in (*_work_out(some, checked.values()), *check_parts(some)):
+        owner[problem.place.path].problems.append(problem)
+    return checked
+
+
+def _work_out(some: Collection, parts: Iterable[_Checked]) -> list[Problem]:
+    """Every activity worked out once, for all that is made from it; gives what is wrong with them."""
+    if not any(page.content.activities or _names_activities(page.fields) for page in some.documents):
+        for one in parts:
+            one.activities = {page.path: () for page in one.part.documents}
+        return []
+    from .activities.on_pages import activities_of, check_activities  # noqa: PLC0415 - the kinds take half a second to load
     from .activities.page_bends import check_bends  # noqa: PLC0415 - as above
 
-    activities = work_out_pages(collection, memory)
-    return activities, [*check_activities(activities, collection.documents), *check_bends(collection, activities)]
+    found: dict[str, tuple[PageActivity, ...]] = {}
+    for one in parts:
+        one.activities = {page.path: activities_of(page, some, one.memory) for page in one.part.documents}
+        one.memory.forget_the_pass_before()
+        found |= one.activities
+    return [*check_activities(found, some.documents), *check_bends(some, found)]
 
 
 def _names_activities(fields: PageFields) -> bool:
@@ -68,14 +126,17 @@ def _names_activities(fields: PageFields) -> bool:
 
 
 @contextmanager
-def no_collecting() -> Iterator[None]:
-    """Holds the garbage collector back: what is read stays, and looking it over again and again doubles the time."""
+def no_collecting(*, first: bool = True) -> Iterator[None]:
+    """Holds the garbage collector back: what is read stays, and looking it over again and again doubles the time.
+
+    What a first reading made is kept out of its sight for good; what later ones leave behind it takes away.
+    """
     was_on = gc.isenabled()
-    gc.unfreeze()  # what an earlier reading left may go
     gc.disable()
     try:
         yield
     finally:
-        gc.freeze()
+        if first:
+            gc.freeze()
         if was_on:
             gc.enable()

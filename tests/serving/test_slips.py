@@ -14,6 +14,7 @@ from project import copy_of_project
 from storymaths.build import Build
 from storymaths.model.address import source_of
 from storymaths.pipeline import start_build
+from storymaths.reading import ProjectReader
 
 PLAIN = "about-the-quay.md"
 Slip = dict[str, str]
@@ -21,13 +22,19 @@ SLIPS: list[Slip] = yaml.safe_load((Path(__file__).parent / "slips.yaml").read_t
 
 
 @pytest.fixture(scope="module")
-def whole(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Build]:
+def reader(tmp_path_factory: pytest.TempPathFactory) -> ProjectReader:
+    """What reads a copy of the project, again and again."""
+    return ProjectReader(copy_of_project(tmp_path_factory.mktemp("serving") / "project"))
+
+
+@pytest.fixture(scope="module")
+def whole(reader: ProjectReader) -> Iterator[Build]:
     """A copy without a slip, with all it solved; to be given back as it was."""
-    build = start_build(copy_of_project(tmp_path_factory.mktemp("serving") / "project"), serving=True)
+    build = start_build(reader.root, serving=True, reader=reader)
     build.draw("activities.md")
     build.files()
     yield build
-    mended = start_build(build.root, serving=True, before=build.memory)
+    mended = start_build(build.root, serving=True, reader=reader)
     assert mended.reading.problems == ()
     assert 'class="problems"' not in mended.page("index.md")
 
@@ -71,10 +78,10 @@ def some_pages(build: Build, slip: Slip) -> Iterator[str]:
 
 @pytest.mark.parametrize("slip", SLIPS, ids=name_of)
 def test_a_slip_is_said_on_its_page_and_on_the_first_and_no_page_is_lost(
-    slip: Slip, whole: Build, tmp_path: Path
+    slip: Slip, whole: Build, reader: ProjectReader, tmp_path: Path
 ) -> None:
     with made(slip, whole.root, tmp_path):
-        build = start_build(whole.root, serving=True, before=whole.memory)
+        build = start_build(whole.root, serving=True, reader=reader)
         pages = {source: build.page(source) for source in some_pages(build, slip)}
         if (
             SLIPS.index(slip) % 4 == 0
@@ -89,38 +96,42 @@ def test_a_slip_is_said_on_its_page_and_on_the_first_and_no_page_is_lost(
         assert str(problem.place) in told
 
 
-def test_a_page_that_the_program_cannot_draw_says_so(whole: Build, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_page_that_the_program_cannot_draw_says_so(
+    whole: Build, reader: ProjectReader, monkeypatch: pytest.MonkeyPatch
+) -> None:
     def stumble(*_: object) -> None:
         raise ValueError("no such shape")
 
     monkeypatch.setattr("storymaths.build.kind_of", stumble)
-    build = start_build(whole.root, serving=True, before=whole.memory)
+    build = start_build(whole.root, serving=True, reader=reader)
     assert "no such shape" in problems_on(build.page(PLAIN))
     assert "program-fault" in problems_on(build.page(PLAIN))
     with pytest.raises(ValueError, match="no such shape"):
-        start_build(whole.root, before=whole.memory).page(PLAIN)
+        start_build(whole.root, reader=reader).page(PLAIN)
 
 
-def test_what_stops_the_reading_is_said_on_every_page(whole: Build, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_what_stops_the_reading_is_said_on_every_page(
+    whole: Build, reader: ProjectReader, monkeypatch: pytest.MonkeyPatch
+) -> None:
     def stumble(*_: object, **__: object) -> None:
         raise ValueError("no such rule")
 
-    monkeypatch.setattr("storymaths.pipeline.read_and_check", stumble)
+    monkeypatch.setattr("storymaths.reading.check_whole", stumble)
     build = start_build(whole.root, serving=True)
     assert "look/site.css" in build.files()
     for source in ("index.md", "books/cliff-house-lift/session-1.md"):
         assert "no such rule" in problems_on(build.page(source))
 
 
-def test_the_first_page_leads_to_the_pages_with_problems(whole: Build, tmp_path: Path) -> None:
+def test_the_first_page_leads_to_the_pages_with_problems(whole: Build, reader: ProjectReader, tmp_path: Path) -> None:
     with made(SLIPS[1], whole.root, tmp_path):
-        build = start_build(whole.root, serving=True, before=whole.memory)
+        build = start_build(whole.root, serving=True, reader=reader)
         assert f'href="{source_of(SLIPS[1]["path"]).replace(".md", ".html")}"' in problems_on(build.page("index.md"))
         assert 'href="../../index.html#problems-here"' in problems_on(build.page(source_of(SLIPS[1]["path"])))
 
 
-def test_a_book_that_cannot_be_read_is_told_once(whole: Build, tmp_path: Path) -> None:
+def test_a_book_that_cannot_be_read_is_told_once(whole: Build, reader: ProjectReader, tmp_path: Path) -> None:
     slip = {"path": "content/books/cliff-house-lift/index.md", "old": "rights: own", "new": "rights: mine"}
     with made(slip, whole.root, tmp_path):
-        problems = start_build(whole.root, serving=True, before=whole.memory).reading.problems
+        problems = start_build(whole.root, serving=True, reader=reader).reading.problems
     assert [problem.rule for problem in problems] == ["field-mistyped"]

@@ -174,9 +174,46 @@ OF_A_PLAN: tuple[Rule, ...] = (holiday_unreadable.RULE, step_too_long.RULE)
 """Kept when a plan of the weeks is asked for: they turn on what is asked, not on the collection alone."""
 
 
+OF_ALL_PAGES: tuple[RuleModule, ...] = (
+    file_unreadable,
+    file_name_unusable,
+    page_name_taken,
+    letter_misleading,
+    front_matter_broken,
+    kind_unknown,
+    field_unknown,
+    field_missing,
+    field_mistyped,
+    field_duplicate,
+    text_cut,
+    book_unknown,
+    objective_without_concept,
+    picture_missing,
+    drawing_unusable,
+    link_broken,
+    moved_page_broken,
+    title_twice,
+)
+"""Rules that hold pages of several books against each other, look at the files beside them, or at the lists alone.
+
+Every other rule finds in the pages of one book, or in a page of none, what it would find there among all others.
+"""
+_OF_A_PART = tuple(module for module in TABLE if module not in OF_ALL_PAGES)
+
+
 def check_all(collection: Collection) -> list[Problem]:
     """Every problem of the collection, in the order of files and lines."""
-    return sorted({problem for module in TABLE for problem in module.check(collection)})
+    return sorted({*check_parts(collection), *check_whole(collection)})
+
+
+def check_parts(collection: Collection) -> Iterator[Problem]:
+    """What is wrong within the parts of a collection (``Collection.parts``)."""
+    return (problem for module in _OF_A_PART for problem in module.check(collection))
+
+
+def check_whole(collection: Collection) -> Iterator[Problem]:
+    """What shows only where all pages are looked at together."""
+    return (problem for module in OF_ALL_PAGES for problem in module.check(collection))
 
 
 def rules() -> dict[str, Rule]:

@@ -11,16 +11,18 @@ from urllib.parse import quote
 
 import jinja2
 
+from ..build import Build
 from ..edits.edit import Edit, EditRefused
 from ..edits.save import ChangedOutside
+from ..live.project import LiveProject
 from ..model.address import CONTENT, html_of, screen_page, source_of
 from ..model.collection import Collection
 from ..model.fields import year_name
 from ..publish import starters
 from ..publish.assets import stylesheet
+from ..publish.sheets import Sheet, sheets_of
 from ..scripts.join import joined
 from .choices import Choice, choices, parts_of
-from .collection_now import CollectionNow
 from .control import Control, label_of, singular
 from .desk import Desk, Saved
 from .new_activity import tasks
@@ -39,12 +41,13 @@ _SCRIPT = "desk/page.js"
 class Pages:
     """Draws what the desk shows."""
 
-    def __init__(self, root: Path, desk: Desk, now: CollectionNow) -> None:
+    def __init__(self, root: Path, desk: Desk, now: LiveProject) -> None:
         self._root, self.desk, self._now = root, desk, now
 
     def collection(self) -> str:
         """The first page: all there is, and what is wrong in all."""
-        build = self._now.build()
+        self._now.look()
+        build = self._now.build
         found = shelves(build.reading.collection, build.reading.problems) if build.reading.collection else []
         reference = [problem for problem in build.reading.problems if not problem.place.path.startswith(CONTENT)]
         return self._draw(
@@ -98,7 +101,8 @@ class Pages:
 
     def problems(self, source: str) -> Mapping[str, Any]:
         """What is wrong with a page now, each with the box it belongs beside."""
-        all_of_it = self._now.problems
+        self._now.look()
+        all_of_it = self._now.build.reading.problems
         saved = self.desk.open(source)
         text = PageText(saved.text)
         own = [problem for problem in all_of_it if source_of(problem.place.path) == source]
@@ -110,7 +114,8 @@ class Pages:
         text = PageText(self.desk.open(source).text)
         if number not in text.activities:
             raise EditRefused("There is no such activity in the page.")
-        build = self._now.latest()
+        self._now.look()
+        build = self._now.build
         worked = work_out_part(build, source, text, number)
         fits = years_it_fits(build, worked)
         return self._draw("worked_out.html", worked=worked, solution=worked.solution, fits=fits)
@@ -124,7 +129,8 @@ class Pages:
 
     def sheets(self, source: str) -> str:
         """The print sheets of a page."""
-        return self._draw("sheets.html", sheets=self._now.sheets(source))
+        self._now.look()
+        return self._draw("sheets.html", sheets=self._sheets_of(self._now.build, source))
 
     def offers(self, source: str) -> str:
         """What could be put into a page, and the way to ideas for its book."""
@@ -163,14 +169,16 @@ class Pages:
     @property
     def _collection(self) -> Collection:
         """The collection as it was last read. Raises ``EditRefused`` where ``site_data/`` cannot be used."""
-        collection = self._now.latest().reading.collection
+        collection = self._now.build.reading.collection
         if collection is None:
             raise EditRefused("The data in site_data cannot be used; `storymaths check` says why.")
         return collection
 
     def drawn(self, address: str) -> bytes | Path | None:
         """What stands at an address of the site as it would be built now."""
-        return self._now.draw(address)
+        page = self._now.page(address) if address.endswith(".html") else None
+        found = page or self._now.file(address)
+        return found.encode() if isinstance(found, str) else found
 
     def own(self, name: str) -> bytes | None:
         """A file of the desk's own pages."""
@@ -207,7 +215,7 @@ class Pages:
 
     def _parts_of(self, control: Control) -> Sequence[Choice]:
         """The parts of the objective in a box."""
-        collection = self._now.latest().reading.collection
+        collection = self._now.build.reading.collection
         if collection is None or len(control.loc) < 2:
             return ()
         return parts_of(collection, str(control.loc[-2]), control.value.partition(":")[0].strip())
@@ -216,7 +224,7 @@ class Pages:
         return {name: found for name, found in self._choices(text).items() if name != "years"}
 
     def _choices(self, text: PageText) -> Mapping[str, Sequence[Choice]]:
-        collection = self._now.latest().reading.collection
+        collection = self._now.build.reading.collection
         if collection is None:
             return {}
         book = collection.books.get(str((text.raw or {}).get("book", "")))
@@ -224,7 +232,8 @@ class Pages:
 
     @property
     def _books(self) -> Sequence[Choice]:
-        collection = self._now.build().reading.collection
+        self._now.look()
+        collection = self._now.build.reading.collection
         return [Choice(id, page.fields.title) for id, page in collection.books.items()] if collection else []
 
     @property
@@ -233,17 +242,27 @@ class Pages:
 
     def _siblings(self, source: str) -> Shelf | None:
         """The pages of the same book."""
-        build = self._now.latest()
+        build = self._now.build
         if build.reading.collection is None:
             return None
         found = shelves(build.reading.collection, build.reading.problems)
         return next((shelf for shelf in found if shelf.name and source.startswith(f"books/{shelf.name}/")), None)
 
+    @staticmethod
+    def _sheets_of(build: Build, source: str) -> Sequence[Sheet]:
+        """The print sheets of a page, made now where they are not kept."""
+        folder, _, rest = source.partition("/")
+        book = rest.partition("/")[0]
+        if folder != "books" or build.site is None or not build.may_print or book not in build.site.collection.books:
+            return ()
+        sheets = sheets_of(build.site, build.root, build.kept / "sheets", [book])
+        return [sheet for sheet in sheets if sheet.source == source]
+
     def _looks(self, source: str, siblings: Shelf | None) -> Sequence[tuple[str, str]]:
         """What the frame beside the form can show: the page, its class screen, the home pages of its book."""
         looks = [("The page", f"/site/{quote(html_of(source))}")]
         screen = html_of(screen_page(source))
-        if any(html_of(page) == screen for page in self._now.latest().pages):
+        if any(html_of(page) == screen for page in self._now.build.pages):
             looks.append(("Class screen", f"/site/{quote(screen)}"))
         homes = (
             [entry for entry in siblings.entries if entry.kind == "home activity" and entry.source != source]

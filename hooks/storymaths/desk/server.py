@@ -11,8 +11,8 @@ from pathlib import Path
 import uvicorn
 from starlette.types import ASGIApp, Receive, Scope, Send
 
+from ..live.project import LiveProject
 from .app import DeskApp
-from .collection_now import CollectionNow
 from .desk import Desk
 from .lock import HOST, KEY, Lock, new_key
 from .pages import Pages
@@ -24,7 +24,7 @@ _LOOKS_EVERY = 5.0
 
 def desk_app(root: Path) -> ASGIApp:
     """The desk of the collection at ``root``, without its lock."""
-    return DeskApp(Pages(root, Desk(root), CollectionNow(root))).application()
+    return DeskApp(Pages(root, Desk(root), LiveProject(root))).application()
 
 
 class _Asked:

@@ -6,13 +6,10 @@ from collections.abc import Sequence
 from posixpath import dirname
 
 from ..activities.fit import years_that_fit
-from ..activities.on_pages import activities_of
 from ..activities.work_out import WorkedOut, work_out
 from ..build import Build
 from ..edits.edit import EditRefused
 from ..model.address import CONTENT
-from ..model.document import Document
-from ..parse.collection import read_page
 from .page_text import PageText
 
 _USUAL_YEAR = 2
@@ -24,9 +21,9 @@ def work_out_part(build: Build, source: str, text: PageText, number: int) -> Wor
     if collection is None:
         raise EditRefused("The data in site_data cannot be used; `storymaths check` says why.")
     path = f"{CONTENT}{source}"
-    page = read_page(path, text.text.encode(), collection.reference.limits.files)
-    if isinstance(page, Document):
-        return activities_of(page, collection, build.memory)[number].worked
+    read = build.reading.activities.get(path, ())
+    if number < len(read) and read[number].fence.text == text.activities[number].text:
+        return read[number].worked
     raw = text.raw or {}
     record = collection.books.get(str(raw.get("book", "")))
     year = raw.get("year")
@@ -38,7 +35,6 @@ def work_out_part(build: Build, source: str, text: PageText, number: int) -> Wor
         year if isinstance(year, int) and year in collection.reference.years else _USUAL_YEAR,
         collection.reference,
         folder=dirname(record.source) if record else "",
-        memory=build.memory,
     )
 
 

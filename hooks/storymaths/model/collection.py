@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
+from operator import is_
 from typing import TypeGuard, TypeVar
 
 from .address import book_id
@@ -20,6 +21,19 @@ from .session import Session
 from .story import Story
 
 K = TypeVar("K", bound=PageFields)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Part:
+    """Pages that say something of each other: those of one book; or one page of no book."""
+
+    documents: tuple[Document[PageFields], ...]
+    unread: tuple[Unread, ...]
+
+    def is_same(self, other: Part) -> bool:
+        """Whether it holds the very pages of another, as they were read then."""
+        ours, theirs = (*self.documents, *self.unread), (*other.documents, *other.unread)
+        return len(ours) == len(theirs) and all(map(is_, ours, theirs))
 
 
 def is_of_kind(page: Document[PageFields], kind: type[K]) -> TypeGuard[Document[K]]:
@@ -59,6 +73,37 @@ class Collection:
     def generated_pages(self) -> list[str]:
         """Their sources."""
         return [page.source for page in self.generated]
+
+    @cached_property
+    def parts(self) -> Mapping[str, Part]:
+        """The collection by its parts: by the id of a book, or the path of a page that is of none."""
+        documents: dict[str, list[Document[PageFields]]] = defaultdict(list)
+        unread: dict[str, dict[str, Unread]] = defaultdict(dict)
+        for page in self.documents:
+            named = page.book
+            documents[page.path if named is None else named if named in self.book_ids else book_id(page.path)].append(
+                page
+            )
+        in_folder: dict[str, list[Unread]] = defaultdict(list)
+        for file in self.unread:
+            in_folder[file.folder].append(file)
+            unread[book_id(file.path)][file.path] = file
+        for name, pages in documents.items():  # a page may stand in the folder of another book
+            for folder in {page.folder for page in pages}:
+                unread[name] |= {file.path: file for file in in_folder[folder]}
+        return {
+            name: Part(tuple(documents[name]), tuple(unread[name].values()))
+            for name in dict.fromkeys((*documents, *unread))
+        }
+
+    def only(self, parts: Iterable[str]) -> Collection:
+        """Some parts of it, among the same files."""
+        chosen = [self.parts[name] for name in parts]
+        if len(chosen) == len(self.parts):
+            return self
+        documents = sorted((page for part in chosen for page in part.documents), key=lambda page: page.path.split("/"))
+        unread = {page.path: page for part in chosen for page in part.unread}
+        return replace(self, documents=tuple(documents), unread=tuple(unread.values()), faults=())
 
     def without_drafts(self) -> Collection:
         """What is published: no draft, and nothing of a book that is a draft itself."""

@@ -1,12 +1,12 @@
-"""A folder of content into a ``Collection``: the one place where content is read from disk."""
+"""A folder of content into a ``Collection``, file by file: the one place where content is read from disk."""
 
 from __future__ import annotations
 
 import os
 import re
 import stat
-from collections.abc import Callable, Iterator
-from dataclasses import replace
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from ..model.collection import Collection
@@ -16,6 +16,7 @@ from ..model.problem import Place
 from ..model.reference import FileLimits, Reference
 from .document import parse_document
 from .drawing import faults_in_picture
+from .file_mark import Mark, digest_of, mark_of
 from .letters import faults_in_letters
 from .page_text import faults_in_fields, nested_in_fields, page_text, too_large
 
@@ -28,25 +29,77 @@ def silent(done: int, of: int) -> None:
     """Says nothing."""
 
 
-def read_collection(
-    root: Path, reference: Reference, content: str = "content", progress: Progress = silent
-) -> Collection:
+@dataclass(frozen=True, slots=True)
+class _Read:
+    """A file as it was read: its mark then, what it held, and what became of it."""
+
+    mark: Mark | None
+    digest: bytes
+    outcome: Document[PageFields] | Unread | tuple[Fault, ...]
+    """A page; of any other file, what is wrong with it."""
+
+
+class ContentReader:
+    """Reads the content of a project; after the first time, only files that have changed."""
+
+    def __init__(self, root: Path, content: str = "content") -> None:
+        """Paths in what is read are from ``root``, with forward slashes."""
+        self._root, self._folder = root, root / content
+        self._read: dict[str, _Read] = {}
+        self._collection: Collection | None = None
+
+    def read(self, reference: Reference, progress: Progress = silent) -> Collection:
+        """Everything in the folder; the same ``Collection`` as before where nothing has changed."""
+        last, before = self._collection, self._read
+        if last is not None and last.reference.limits.files != reference.limits.files:
+            before = {}
+        paths, found = _files_under(self._root, self._folder), dict[str, _Read]()
+        pages = done = sum(name.endswith(".md") for name in paths)
+        for name, path in paths.items():
+            found[name] = _read_again(name, path, reference.limits.files, before.get(name))
+            if name.endswith(".md"):
+                done -= 1
+                progress(pages - done, pages)
+        self._read = found
+        if last is not None and last.reference is reference and _same(before, found):
+            return last
+        self._collection = _gathered(found, reference)
+        return self._collection
+
+
+def read_collection(root: Path, reference: Reference, progress: Progress = silent) -> Collection:
     """Everything under ``root/content``. Paths in the result are from ``root``, with forward slashes."""
-    files = {name_of(path, root): path for path in sorted(_files_under(root / content))}
-    limits = reference.limits.files
-    pages = [name for name in files if name.endswith(".md")]
-    documents, unread = [], []
-    for done, name in enumerate(pages, start=1):
-        data = _bytes_of(files[name], name, limits.page_bytes)
-        page = Unread(name, {}, (data,)) if isinstance(data, Fault) else read_page(name, data, limits)
-        if isinstance(page, Document):
-            documents.append(page)
-        else:
-            unread.append(page)
-        progress(done, len(pages))
-    others = (name for name in files if not name.endswith(".md"))
-    faults = tuple(fault for name in others for fault in _faults_beside(files[name], name, limits))
-    return Collection(tuple(documents), tuple(unread), frozenset(files), reference, faults)
+    return ContentReader(root).read(reference, progress)
+
+
+def _read_again(name: str, path: str, limits: FileLimits, before: _Read | None) -> _Read:
+    """A file, read if it has changed since it was read ``before``."""
+    mark = mark_of(path)
+    if before is not None and mark is not None and mark == before.mark:
+        return before
+    is_page = name.endswith(".md")
+    data = _bytes_of(Path(path), name, limits.page_bytes if is_page else limits.picture_bytes)
+    if isinstance(data, Fault):
+        fresh = _Read(None, b"", Unread(name, {}, (data,)) if is_page else (data,))
+        return before if before == fresh else fresh
+    digest = digest_of(data)
+    if before is not None and digest == before.digest:
+        return replace(before, mark=mark)
+    return _Read(mark, digest, read_page(name, data, limits) if is_page else _faults_beside(name, data, limits))
+
+
+def _same(before: Mapping[str, _Read], found: Mapping[str, _Read]) -> bool:
+    return before.keys() == found.keys() and all(
+        one is before[name] or (one.digest and one.digest == before[name].digest) for name, one in found.items()
+    )
+
+
+def _gathered(found: Mapping[str, _Read], reference: Reference) -> Collection:
+    outcomes = [one.outcome for one in found.values()]
+    documents = tuple(one for one in outcomes if isinstance(one, Document))
+    unread = tuple(one for one in outcomes if isinstance(one, Unread))
+    faults = tuple(fault for one in outcomes if isinstance(one, tuple) for fault in one)
+    return Collection(documents, unread, frozenset(found), reference, faults)
 
 
 def read_page(name: str, data: bytes, limits: FileLimits) -> Document[PageFields] | Unread:
@@ -68,9 +121,16 @@ def read_page(name: str, data: bytes, limits: FileLimits) -> Document[PageFields
 
 
 def name_of(path: Path, root: Path) -> str:
-    """A file's path from the root, with forward slashes; what is no letter, or would break a report's line, is spelt out."""
-    name = path.relative_to(root).as_posix().encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
-    return _CONTROLS.sub(lambda sign: f"\\x{ord(sign.group()):02x}", name)
+    """A file's path from the root, with forward slashes, fit to be printed."""
+    return printable(path.relative_to(root).as_posix())
+
+
+def printable(name: str) -> str:
+    """A file's name; what is no letter, or would break a report's line, is spelt out."""
+    if name.isascii() and name.isprintable():
+        return name
+    spelt = name.encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
+    return _CONTROLS.sub(lambda sign: f"\\x{ord(sign.group()):02x}", spelt)
 
 
 def _bytes_of(path: Path, name: str, most: int) -> bytes | Fault:
@@ -88,19 +148,24 @@ def _bytes_of(path: Path, name: str, most: int) -> bytes | Fault:
         return Fault("file", Place(name), "", f"it cannot be opened ({(error.strerror or 'no reason given').lower()})")
 
 
-def _faults_beside(path: Path, name: str, limits: FileLimits) -> Iterator[Fault]:
-    data = _bytes_of(path, name, limits.picture_bytes)
-    if isinstance(data, Fault):
-        yield data
-    elif path.suffix not in PICTURES:
-        yield Fault("file", Place(name), "", f"content/ holds pages (.md) and pictures ({', '.join(PICTURES)}) only")
-    else:
-        yield from faults_in_picture(name, data, limits.drawing_nested)
+def _faults_beside(name: str, data: bytes, limits: FileLimits) -> tuple[Fault, ...]:
+    if not name.endswith(PICTURES):
+        return (
+            Fault("file", Place(name), "", f"content/ holds pages (.md) and pictures ({', '.join(PICTURES)}) only"),
+        )
+    return tuple(faults_in_picture(name, data, limits.drawing_nested))
 
 
-def _files_under(folder: Path) -> Iterator[Path]:
-    """Every file, and every link to a folder, which is not followed; what begins with a dot is passed over."""
+def _files_under(root: Path, folder: Path) -> dict[str, str]:
+    """Every file by its name, and every link to a folder, which is not followed; what begins with a dot is passed over."""
+    found: list[tuple[str, str]] = []
     for parent, folders, names in os.walk(folder):
         linked = [name for name in folders if Path(parent, name).is_symlink()]
         folders[:] = [name for name in folders if not name.startswith(".") and name not in linked]
-        yield from (Path(parent, name) for name in (*names, *linked) if not name.startswith("."))
+        above = f"{name_of(Path(parent), root)}/"
+        found += [
+            (above + printable(name), os.path.join(parent, name))
+            for name in (*names, *linked)
+            if not name.startswith(".")
+        ]
+    return dict(sorted(found, key=lambda one: one[0].split("/")))

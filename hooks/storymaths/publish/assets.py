@@ -1,17 +1,15 @@
-"""Files that stand beside the pages: scripts and their data, the stylesheet in one piece, and the letterforms."""
+"""Files that stand beside the pages: scripts and their data, and the stylesheet in one piece."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from pathlib import Path
 
 from ..model.carried import carried
 from ..model.site_settings import Colours, SiteSettings
 from ..render.site import Site
 from .coverage_files import coverage_files
 from .data_files import data_files
-from .fonts import letterforms
 from .moved_pages import moved_pages
 from .page_scripts import page_scripts
 
@@ -26,13 +24,9 @@ def assets(site: Site) -> Mapping[str, bytes | str]:
     return {**data_files(site), **coverage_files(site), **moved_pages(site)}
 
 
-def look(kept: Path, settings: SiteSettings) -> Mapping[str, bytes | str]:
-    """What every page needs, whatever the collection holds. ``kept`` is the folder of what is made once."""
-    return {
-        **page_scripts(),
-        "look/site.css": stylesheet(settings.colours),
-        **letterforms(kept / "letterforms", settings.letterforms),
-    }
+def look(settings: SiteSettings) -> Mapping[str, bytes | str]:
+    """What every page needs, whatever the collection holds, besides its letterforms."""
+    return {**page_scripts(), "look/site.css": stylesheet(settings.colours)}
 
 
 def stylesheet(colours: Colours = "harbour") -> str:

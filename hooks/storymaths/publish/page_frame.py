@@ -19,6 +19,7 @@ from ..render.site import Rendered
 from .page_scripts import script_for
 
 _THEME = carried("theme")
+_TEMPLATES = jinja2.Environment(loader=jinja2.FileSystemLoader(_THEME), undefined=jinja2.StrictUndefined)
 
 
 @dataclass(frozen=True)
@@ -43,33 +44,29 @@ class Drawn:
 class PageFrame:
     """Puts pages into their frame."""
 
-    def __init__(self, settings: SiteSettings, serving: bool) -> None:
-        """Under ``serving`` pages may run what their server puts into them."""
-        self._settings, self._serving = settings, serving
-        self._templates = jinja2.Environment(
-            loader=jinja2.FileSystemLoader(_THEME), undefined=jinja2.StrictUndefined, auto_reload=False
-        )
+    def __init__(self, settings: SiteSettings) -> None:
+        self._settings = settings
 
     def put_around(self, drawn: Drawn) -> str:
         """A page whole, as a browser gets it."""
         source = drawn.page.source
-        return self._templates.get_template("main.html").render(
+        return _TEMPLATES.get_template("main.html").render(
             drawn=drawn,
             front=source == FRONT,
             settings=self._settings,
             publisher=drawn.publisher,
             terms=drawn.terms,
             licence_at=LICENCE_IN_WORDS,
-            policy=policy(drawn.page.kind, self._serving),
+            policy=policy(drawn.page.kind),
             to=lambda target: link(target, source),
         )
 
     def not_found(self) -> str:
         """The page for addresses that lead nowhere. It stands for any address, so its links begin at the site's root."""
         root = urlsplit(self._settings.url).path or "/"
-        return self._templates.get_template("404.html").render(
+        return _TEMPLATES.get_template("404.html").render(
             settings=self._settings,
-            policy=policy("page", self._serving),
+            policy=policy("page"),
             to=lambda target: join(root, target),
         )
 

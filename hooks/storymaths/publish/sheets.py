@@ -6,12 +6,14 @@ A sheet's file is made by its content and kept in a cache folder, so that a buil
 from __future__ import annotations
 
 import shutil
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
 from ..model.address import source_of
+from ..model.book import Book
 from ..model.collection import Collection
+from ..model.document import Document
 from ..model.site_settings import Face
 from ..render.in_type.drawings import drawings_in_type
 from ..render.sheets.of_page import book_sheets, home_sheets, session_sheets
@@ -47,18 +49,25 @@ class Sheet:
     house: House
     """Whose it is."""
 
+    def files(self, cache: Path) -> Mapping[str, Path]:
+        """Where its files are kept, by their addresses: the PDF, and the picture of its first page."""
+        return {self.address: pdf_path(cache, self.key), _preview(self.address): png_path(cache, self.key)}
+
 
 _Planned = tuple[str, str, SheetData]
 """The source a sheet belongs to, its address without an ending, and what is on it."""
 
 
-def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
-    """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder."""
+def sheets_of(site: Site, root: Path, cache: Path, only: Iterable[str] | None = None) -> list[Sheet]:
+    """Every sheet of the site, page by page; those that are new or changed are made. ``root`` is the project's folder.
+
+    ``only`` names the books whose sheets are wanted, if not all are.
+    """
     collection = site.collection
+    books = collection.books if only is None else {name: collection.books[name] for name in only}
     context = SheetContext(collection, site.activities_of, _drawings(root, drawings_in_type(collection)))
-    planned = [one for book in collection.books for one in _planned(context, book)]
-    sheets = _made(planned, site, cache)
-    return sheets + _made(list(_whole_sets(collection, sheets)), site, cache)
+    sheets = _made([one for name in books for one in _planned(context, name)], site, cache)
+    return sheets + _made(list(_whole_sets(collection, books, sheets)), site, cache)
 
 
 def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
@@ -76,8 +85,8 @@ def write_sheets(sheets: Sequence[Sheet], folder: Path, cache: Path, forget: boo
     for parent in {(folder / sheet.address).parent for sheet in sheets}:
         parent.mkdir(parents=True, exist_ok=True)
     for sheet in sheets:
-        shutil.copyfile(pdf_path(cache, sheet.key), folder / sheet.address)
-        shutil.copyfile(png_path(cache, sheet.key), folder / _preview(sheet.address))
+        for address, file in sheet.files(cache).items():
+            shutil.copyfile(file, folder / address)
     if forget:
         forget_all_but(cache, (sheet.key for sheet in sheets))
 
@@ -98,9 +107,11 @@ def _planned(sheets: SheetContext, name: str) -> Iterator[_Planned]:
     yield from ((source, f"{folder}/{one.what}", one) for one in book_sheets(sheets, collection.books[name], name))
 
 
-def _whole_sets(collection: Collection, sheets: Sequence[Sheet]) -> Iterator[_Planned]:
+def _whole_sets(
+    collection: Collection, books: Mapping[str, Document[Book]], sheets: Sequence[Sheet]
+) -> Iterator[_Planned]:
     """One file a book with all its sheets but the booklet, whose pages are in another order."""
-    for name, book in collection.books.items():
+    for name, book in books.items():
         source, folder = _of_book(collection, name)
         own = [one for one in sheets if one.source.startswith(f"{folder}/") and one.what != "story-booklet"]
         one = whole_set(book, [(sheet.data, sheet.pages) for sheet in own])

@@ -9,6 +9,7 @@ import os
 import subprocess
 import sys
 import time
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from .finder_columns import addresses
@@ -30,12 +31,22 @@ class IndexFailed(RuntimeError):
     """The indexer did not finish; its output is the message."""
 
 
-def build_text_index(site: Path) -> float:
-    """Writes ``pagefind/`` into a built site. Returns the seconds it took. Raises ``IndexFailed``; ``OSError`` without room."""
+Run = Callable[[Sequence[str]], subprocess.CompletedProcess[str]]
+
+
+def _run(command: Sequence[str]) -> subprocess.CompletedProcess[str]:
+    return subprocess.run(command, capture_output=True, text=True, check=False)
+
+
+def build_text_index(site: Path, run: Run = _run) -> float:
+    """Writes ``pagefind/`` into a built site. Returns the seconds it took. Raises ``IndexFailed``; ``OSError`` without room.
+
+    ``run`` runs the indexer's program and waits for it.
+    """
     started = time.perf_counter()
     command = [sys.executable, "-m", "pagefind", "--site", str(site), "--quiet", "--keep-index-url"]
     command += ["--glob", INDEXED, "--include-characters", SIGNS, "--exclude-selectors", LEFT_OUT]
-    done = subprocess.run(command, capture_output=True, text=True, check=False)
+    done = run(command)
     if done.returncode:
         said = (done.stderr or done.stdout).strip()
         if any(words in said for words in _NO_ROOM):

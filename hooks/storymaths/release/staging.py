@@ -24,6 +24,11 @@ class Staging:
     def _nearest_parent(self) -> Path:
         return next(folder for folder in self.out.parents if folder.is_dir())
 
+    def clear(self) -> None:
+        """Empties the folder, which is empty already unless it can only be filled. Raises ``OSError``."""
+        for path in self.folder.iterdir() if self.folder.is_dir() else ():
+            shutil.rmtree(path) if path.is_dir() and not path.is_symlink() else path.unlink()
+
     def put_in_place(self) -> None:
         """What was made takes the place of what was there. Raises ``OSError``, and then leaves that as it was."""
         if self.folder == self.out:

@@ -7,16 +7,13 @@ RUNS_WEB_ASSEMBLY = frozenset({"find"})
 _BESIDES = ("style-src 'self'", "object-src 'none'", "frame-src 'none'", "base-uri 'none'", "form-action 'self'")
 
 
-def policy(kind: str, serving: bool = False) -> str:
+def policy(kind: str) -> str:
     """The policy for a page of a kind, as CSP level 3 writes it (W3C, Content Security Policy Level 3).
 
     Everything comes from the site itself; what the page says can start nothing. ``'self'`` holds from ``file:`` too:
-    tried in Chromium 156 and Firefox 153. Under ``serve`` the server puts a script of its own into each page, with
-    numbers in it that change each time, so there scripts within the page are let through.
+    tried in Chromium 156 and Firefox 153.
     """
     scripts = ["script-src 'self'"]
     if kind in RUNS_WEB_ASSEMBLY:
         scripts.append("'wasm-unsafe-eval'")
-    if serving:
-        scripts.append("'unsafe-inline'")
     return "; ".join(("default-src 'self'", " ".join(scripts), *_BESIDES))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cache, cached_property
 from pathlib import Path
 from typing import Any
 
@@ -40,6 +40,23 @@ from .word_links import WordFinder
 
 _PAGES = (concept_page, coverage_page, framework_page, objective_page, theme_page, year_page)
 """Where the pages about ideas are, for every template to use by these names."""
+
+
+@cache
+def templates() -> jinja2.Environment:
+    """The templates, which stand beside this file."""
+    environment = jinja2.Environment(
+        loader=jinja2.FileSystemLoader(Path(__file__).parent / "templates"),
+        autoescape=True,
+        undefined=jinja2.StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
+    environment.filters["year"] = year_name
+    environment.filters["slug"] = slug
+    environment.globals |= {page.__name__: page for page in _PAGES}
+    environment.filters["lower_first"] = lambda words: words[:1].lower() + words[1:]
+    return environment
 
 
 @dataclass(frozen=True)
@@ -133,22 +150,6 @@ class Site:
         """The finder for the whole word bank."""
         return WordFinder.of(self.collection.reference.words.values())
 
-    @cached_property
-    def templates(self) -> jinja2.Environment:
-        """The templates, which stand beside this file."""
-        environment = jinja2.Environment(
-            loader=jinja2.FileSystemLoader(Path(__file__).parent / "templates"),
-            autoescape=True,
-            undefined=jinja2.StrictUndefined,
-            trim_blocks=True,
-            lstrip_blocks=True,
-        )
-        environment.filters["year"] = year_name
-        environment.filters["slug"] = slug
-        environment.globals |= {page.__name__: page for page in _PAGES}
-        environment.filters["lower_first"] = lambda words: words[:1].lower() + words[1:]
-        return environment
-
     def tools(self, source: str) -> Mapping[str, Any]:
         """What every template may use: links and words from where its page stands, and all there is to show."""
         return {
@@ -168,7 +169,7 @@ class Site:
         return Markup(self._fill(template, source, values))
 
     def _fill(self, template: str, source: str, values: Mapping[str, Any]) -> str:
-        return self.templates.get_template(template).render(**self.tools(source), **values)
+        return templates().get_template(template).render(**self.tools(source), **values)
 
     def draw_with_words(self, template: str, source: str, **values: Any) -> str:
         """As ``draw``, with the words of the word bank linked and their meanings at the foot."""
