@@ -30,6 +30,8 @@ def random_change(choose: Random, page: PageText) -> dict[str, Any]:
         (None, page.controls),
         *((number, ActivityForm(part).controls) for number, part in page.activities.items()),
     ]
+    if not any(controls for _, controls in forms):
+        return {"do": "type", "activity": None, "loc": ["title"], "text": "No form"}
     activity, controls = choose.choice([one for one in forms if one[1]])
     every = list(_deep(controls))
     kind = choose.random()

@@ -27,6 +27,7 @@ def run(root: Path, options: argparse.Namespace) -> int:
         if not options.stay:
             webbrowser.open(address)
 
+    print("Reading the collection …", flush=True)
     try:
         serve_desk(root, options.port, tell)
     except OSError as error:

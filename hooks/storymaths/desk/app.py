@@ -77,25 +77,25 @@ class DeskApp:
         return HTMLResponse(self._pages.page(_source(request)))
 
     def _problems(self, request: Request) -> Response:
-        return JSONResponse(self._pages.problems(_source(request)))
+        return JSONResponse(self._pages.beside.problems(_source(request)))
 
     def _work_out(self, request: Request) -> Response:
         number = request.query_params.get("activity", "")
         if not number.isdecimal() or len(number) > 4:
             raise EditRefused("There is no such activity in the page.")
-        return HTMLResponse(self._pages.worked_out(_source(request), int(number)))
+        return HTMLResponse(self._pages.beside.worked_out(_source(request), int(number)))
 
     def _states(self, request: Request) -> Response:
-        return HTMLResponse(self._pages.states(_source(request)))
+        return HTMLResponse(self._pages.beside.states(_source(request)))
 
     def _sheets(self, request: Request) -> Response:
-        return HTMLResponse(self._pages.sheets(_source(request)))
+        return HTMLResponse(self._pages.beside.sheets(_source(request)))
 
     def _offers(self, request: Request) -> Response:
-        return HTMLResponse(self._pages.offers(_source(request)))
+        return HTMLResponse(self._pages.beside.offers(_source(request)))
 
     def _ideas(self, request: Request) -> Response:
-        return HTMLResponse(self._pages.ideas(_source(request), request.query_params.get("year", "")))
+        return HTMLResponse(self._pages.beside.ideas(_source(request), request.query_params.get("year", "")))
 
     def _state(self, request: Request) -> Response:
         """Whether a page is still as its tab has it; a tab that is open asks now and then, and keeps the desk going."""
@@ -107,7 +107,7 @@ class DeskApp:
 
     def _site(self, request: Request) -> Response:
         address = request.path_params["address"]
-        return _file(address, self._pages.drawn(address))
+        return _file(address, self._pages.beside.drawn(address))
 
     def _edit(self, sent: Sent) -> Response:
         """One change. The form comes with the answer where it is another now."""
@@ -133,7 +133,7 @@ class DeskApp:
         """A proposal put in."""
         source, before = str(sent.get("source", "")), str(sent.get("before", ""))
         opened = self._pages.read(source, before)
-        edit = self._pages.offered(source, opened.text, str(sent.get("key", "")))
+        edit = self._pages.beside.offered(source, opened.text, str(sent.get("key", "")))
         return JSONResponse(self._pages.after(source, opened, self._pages.desk.change(source, before, [edit])))
 
     def _rewrite(self, sent: Sent) -> Response:

@@ -9,30 +9,22 @@ from pathlib import Path
 from typing import Any
 from urllib.parse import quote
 
-import jinja2
-
-from ..build import Build
-from ..edits.edit import Edit, EditRefused
+from ..edits.edit import EditRefused
 from ..edits.save import ChangedOutside
 from ..live.project import LiveProject
-from ..model.address import CONTENT, html_of, screen_page, source_of
-from ..model.collection import Collection
-from ..model.fields import year_name
+from ..model.address import CONTENT, html_of, screen_page
 from ..publish import starters
 from ..publish.assets import stylesheet
-from ..publish.sheets import Sheet, sheets_of
 from ..scripts.join import joined
+from .beside import Beside
 from .choices import Choice, choices, parts_of
 from .control import Control, label_of, singular
 from .desk import Desk, Saved
+from .drawing import draw
 from .new_activity import tasks
-from .offers import ideas_for, offers_for
 from .page_text import ActivityForm, PageText
 from .requests import Asked, Type, Write
 from .shelf import Shelf, shelves
-from .spots import box_of
-from .states import difference
-from .work_out import work_out_part, years_it_fits
 
 _HERE = Path(__file__).parent
 _SCRIPT = "desk/page.js"
@@ -41,8 +33,18 @@ _SCRIPT = "desk/page.js"
 class Pages:
     """Draws what the desk shows."""
 
-    def __init__(self, root: Path, desk: Desk, now: LiveProject) -> None:
-        self._root, self.desk, self._now = root, desk, now
+    def __init__(self, root: Path, desk: Desk) -> None:
+        self._root, self.desk = root, desk
+
+    @cached_property
+    def beside(self) -> Beside:
+        """What is shown beside a form."""
+        return Beside(self.desk, self._now)
+
+    @cached_property
+    def _now(self) -> LiveProject:
+        """The collection, read when it is first asked for."""
+        return LiveProject(self._root)
 
     def collection(self) -> str:
         """The first page: all there is, and what is wrong in all."""
@@ -50,7 +52,7 @@ class Pages:
         build = self._now.build
         found = shelves(build.reading.collection, build.reading.problems) if build.reading.collection else []
         reference = [problem for problem in build.reading.problems if not problem.place.path.startswith(CONTENT)]
-        return self._draw(
+        return draw(
             "collection.html",
             shelves=found,
             reference=reference,
@@ -63,7 +65,7 @@ class Pages:
         saved = self.desk.open(source)
         text = PageText(saved.text)
         siblings, title = self._siblings(source), self._title(source, text)
-        return self._draw(
+        return draw(
             "page.html",
             source=source,
             title=title,
@@ -99,87 +101,6 @@ class Pages:
                 return (asked.section, asked.part)
         return None
 
-    def problems(self, source: str) -> Mapping[str, Any]:
-        """What is wrong with a page now, each with the box it belongs beside."""
-        self._now.look()
-        all_of_it = self._now.build.reading.problems
-        saved = self.desk.open(source)
-        text = PageText(saved.text)
-        own = [problem for problem in all_of_it if source_of(problem.place.path) == source]
-        told = [{"box": box_of(p, text), "line": p.place.line, "message": p.message, "fix": p.fix} for p in own]
-        return {"mark": saved.mark, "problems": told, "elsewhere": len(all_of_it) - len(own)}
-
-    def worked_out(self, source: str, number: int) -> str:
-        """An activity worked out as it stands in its file now."""
-        text = PageText(self.desk.open(source).text)
-        if number not in text.activities:
-            raise EditRefused("There is no such activity in the page.")
-        self._now.look()
-        build = self._now.build
-        worked = work_out_part(build, source, text, number)
-        fits = years_it_fits(build, worked)
-        return self._draw("worked_out.html", worked=worked, solution=worked.solution, fits=fits)
-
-    def states(self, source: str) -> str:
-        """The earlier states of a page, each with what was changed after it."""
-        now = self.desk.open(source).text
-        kept = self.desk.states.all(source)
-        told = [(state, difference(state.text, now)) for state in kept if state.text != now]
-        return self._draw("states.html", states=told[:60])
-
-    def sheets(self, source: str) -> str:
-        """The print sheets of a page."""
-        self._now.look()
-        return self._draw("sheets.html", sheets=self._sheets_of(self._now.build, source))
-
-    def offers(self, source: str) -> str:
-        """What could be put into a page, and the way to ideas for its book."""
-        text = PageText(self.desk.open(source).text)
-        collection = self._collection
-        raw = text.raw or {}
-        return self._draw(
-            "offers.html",
-            is_session=raw.get("kind") == "session",
-            offers=offers_for(collection, source, text.text),
-            years=self._choices(text)["years"],
-            year=str(raw.get("year", "")),
-            label_of=label_of,
-        )
-
-    def offered(self, source: str, text: str, key: str) -> Edit:
-        """The change that a proposal makes. Raises ``EditRefused`` where it is not proposed any more."""
-        found = next((one.edit for one in offers_for(self._collection, source, text) if one.key == key), None)
-        if found is None:
-            raise EditRefused("That is not proposed any more, now that the page is another.")
-        return found
-
-    def ideas(self, source: str, year: str) -> str:
-        """The ideas for the book of a page and a year, as an author writes it. Raises ``EditRefused``."""
-        collection, text = self._collection, PageText(self.desk.open(source).text)
-        book = str((text.raw or {}).get("book", "")) or source.removeprefix("books/").partition("/")[0]
-        asked = next((number for number in collection.reference.years if year in (str(number), year_name(number))), -1)
-        kinds = ("session", "home")
-        named = [(at, section.name) for at, section in enumerate(text.sections) if section.name]
-        return self._draw(
-            "ideas.html",
-            found=ideas_for(collection, book, asked),
-            sections=named if (text.raw or {}).get("kind") in kinds else (),
-        )
-
-    @property
-    def _collection(self) -> Collection:
-        """The collection as it was last read. Raises ``EditRefused`` where ``site_data/`` cannot be used."""
-        collection = self._now.build.reading.collection
-        if collection is None:
-            raise EditRefused("The data in site_data cannot be used; `storymaths check` says why.")
-        return collection
-
-    def drawn(self, address: str) -> bytes | Path | None:
-        """What stands at an address of the site as it would be built now."""
-        page = self._now.page(address) if address.endswith(".html") else None
-        found = page or self._now.file(address)
-        return found.encode() if isinstance(found, str) else found
-
     def own(self, name: str) -> bytes | None:
         """A file of the desk's own pages."""
         if name == "desk.css":
@@ -201,7 +122,7 @@ class Pages:
         return file.relative_to(self._root / CONTENT).as_posix()
 
     def _form(self, text: PageText) -> str:
-        return self._draw(
+        return draw(
             "form.html",
             text=text,
             forms={number: ActivityForm(part) for number, part in text.activities.items()},
@@ -248,16 +169,6 @@ class Pages:
         found = shelves(build.reading.collection, build.reading.problems)
         return next((shelf for shelf in found if shelf.name and source.startswith(f"books/{shelf.name}/")), None)
 
-    @staticmethod
-    def _sheets_of(build: Build, source: str) -> Sequence[Sheet]:
-        """The print sheets of a page, made now where they are not kept."""
-        folder, _, rest = source.partition("/")
-        book = rest.partition("/")[0]
-        if folder != "books" or build.site is None or not build.may_print or book not in build.site.collection.books:
-            return ()
-        sheets = sheets_of(build.site, build.root, build.kept / "sheets", [book])
-        return [sheet for sheet in sheets if sheet.source == source]
-
     def _looks(self, source: str, siblings: Shelf | None) -> Sequence[tuple[str, str]]:
         """What the frame beside the form can show: the page, its class screen, the home pages of its book."""
         looks = [("The page", f"/site/{quote(html_of(source))}")]
@@ -273,22 +184,6 @@ class Pages:
 
     def _title(self, source: str, text: PageText) -> str:
         return str((text.raw or {}).get("title") or source)
-
-    @cached_property
-    def _templates(self) -> jinja2.Environment:
-        environment = jinja2.Environment(
-            loader=jinja2.FileSystemLoader(_HERE / "templates"),
-            autoescape=True,
-            undefined=jinja2.StrictUndefined,
-            trim_blocks=True,
-            lstrip_blocks=True,
-        )
-        environment.filters |= {"year": year_name, "in_address": quote, "pair": lambda one: (one, one)}
-        environment.globals["chr10"] = "\n"  # a box's own first line break: HTML takes one away
-        return environment
-
-    def _draw(self, template: str, **values: Any) -> str:
-        return self._templates.get_template(template).render(**values)
 
 
 def _list_id(control: Control) -> str:

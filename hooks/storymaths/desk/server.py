@@ -11,7 +11,6 @@ from pathlib import Path
 import uvicorn
 from starlette.types import ASGIApp, Receive, Scope, Send
 
-from ..live.project import LiveProject
 from .app import DeskApp
 from .desk import Desk
 from .lock import HOST, KEY, Lock, new_key
@@ -22,9 +21,12 @@ ALONE_SECONDS = 15 * 60
 _LOOKS_EVERY = 5.0
 
 
-def desk_app(root: Path) -> ASGIApp:
-    """The desk of the collection at ``root``, without its lock."""
-    return DeskApp(Pages(root, Desk(root), LiveProject(root))).application()
+def desk_app(root: Path, read_first: bool = False) -> ASGIApp:
+    """The desk of the collection at ``root``, without its lock; the collection is read now, or when it is first asked for."""
+    pages = Pages(root, Desk(root))
+    if read_first:
+        pages.beside.look()
+    return DeskApp(pages).application()
 
 
 class _Asked:
@@ -43,8 +45,9 @@ def serve_desk(root: Path, port: int, tell: Callable[[str], None], alone: float 
     with socket.socket(socket.AF_INET, socket.SOCK_STREAM) as listening:
         listening.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         listening.bind((HOST, port))
+        app = desk_app(root, read_first=True)
         key, port = new_key(), listening.getsockname()[1]
-        asked = _Asked(desk_app(root))
+        asked = _Asked(app)
         config = uvicorn.Config(
             Lock(asked, key, port),
             log_level="warning",
