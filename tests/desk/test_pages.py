@@ -108,6 +108,23 @@ def test_what_is_typed_stands_in_the_file_and_nothing_else_is_another(tab: Tab, 
     assert file_of(tmp_path).read_text("utf-8") == before.replace(f"minutes: {old['minutes']}", "minutes: 55", 1)
 
 
+def test_a_step_and_its_section_go_together(tab: Tab, tmp_path: Path) -> None:
+    def names() -> tuple[list[str], list[str]]:
+        page = PageText(file_of(tmp_path).read_text("utf-8"))
+        return [step["name"] for step in (page.raw or {})["steps"]], [section.name for section in page.sections[1:]]
+
+    steps, sections = names()
+    assert steps == sections
+    tab.post("/edit", {"do": "move", "loc": ["steps", 0], "to": 1})
+    tab.post("/edit", {"do": "type", "loc": ["steps", 1, "name"], "text": "Once more"})
+    tab.post("/edit", {"do": "add", "loc": ["steps"]})
+    tab.post("/edit", {"do": "type", "loc": ["steps", len(steps), "name"], "text": "And then"})
+    assert names() == ([steps[1], "Once more", *steps[2:], "And then"],) * 2
+    tab.post("/edit", {"do": "remove", "loc": ["steps", len(steps)]})
+    tab.post("/edit", {"do": "remove", "loc": ["steps", 0]})
+    assert names() == (["Once more", *steps[2:]], [steps[1], "Once more", *steps[2:]]), "what was written stays"
+
+
 def test_a_problem_comes_beside_its_box_and_goes(tab: Tab) -> None:
     minutes = (PageText(TEXTS[SESSION]).raw or {})["minutes"]
     tab.post("/edit", {"do": "type", "loc": ["minutes"], "text": "7"})

@@ -64,6 +64,7 @@ const whatWasPressed = (button) => {
       const key = button.parentElement?.querySelector("input, select");
       return { do: "add", ...place, key: key instanceof HTMLInputElement || key instanceof HTMLSelectElement ? key.value : null };
     }
+    case "put": return { do: "type", ...place, text: button.dataset.text };
     case "remove": return { do: "remove", ...place };
     case "move": return { do: "move", ...place, to: Number(place.loc.at(-1)) + by };
     case "move-section": return { do: "move-section", section, to: section - 1 + by };

@@ -30,6 +30,7 @@ from .new_activity import begin_activity
 from .page_text import ActivityForm, PageText
 from .sections import with_activity, with_words
 from .shape import NOTATION, Shape, group_of, shape_at
+from .steps import with_sections
 from .values import blank, meant
 
 Step = Annotated[str, Field(max_length=200, strict=True)] | Annotated[int, Field(ge=0, strict=True)]
@@ -158,7 +159,7 @@ def _in_form(asked: Type | Add | Remove | Move, page: PageText) -> list[Edit]:
     shape, raw = _form(asked, page)
     edits = _value_edits(asked, shape, raw)
     if asked.activity is None:
-        return list(edits)
+        return with_sections(edits, page)
     return [InBlock(asked.activity, edit) for edit in edits]
 
 
