@@ -31,7 +31,7 @@ export const goTo = (list) => {
 };
 
 const clear = () => {
-  all(document, ".problems", HTMLElement).forEach((list) => list.replaceChildren());
+  all(document, ".beside-box", HTMLElement).forEach((list) => list.replaceChildren());
   all(document, "[aria-invalid]", HTMLElement).forEach((box) => box.removeAttribute("aria-invalid"));
   all(document, "[data-count]", HTMLElement).forEach((count) => count.replaceChildren());
 };
