@@ -28,8 +28,9 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 from desk.asking import Tab
 from desk.random_changes import random_change
 from project import ROOT, collection, copy_of_project
+from storymaths.desk.asked import ASKED
+from storymaths.desk.asked_edits import edits_for
 from storymaths.desk.page_text import PageText
-from storymaths.desk.requests import ASKED, edits_for
 from storymaths.desk.server import desk_app
 from storymaths.edits.apply import apply_all
 from storymaths.edits.edit import EditRefused

@@ -12,10 +12,11 @@ from typing import Any
 import pytest
 from project import PROJECT, collection, copy_of_project
 from storymaths.activities.table import KINDS
+from storymaths.desk.asked import ASKED
+from storymaths.desk.asked_edits import edits_for
 from storymaths.desk.control import Control, controls_of
 from storymaths.desk.new_activity import begin_activity, tasks
 from storymaths.desk.page_text import ActivityForm, PageText
-from storymaths.desk.requests import ASKED, edits_for
 from storymaths.desk.server import desk_app
 from storymaths.desk.shape import NOTATION, Shape, group_of, shape_at
 from storymaths.desk.values import meant

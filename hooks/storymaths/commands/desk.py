@@ -8,6 +8,8 @@ from pathlib import Path
 
 from .command import FAILED, Command, Misused, in_project
 
+_HIGHEST_PORT = 65535
+
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Where, and whether a browser is opened."""
@@ -27,6 +29,8 @@ def run(root: Path, options: argparse.Namespace) -> int:
         if not options.stay:
             webbrowser.open(address)
 
+    if not 0 <= options.port <= _HIGHEST_PORT:
+        raise Misused(f"There is no port {options.port}: a port is a number up to {_HIGHEST_PORT}.")
     print("Reading the collection …", flush=True)
     try:
         serve_desk(root, options.port, tell)

@@ -18,8 +18,9 @@ from starlette.routing import Route
 from ..edits.edit import EditRefused
 from ..edits.save import ChangedOutside, hash_of
 from ..publish import starters
+from .asked import ASKED
+from .asked_edits import edits_for
 from .pages import Pages
-from .requests import ASKED, edits_for
 from .states import difference
 
 _MOST_SENT = 300_000

@@ -16,6 +16,7 @@ from ..model.address import CONTENT, html_of, screen_page
 from ..publish import starters
 from ..publish.assets import stylesheet
 from ..scripts.join import joined
+from .asked import Asked, Type, Write
 from .beside import Beside
 from .choices import Choice, choices, parts_of
 from .control import Control, label_of, singular
@@ -23,7 +24,6 @@ from .desk import Desk, Saved
 from .drawing import draw
 from .new_activity import tasks
 from .page_text import ActivityForm, PageText
-from .requests import Asked, Type, Write
 from .shelf import Shelf, shelves
 
 _HERE = Path(__file__).parent

@@ -73,4 +73,5 @@ class States:
 def difference(old: str, new: str) -> list[str]:
     """What is other in a text, line by line, each with + or − before it."""
     lines = unified_diff(old.splitlines(), new.splitlines(), lineterm="", n=0)
-    return [line.replace("-", "−", 1) for line in lines if not line.startswith(("---", "+++", "@@"))]
+    changed = [line for line in lines if not line.startswith("@@")][2:]  # two lines name the files
+    return [f"−{line[1:]}" if line.startswith("-") else line for line in changed]
