@@ -279,6 +279,20 @@ def test_a_proposal_is_put_in_as_it_was_offered(tab: Tab, tmp_path: Path) -> Non
     assert tab.post("/take", {"key": "0" * 16}).status == 422
 
 
+def test_words_are_not_written_over_an_activity(tab: Tab, tmp_path: Path) -> None:
+    before = file_of(tmp_path).read_bytes()
+    places = [
+        (at, n)
+        for at, one in enumerate(PageText(before.decode()).sections)
+        for n, part in enumerate(one.parts)
+        if part.number == 0
+    ]
+    (section, part) = places[0]
+    assert tab.post("/edit", {"do": "write", "section": section, "part": part, "text": "Words"}).status == 422
+    assert tab.post("/edit", {"do": "remove-activity", "section": section, "part": part - 1}).status == 422
+    assert file_of(tmp_path).read_bytes() == before
+
+
 def test_an_idea_is_put_into_a_section_as_it_stands(tab: Tab, tmp_path: Path) -> None:
     shown = tab.get("/ideas", year="2").text
     block = html.unescape(re.findall(r"data-block[^>]*>\n(.*?)</textarea>", shown, re.DOTALL)[0])

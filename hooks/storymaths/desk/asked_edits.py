@@ -51,10 +51,10 @@ def edits_for(asked: Asked, page: PageText) -> Sequence[Edit]:
         case Type() | Add() | Remove() | Move():
             return _in_form(asked, page)
         case Write(section=section, part=part, text=text):
-            _hold(page, section, part)
+            _hold(page, section, part, activity=False)
             return [SetSection(*with_words(page.body, section, part, text))]
         case RemoveActivity(section=section, part=part):
-            _hold(page, section, part)
+            _hold(page, section, part, activity=True)
             return [SetSection(*with_words(page.body, section, part, ""))]
         case BeginActivity(section=section, part=part, kind=kind, task=task):
             _hold(page, section, part)
@@ -160,8 +160,10 @@ def _value_at(raw: Any, loc: Loc) -> Any:
     return raw
 
 
-def _hold(page: PageText, section: int, part: int) -> None:
-    if not (0 <= section < len(page.sections) and 0 <= part < len(page.sections[section].parts)):
+def _hold(page: PageText, section: int, part: int, activity: bool | None = None) -> None:
+    """Makes sure that a part is there, and is an activity, or words, where that is said."""
+    there = 0 <= section < len(page.sections) and 0 <= part < len(page.sections[section].parts)
+    if not there or activity not in (None, page.sections[section].parts[part].number is not None):
         raise EditRefused("That part of the page is not there any more.")
 
 

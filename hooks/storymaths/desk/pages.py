@@ -6,13 +6,14 @@ import datetime
 from collections.abc import Mapping, Sequence
 from functools import cached_property
 from pathlib import Path
+from string import Template
 from typing import Any
 from urllib.parse import quote
 
 from ..edits.edit import EditRefused
 from ..edits.save import ChangedOutside
 from ..live.project import LiveProject
-from ..model.address import CONTENT, html_of, screen_page
+from ..model.address import CONTENT, html_of, screen_page, slug
 from ..publish import starters
 from ..publish.assets import stylesheet
 from ..scripts.join import joined
@@ -104,20 +105,27 @@ class Pages:
     def own(self, name: str) -> bytes | None:
         """A file of the desk's own pages."""
         if name == "desk.css":
-            return (
-                stylesheet().replace("../fonts/", "/site/fonts/") + (_HERE / "look" / name).read_text("utf-8")
-            ).encode()
+            collection = self._now.build.reading.collection
+            site = stylesheet(collection.reference.site.colours) if collection else stylesheet()
+            return (site.replace("../fonts/", "/site/fonts/") + (_HERE / "look" / name).read_text("utf-8")).encode()
         return f"{joined(_SCRIPT)};\n".encode() if name == "desk.js" else None
 
     def start(self, kind: str, title: str, book: str) -> str:
         """A new page, with what a page of its kind begins with; gives its name. Raises as ``starters.start`` does."""
         known = starters.starters()
-        if kind not in known or not title.strip() or any(sign in title for sign in "\n\r\\"):
+        if kind not in known or not slug(title) or any(sign in title for sign in "\n\r\\"):
             raise EditRefused("A new page needs a kind and a title.")
         today = datetime.date.today().isoformat()
         starter = known[kind][1]
         if starter.for_book and book not in (id for id, _ in self._books):
             raise starters.NoSuchBook(book)
+        folder = self.desk.content
+        for part in Template(starter.path).safe_substitute(slug=slug(title), book=book).split("/")[:-1]:
+            folder /= part
+            if folder.is_symlink():
+                raise EditRefused(
+                    f"{folder.name} is a link to another place: pages are begun in the collection itself."
+                )
         file = starters.start(self._root, starter, title.strip(), today, book)
         return file.relative_to(self._root / CONTENT).as_posix()
 

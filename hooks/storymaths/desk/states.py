@@ -9,6 +9,8 @@ from dataclasses import dataclass
 from difflib import unified_diff
 from pathlib import Path
 
+from ..edits.edit import EditRefused
+
 FOLDER = ".desk"
 """Beside ``content/``; it begins with a dot, so it is no part of the collection."""
 _MOST = 200
@@ -33,8 +35,13 @@ class States:
         self._folder, self._clock = root / FOLDER, clock
 
     def keep(self, source: str, text: str) -> None:
-        """Keeps a state, unless it is the last one kept. What ``source`` names has been found to be a page."""
+        """Keeps a state, unless it is the last one kept. What ``source`` names has been found to be a page.
+
+        Raises ``EditRefused``.
+        """
         folder = self._of(source)
+        if not folder.resolve().is_relative_to(self._folder.parent.resolve()):
+            raise EditRefused(f"{FOLDER} is a link to another place: take it away, so that what you save is kept here.")
         kept = self._files(source)
         data = text.encode("utf-8")
         if kept and kept[-1].read_bytes() == data:
