@@ -150,7 +150,10 @@ class Pages:
         return parts_of(collection, str(control.loc[-2]), control.value.partition(":")[0].strip())
 
     def _lists(self, text: PageText) -> Mapping[str, Sequence[Choice]]:
-        return {name: found for name, found in self._choices(text).items() if name != "years"}
+        """What is offered in boxes, by the names of the lists; the activities of the page are what its bends name."""
+        data = [ActivityForm(part).raw or {} for part in text.activities.values()]
+        named = [Choice(str(one.get("id") or one.get("title")), str(one.get("title", ""))) for one in data]
+        return {**{name: found for name, found in self._choices(text).items() if name != "years"}, "activities": named}
 
     def _choices(self, text: PageText) -> Mapping[str, Sequence[Choice]]:
         collection = self._now.build.reading.collection
