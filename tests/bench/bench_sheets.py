@@ -25,6 +25,7 @@ from storymaths.publish.sheet_cache import fill
 from storymaths.render.sheets.paper import for_adult
 from storymaths.render.sheets.sheet import SheetData
 from storymaths.render.sheets.typesetting import content_key, copy_of
+from storymaths.render.sheets.whole_set import WHOLE_BOOK, WHOLE_LESSON
 from storymaths.render.site import Site
 
 ROUNDS = 3
@@ -33,7 +34,7 @@ ROUNDS = 3
 def many(count: int, cache: Path) -> list[published._Planned]:
     """So many sheets, each with a title of its own."""
     demo = published.sheets_of(Site(collection(), work_out_pages(collection())), PROJECT, cache)
-    own = [one for one in demo if one.what != "all-sheets"]
+    own = [one for one in demo if one.what not in (WHOLE_BOOK, WHOLE_LESSON)]
     return [
         (one.source, f"{one.source[:-3]}-{one.what}-{n}", replace(one.data, title=f"{one.data.title} {n}"))
         for n, one in enumerate(islice(cycle(own), count))

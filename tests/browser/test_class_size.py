@@ -13,7 +13,7 @@ PAGES = [page.path.removeprefix("content/").removesuffix(".md") for page in coll
 def open_table(page: Page, address: str) -> None:
     """Leads to a session and unfolds what there is to get ready."""
     page.goto(address)
-    page.locator(".get-ready summary").click()
+    page.locator(".get-ready summary").first.click()
 
 
 def quantities(page: Page) -> list[int]:

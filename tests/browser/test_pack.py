@@ -44,7 +44,7 @@ def test_from_the_first_page_to_the_series_and_a_session(stick: Page) -> None:
     stick.get_by_role("link", name="The Cliff House Lift").first.click()
     stick.get_by_role("link", name="Who is worth Camel?").first.click()
     expect(stick.locator("h1")).to_have_text("Who is worth Camel?")
-    stick.locator(".get-ready summary").click()
+    stick.locator(".get-ready summary").first.click()
     stick.get_by_label("Children in the class").fill("27")
     stick.get_by_role("button", name="Add to my plan").click()
     stick.locator(".top").get_by_role("link", name="My plan").click()

@@ -52,6 +52,19 @@ def test_materials_of_all_sessions_are_added_up(page: Page, base: str, children:
     assert {name: added for name, (added, _) in shown(page).items()} == expected
 
 
+def test_each_session_leads_to_its_class_screen_and_to_its_lesson_in_one_file(page: Page, base: str) -> None:
+    page.goto(base + SENT)
+    items = page.locator(".plan-idea").all()
+    assert len(items) == len(SESSIONS)
+    for name, item in zip(SESSIONS, items, strict=True):
+        screen = item.get_by_role("link", name="Class screen")
+        assert page.request.get(screen.evaluate("link => link.href")).ok, name
+        printed = page.request.get(
+            item.get_by_role("link", name="Print the whole lesson").evaluate("link => link.href")
+        )
+        assert printed.body().startswith(b"%PDF-"), name
+
+
 def test_enough_counts_what_comes_back_once_and_what_is_used_up_each_time(page: Page, base: str) -> None:
     page.goto(base + SENT)
     expect(page.locator(".plan-materials")).to_be_visible()

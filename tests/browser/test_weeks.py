@@ -59,7 +59,7 @@ def fill(page: Page, start: str = "2027-02-10", **more: str) -> None:
 
 def test_the_form_gives_a_plan_to_save_that_is_the_commands(opened: Page, tmp_path: Path) -> None:
     opened.get_by_label("Friday").check()
-    fill(opened, Minutes_a_day="40", Class="  Oak ", **{"Your school": "2027-02-15..2027-02-19 Half term"})
+    fill(opened, Minutes_a_day="40", Class="  Oak ", **{"Your school": "15/02/2027 - 19/02/2027 Half term"})
     run, bank = run_of(collection(), series()), reference().bank_holidays
     own = Holiday(datetime.date(2027, 2, 15), datetime.date(2027, 2, 19), "Half term")
     known = (bank.first_year, bank.last_year)
@@ -85,7 +85,10 @@ def test_what_stands_in_the_way_is_said_in_words(opened: Page) -> None:
     fill(opened, Minutes_a_day="15", **{"Your school": "2027-02-15 Snow\nhalf term"})
     faults = opened.locator(".weeks-faults")
     expect(faults).to_contain_text("With 20 minutes a day or more it can be done.")
-    expect(faults).to_contain_text('Your school’s days, line 2: "half" is not a day written like 2027-02-15.')
+    expect(faults).to_be_focused()
+    expect(faults).to_contain_text(
+        'Your school’s days, line 2: "half" is not a day written like 15/02/2027 or 2027-02-15.'
+    )
     expect(opened.get_by_label("Your school")).to_have_attribute("aria-invalid", "true")
     expect(opened.locator(".weeks-acts")).to_be_hidden()
     for day in ("Monday", "Tuesday", "Wednesday", "Thursday"):

@@ -150,6 +150,7 @@ def test_an_activity_is_replaced_whole() -> None:
         (SetSection("Nowhere", "x"), "There is no section"),
         (SetBlock(0, "kind: order\n```\n"), "end too early"),
         (SetBlock(1, "kind: order"), "There is no activity 2"),
+        (SetValue(("title",), "half a sign \ud83d"), "half of a sign"),
     ],
 )
 def test_what_would_touch_something_else_is_refused(edit: Edit, why: str) -> None:
@@ -163,6 +164,7 @@ def test_what_would_touch_something_else_is_refused(edit: Edit, why: str) -> Non
         ("No front matter.\n", "does not open with front matter"),
         ("---\ntitle: a\ntitle: b\n---\n", "written twice"),
         ("---\ntitle: [a\n---\n", "cannot be read at its line"),
+        ("---\n---\n", "Nothing stands there yet"),
     ],
 )
 def test_a_page_that_cannot_be_read_is_left_alone(page: str, why: str) -> None:

@@ -53,8 +53,10 @@ def test_what_is_lacking_is_proposed_each_with_its_reason() -> None:
     found = proposed_for_emptied()
     assert {"minutes", "stem_sentences", "materials", "cautions"} <= {one.field for one in found}
     assert all(one.reason.strip() for one in found)
-    page = raw_of(text_of(PAGE))
-    assert [one.edit for one in found if one.field == "minutes"] == [SetValue(("minutes",), page["minutes"])]  # type: ignore[arg-type] - of YAML
+    (minutes,) = [one.edit for one in found if one.field == "minutes"]
+    assert isinstance(minutes, SetValue)
+    assert minutes.path == ("minutes",)
+    assert minutes.value == raw_of(text_of(PAGE))["minutes"]
 
 
 def test_taking_all_of_it_makes_a_session_that_can_be_read_and_touches_nothing_of_hers() -> None:
@@ -85,15 +87,16 @@ def test_minutes_left_over_are_shared_among_the_steps_without_any() -> None:
 
 def test_words_left_to_the_author_are_those_of_the_starter() -> None:
     made = [edit.value for edit in edits_of(proposed_for_emptied()) if hasattr(edit, "value")]
-    tries = [value["try"] for value in made if isinstance(value, dict) and "try" in value]
-    assert set(tries) <= starter_words("session")
+    left = {value[name] for value in made if isinstance(value, dict) and "try" in value for name in ("says", "try")}
+    assert left
+    assert left <= starter_words("session")
 
 
 @pytest.mark.parametrize(
     "text", ["", "---\nkind: page\n---\n", "---\nkind: [session\n---\n", "---\nkind: session\n---\n"]
 )
 def test_a_page_that_is_hardly_begun_is_no_trouble(text: str) -> None:
-    proposed(text)
+    assert {one.field for one in proposed(text)} <= {"stem_sentences", "misconceptions"}
 
 
 def test_the_table_of_sentences_names_kinds_and_tasks_there_are() -> None:

@@ -97,7 +97,7 @@ def test_a_plan_adds_up_as_the_session_does(site: Site, children: int) -> None:
     for idea in ideas(site.collection):
         if not isinstance(idea.fields, Session):
             continue
-        *_, group, needed = data["ideas"][idea.address.removesuffix(".html")]
+        *_, group, needed, _, _ = data["ideas"][idea.address.removesuffix(".html")]
         triples = [needed[at : at + 3] for at in range(0, len(needed), 3)]
         sizes = {"child": 1, "pair": 2, "group": group, "class": children}
         worked = [count * -(-children // sizes[PER[per]]) for _, count, per in triples]

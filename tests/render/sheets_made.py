@@ -23,8 +23,10 @@ from storymaths.render.sheets.of_page import session_sheets
 from storymaths.render.sheets.sheet import SheetData
 from storymaths.render.sheets.sheet_context import SheetContext
 from storymaths.render.sheets.typesetting import content_key, copy_of
+from storymaths.render.sheets.whole_set import WHOLE_BOOK, WHOLE_LESSON
 from storymaths.render.site import Site
 
+WHOLE = (WHOLE_BOOK, WHOLE_LESSON)
 SESSION = "books/cliff-house-lift/session-4.md"
 CARROLL = """\
 kind: sort
@@ -61,7 +63,7 @@ def every_sheet() -> Iterator[Made]:
     yield from (
         Made(one.address, one.data, pdf_path(cache(), one.key).read_bytes())
         for one in frozen_sheets()
-        if one.what != "all-sheets"
+        if one.what not in WHOLE
     )
     for kind in KINDS:
         yield from kind_sheets(kind)
@@ -79,9 +81,9 @@ def more_mats() -> tuple[Made, ...]:
 
 
 def whole_sets() -> Iterator[Made]:
-    """The sets of whole books."""
+    """The sets of whole books, and of each book's first lesson."""
     for one in frozen_sheets():
-        if one.what == "all-sheets":
+        if one.what == WHOLE_BOOK or one.address.endswith(f"session-1-{WHOLE_LESSON}.pdf"):
             yield Made(one.address, one.data, pdf_path(cache(), one.key).read_bytes())
 
 

@@ -8,10 +8,10 @@ from pathlib import Path
 import pytest
 from PIL import Image
 from project import PROJECT, collection
-from render.sheets_made import cache, frozen_sheets
+from render.sheets_made import WHOLE, cache, frozen_sheets
 from storymaths.activities.on_pages import work_out_pages
 from storymaths.publish import sheet_cache
-from storymaths.publish.sheets import Sheet, sheets_of, write_sheets
+from storymaths.publish.sheets import Sheet, prints, sheets_of, write_sheets
 from storymaths.render.sheets.typesetting import copy_of, set_in_type
 from storymaths.render.site import Site
 
@@ -22,7 +22,7 @@ def test_every_session_has_a_plan_an_exit_question_and_a_key_and_every_home_acti
         kinds = [sheet.what for sheet in frozen_sheets() if sheet.source == source]
         if page.fields.kind == "session":
             assert kinds[0] == "plan", source
-            assert kinds[-2:] == ["exit-question", "answers"], source
+            assert kinds[-3:] == ["exit-question", "answers", "whole-lesson"], source
         if page.fields.kind == "home":
             assert kinds == ["half-page"], source
         if page.fields.kind == "book":
@@ -53,8 +53,17 @@ def test_the_whole_set_holds_every_page_of_every_sheet_of_the_book() -> None:
     for whole in (sheet for sheet in frozen_sheets() if sheet.what == "all-sheets"):
         folder = whole.source.removesuffix("index.md")
         own = [one for one in frozen_sheets() if one.source.startswith(folder)]
-        pages = sum(one.pages for one in own if one.what not in ("all-sheets", "story-booklet"))
+        pages = sum(one.pages for one in own if one.what not in (*WHOLE, "story-booklet"))
         assert pages < whole.pages <= pages + 3, "and a list of what there is"
+
+
+def test_a_lesson_is_one_file_offered_first_with_a_list_of_what_to_print_how_often() -> None:
+    for whole in (sheet for sheet in frozen_sheets() if sheet.what == "whole-lesson"):
+        own = [one for one in frozen_sheets() if one.source == whole.source and one is not whole]
+        assert whole.pages == 1 + sum(one.pages for one in own), whole.source
+        rows = whole.data.parts[0].data["rows"]
+        assert [row["copies"] for row in rows] == [one.copies for one in own]
+        assert prints(frozen_sheets())[whole.source][0].address == whole.address
 
 
 def test_a_book_whose_story_may_not_be_printed_has_no_booklet() -> None:
@@ -105,7 +114,7 @@ def test_previews_are_small_pictures_of_an_upright_page() -> None:
 
 
 def test_the_same_bytes_in_another_folder_and_another_process(tmp_path: Path) -> None:
-    sheets = [sheet for sheet in frozen_sheets() if sheet.what != "all-sheets"]
+    sheets = [sheet for sheet in frozen_sheets() if sheet.what not in WHOLE]
     assert len(sheets) >= sheet_cache.WORTH_A_SECOND_PROCESS
     other = tmp_path / "elsewhere"
     sheet_cache.fill(other, {sheet.key: copy_of(sheet.data, sheet.house) for sheet in sheets})

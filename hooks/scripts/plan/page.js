@@ -72,13 +72,20 @@ const start = (place) => {
 
   /** @type {(name: string, n: number, many: number) => HTMLElement} */
   const ideaItem = (name, n, many) => {
-    const [title, book, year, minutes] = data.ideas[name];
+    const [title, book, year, minutes, groupSize, , toPrint, pages] = data.ideas[name];
     const item = element("li", "plan-idea"), heading = element("h3"), facts = element("p", "facts");
     item.dataset.name = name;
     heading.append(link(at(`${name}.html`), title));
     facts.append(element("span", "", data.books[book]), element("span", `year year-${year}`, yearName(year)));
     facts.append(element("span", "", `${minutes} minutes`));
-    item.append(heading, facts);
+    const faces = element("p", "plan-faces");
+    if (groupSize) faces.append(link(at(`${name}-screen.html`), "Class screen"));
+    if (toPrint) {
+      const print = link(at(name + toPrint), groupSize ? "Print the whole lesson" : "Print");
+      print.append(element("span", "only-heard", ` ${title}`));
+      faces.append(print, element("span", "count", `PDF, ${pages} page${pages === 1 ? "" : "s"}`));
+    }
+    item.append(heading, facts, faces);
     if (sent) return item;
     const acts = element("p", "plan-acts");
     /** @type {(words: string, by: number, end: boolean) => HTMLButtonElement} */

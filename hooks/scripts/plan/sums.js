@@ -2,8 +2,9 @@
 
 /**
  * @typedef {[one: string, several: string, comesBack: number]} Material what it is called, and 1 if it is used again
- * @typedef {[title: string, book: string, year: number, minutes: number, groupSize: number, needed: number[]]} Idea
- *   `needed` is thing, how many, for whom, again and again; a home activity has no group size
+ * @typedef {[title: string, book: string, year: number, minutes: number, groupSize: number, needed: number[],
+ *   toPrint: string, pages: number]} Idea `needed` is thing, how many, for whom, again and again; a home activity has no
+ *   group size; `toPrint` is the end of an address after the idea's name, or empty
  * @typedef {{ thing: number, each: number[], all: number, enough: number, name: string }} Sum
  */
 

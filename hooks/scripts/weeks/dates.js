@@ -16,14 +16,50 @@ export const iso = (day) => inCalendar(day).toISOString().slice(0, 10);
 /** @type {(why: string) => Read} */
 const refused = (why) => ({ day: null, why });
 
-/** A day written 2027-02-15. @type {(words: string) => Read} */
-export const dayOf = (words) => {
-  const match = /^([0-9]{4})-([0-9]{2})-([0-9]{2})$/.exec(words);
-  if (!match) return refused(`"${words}" is not a day written like 2027-02-15.`);
-  const [year, month, date] = match.slice(1).map(Number);
+/**
+ * The parts of a day as written; a part that is left out may stand in the other day of a stretch (15 to 19 Feb 2027).
+ * @typedef {{ date: number, month: number | null, year: number | null, weekday: number | null, words: string }} Parts
+ */
+
+const WEEKDAY = /(?<weekday>mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]*[ \t]+/;
+const WAYS = [
+  /(?<y1>[0-9]{4})-(?<m1>[0-9]{2})-(?<d1>[0-9]{2})/,
+  /(?<d2>[0-9]{1,2})(?<sign>[/.])(?<m2>[0-9]{1,2})(?:\k<sign>(?<y2>[0-9]{4}|[0-9]{2}))?/,
+  /(?<d3>[0-9]{1,2})(?:st|nd|rd|th)?(?:[ \t]+(?:of[ \t]+)?(?<month>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?,?(?:[ \t]+(?<y3>[0-9]{4}))?)?/,
+];
+const WRITTEN = new RegExp(`^(?:${WEEKDAY.source})?(?:${WAYS.map((way) => way.source).join("|")})(?![0-9A-Za-z/])`, "i");
+
+/** @type {(names: string[], start: string | undefined) => number | null} */
+const placeOf = (names, start) => (start ? names.findIndex((name) => name.toLowerCase().startsWith(start.toLowerCase())) : null);
+
+/** The day that words begin with: 2027-02-15, 15/02/2027, 15/2/27, Mon 15 Feb 2027. @type {(words: string) => Parts | null} */
+export const readParts = (words) => {
+  const match = WRITTEN.exec(words), said = match?.groups;
+  if (!match || !said) return null;
+  const [y, m] = [said.y1 ?? said.y2 ?? said.y3, said.m1 ?? said.m2], month = placeOf(MONTHS, said.month);
+  return {
+    date: Number(said.d1 ?? said.d2 ?? said.d3),
+    month: m ? Number(m) : month === null ? null : month + 1,
+    year: y ? Number(y.length < 3 ? `20${y}` : y) : null,
+    weekday: placeOf(NAMES, said.weekday),
+    words: match[0],
+  };
+};
+
+/** The day that parts make. @type {(parts: Parts) => Read} */
+export const dayOfParts = ({ date, month, year, weekday: named, words }) => {
+  if (month === null) return refused(`"${words}" is not a day written like 15/02/2027 or 15 February 2027.`);
+  if (year === null) return refused(`"${words}" does not say its year.`);
   if (year < FIRST_YEAR || year > LAST_YEAR) return refused(`"${words}" is not in the years ${FIRST_YEAR} to ${LAST_YEAR}.`);
-  const day = Date.UTC(year, month - 1, date) / DAY;
-  return iso(day) === words ? { day, why: null } : refused(`"${words}" is not a day of the calendar.`);
+  const day = Date.UTC(year, month - 1, date) / DAY, found = inCalendar(day);
+  if (found.getUTCMonth() !== month - 1 || found.getUTCDate() !== date) return refused(`"${words}" is not a day of the calendar.`);
+  return named === null || named === weekday(day) ? { day, why: null } : refused(`${inWords(day)} is not a ${NAMES[named]}.`);
+};
+
+/** The day that words are. @type {(words: string) => Read} */
+export const dayOf = (words) => {
+  const parts = readParts(words);
+  return parts && parts.words === words ? dayOfParts(parts) : refused(`"${words}" is not a day written like 15/02/2027 or 2027-02-15.`);
 };
 
 /** From 0 for Monday. @type {(day: number) => number} */

@@ -167,9 +167,11 @@ const start = (place) => {
     acts.hidden = false;
   };
 
-  form.addEventListener("submit", (event) => {
+  faults.tabIndex = -1;
+  form.addEventListener("submit", async (event) => {
     event.preventDefault();
-    layOut();
+    await layOut();
+    if (faults.hasChildNodes()) faults.focus(); // it may stand below what is in sight
   });
   form.addEventListener("change", () => asking && layOut());
   form.hidden = false;

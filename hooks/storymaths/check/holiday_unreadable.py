@@ -10,11 +10,11 @@ from ..parse.holiday_lines import UnreadLine
 
 RULE = Rule(
     name="holiday-unreadable",
-    says="Each line of a file of holidays is a day, or two with .. between, and then what it is.",
+    says="Each line of a file of holidays is a day, or two with a dash between, and then what it is.",
     why="A holiday that is passed over puts a lesson on a day when nobody is there.",
     source=HOUSE_RULE,
-    wrong="15/2/27 Half term",
-    right="2027-02-15..2027-02-19 Half term",
+    wrong="15 Feb Half term",
+    right="15/02/2027 - 19/02/2027 Half term",
 )
 
 
@@ -24,5 +24,5 @@ def problems_in(path: str, unread: Iterable[UnreadLine]) -> Iterator[Problem]:
         yield RULE.problem(
             Place(path, line.line, line.column),
             line.why,
-            "write a day as 2027-02-15, or a stretch as 2027-02-15..2027-02-19, and then what it is.",
+            "write a day as 15/02/2027, or a stretch as 15/02/2027 - 19/02/2027, and then what it is.",
         )

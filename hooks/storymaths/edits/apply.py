@@ -21,6 +21,13 @@ _KIND = re.compile(r"^kind:[ \t]*['\"]?([a-z]+)", re.MULTILINE)
 
 def apply(text: str, edit: Edit) -> str:
     """The text of a file with one change made. Raises ``EditRefused``, and then nothing is changed."""
+    try:
+        return _apply(text, edit)
+    except UnicodeEncodeError:
+        raise EditRefused("The text holds half of a sign: take out what was pasted last.") from None
+
+
+def _apply(text: str, edit: Edit) -> str:
     plain = text.removeprefix(_BOM).replace("\r\n", "\n")
     found = FENCE.match(plain)
     if found is None:

@@ -32,7 +32,7 @@ def bare(value: Any) -> str:
     return value.isoformat() if isinstance(value, datetime.date) else str(value)
 
 
-def quoted(text: str) -> str:
+def quote(text: str) -> str:
     """Words in double quotes."""
     return f'"{_in_double(text)}"'
 
@@ -61,7 +61,7 @@ def stands_bare(text: str, in_brackets: bool) -> bool:
         return False
 
 
-def folded(text: str, indent: str, width: int) -> str | None:
+def fold(text: str, indent: str, width: int) -> str | None:
     """Words as a folded block, from its ``>`` on; None where folding would change them."""
     if not text.strip() or re.search(r"  |(?:^|\n)[ \t]|[ \t](?:\n|$)|\n\n", text) or _UNSEEN.search(text):
         return None
@@ -104,7 +104,7 @@ def forms_in_place(source: str, old: yaml.ScalarNode, value: Any, indent: str, w
         write: Callable[[str], str] = {"'": _in_single, '"': _in_double}.get(mark, str)
         if "\n" in source:
             inner = source[len(mark) : len(source) - len(mark)]
-            again = _refilled(inner, str(old.value), value, write, indent, width)
+            again = _refill(inner, str(old.value), value, write, indent, width)
             if again is not None:
                 yield mark + again + mark
         if mark == "'" and ("\n" in value or _UNSEEN.search(value)):
@@ -113,9 +113,9 @@ def forms_in_place(source: str, old: yaml.ScalarNode, value: Any, indent: str, w
             yield mark + write(value) + mark
         elif stands_bare(value, flow):
             yield value
-        elif not flow and len(value) > USUAL_WIDTH and (block := folded(value, indent, width)):
+        elif not flow and len(value) > USUAL_WIDTH and (block := fold(value, indent, width)):
             yield block
-    yield quoted(value)
+    yield quote(value)
 
 
 def _blocks(source: str, old: str, value: str, indent: str, width: int) -> Iterator[str]:
@@ -123,10 +123,10 @@ def _blocks(source: str, old: str, value: str, indent: str, width: int) -> Itera
     sign = head[0]
     note = head[len(head.split(" ")[0]) :]
     if sign == ">" and old.endswith("\n") == value.endswith("\n"):
-        again = _refilled(rest.removeprefix(indent), old.rstrip("\n"), value.rstrip("\n"), str, indent, width)
+        again = _refill(rest.removeprefix(indent), old.rstrip("\n"), value.rstrip("\n"), str, indent, width)
         if again is not None:
             yield f"{head}\n{indent}{again}"
-    written = folded(value, indent, width) if sign == ">" else _literal(value, indent)
+    written = fold(value, indent, width) if sign == ">" else _literal(value, indent)
     if written is None and sign == ">":
         written = _literal(value, indent)
     if written is not None:
@@ -134,7 +134,7 @@ def _blocks(source: str, old: str, value: str, indent: str, width: int) -> Itera
         yield f"{first}{note}\n{lines}"
 
 
-def _refilled(source: str, old: str, new: str, write: Callable[[str], str], indent: str, width: int) -> str | None:
+def _refill(source: str, old: str, new: str, write: Callable[[str], str], indent: str, width: int) -> str | None:
     """Words over several lines with some of them changed: what stands before and after keeps its lines."""
     parts = _PARTS.split(source)
     words, gaps = parts[::2], parts[1::2]
@@ -165,11 +165,11 @@ def first_form(value: Any, like: str | None, indent: str, width: int, flow: bool
     if not is_text(value):
         return bare(value)
     if like in ("'", '"'):
-        return quoted(value)
+        return quote(value)
     is_bare = stands_bare(value, flow)
     if is_bare and (flow or (like == "" and len(value) < 2 * width) or column + len(value) <= width):
         return str(value)
-    block = None if flow else folded(value, indent, width)
+    block = None if flow else fold(value, indent, width)
     if block is not None and (like == ">" or column + len(value) + 2 > width):
         return block
-    return str(value) if is_bare else quoted(value)
+    return str(value) if is_bare else quote(value)

@@ -27,7 +27,7 @@ class _Piece:
 def change_sections(body: str, edit: SectionEdit) -> str:
     """The body with a section changed. Raises ``EditRefused``."""
     pieces = _pieces(body)
-    made = _changed(pieces, edit)
+    made = _change(pieces, edit)
     ending = "\n" * (len(body) - len(body.rstrip("\n")))
     text = _with_blank_lines(made)
     text = text.rstrip("\n") + ending if ending else text
@@ -39,7 +39,7 @@ def change_sections(body: str, edit: SectionEdit) -> str:
     return text
 
 
-def _changed(pieces: Sequence[_Piece], edit: SectionEdit) -> list[_Piece]:
+def _change(pieces: Sequence[_Piece], edit: SectionEdit) -> list[_Piece]:
     made = list(pieces)
     if isinstance(edit, AddSection):
         at = len(made) if edit.at is None else edit.at + 1  # the first piece is what stands above all

@@ -10,11 +10,11 @@ import yaml
 from ..model.prose import Loc
 from .edit import EditRefused
 from .scalars import USUAL_WIDTH, forms_in_place
-from .tree import Entry, content_end, entries, is_flow, line_end, line_start, node_at
+from .tree import Entry, content_end, entries, is_flow, line_end, line_start, node_at, past_colon
 from .writing import STEP, after_dash, after_key, fits, in_brackets
 
 
-def setting(text: str, path: Loc, value: Any) -> Iterator[str]:
+def set_value(text: str, path: Loc, value: Any) -> Iterator[str]:
     """A value in place of what stands at a path."""
     node, above = node_at(text, path)
     if not above:
@@ -32,12 +32,12 @@ def setting(text: str, path: Loc, value: Any) -> Iterator[str]:
     if in_flow or (is_flow(node) and fits(value, start - line_start(text, start), _room(text))):
         yield text[:start] + (" " if start == end else "") + in_brackets(value) + text[end:]
     if not in_flow:
-        yield _written_anew(text, entry, end, value)
+        yield _write_anew(text, entry, end, value)
 
 
-def _written_anew(text: str, entry: Entry, end: int, value: Any) -> str:
+def _write_anew(text: str, entry: Entry, end: int, value: Any) -> str:
     """What follows a key or a dash, written new; the note beside it stays there."""
-    after = text.index(":", entry.key.end_mark.index) + 1 if entry.key else entry.start + 1
+    after = past_colon(text, entry.key) if entry.key else entry.start + 1
     end = max(end, after)
     head_end = line_end(text, after) - 1
     if end <= head_end:
@@ -50,12 +50,12 @@ def _written_anew(text: str, entry: Entry, end: int, value: Any) -> str:
     return text[:after] + first + (f" {note}" if note else "") + broken + lines + text[end:]
 
 
-def adding_key(text: str, path: Loc, value: Any, at: int) -> Iterator[str]:
+def add_key(text: str, path: Loc, value: Any, at: int) -> Iterator[str]:
     """A key that was not there, as the ``at``-th of its mapping."""
     node, _above = node_at(text, path[:-1])
     there, key = entries(text, node), path[-1]
     if not there:
-        yield from setting(text, path[:-1], {key: value})
+        yield from set_value(text, path[:-1], {key: value})
     elif is_flow(node):
         yield _within_brackets(text, there, in_brackets({key: value}), at)
     else:
@@ -63,13 +63,13 @@ def adding_key(text: str, path: Loc, value: Any, at: int) -> Iterator[str]:
         yield _on_lines(text, there, f"{in_brackets(key)}:{after_key(value, column, _room(text))}", at)
 
 
-def adding(text: str, path: Loc, value: Any, at: int | None) -> Iterator[str]:
+def add_item(text: str, path: Loc, value: Any, at: int | None) -> Iterator[str]:
     """An item more in a list."""
     node, _ = node_at(text, path)
     there = entries(text, node)
     at = len(there) if at is None else at
     if not there:
-        yield from setting(text, path, [value])
+        yield from set_value(text, path, [value])
     elif is_flow(node):
         yield _within_brackets(text, there, in_brackets(value, inside_list=True), at)
     else:
@@ -100,7 +100,7 @@ def _on_lines(text: str, there: Sequence[Entry], lines: str, at: int) -> str:
     return f"{text[:after]}{broken}{indent}{lines}\n{text[after:]}"
 
 
-def removing(text: str, path: Loc) -> Iterator[str]:
+def remove(text: str, path: Loc) -> Iterator[str]:
     """An item or a key less."""
     _, above = node_at(text, path)
     if not above:
@@ -109,7 +109,7 @@ def removing(text: str, path: Loc) -> Iterator[str]:
     there = entries(text, holder)
     entry = there[number]
     if len(there) == 1:
-        yield from setting(text, path[:-1], {} if entry.key else [])
+        yield from set_value(text, path[:-1], {} if entry.key else [])
     elif is_flow(holder) and number == len(there) - 1:
         yield text[: there[number - 1].end] + text[entry.end :]
     elif is_flow(holder) or not _on_own_line(text, entry):
@@ -118,7 +118,7 @@ def removing(text: str, path: Loc) -> Iterator[str]:
         yield text[: line_start(text, entry.start)] + text[line_end(text, entry.end) :]
 
 
-def moving(text: str, path: Loc, to: int) -> Iterator[str]:
+def move_item(text: str, path: Loc, to: int) -> Iterator[str]:
     """An item in another place of its list; what is between the items stays where it is, but a note above goes along."""
     _, above = node_at(text, path)
     holder, number = above[-1]

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 import yaml
 
 from ..parse.yaml_text import compose
+from .data import in_words
 from .edit import EditRefused
-from .expected import in_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,11 +33,15 @@ def content_end(text: str, node: yaml.Node) -> int:
     if not node.value:
         return int(node.end_mark.index)
     key, last = node.value[-1] if isinstance(node, yaml.MappingNode) else (None, node.value[-1])
-    return max(content_end(text, last), _past_colon(text, key) if key else 0)
+    return max(content_end(text, last), past_colon(text, key) if key else 0)
 
 
-def _past_colon(text: str, key: yaml.Node) -> int:
-    return text.index(":", key.end_mark.index) + 1
+def past_colon(text: str, key: yaml.Node) -> int:
+    """The offset past the colon of a key."""
+    at = text.find(":", key.end_mark.index)
+    if at < 0:
+        raise EditRefused(f'"{key.value}" has no colon after it: put that right in its file first.')
+    return at + 1
 
 
 def is_flow(node: yaml.Node) -> bool:
@@ -49,7 +53,7 @@ def entries(text: str, node: yaml.Node) -> list[Entry]:
     """The items or keys of a node, in order."""
     if isinstance(node, yaml.MappingNode):
         return [
-            Entry(key, value, key.start_mark.index, max(content_end(text, value), _past_colon(text, key)))
+            Entry(key, value, key.start_mark.index, max(content_end(text, value), past_colon(text, key)))
             for key, value in node.value
         ]
     if isinstance(node, yaml.SequenceNode):
@@ -86,7 +90,8 @@ def node_at(text: str, path: Sequence[str | int]) -> tuple[yaml.Node, list[tuple
             raise EditRefused(f"There is no {in_words(path)} in the page any more.")
         above.append((node, at))
         node = node.value[at][1] if isinstance(node, yaml.MappingNode) else node.value[at]
-    assert node is not None, "whoever asks has read the text"
+    if node is None:
+        raise EditRefused("Nothing stands there yet: write its first line in its file.")
     return node, above
 
 

@@ -33,12 +33,26 @@ class GettingReady(Strict):
     print: Count
 
 
+class Steps(Strict):
+    """How the minutes of a session are shared among its steps."""
+
+    least: Count
+    """The fewest minutes of a step."""
+    stop: Count
+    """A stop to talk takes as long as so many words of a section."""
+    activity: Count
+    """And an activity as long as so many."""
+
+
 class Proposing(Strict):
     """``site_data/proposals.yaml``."""
 
     source: Text
     things: Mapping[Id, Usual]
+    for_whom: Mapping[Per, Annotated[tuple[Text, ...], Field(min_length=1)]]
+    """Words by which a lesson says for whom a thing is."""
     getting_ready: GettingReady
+    steps: Steps
     notes: Mapping[Id, Text]
     """What a note on a caution usually says, by its risk; ``{things}`` are those that call for it."""
     signs: Mapping[str, Text]

@@ -1,4 +1,4 @@
-"""A school's own holidays, one a line, as ``2027-02-15..2027-02-19 Half term``: what they say, and what cannot be read.
+"""A school's own holidays, one a line, as ``15/02/2027 - 19/02/2027 Half term``: what they say, and what cannot be read.
 
 They are read by ``hooks/scripts/weeks/holidays.js``, as the page of a series reads them on the reader's device.
 """
@@ -45,8 +45,9 @@ class _Day(BaseModel):
 def read_holidays(text: str) -> tuple[tuple[Holiday, ...], tuple[UnreadLine, ...]]:
     """The holidays of a text in its order, and every line that could not be read.
 
-    A line is a day, or two days with ``..`` between, both without school, and then what to call it, which may be left
-    out. Empty lines and lines that begin with ``#`` say nothing. Days are written 2027-02-15.
+    A line is a day, or two days with ``-``, ``to`` or ``..`` between, both without school, and then what to call it,
+    which may be left out. Empty lines and lines that begin with ``#`` say nothing. Days are written as people write
+    them in England (15/02/2027, Mon 15 Feb 2027), or as computers do (2027-02-15).
     """
     found = _Lines.model_validate_json(run("weeks/holidays.js", "readHolidays", text))
     read = (Holiday(holiday.day_of(one.first), holiday.day_of(one.last), one.name) for one in found.holidays)
@@ -54,7 +55,7 @@ def read_holidays(text: str) -> tuple[tuple[Holiday, ...], tuple[UnreadLine, ...
 
 
 def day_of(words: str) -> datetime.date:
-    """A day written 2027-02-15. Raises ``ValueError`` with the reason in words."""
+    """A day written 15/02/2027, 15 February 2027 or 2027-02-15. Raises ``ValueError`` with the reason in words."""
     read = _Day.model_validate_json(run("weeks/dates.js", "dayOf", words))
     if read.day is None:
         raise ValueError(read.why)

@@ -27,14 +27,14 @@ _OFTEN = 2
 def propose_cautions(draft: Draft) -> Iterator[Proposal]:
     """One for each risk."""
     noted = {note.risk for note in draft.fields.cautions}
-    for risk, reason in _called(draft):
+    for risk, reason in _find_called(draft):
         if risk not in noted:
             noted.add(risk)
             value = {"risk": risk, "note": _note(draft, risk)}
             yield Proposal("cautions", AddItem(("cautions",), value), reason)
 
 
-def _called(draft: Draft) -> Iterator[tuple[str, str]]:
+def _find_called(draft: Draft) -> Iterator[tuple[str, str]]:
     page = _with_materials(draft)
     one = replace(draft.collection, documents=(page,))
     for rule in (small_parts_unnoted, allergen_unnoted):

@@ -9,13 +9,6 @@ from ..model.body import Fence, Paragraph, words_of_runs
 from .draft import Draft
 from .proposal import Proposal
 
-_LEAST = 3
-"""The fewest minutes a step is worth."""
-_A_STOP = 40
-"""A stop to talk takes as long as so many words of a lesson's text. Common practice, no source."""
-_AN_ACTIVITY = 120
-"""And an activity as long as so many. Common practice, no source."""
-
 
 def propose_minutes(draft: Draft) -> Iterator[Proposal]:
     """The minutes of the session, or of steps that have none; where she has all and they differ, that is told."""
@@ -36,12 +29,13 @@ def propose_minutes(draft: Draft) -> Iterator[Proposal]:
 
 
 def _of_steps(draft: Draft, lacking: list[int], left: int) -> Iterator[Proposal]:
-    if left < _LEAST * len(lacking):
+    least = draft.reference.proposals.steps.least
+    if left < least * len(lacking):
         yield Proposal("steps", None, f"{left} minutes are left for {len(lacking)} steps.")
         return
     weights = [_weight(draft, at) for at in lacking]
-    spare = left - _LEAST * len(lacking)
-    minutes = [_LEAST + spare * weight // sum(weights) for weight in weights]
+    spare = left - least * len(lacking)
+    minutes = [least + spare * weight // sum(weights) for weight in weights]
     minutes[weights.index(max(weights))] += left - sum(minutes)
     for at, one in zip(lacking, minutes, strict=True):
         reason = f"{left} minutes are left for the steps without any, shared out by how much is said and done in each."
@@ -58,4 +52,5 @@ def _weight(draft: Draft, at: int) -> int:
     activities = sum(isinstance(block, Fence) and block.is_activity for block in blocks)
     said = " ".join(words_of_runs(block.runs) for block in blocks if isinstance(block, Paragraph)).lower()
     stops = sum(len(reading.stops) for reading in draft.fields.reads) if "read page" in said and at <= 1 else 0
-    return max(1, words) + _AN_ACTIVITY * activities + _A_STOP * stops
+    usual = draft.reference.proposals.steps
+    return max(1, words) + usual.activity * activities + usual.stop * stops

@@ -6,24 +6,21 @@ from collections.abc import Iterator, Mapping
 
 from ..check.objective_without_trace import lesson_of, stands_in
 from ..covers.practised import practised_in
-from ..edits.edit import AddItem
+from ..edits.edit import AddItem, Value
 from ..model.objective import Objective
 from .draft import Draft
 from .proposal import Proposal
 from .signs import propose_signs
 
 _Reasons = dict[str, str]
-_CONCEPTS_IN_PARTS = frozenset({"length", "height", "mass", "capacity", "money", "time"})
-"""Where a part is of one of these, the session is too: 1M1 lists all that is measured."""
 
 
 def propose_objectives(draft: Draft) -> Iterator[Proposal]:
     """Objectives of the session's year that are not named, with the parts that are seen, where none is named yet."""
     if not draft.lacks("objectives"):
         return
-    for framework, objective, parts in _shown(draft):
-        value: object = objective.code if not objective.has_parts else {objective.code: list(parts)}
-        assert isinstance(value, str | dict)
+    for framework, objective, parts in _find_shown(draft):
+        value: Value = {objective.code: list(parts)} if objective.has_parts else objective.code
         reason = f"{objective.code}, {objective.says} {next(iter(parts.values()))}"
         yield Proposal("objectives", AddItem(("objectives", framework), value), reason)
 
@@ -33,7 +30,9 @@ def propose_revisits(draft: Draft) -> Iterator[Proposal]:
     if not draft.lacks("revisits"):
         return
     year, reference = draft.fields.year, draft.reference
-    taught = {objective.code for _, objective, _ in _shown(draft)} if draft.lacks("objectives") else _named(draft)
+    taught = (
+        {objective.code for _, objective, _ in _find_shown(draft)} if draft.lacks("objectives") else _find_named(draft)
+    )
     for concept in draft.concepts:
         known = reference.concepts.get(concept)
         if known is None or taught.isdisjoint(code for codes in known.objectives.values() for code in codes):
@@ -46,11 +45,11 @@ def propose_revisits(draft: Draft) -> Iterator[Proposal]:
                     yield Proposal("revisits", AddItem(("revisits", framework), code), reason)
 
 
-def _named(draft: Draft) -> set[str]:
+def _find_named(draft: Draft) -> set[str]:
     return {claim.code for claims in draft.fields.objectives.values() for claim in claims}
 
 
-def _shown(draft: Draft) -> list[tuple[str, Objective, Mapping[str, str]]]:
+def _find_shown(draft: Draft) -> list[tuple[str, Objective, Mapping[str, str]]]:
     """The objectives that are seen in the session, and of each the parts, with why."""
     found: dict[tuple[str, str], _Reasons] = {}
     for activity in draft.activities:
@@ -58,7 +57,7 @@ def _shown(draft: Draft) -> list[tuple[str, Objective, Mapping[str, str]]]:
         for one in practised_in(activity.worked, draft.reference):
             parts = found.setdefault((one.framework, one.objective.code), {})
             parts.update({part.id: f"(“{title}” practises it.)" for part in one.parts})
-    lesson, introduced = lesson_of(draft.page), _introduced(draft)
+    lesson, introduced = lesson_of(draft.page), _signs_introduced(draft)
     for concept, framework, own in of_concepts(draft, draft.fields.year):
         for objective in own:
             if reasons := _traces(draft, objective, lesson, introduced, concept):
@@ -102,7 +101,7 @@ def _in_order(objective: Objective, parts: _Reasons) -> list[str]:
     return [part.id for part in objective.parts if part.id in parts] or list(parts)
 
 
-def _introduced(draft: Draft) -> set[str]:
+def _signs_introduced(draft: Draft) -> set[str]:
     """The signs that are new in the session: a sign that is known shows nothing of what is taught."""
     proposed = (one.edit for one in propose_signs(draft) if one.field == "symbols.new")
     return {*draft.fields.symbols.new, *(str(edit.value) for edit in proposed if isinstance(edit, AddItem))}
@@ -111,9 +110,9 @@ def _introduced(draft: Draft) -> set[str]:
 def _traces(draft: Draft, objective: Objective, lesson: str, introduced: set[str], concept: str) -> _Reasons:
     found = {}
     for part in objective.parts:
-        of_concepts = _CONCEPTS_IN_PARTS & {*part.id.split("-")}
-        if of_concepts and of_concepts.isdisjoint(draft.concepts):
-            continue
+        named = draft.reference.concepts.keys() & {*part.id.split("-")}
+        if named and named.isdisjoint(draft.concepts):
+            continue  # 1M1 lists all that is measured
         seen = next((sign for sign in part.trace if _is_seen(sign, lesson, introduced)), None)
         if seen is not None:
             found[part.id] = f"(Its concept is {concept}, and “{seen}” stands in it.)"

@@ -11,6 +11,8 @@ from .draft import Draft
 from .proposal import Proposal
 
 _GAP = "___"
+_TO_WRITE = "Write a sentence with ___ for the children to finish."
+"""The words of the starter, which `check` asks her to replace."""
 _SIGN = re.compile(r" ?([+−×÷=<>≠]) ?")
 
 
@@ -29,6 +31,9 @@ def propose_stems(draft: Draft) -> Iterator[Proposal]:
         first = worked.solution.answers[:1]
         for stem in usual or filter(None, (_in_words(answer.worked, known.signs) for answer in first)):
             found.setdefault(stem, worked.fields.title)
+    if not found:
+        reason = "A session has one, and none of its activities gives any."
+        yield Proposal("stem_sentences", AddItem(("stem_sentences",), _TO_WRITE), reason)
     for stem, title in list(found.items())[: known.most_stems]:
         yield Proposal("stem_sentences", AddItem(("stem_sentences",), stem), f"It says what “{title}” finds.")
 

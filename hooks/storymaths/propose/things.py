@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from ..check.things_used import DOING, Harmless
@@ -11,13 +11,6 @@ from ..expression.number_words import ONES, TENS
 from ..model.session import Needed, Per
 from .draft import Draft
 
-_FOR: Mapping[Per, str] = {
-    "child": r"each child|every child|everyone|each has|a child|children each|by the child",
-    "pair": r"each pair|every pair|a pair|in pairs|pairs|two children|partner",
-    "group": r"each group|every group|a group|groups|in fours|in threes",
-    "class": r"for the adult|for yourself|on the board|for the class|in front of|where all can see",
-}
-_FOR_WHOM = {per: re.compile(rf"\b(?:{words})\b") for per, words in _FOR.items()}
 _NEGATED = re.compile(r"\b(?:no|not|without|never|instead of|rather than)\b[^.;:!?\n]{0,25}$")
 _ENDS = re.compile(r"[.!?][\"”’')]*\s|\n")
 
@@ -40,7 +33,7 @@ def things_of(draft: Draft) -> list[tuple[Needed, str]]:
     for step in draft.fields.steps:
         for item in (*step.models, *step.alone):
             seen.setdefault(item, Seen(item, f"It is used in “{step.name}”."))
-    for one in _named(draft):
+    for one in _find_named(draft):
         there = seen.setdefault(one.item, one)
         there.per += one.per
         there.counts += one.counts
@@ -49,8 +42,7 @@ def things_of(draft: Draft) -> list[tuple[Needed, str]]:
     for item in list(seen):
         for other in draft.reference.proposals.usual(item).takes:
             seen.setdefault(other, Seen(other, f"The {draft.reference.materials[item].name} is of no use without."))
-    known = draft.reference.materials
-    return [(_needed(draft, seen[item]), seen[item].reason) for item in known if item in seen]
+    return [(_needed(draft, one), one.reason) for one in seen.values()]
 
 
 def _needed(draft: Draft, seen: Seen) -> Needed:
@@ -69,7 +61,7 @@ def _for_each(number: int, per: Per, draft: Draft) -> int:
     return number // of_them if 1 < of_them <= number and number % of_them == 0 else number
 
 
-def _named(draft: Draft) -> Iterator[Seen]:
+def _find_named(draft: Draft) -> Iterator[Seen]:
     """Each time the lesson names a thing that is handled, in order."""
     forms = _forms(draft)
     pattern = re.compile(rf"(?<![\w-])(?:{'|'.join(map(re.escape, sorted(forms, key=len, reverse=True)))})(?![\w-])")
@@ -82,13 +74,19 @@ def _named(draft: Draft) -> Iterator[Seen]:
             continue
         before = _ENDS.split(prose.lowered[max(0, at - 200) : at])[-1]
         after = _ENDS.split(prose.lowered[match.end() : match.end() + 200])[0]
-        yield Seen(forms[match.group()], f"The text says “{match.group()}”.", _for_whom(before, after), _counts(before))
+        item = forms[match.group()]
+        # Five coins are one set of coins.
+        counts = [] if draft.reference.materials[item].name.startswith("set of") else _counts(before)
+        yield Seen(item, f"The text says “{match.group()}”.", _for_whom(draft, before, after), counts)
 
 
-def _for_whom(before: str, after: str) -> list[Per]:
+def _for_whom(draft: Draft, before: str, after: str) -> list[Per]:
     """Whom the sentence around a thing says it is for: what stands nearest counts."""
-    found = [(len(before) - last.end(), whom) for whom, said in _FOR_WHOM.items() for last in said.finditer(before)]
-    found += [(first.start(), whom) for whom, said in _FOR_WHOM.items() for first in said.finditer(after)]
+    found: list[tuple[int, Per]] = []
+    for whom, words in draft.reference.proposals.for_whom.items():
+        said = re.compile(rf"\b(?:{'|'.join(map(re.escape, words))})\b")
+        found += [(len(before) - match.end(), whom) for match in said.finditer(before)]
+        found += [(match.start(), whom) for match in said.finditer(after)]
     return [min(found)[1]] if found else []
 
 

@@ -52,8 +52,9 @@ def draw_books(site: Site) -> Rendered:
 
 
 def draw_at_home(site: Site) -> Rendered:
-    """All home activities, by book."""
-    books = [(page, site.collection.homes_of(book)) for book, page in site.collection.books.items()]
+    """All home activities, by book, with its story where it can be read here."""
+    whole = site.collection
+    books = [(page, whole.homes_of(book), whole.stories.get(book)) for book, page in whole.books.items()]
     html = site.draw("at_home.html", LISTS["at-home"], books=[pair for pair in books if pair[1]])
     return Rendered(LISTS["at-home"], "At home", "Ten minutes with a book and a child.", html, "list", searched=False)
 

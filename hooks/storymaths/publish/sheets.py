@@ -21,7 +21,7 @@ from ..render.sheets.pictures import LARGEST, photograph
 from ..render.sheets.sheet import House, SheetData
 from ..render.sheets.sheet_context import SheetContext
 from ..render.sheets.typesetting import content_key, copy_of
-from ..render.sheets.whole_set import whole_set
+from ..render.sheets.whole_set import WHOLE_LESSON, whole_book, whole_lesson
 from ..render.site import Print, Site
 from .sheet_cache import fill, forget_all_but, pages_of, pdf_path, png_path
 
@@ -71,9 +71,9 @@ def sheets_of(site: Site, root: Path, cache: Path, only: Iterable[str] | None = 
 
 
 def prints(sheets: Sequence[Sheet]) -> Mapping[str, list[Print]]:
-    """The sheets as pages offer them, by the source of their page."""
+    """The sheets as pages offer them, by the source of their page; the whole of a lesson first."""
     offered: dict[str, list[Print]] = {}
-    for one in sheets:
+    for one in sorted(sheets, key=lambda sheet: sheet.what != WHOLE_LESSON):
         offered.setdefault(one.source, []).append(
             Print(one.title, one.says, one.copies, one.pages, one.address, _preview(one.address))
         )
@@ -110,12 +110,15 @@ def _planned(sheets: SheetContext, name: str) -> Iterator[_Planned]:
 def _whole_sets(
     collection: Collection, books: Mapping[str, Document[Book]], sheets: Sequence[Sheet]
 ) -> Iterator[_Planned]:
-    """One file a book with all its sheets but the booklet, whose pages are in another order."""
+    """A file a session with all its sheets, and one a book, but for the booklet, whose pages are in another order."""
     for name, book in books.items():
+        for session in collection.sessions_of(name):
+            lesson = whole_lesson(session, [(one.data, one.pages) for one in sheets if one.source == session.source])
+            yield session.source, f"{session.source[:-3]}-{lesson.what}", lesson
         source, folder = _of_book(collection, name)
         own = [one for one in sheets if one.source.startswith(f"{folder}/") and one.what != "story-booklet"]
-        one = whole_set(book, [(sheet.data, sheet.pages) for sheet in own])
-        yield source, f"{folder}/{one.what}", one
+        whole = whole_book(book, [(sheet.data, sheet.pages) for sheet in own])
+        yield source, f"{folder}/{whole.what}", whole
 
 
 def _of_book(collection: Collection, name: str) -> tuple[str, str]:

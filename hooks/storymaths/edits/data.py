@@ -30,7 +30,7 @@ def in_words(path: Sequence[str | int]) -> str:
     return " › ".join(str(step + 1) if isinstance(step, int) else f'"{step}"' for step in path)
 
 
-def expected(raw: Any, edit: ValueEdit, at_key: int = 0) -> Any:
+def expect(raw: Any, edit: ValueEdit, at_key: int = 0) -> Any:
     """The data after a change. A new key stands as the ``at_key``-th of its mapping. Raises ``EditRefused``."""
     made = copy.deepcopy(raw)
     match edit:
