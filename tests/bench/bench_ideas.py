@@ -4,7 +4,7 @@ Every session and home activity is hidden, so that ideas see a book's record, it
 each activity that people made for the book is looked for among the first ten ideas of its year: of the same kind, and of an
 objective its session teaches; where a page names no objectives, as home activities do, of a concept it names. And of the
 first twenty ideas of every book and year, how many break their year, cannot be read, or have no answer. The ideas were made
-with the books marked "seen"; those "held back" were first looked at when this was run.
+with the books marked "seen"; those "held back" were not read for it, and no idea was made for them.
 """
 
 from __future__ import annotations

@@ -33,6 +33,9 @@ def _worked(demands: Demands) -> Iterator[str]:
     for one in demands.operations:
         if one.sign in ("+", "−"):
             yield from _sizes(one)
+    if sum(10 <= number < 100 for number in demands.numbers) > 2:
+        yield "two-digit numbers"
+    yield from (f"table {table}" for table in demands.tables)
     yield from (f"denominator {number.denominator}" for number in demands.numbers if number.denominator > 1)
 
 

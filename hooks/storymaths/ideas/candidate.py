@@ -24,6 +24,8 @@ class Candidate:
     """Whether every way is to be found, of which there should be a few."""
     lists: bool = False
     """Whether several are to be named, though nothing need be searched for."""
+    invented: bool = False
+    """Whether its numbers are nobody's in the story, which has only what they are about."""
 
     @property
     def block(self) -> str:

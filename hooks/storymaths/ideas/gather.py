@@ -50,7 +50,12 @@ def _counted(texts: list[PageText], numbers: tuple[NumberFact, ...]) -> Iterator
     known = {(one.number, str(one.things)) for one in told}
     for fact in numbers:
         total = sum(fact.values.values())
-        if fact.of == "count" and not _OF_ONE_PAGE.search(fact.means) and (total, str(fact.things)) not in known:
+        if (
+            fact.of == "count"
+            and not fact.of_body
+            and not _OF_ONE_PAGE.search(fact.means)
+            and (total, str(fact.things)) not in known
+        ):
             yield Counted(total, fact.things, ())
 
 
@@ -71,9 +76,14 @@ def _numbers(book: Book, reference: Reference) -> Iterator[NumberFact]:
         whole = {id_: value for id_, value in values.items() if isinstance(value, int) and not isinstance(value, bool)}
         if len(whole) == len(values) >= _FEWEST:
             about = _about(book, fact)
-            found.append(NumberFact(fact, about.means, noun_of(about), _measure(fact, about, reference), who, whole))
+            measure, body = _measure(fact, about, reference), _is_of_body(fact, about, reference)
+            found.append(NumberFact(fact, about.means, noun_of(about), measure, body, who, whole))
     # What is so of one page only comes after what is always so.
     yield from sorted(found, key=lambda one: (_OF_ONE_PAGE.search(one.means) is not None, -len(one.who)))
+
+
+def _is_of_body(fact: str, about: FactAbout, reference: Reference) -> bool:
+    return not {about.unit, fact}.isdisjoint(reference.practised_by.bodies)
 
 
 def _measure(fact: str, about: FactAbout, reference: Reference) -> str:

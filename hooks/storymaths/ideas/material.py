@@ -22,6 +22,8 @@ class NumberFact:
     """What it counts, in the plural; empty where the book does not say."""
     of: str
     """``mass``, ``length``, ``capacity``, ``money`` or ``time``; else ``count``."""
+    of_body: bool
+    """Whether it belongs to a body, as legs do."""
     who: tuple[Character, ...]
     """Those of the cast who have it, in the book's order."""
     values: Mapping[str, int]

@@ -88,7 +88,8 @@ def number_sets(material: Material, limits: YearLimits, fewest: int = 3, least: 
             yield NumberSet(fact, few, _values(fact, few), everyone(material, tuple(one.id for one in few)))
         times = min(limits.practice.number_sentence.times, _MOST_TIMES)
         total = sum(_values(fact, who).values())
-        if len(who) >= fewest and 10 in limits.tables and total * times <= limits.largest_calculated:
+        grows = not fact.of_body and 10 in limits.tables and total * times <= limits.largest_calculated
+        if grows and len(who) >= fewest:
             larger = {one.id: fact.values[one.id] * times for one in who}
             cast: dict[str, Plain] = {one.id: {"name": one.name, fact.id: larger[one.id]} for one in who}
             yield NumberSet(fact, who, larger, cast, times)

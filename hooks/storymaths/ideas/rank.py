@@ -10,6 +10,7 @@ from ..model.reference import Reference
 from .gaps import Gaps
 from .material import Material
 from .reason import (
+    BringsTogether,
     CastTakesPart,
     FewWays,
     FirstFor,
@@ -19,6 +20,7 @@ from .reason import (
     NumbersChanged,
     NumbersKept,
     OfTheYear,
+    OnThePage,
     Reason,
     SmallForTheYear,
     StillMissed,
@@ -28,6 +30,7 @@ from .tried import Tried
 
 _NOTED, _EACH_PAGE, _MOST_PAGES, _MOST_NOTED = (20, 8), 3, 6, 2
 _KEPT, _CHANGED, _FEW, _SURELY, _OF_YEAR, _SMALL, _CAST = 12, -8, 10, 5, 8, -15, 6
+_ON_PAGE, _TOGETHER = 12, 8
 _FIRST_FOR, _FIRST_OF, _KIND_AGAIN, _TASK_AGAIN = 10, 15, -8, -16
 _MISSED, _MISSED_IN_PART, _MOST_MISSED = 6, 3, 2
 _SMALL_BY = 4
@@ -39,11 +42,17 @@ def reasons_for(tried: Tried, material: Material, gaps: Gaps, year: int, referen
     """Why it is worth proposing, apart from what stands above it."""
     found = [
         *_noted(tried, material),
+        *_on_the_page(tried, material),
         *_missed(tried, gaps),
         *_practised(tried),
         *_of_the_year(tried, year, reference),
-        NumbersChanged(_CHANGED) if tried.candidate.changes else NumbersKept(_KEPT),
     ]
+    if tried.candidate.changes:
+        found.append(NumbersChanged(_CHANGED))
+    elif not tried.candidate.invented:
+        found.append(NumbersKept(_KEPT))
+    if (things := len(tried.candidate.uses)) > 1:
+        found.append(BringsTogether(things, _TOGETHER))
     if tried.candidate.finds:
         found.append(FewWays(len(tried.solution.answers), _FEW))
     if characters := len(tried.solution.task.characters):
@@ -57,6 +66,16 @@ def _noted(tried: Tried, material: Material) -> Iterator[Reason]:
     for concept, weight in zip(seen, _NOTED, strict=False):
         pages = material.noted[concept]
         yield Noted(concept, pages, weight + _EACH_PAGE * (min(len(pages), _MOST_PAGES) - 1))
+
+
+def _on_the_page(tried: Tried, material: Material) -> Iterator[Reason]:
+    pages = {page for use in tried.candidate.uses for page in use.pages}
+    for note in material.book.maths_on_pages:
+        here = sorted(page for page in pages if note.pages.first <= page <= note.pages.last)
+        seen = [concept for concept in note.concepts if concept in tried.concepts]
+        if here and seen:
+            yield OnThePage(seen[0], here[0], _ON_PAGE)
+            return
 
 
 def _missed(tried: Tried, gaps: Gaps) -> Iterator[Reason]:

@@ -17,6 +17,23 @@ class Noted:
 
 
 @dataclass(frozen=True, slots=True)
+class OnThePage:
+    """What it is made of stands on a page where the notes see an idea of maths that it is of."""
+
+    concept: str
+    page: int
+    weight: int
+
+
+@dataclass(frozen=True, slots=True)
+class BringsTogether:
+    """It brings several things of the book together."""
+
+    how_many: int
+    weight: int
+
+
+@dataclass(frozen=True, slots=True)
 class NumbersKept:
     """Every number of the story is as it stands in the book."""
 
@@ -113,6 +130,8 @@ class LikeOneAbove:
 
 Reason = (
     Noted
+    | OnThePage
+    | BringsTogether
     | NumbersKept
     | NumbersChanged
     | FewWays

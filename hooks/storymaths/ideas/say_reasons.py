@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from ..activities.saying import counted
+from ..expression.say import number_word
 from ..model.fields import year_name
 from ..model.reference import Reference
 from .idea import Change, FromStory, Hardness, NotCarried, Unfed
 from .reason import (
+    BringsTogether,
     CastTakesPart,
     FewWays,
     FirstFor,
@@ -16,6 +18,7 @@ from .reason import (
     NumbersChanged,
     NumbersKept,
     OfTheYear,
+    OnThePage,
     Reason,
     SmallForTheYear,
     StillMissed,
@@ -32,6 +35,12 @@ def say_reason(reason: Reason, reference: Reference) -> str:
     match reason:
         case Noted():
             return f"the notes see {_concept(reason.concept, reference)} on {_pages(reason.pages)}"
+        case OnThePage():
+            return (
+                f"page {reason.page}, where it comes from, is where the notes see {_concept(reason.concept, reference)}"
+            )
+        case BringsTogether():
+            return f"it brings {number_word(reason.how_many)} things of the book together"
         case NumbersKept():
             return "the story’s numbers are kept"
         case NumbersChanged():

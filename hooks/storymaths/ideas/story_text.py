@@ -129,7 +129,7 @@ def times_in(texts: Sequence[PageText]) -> list[TimeTold]:
                 minutes, known = told
                 if not known and minutes < _NOON and minutes not in found:
                     minutes += _NOON if late or minutes < last or minutes + _NOON in found else 0
-                last = last if late else minutes
+                last = last if late or minutes in found else minutes
                 event = _event(plain)
                 if minutes not in found or (event and not found[minutes].event):
                     found[minutes] = TimeTold(minutes, text.page, event)

@@ -28,6 +28,8 @@ class PractisedBy(Strict):
     """The whole file."""
 
     source: Text
+    bodies: tuple[Text, ...]
+    """Things that belong to a body, whose numbers are never changed."""
     objectives: Mapping[Id, Mapping[str, Ways]]
     """By framework and code."""
     concepts: Mapping[Id, Ways]

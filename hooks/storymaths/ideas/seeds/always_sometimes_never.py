@@ -49,7 +49,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
             rest: dict[str, Plain] = {"say": one.say} if one.say else {}
             rest |= {"then": one.then, "over": f"1 to {over}"}
             rest |= {"statement": one.statement.format(things=numbers.fact.things), "because": one.because}
-            yield Candidate(activity("always-sometimes-never", one.title, "", **rest), numbers.uses)
+            yield Candidate(activity("always-sometimes-never", one.title, "", **rest), numbers.uses, invented=True)
 
 
 SEED = Seed("three characters or more with a number each", _plant)

@@ -21,15 +21,17 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     else:
         return
     ask = "How large is each turn?"
-    yield Candidate(activity("angle", "How far round?", ask, find="turns", turns=[*_TURNS]), (use,))
+    yield Candidate(activity("angle", "How far round?", ask, find="turns", turns=[*_TURNS]), (use,), invented=True)
     between = [degrees for time in hands if 0 < (degrees := _between(time.minutes)) != 180]
     told: list[Plain] = [*[*dict.fromkeys(between)][:4]]
     if len(told) > 1:
         ask = "These are the angles between the hands of the story’s clocks. What is each one called?"
-        yield Candidate(activity("angle", "Between the hands", ask, find="name", angles=told), (use,))
+        yield Candidate(activity("angle", "Between the hands", ask, find="name", angles=told), (use,), invented=True)
         ask = "How large is the rest of the turn, the other way round?"
         yield Candidate(
-            activity("angle", "The rest of the turn", ask, find="around", place="point", known=told[:1]), (use,)
+            activity("angle", "The rest of the turn", ask, find="around", place="point", known=told[:1]),
+            (use,),
+            invented=True,
         )
 
 

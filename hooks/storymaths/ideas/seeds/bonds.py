@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from ...activities.saying import capital, counted
-from ...model.plain import Plain
 from ...model.year import YearLimits
 from ..candidate import Candidate, Candidates, activity, from_counted
 from ..material import Material
 from ..number_sets import NumberSet, number_sets
-from ..wording import number_of
 from .seed import Seed
 
 _MOST_WHOLES = 3
@@ -22,19 +20,8 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         ask = (
             f"Put the {counted(whole.number, whole.things)} into two groups, and leave no group empty. Find every way."
         )
-        step = next((step for step in (1, 5, 10) if whole.number // step // 2 < 7 and not whole.number % step), 1)
-        if step > 1:
-            ask = f"Put the {counted(whole.number, whole.things)} into two groups of whole {number_of(step)}. Find every way."
-        rest: dict[str, Plain] = {"step": step} if step > 1 else {}
-        lines = activity(
-            "bonds",
-            f"Two groups of {whole.things}",
-            ask,
-            whole=whole.number,
-            things=str(whole.things),
-            smallest=step,
-            **rest,
-        )
+        title = f"Two groups of {whole.number} {whole.things}"
+        lines = activity("bonds", title, ask, whole=whole.number, things=str(whole.things), smallest=1)
         yield Candidate(lines, (from_counted(whole.number, whole.things, whole.pages),), finds=True)
 
 
@@ -45,7 +32,8 @@ def _from_cast(material: Material, numbers: NumberSet) -> Candidates:
         title = capital(f"{words.as_many_as(one.name)}: two")
         ask = f"{words.tells(one.name, numbers.values[one.id])}. Which two make that together? Find every way."
         yield numbers.with_cast("bonds", title, ask, finds=True, whole=numbers.values[one.id], parts=2)
-    wholes = {one.number: one for one in reversed(material.counted) if one.number > numbers.values[top.id]}
+    alike = [one for one in material.counted if not numbers.fact.of_body or one.things == things]
+    wholes = {one.number: one for one in reversed(alike) if one.number > numbers.values[top.id]}
     for whole in list(wholes.values())[:_MOST_WHOLES] if numbers.times == 1 else ():
         for parts, word in ((2, "two"), (3, "three")):
             told = counted(whole.number, whole.things)

@@ -21,8 +21,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     chosen = sorted([*mixed, *(time for time in fits if time not in mixed)][:_SHOWN], key=lambda time: time.minutes)
     if len(chosen) > 1:
         times: list[Plain] = [_written(time.minutes) for time in chosen]
-        title = "Clocks of the story"
-        yield Candidate(activity("clock", title, "", find="read", times=times), _uses(chosen))
+        yield Candidate(activity("clock", "Clocks of the story", "", find="read", times=times), _uses(chosen))
         yield Candidate(activity("clock", "Set the clocks of the story", "", find="set", times=times), _uses(chosen))
     day = sorted(fits, key=lambda time: time.minutes)
     spans = [(one, other) for one, other in pairwise(day) if other.minutes - one.minutes <= _LONGEST][:_SPANS]
@@ -38,22 +37,19 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
             _event(time): _written(time.minutes) for time in sorted(some, key=lambda t: t.page)
         }
         mixed_up = dict(sorted(in_story.items()))
-        ask = "Put these in the order of the day, the earliest first."
+        ask = "Find these in the story. Put them in the order of the day, the earliest first."
         lines = activity("clock", "The order of the day", ask, find="order", events=mixed_up)
         yield Candidate(lines, _uses(some))
     yield from _lasting(material, fits)
 
 
 def _lasting(material: Material, fits: list[TimeTold]) -> Candidates:
-    for lasts in material.measured:
-        if lasts.kind == "time" and lasts.unit != "second":
-            for start in fits[:1]:
+    for start in fits[:1]:
+        for lasts in material.measured:
+            if lasts.kind == "time" and lasts.unit != "second":
                 unit = lasts.unit if lasts.number == 1 else f"{lasts.unit.removesuffix('s')}s"
                 told = f"{lasts.number} {unit}"
-                ask = f"Something starts at that time and takes {told}. When does it end?"
-                lines = activity(
-                    "clock", f"After {told}", ask, find="end", starts=_written(start.minutes), lasts=[told]
-                )
+                lines = activity("clock", f"After {told}", "", find="end", starts=_written(start.minutes), lasts=[told])
                 yield Candidate(lines, (*_uses([start]), FromStory(told, lasts.pages)))
 
 

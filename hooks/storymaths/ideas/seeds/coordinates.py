@@ -21,19 +21,27 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     for places in (_PLACES, _BELOW):
         points: dict[str, Plain] = {letter: [*place] for letter, place in zip("ABCD", places, strict=True)}
         ask = "The map of the story has four places on it. What are the coordinates of each?"
-        yield Candidate(activity("coordinates", "The map of the story", ask, find="read", points=points), (use,))
+        yield Candidate(
+            activity("coordinates", "The map of the story", ask, find="read", points=points), (use,), invented=True
+        )
         ask = "Mark the four places on the map."
-        yield Candidate(activity("coordinates", "Mark the map", ask, find="plot", points=points), (use,))
+        yield Candidate(activity("coordinates", "Mark the map", ask, find="plot", points=points), (use,), invented=True)
         ask = "Each place is moved 2 to the right and 1 down. Where is it now?"
         yield Candidate(
-            activity("coordinates", "The map moves", ask, find="translate", points=points, by=[2, -1]), (use,)
+            activity("coordinates", "The map moves", ask, find="translate", points=points, by=[2, -1]),
+            (use,),
+            invented=True,
         )
         yield Candidate(
-            activity("coordinates", "The map in a mirror", "", find="reflect", points=points, axis="y"), (use,)
+            activity("coordinates", "The map in a mirror", "", find="reflect", points=points, axis="y"),
+            (use,),
+            invented=True,
         )
     corners: dict[str, Plain] = {letter: [*place] for letter, place in zip("ABC", _CORNERS, strict=True)}
     ask = "Three corners of a rectangle are on the map. Where is the fourth?"
-    yield Candidate(activity("coordinates", "The fourth corner", ask, find="corner", points=corners), (use,))
+    yield Candidate(
+        activity("coordinates", "The fourth corner", ask, find="corner", points=corners), (use,), invented=True
+    )
 
 
 SEED = Seed("a journey, or pages that show moving, and a year that uses coordinates", _plant)

@@ -19,7 +19,7 @@ _MOST_WHOLES, _MOST_PARTS = 3, 4
 def _plant(material: Material, limits: YearLimits) -> Candidates:
     parts = sorted(limits.practice.fraction.denominators[:_MOST_PARTS])
     for numbers in number_sets(material, limits):
-        for part in parts:
+        for part in parts if not numbers.fact.of_body else ():
             word, things = spoken(Fraction(1, part)), numbers.words.things
             ask = f"Whose {things} can be shared into {part} equal parts, with none left over?"
             title = f"{word.capitalize()} of the {things}"

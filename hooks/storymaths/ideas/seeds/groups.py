@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from ...activities.saying import counted
+from ...model.fields import Pages
 from ..candidate import from_counted
 from ..idea import Change, FromStory
 from ..material import Material
 
 _MOST_GROUPS, _LARGEST = 12, 12
+_IN_GROUPS = frozenset(("equal-groups", "sharing", "multiplication-division", "arrays", "times-tables"))
 _MANY = (3, 5, 2)
 """How many alike are put beside each other, where the story has one."""
 
@@ -42,9 +44,24 @@ class Groups:
 
 
 def groups_of(material: Material) -> list[Groups]:
-    """Groups that the story's numbers make: told as groups first, then shared out exactly, then several of one character."""
+    """Groups that the story's numbers make, those of pages where the notes see groups or sharing first.
+
+    Else what is told as groups comes first, then what is shared out exactly, then several of one character.
+    """
     found = [*_told(material), *_shared(material), *_alike(material)]
-    return list({(one.many, one.each, one.holders, one.things): one for one in found}.values())
+    once: dict[tuple[int, int, str, str], Groups] = {}
+    for one in found:
+        once.setdefault((one.many, one.each, one.holders, one.things), one)
+    shown = [note.pages for note in material.book.maths_on_pages if not _IN_GROUPS.isdisjoint(note.concepts)]
+    return sorted(once.values(), key=lambda one: not _stands_on(one, shown))
+
+
+def _stands_on(groups: Groups, shown: Sequence[Pages]) -> bool:
+    """Whether all of it stands on pages that one note is about."""
+    return any(
+        all(any(stretch.first <= page <= stretch.last for page in use.pages) for use in groups.uses)
+        for stretch in shown
+    )
 
 
 def _told(material: Material) -> Iterator[Groups]:

@@ -9,6 +9,7 @@ from ...model.plain import Plain
 from ...model.quantity import UNITS
 from ...model.year import YearLimits
 from ..candidate import Candidate, Candidates, activity, from_counted
+from ..idea import Change
 from ..material import Counted, Material, Measured
 from ..number_sets import NumberSet, number_sets
 from ..wording import MEASURES
@@ -24,6 +25,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     for numbers in number_sets(material, limits, fewest=2):
         if numbers.fact.of in ("mass", "length", "capacity"):
             yield from _of_cast(numbers)
+    yield from _on_a_line(material)
     if material.notes("length"):
         for unit in [one for one in material.counted if 4 < one.number < 13 and _is_noted(material, one)][:1]:
             yield from _in_own_units(unit)
@@ -50,6 +52,20 @@ def _of_cast(numbers: NumberSet) -> Iterator[Candidate]:
         )  # fmt: skip
 
 
+def _on_a_line(material: Material) -> Candidates:
+    """Numbers of the story on a line of numbers, to be read off."""
+    told = sorted({one.number: one for one in material.counted}.values(), key=lambda one: one.number)[-3:]
+    end = next((scale for scale in _SCALES if told and scale[0] >= told[-1].number), None)
+    if end and len(told) > 1:
+        pointers: list[Plain] = [one.number for one in told]
+        ask = f"The line goes from 0 to {end[0]}. What number of the story is at each arrow?"
+        lines = activity(
+            "measure", "The story’s numbers on a line", ask,
+            find="read", ends=[0, end[0]], parts=end[1], numbered=end[2], pointers=pointers,
+        )  # fmt: skip
+        yield Candidate(lines, tuple(from_counted(one.number, one.things, one.pages) for one in told))
+
+
 def _is_noted(material: Material, things: Counted) -> bool:
     """Whether they are counted on a page where the notes see length."""
     pages = {int(page) for told in material.noted["length"] for page in told.split("–")}
@@ -59,15 +75,17 @@ def _is_noted(material: Material, things: Counted) -> bool:
 def _in_own_units(unit: Counted) -> Iterator[Candidate]:
     """Lengths in the story's own unit: one as in the story, the others shorter."""
     uses = (from_counted(unit.number, unit.things, unit.pages),)
-    told = [counted(max(1, unit.number * share // _SHARES[0]), unit.things) for share in _SHARES]
+    sizes = [max(1, unit.number * share // _SHARES[0]) for share in _SHARES]
+    told = [counted(size, unit.things) for size in sizes]
+    others = tuple(Change(str(unit.things), "", unit.number, size) for size in sizes[1:])
     lengths: dict[str, Plain] = dict(zip("ABCD", (told[1], told[0], told[2], told[3]), strict=True))
     ask = f"Four lines are measured in {unit.things}. Put them in order, the shortest first."
     lines = activity("measure", f"Lines measured in {unit.things}", ask, find="order", things=lengths)
-    yield Candidate(lines, uses, marks=frozenset({"of length"}))
+    yield Candidate(lines, uses, others, marks=frozenset({"of length"}))
     two: dict[str, Plain] = {"line A": told[0], "line B": told[1]}
     ask = f"Line A is {told[0]} long and line B is {told[1]} long. Which is longer, and by how many {unit.things}?"
     lines = activity("measure", f"How many {unit.things} longer?", ask, find="compare", things=two)
-    yield Candidate(lines, uses, marks=frozenset({"of length"}))
+    yield Candidate(lines, uses, others[:1], marks=frozenset({"of length"}))
 
 
 def _standard(amounts: list[Measured], kind: str) -> Iterator[Candidate]:

@@ -5,17 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import combinations
 
+from ...activities.saying import counted
 from ...model.book import Character
 from ...model.plain import Plain
 from ...model.year import YearLimits
-from ..candidate import Candidate, Candidates, activity
-from ..material import Material
+from ..candidate import Candidate, Candidates, activity, from_counted
+from ..material import Counted, Material
 from ..number_sets import NumberSet, number_sets
 from ..wording import WEIGHS
 from .groups import Groups, groups_of
 from .seed import Seed
 
-_MOST_WHOLES, _GAP = 4, "___"
+_MOST_WHOLES, _MOST_SPLIT, _GAP = 4, 2, "___"
 
 
 def _plant(material: Material, limits: YearLimits) -> Candidates:
@@ -24,9 +25,24 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     for numbers in number_sets(material, limits):
         yield from _who_makes_whom(numbers)
         yield from _missing(numbers, limits)
+    for whole in [one for one in material.counted if 10 < one.number < 100 and one.number % 10][:_MOST_SPLIT]:
+        yield _tens_and_the_rest(whole)
     if limits.knows("×"):
         for groups in groups_of(material)[:2]:
             yield _multiplied(groups)
+
+
+def _tens_and_the_rest(whole: Counted) -> Candidate:
+    """A number of the story as tens and what is left, in several ways where it has several tens."""
+    number = whole.number
+    tens = range(number // 10 * 10, 0, -10)
+    sentences: list[Plain] = [f"{number} = {ten} + {_GAP}" for ten in tens[:3]]
+    if len(tens) == 1:
+        sentences += [f"{number} = {_GAP} + {number - 10}", f"10 + {number - 10} = {_GAP}"]
+    told = counted(number, whole.things)
+    ask = f"There are {told}. Take whole tens out of {number}. What number is missing each time?"
+    lines = activity("number-sentence", f"Tens in {told}", ask, sentences=sentences)
+    return Candidate(lines, (from_counted(number, whole.things, whole.pages),))
 
 
 def _who_makes_whom(numbers: NumberSet) -> Iterator[Candidate]:

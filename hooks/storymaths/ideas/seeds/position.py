@@ -34,17 +34,20 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     route: list[Plain] = [f"forward {first}", "quarter turn right", f"forward {second}"]
     ask = f"{walker.name} starts at A1. Follow the steps. Where does {walker.name} end, and facing which way?"
     grid: list[Plain] = [5, 5]
-    yield Candidate(activity("position", f"{walker.name} sets off", ask, cast=cast, grid=grid, route=route), (use,))
+    yield Candidate(
+        activity("position", f"{walker.name} sets off", ask, cast=cast, grid=grid, route=route), (use,), invented=True
+    )
     ask = f"{ask} Then write the way back."
     yield Candidate(
         activity("position", f"There and back with {walker.name}", ask, cast=cast, grid=grid, route=route, back=True),
         (use,),
+        invented=True,
     )
     for goal, blocked in _GOALS:
         ask = f"{walker.name} starts at A1 and wants to get to {goal}, the shortest way. Find every way."
         lines = activity("position", f"{walker.name}’s ways to {goal}", ask, cast=cast, grid=[4, 4], goal=goal)
         some: list[Plain] = [*blocked]
-        yield Candidate({**lines, "blocked": some} if some else lines, (use,), finds=True)
+        yield Candidate({**lines, "blocked": some} if some else lines, (use,), finds=True, invented=True)
 
 
 SEED = Seed("a journey, or pages that show moving and turning", _plant)

@@ -15,7 +15,7 @@ from ..material import Material, NamedFact
 from ..wording import number_of
 from .seed import Seed
 
-_TERMS, _HIDDEN = 7, (4, 5, 7)
+_TERMS, _HIDDEN, _LEAST_START = 7, (4, 5, 7), 5
 _WEEK = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 
 
@@ -24,6 +24,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         if set(fact.values.values()) <= set(_WEEK) and len(fact.values) == len(set(fact.values.values())):
             yield _turns(fact)
     yield from _in_a_row(material)
+    yield from _on_from(material, limits)
     for step, (story, use) in _steps(material).items():
         if step in limits.practice.sequence.steps:
             for back in (False, True):
@@ -40,25 +41,21 @@ def _steps(material: Material) -> Mapping[int, tuple[str, FromStory]]:
     found: dict[int, tuple[str, FromStory]] = {}
     for group in material.grouped:
         told = f"{group.holders} of {group.each}"
-        found.setdefault(group.each, (f"Here come {told}, one after another.", FromStory(told, group.pages)))
+        found.setdefault(group.each, (f"There are {told}, one after another.", FromStory(told, group.pages)))
     for fact in material.of("count"):
         for one in fact.who:
             each = counted(fact.values[one.id], fact.things)
             if one.plural and one.plural[:1].islower():
-                story = f"Each of the {one.plural} has {each}, and more and more {one.plural} come."
+                story = f"Each of the {one.plural} has {each}."
                 found.setdefault(fact.values[one.id], (story, FromStory(fact.means)))
     for fact in material.of("money"):
         for one in fact.who:
             if (worth := fact.values[one.id]) in material.coins:
-                found.setdefault(
-                    worth, (f"All the coins are worth {counted(worth, fact.things)}.", FromStory(fact.means))
-                )
+                found.setdefault(worth, (f"Every coin is worth {counted(worth, fact.things)}.", FromStory(fact.means)))
     for price in material.measured:
         if price.unit == "p":
             told = f"{price.number} pence"
-            found.setdefault(
-                price.number, (f"Each one costs {told}, and more and more are bought.", FromStory(told, price.pages))
-            )
+            found.setdefault(price.number, (f"Each one costs {told}.", FromStory(told, price.pages)))
     for things in material.counted:
         told = f"{things.number} {things.things}"
         found.setdefault(
@@ -66,6 +63,20 @@ def _steps(material: Material) -> Mapping[int, tuple[str, FromStory]]:
             (f"{told}, and {things.number} more, and {things.number} more.", FromStory(told, things.pages)),
         )
     return found
+
+
+def _on_from(material: Material, limits: YearLimits) -> Candidates:
+    """On from a number of the story, in ones or in tens."""
+    for step, more in ((10, "ten more come"), (1, "one more comes")):
+        told = [one for one in material.counted if one.number >= _LEAST_START and one.number % 10]
+        for start in told[:1] if step in limits.practice.sequence.steps else ():
+            terms: list[Plain] = [
+                GAP if at in _HIDDEN else start.number + step * (at - 1) for at in range(1, _TERMS + 1)
+            ]
+            name = counted(start.number, start.things)
+            ask = f"There are {name}, and {more} each time. Which numbers are missing?"
+            lines = activity("sequence", f"On from {name} in {number_of(step)}", ask, terms=terms)
+            yield Candidate(lines, (FromStory(name, start.pages),))
 
 
 def _in_a_row(material: Material) -> Candidates:
@@ -76,7 +87,7 @@ def _in_a_row(material: Material) -> Candidates:
         pattern: list[Plain] = [*row[:4], GAP, *row[5:8], GAP]
         ask = "They stand in a row, over and over in the same way. Who is missing?"
         title = f"Over and over: {number_word(len(set(unit)))} in the row"
-        yield Candidate(activity("sequence", title, ask, pattern=pattern), (FromStory("the cast"),))
+        yield Candidate(activity("sequence", title, ask, pattern=pattern), (FromStory("the cast"),), invented=True)
 
 
 def _turns(fact: NamedFact) -> Candidate:

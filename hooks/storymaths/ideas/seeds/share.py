@@ -48,7 +48,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         lines = activity("share", f"Equal groups: {told}", ask, things=str(whole.things), **rest)
         yield Candidate(lines, (use,), finds=True)
     for numbers in number_sets(material, limits):
-        if numbers.fact.of == "count":
+        if numbers.fact.of == "count" and not numbers.fact.of_body:
             ask = f"Who can put all their {numbers.fact.things} in pairs, with none left over?"
             yield numbers.with_cast("share", f"In pairs: {numbers.fact.things}", ask, lists=True, each=2)
 
@@ -56,7 +56,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
 def _wholes(material: Material) -> list[tuple[str, Counted, FromStory]]:
     """What can be put in groups, as it is told: what the one with the most has, then what the story counts."""
     found = []
-    for fact in material.of("count"):
+    for fact in [one for one in material.of("count") if not one.of_body]:
         most = max(fact.who, key=lambda one: fact.values[one.id])
         whole = Counted(fact.values[most.id], fact.things, ())
         found.append((f"{owner(most.name)} {counted(whole.number, whole.things)}", whole, FromStory(fact.means)))
