@@ -56,6 +56,9 @@ def on_config(config: MkDocsConfig) -> MkDocsConfig:
         if not _Now.serving:
             raise Abort(f"{report}\nNothing was built; the site is as it was.")
         log.error(report)
+    warnings = _Now.build.reading.warnings
+    if warnings:
+        log.warning(f"{as_text((), warnings)}\n")
     if not _Now.serving:
         _Now.staging = Staging(Path(config.site_dir))
         config.site_dir = str(_Now.staging.folder)

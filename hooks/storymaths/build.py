@@ -15,7 +15,7 @@ from .model.document import Document
 from .model.page_fields import PageFields
 from .model.site_settings import FRONT, SiteSettings
 from .model.stand_ins import with_stand_ins
-from .publish.assets import PARTS, assets, look
+from .publish.assets import PARTS, assets, look, picture
 from .publish.fonts import letterforms
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
@@ -119,7 +119,7 @@ class Build:
 
     @cached_property
     def _frame(self) -> PageFrame:
-        return PageFrame(self._settings)
+        return PageFrame(self._settings, self.serving)
 
     @cached_property
     def _sources(self) -> Mapping[str, None]:
@@ -142,7 +142,10 @@ class Build:
     def draw(self, source: str) -> Drawn:
         """A page for its frame. One with problems is drawn as far as it can be, with its problems told first."""
         everything = source == FRONT or self._site is None
-        problems = [p for p in self.reading.problems if everything or source_of(p.place.path) == source]
+        problems, warnings = (
+            [p for p in found if everything or source_of(p.place.path) == source]
+            for found in (self.reading.problems, self.reading.warnings if self.serving else ())
+        )
         written = self._written.get(source)
         try:
             page = self._draw(source, written)
@@ -153,7 +156,7 @@ class Build:
             problems = problems or list(self.reading.problems) or [as_problem(error, f"{CONTENT}{source}")]
         draft = written is not None and written.fields.status == "draft"
         for_machines = self._heads.element(written, page) if self._heads else ""
-        told = draw_problems(problems, source, self._sources, everything=everything)
+        told = draw_problems(problems, warnings, source, self._sources, everything=everything)
         if self._site is None:
             return Drawn(page, told, draft)
         publisher = self._site.collection.reference.imprint.publisher
@@ -172,6 +175,8 @@ class Build:
 
     def file(self, address: str) -> File | None:
         """One of ``files``; no more is made than it needs."""
+        if address in self.picture_files:
+            return picture(self.picture_files[address])
         return next((found[address] for files in self._kinds_of_file() if address in (found := files())), None)
 
     def _kinds_of_file(self) -> Iterator[Callable[[], Mapping[str, File]]]:
@@ -207,8 +212,14 @@ class Build:
                 raise
             return {}
 
-    def pictures(self) -> Mapping[str, Path]:
-        """Those of the content that is shown, by their addresses."""
+    def pictures(self) -> Mapping[str, File]:
+        """Those of the content that is shown, and can be, by their addresses."""
+        served = ((name, picture(path)) for name, path in self.picture_files.items())
+        return {name: content for name, content in served if content is not None}
+
+    @cached_property
+    def picture_files(self) -> Mapping[str, Path]:
+        """The pictures of the content that is shown, as their authors left them."""
         if self.reading.collection is None or self._site is None:
             return {}
         whole, shown = self.reading.collection, self._site.collection.books

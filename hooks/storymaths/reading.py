@@ -10,12 +10,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from .activities.memory import Memory
+from .check.echoes import without_echoes
 from .check.reference_data import as_problems
 from .check.rules import check_parts, check_whole
 from .model.collection import Collection, Part
 from .model.home import Home
 from .model.page_fields import PageFields
 from .model.problem import Problem
+from .model.program_version import is_newer
 from .model.reference import Reference
 from .model.session import Session
 from .parse.collection import ContentReader, Progress, silent
@@ -36,6 +38,8 @@ class Reading:
     problems: tuple[Problem, ...]
     activities: PageActivities = field(default_factory=dict)
     """Those of every page, by its path."""
+    warnings: tuple[Problem, ...] = ()
+    """What breaks a rule that is newer than the version the collection was last checked with: it stops nothing yet."""
 
 
 @dataclass(slots=True)
@@ -82,9 +86,13 @@ class ProjectReader:
         stale = [name for name, part in read.parts.items() if name not in before or not part.is_same(before[name].part)]
         fresh = _check_parts(read.only(stale), {name: self._checked.get(name) for name in stale})
         self._checked = {name: fresh[name] if name in fresh else before[name] for name in read.parts}
-        problems = {problem for part in self._checked.values() for problem in part.problems}
+        told = {*check_whole(read), *(problem for part in self._checked.values() for problem in part.problems)}
         activities = {path: found for part in self._checked.values() for path, found in part.activities.items()}
-        return Reading(read, tuple(sorted({*problems, *check_whole(read)})), activities)
+        # What only warns hides no problem: a problem is an echo of problems alone.
+        last = read.reference.site.checked_with
+        problems = without_echoes([problem for problem in told if not is_newer(problem.since, last)])
+        warnings = {problem for problem in without_echoes(list(told)) if is_newer(problem.since, last)}
+        return Reading(read, tuple(sorted(problems)), activities, tuple(sorted(warnings)))
 
 
 def read_and_check(root: Path, progress: Progress = silent) -> Reading:

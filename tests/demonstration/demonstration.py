@@ -15,5 +15,6 @@ def demonstration() -> Collection:
     """The collection that this repository shows itself with. Raises ``AssertionError`` with its problems, if it has any."""
     reading = read_and_check(ROOT)
     assert not reading.problems, as_text(reading.problems)
+    assert not reading.warnings, as_text((), reading.warnings)
     assert reading.collection is not None
     return reading.collection

@@ -128,6 +128,6 @@ def test_stopped_while_tidying_up_it_says_that_the_site_is_published(
         raise KeyboardInterrupt
 
     monkeypatch.setattr(publish_command, "_publish", publish_and_stop)
-    options = argparse.Namespace(dest=tmp_path / "lessons", back=False, dry_run=False, wait=False)
+    options = argparse.Namespace(dest=tmp_path / "lessons", way="server", back=False, dry_run=False, wait=False)
     assert publish_command.run(tmp_path, options) == 1
     assert "published all the same: release 1 is shown" in capsys.readouterr().err

@@ -42,7 +42,7 @@ def test_what_a_sheet_says_of_itself() -> None:
     assert cards.copies.startswith(f"{cards.paper} sheet")
     assert "for a class of 30" in cards.copies
     plan = _sheet("books/cliff-house-lift/session-2-plan.pdf")
-    assert (plan.pages, plan.paper, plan.copies) == (1, 1, "1 sheet, for the adult.")
+    assert (plan.pages, plan.paper, plan.copies) == (2, 1, "1 sheet, for the adult. Print it on both sides.")
 
 
 def _sheet(address: str) -> Sheet:

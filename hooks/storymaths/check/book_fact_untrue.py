@@ -16,6 +16,7 @@ RULE = Rule(
     source=HOUSE_RULE + " The cast and facts of the book's own record.",
     wrong="Donkey is 8 … (the cast says mass: 9)",
     right="Donkey is 9.",
+    since="0.2.0",
 )
 
 

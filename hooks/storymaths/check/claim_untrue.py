@@ -18,6 +18,7 @@ RULE = Rule(
     source="Each class of claim names its own, in claims/; standing facts in site_data/facts.yaml.",
     wrong="A triangle has four sides, and 27 is even.",
     right="A triangle has three sides, and 27 is odd. Or, on purpose: [27 is even]{wrong}",
+    since="0.2.0",
 )
 
 

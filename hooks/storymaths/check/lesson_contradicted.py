@@ -27,6 +27,7 @@ RULE = Rule(
     source=HOUSE_RULE,
     wrong="steps: [{name: Build, minutes: 8}] … (9 minutes)",
     right="steps: [{name: Build, minutes: 8}] … (4 minutes)",
+    since="0.2.0",
 )
 
 

@@ -21,6 +21,7 @@ RULE = Rule(
     source=HOUSE_RULE,
     wrong="2N1: [tens, threes], in a session that counts in tens alone",
     right="2N1: [tens]",
+    since="0.2.0",
 )
 _NOT_THE_LESSON = ("objectives", "revisits", "bends")
 """What is claimed, and what is another year's lesson."""

@@ -16,6 +16,7 @@ RULE = Rule(
     source=HOUSE_RULE,
     wrong="objectives: {}",
     right="objectives: {england-content-domain: [2C3: [missing-number]]}",
+    since="0.2.0",
 )
 
 

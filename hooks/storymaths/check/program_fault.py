@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import traceback
+from pathlib import Path
 
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
@@ -20,7 +21,7 @@ RULE = Rule(
 def as_problem(error: Exception, path: str) -> Problem:
     """What is said of an error that came up with the file ``path``, which no rule speaks of."""
     last = traceback.extract_tb(error.__traceback__)[-1]
-    where = f"{last.filename.rpartition('/')[2]}, line {last.lineno}"
+    where = f"{Path(last.filename).name}, line {last.lineno}"
     return RULE.problem(
         Place(path),
         f"The program stumbled here, and that is its own fault ({type(error).__name__}: {error}; {where}).",

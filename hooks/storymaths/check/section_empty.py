@@ -17,6 +17,7 @@ RULE = Rule(
     source=HOUSE_RULE,
     wrong="## Act it out … ## Try it and record",
     right="## Act it out … Two children hold the rope …",
+    since="0.2.0",
 )
 
 

@@ -16,6 +16,7 @@ RULE = Rule(
     source=HOUSE_RULE,
     wrong="answer: Write the answer.",
     right="answer: Badger and Worm.",
+    since="0.2.0",
 )
 
 

@@ -16,6 +16,7 @@ RULE = Rule(
     source="YAML 1.2.2, sections 6.6 (comments) and 7.4 (flow collections).",
     wrong="hear: [Five, because I counted them all.]",
     right='hear: ["Five, because I counted them all."]',
+    since="0.2.0",
 )
 
 

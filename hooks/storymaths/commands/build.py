@@ -24,6 +24,8 @@ def run(root: Path, options: argparse.Namespace) -> int:
         print(as_text(problems))
         print(f"{count_problems(len(problems))} in the content. Nothing was built; the site is as it was.")
         return FAILED
+    if build.reading.warnings:
+        print(as_text((), build.reading.warnings))
     staging = Staging(root / "site")
     try:
         staging.clear()

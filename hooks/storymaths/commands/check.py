@@ -5,9 +5,10 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
+from ..model.program_version import VERSION, is_newer
 from ..reading import read_and_check
 from .command import FAILED, Command, Misused, in_project
-from .terminal import FORMATS, ProgressLine, count_problems
+from .terminal import FORMATS, ProgressLine, count_problems, count_warnings
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -22,7 +23,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(root: Path, options: argparse.Namespace) -> int:
-    """Reports; 0 when there are no problems, 1 when there are some. Raises ``Misused``."""
+    """Reports; 0 when there are no problems, and be there warnings, 1 when there are some. Raises ``Misused``."""
     for path in options.paths:
         if not path.exists():
             raise Misused(f"There is no {path}.")
@@ -42,16 +43,32 @@ def run(root: Path, options: argparse.Namespace) -> int:
                 print(line)
         return 0
     problems = [problem for problem in reading.problems if is_wanted(problem.place.path)]
-    if problems or options.format == "json":
-        print(FORMATS[options.format](problems))
+    warnings = [warning for warning in reading.warnings if is_wanted(warning.place.path)]
+    if problems or warnings or options.format == "json":
+        print(FORMATS[options.format](problems, warnings))
     if options.format == "text":
         pages = len(reading.collection.documents) + len(reading.collection.unread) if reading.collection else 0
-        print(_summary(len(problems), pages))
+        print(_summary(len(problems), len(warnings), pages))
+        last = reading.collection.reference.site.checked_with if reading.collection else VERSION
+        if is_newer(last, VERSION):
+            print(
+                f"It was last checked with version {last} of the program, and this is {VERSION}: install a newer one."
+            )
+        if problems and _has_changed(root):
+            print("The collection was made with an earlier version. What this one rewrites: storymaths upgrade")
     return FAILED if problems else 0
 
 
-def _summary(problems: int, pages: int) -> str:
+def _has_changed(root: Path) -> bool:
+    from ..upgrade.changes import changes_since  # noqa: PLC0415 - asked only where there are problems
+    from ..upgrade.plan import last_checked  # noqa: PLC0415 - as above
+
+    return bool(changes_since(last_checked(root)))
+
+
+def _summary(problems: int, warnings: int, pages: int) -> str:
     found = count_problems(problems) if problems else "No problems"
+    found += f", {count_warnings(warnings)}" if warnings else ""
     return f"{found} in {pages} pages." if pages else f"{found}."
 
 

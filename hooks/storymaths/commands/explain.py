@@ -5,8 +5,8 @@ from __future__ import annotations
 import argparse
 
 from ..activities.rules import every_rule
-from ..check.suggestion import did_you_mean
 from ..model.rule import Rule
+from ..parse.suggestion import did_you_mean
 from ..release.trial import RULES as RELEASE_RULES
 from .command import Command, Misused
 
@@ -34,7 +34,7 @@ def explanation(rule: Rule) -> str:
     """A rule told in full."""
     return (
         f"{rule.name}\n\n  {rule.says}\n\n  Why:     {rule.why}\n  Source:  {rule.source}\n"
-        f"  Wrong:   {rule.wrong}\n  Right:   {rule.right}"
+        f"  Wrong:   {rule.wrong}\n  Right:   {rule.right}\n  Since:   version {rule.since}"
     )
 
 

@@ -8,6 +8,7 @@ import os
 import sys
 from collections.abc import Sequence
 
+from ..model.program_version import VERSION
 from .command import FAILED, Misused
 from .table import COMMANDS, load
 
@@ -46,6 +47,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
 def _parser(given: Sequence[str]) -> argparse.ArgumentParser:
     """Knows every command by its name, and the arguments of the one that is asked for."""
     parser = argparse.ArgumentParser(prog="storymaths", description="Maths lessons taught from picture books.")
+    parser.add_argument("--version", action="version", version=VERSION)
     asked = given[0] if given else ""
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for name, says in COMMANDS.items():

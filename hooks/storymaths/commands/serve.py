@@ -68,15 +68,14 @@ def _stop(number: int, frame: FrameType | None) -> None:
 
 def _tell_problems(project: LiveProject) -> None:
     """Says in the terminal what is wrong, whenever that changes."""
-    number, told = 0, None
+    number, told = 0, ""
     while True:
-        problems = project.build.reading.problems
-        if problems != told and (problems or told):
-            report = f"\n{as_text(problems)}\n" if problems else "."
-            print(
-                f"{count_problems(len(problems)) if problems else 'No problems'}{report}", file=sys.stderr, flush=True
-            )
-        told = problems
+        reading = project.build.reading
+        problems = len(reading.problems)
+        report = as_text(reading.problems, reading.warnings)
+        if report != told:
+            print(f"{count_problems(problems) if problems else 'No problems'}.\n{report}", file=sys.stderr, flush=True)
+        told = report
         number = project.changed_since(number, _DAY)
 
 

@@ -12,6 +12,7 @@ from uuid import uuid4
 
 import yaml
 
+from ..model.program_version import VERSION
 from .command import FAILED, Command, Misused
 
 _FILES = Path(__file__).parent / "collection"
@@ -88,6 +89,7 @@ def _answers(given: dict[str, str | None]) -> dict[str, str]:
         "contact": f"contact: {_written(given['contact'])}" if given["contact"] else "# contact: you@your-school.org",
         "licence": "\n".join(lines),
         "identity": f"urn:uuid:{uuid4()}",
+        "version": VERSION,
     }
 
 

@@ -13,6 +13,7 @@ COMMANDS: Mapping[str, str] = {
     "serve": "show the collection in a browser, drawn again as you write",
     "build": "make the whole site, in the folder site",
     "check": "check every page, or the pages named, without building the site",
+    "upgrade": "bring a collection of an earlier version to this one; shows the difference, and writes when told to",
     "new": "start a book, session, home activity or series; never overwrites",
     "explain": "why a rule exists, its source, and an example",
     "words": "list where each word is taught",
@@ -23,6 +24,7 @@ COMMANDS: Mapping[str, str] = {
     "publish": "put the site in place in one step, or the last one back",
     "plan": "lay the sessions of a series on the days of a school",
     "pack": "make one file with all of a series, to open without a server",
+    "licences": "list what the program stands on, with versions and licences",
     "verify": "check a pack: nothing changed, missing or added, nothing that can harm",
 }
 

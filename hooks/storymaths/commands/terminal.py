@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from typing import TextIO
 
 from ..model.problem import Problem
+from ..model.program_version import WARNED
 
 _ACTS = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028-\u202e\u2060-\u206f]")
 
@@ -22,22 +23,29 @@ def spell_out(text: str) -> str:
     return _ACTS.sub(_spelt_out, text)
 
 
-def as_text(problems: Sequence[Problem]) -> str:
-    """The report for people, one problem below the other, its signs spelt out."""
-    return "\n".join(spell_out(str(problem)) for problem in problems)
+def as_text(problems: Sequence[Problem], warnings: Sequence[Problem] = ()) -> str:
+    """The report for people, one problem below the other, its signs spelt out; then the warnings, under what they are."""
+    told = [spell_out(str(problem)) for problem in problems]
+    if warnings:
+        told += [*([""] if told else []), f"{count_warnings(len(warnings))}. {WARNED}"]
+        told += [spell_out(f"{warning}\n  New in: version {warning.since}") for warning in warnings]
+    return "\n".join(told)
 
 
-def as_json(problems: Sequence[Problem]) -> str:
-    """A list of ``{path, line, column, rule, message, fix}``."""
-    return json.dumps([problem.as_record() for problem in problems], ensure_ascii=False, indent=2)
+def as_json(problems: Sequence[Problem], warnings: Sequence[Problem] = ()) -> str:
+    """A list of ``{path, line, column, rule, message, fix}``; a warning says so with ``warning`` and is listed last."""
+    told = [problem.as_record() for problem in problems]
+    told += [{**warning.as_record(), "warning": True, "since": warning.since} for warning in warnings]
+    return json.dumps(told, ensure_ascii=False, indent=2)
 
 
-def as_annotations(problems: Sequence[Problem]) -> str:
+def as_annotations(problems: Sequence[Problem], warnings: Sequence[Problem] = ()) -> str:
     """Workflow commands that a code host shows beside the line, as GitHub Actions documents them."""
     return "\n".join(
-        f"::error file={_property(p.place.path)},line={p.place.line},col={p.place.column},"
+        f"::{level} file={_property(p.place.path)},line={p.place.line},col={p.place.column},"
         f"title={_property(p.rule)}::{_data(f'{p.message} Fix: {p.fix}')}"
-        for p in problems
+        for level, found in (("error", problems), ("warning", warnings))
+        for p in found
     )
 
 
@@ -57,6 +65,11 @@ def count_problems(problems: int) -> str:
 def in_megabytes(size: int) -> str:
     """A size as people read it; a megabyte is a million bytes."""
     return f"{size / 1_000_000:.1f} MB"
+
+
+def count_warnings(warnings: int) -> str:
+    """How many there are, in words."""
+    return "1 warning" if warnings == 1 else f"{warnings} warnings"
 
 
 FORMATS = {"text": as_text, "json": as_json, "github": as_annotations}

@@ -11,9 +11,9 @@ from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_typ
 from pydantic import BaseModel
 from pydantic.fields import FieldInfo
 
+from ..model.field_notes import notes_of
 from ..model.fields import Audience, Claims, Day, PageRange, Year
 from ..model.picked import OneOf
-from .field_notes import notes_of
 
 Sort = Literal[
     "words", "name", "number", "yes-no", "choice", "year", "pages", "day", "list", "group", "map", "objective", "notation"
@@ -71,7 +71,12 @@ def group_of(schema: type[BaseModel]) -> Shape:
     return Shape(
         "group",
         fields=tuple(
-            Asked(about.alias or name, shape_of(hints[name]), notes.get(name, ""), about.is_required())
+            Asked(
+                about.alias or name,
+                shape_of(hints[name]),
+                " ".join(notes.get(name, "").replace("``", "").split()),
+                about.is_required(),
+            )
             for name, about in schema.model_fields.items()
         ),
     )

@@ -17,7 +17,7 @@ from .text_index import LiveTextIndex
 _PAGES_KEPT = 32
 """Drawn pages kept until something changes: those that are open."""
 _SHORTEST_PAUSE = 0.2
-_SHARE_OF_LOOKING = 0.1
+_SHARE_OF_LOOKING = 0.2
 """Seconds between two looks of the watch, and the share of its time that it may spend looking."""
 
 
@@ -95,10 +95,13 @@ class LiveProject:
         self._texts.close()
 
     def _watch(self) -> None:
+        number, pause = 0, 0.0
         while True:
-            started = time.monotonic()
-            self.look()
-            time.sleep(max(_SHORTEST_PAUSE, (time.monotonic() - started) / _SHARE_OF_LOOKING))
+            time.sleep(max(_SHORTEST_PAUSE, pause))
+            began, last = time.thread_time(), number
+            number = self.look()
+            if number == last:  # else most of the time went into reading
+                pause = (time.thread_time() - began) / _SHARE_OF_LOOKING
 
     def _show(self) -> _Shown:
         return _Shown(start_build(
@@ -134,5 +137,5 @@ class _Shown:
     @cached_property
     def pictures(self) -> bytes:
         """Equal for two builds whose pictures are the same."""
-        times = ((name, path.stat().st_mtime_ns) for name, path in self.build.pictures().items() if path.is_file())
+        times = ((name, path.stat().st_mtime_ns) for name, path in self.build.picture_files.items() if path.is_file())
         return repr(sorted(times)).encode()

@@ -59,7 +59,9 @@ class LiveTextIndex:
             return {path.relative_to(folder).as_posix(): path.read_bytes() for path in made}
 
     def _run(self, command: Sequence[str]) -> subprocess.CompletedProcess[str]:
-        with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) as child:
+        with subprocess.Popen(
+            command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, encoding="utf-8", errors="replace"
+        ) as child:
             self._child = child
             printed, complained = child.communicate()
         self._child = None

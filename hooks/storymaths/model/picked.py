@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Literal
 
-from .fields import Id, Text
+from .fields import Id, ListedId, Text
 
 PickedFrom = Literal["concepts", "themes", "words", "materials", "cautions", "books", "cast", "facts", "frameworks"]
 """A list of ``site_data/``, the books of the collection, or the characters of the book and what is told of them."""
@@ -20,10 +20,10 @@ class OneOf:
 
 BookId = Annotated[Id, OneOf("books")]
 CastId = Annotated[Id, OneOf("cast")]
-CautionId = Annotated[Id, OneOf("cautions")]
-ConceptId = Annotated[Id, OneOf("concepts")]
-MaterialId = Annotated[Id, OneOf("materials")]
-ThemeId = Annotated[Id, OneOf("themes")]
+CautionId = Annotated[ListedId, OneOf("cautions")]
+ConceptId = Annotated[ListedId, OneOf("concepts")]
+MaterialId = Annotated[ListedId, OneOf("materials")]
+ThemeId = Annotated[ListedId, OneOf("themes")]
 BankWord = Annotated[Text, OneOf("words")]
 """A word of the word bank."""
 FactName = Annotated[Text, OneOf("facts")]

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+
+from .program_version import FIRST_VERSION
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -31,6 +33,8 @@ class Problem:
     rule: str
     message: str
     fix: str
+    since: str = field(default=FIRST_VERSION, compare=False)
+    """The version that brought its rule."""
 
     def __str__(self) -> str:
         return f"{self.place}  {self.rule}\n  {self.message}\n  Fix: {self.fix}"

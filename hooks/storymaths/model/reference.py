@@ -46,7 +46,6 @@ class FileLimits(Strict):
     paragraph_characters: int
     brackets: int
     nested: int
-    drawing_nested: int
 
 
 class PublishedLimits(Strict):

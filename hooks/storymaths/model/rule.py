@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from .problem import Place, Problem
+from .program_version import FIRST_VERSION
 
 COMMON_PRACTICE = "Common practice in the trade; no single source."
 HOUSE_RULE = "A rule of this collection."
@@ -22,7 +23,9 @@ class Rule:
     """An example that breaks it."""
     right: str
     """The example mended."""
+    since: str = FIRST_VERSION
+    """The version of the program that brought it. A collection last checked with an earlier one is warned first."""
 
     def problem(self, place: Place, message: str, fix: str) -> Problem:
         """A breach of this rule at a place."""
-        return Problem(place, self.name, message, fix)
+        return Problem(place, self.name, message, fix, self.since)

@@ -10,6 +10,7 @@ from urllib.parse import quote
 
 from .address import LISTS, html_of
 from .fields import FileName, Strict, Text
+from .program_version import FIRST_VERSION
 
 FRONT = LISTS["front"]
 Colours = Literal["harbour", "orchard", "slate"]
@@ -58,6 +59,8 @@ class SiteSettings:
     """A picture in ``content/`` that stands before the name."""
     letterforms: Letterforms = field(default_factory=Letterforms)
     front: FrontWords = field(default_factory=FrontWords)
+    checked_with: str = FIRST_VERSION
+    """The version of the program that last found nothing wrong with the collection."""
 
     def full_address(self, source: str) -> str:
         """The address of the page made of ``source``, or of a file; the front page is the site's own address.

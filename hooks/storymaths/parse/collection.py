@@ -85,7 +85,7 @@ def _read_again(name: str, path: str, limits: FileLimits, before: _Read | None) 
     digest = digest_of(data)
     if before is not None and digest == before.digest:
         return replace(before, mark=mark)
-    return _Read(mark, digest, read_page(name, data, limits) if is_page else _faults_beside(name, data, limits))
+    return _Read(mark, digest, read_page(name, data, limits) if is_page else _faults_beside(name, data))
 
 
 def _same(before: Mapping[str, _Read], found: Mapping[str, _Read]) -> bool:
@@ -139,6 +139,8 @@ def _bytes_of(path: Path, name: str, most: int) -> bytes | Fault:
         about = path.lstat()
         if stat.S_ISLNK(about.st_mode):
             return Fault("file", Place(name), "", "it is a link to another place on this machine")
+        if stat.S_ISDIR(about.st_mode):
+            os.scandir(path).close()  # says why it cannot be looked into
         if not stat.S_ISREG(about.st_mode):
             return Fault("file", Place(name), "", "it is not a plain file")
         if about.st_size > most:
@@ -148,18 +150,25 @@ def _bytes_of(path: Path, name: str, most: int) -> bytes | Fault:
         return Fault("file", Place(name), "", f"it cannot be opened ({(error.strerror or 'no reason given').lower()})")
 
 
-def _faults_beside(name: str, data: bytes, limits: FileLimits) -> tuple[Fault, ...]:
+def _faults_beside(name: str, data: bytes) -> tuple[Fault, ...]:
     if not name.endswith(PICTURES):
         return (
             Fault("file", Place(name), "", f"content/ holds pages (.md) and pictures ({', '.join(PICTURES)}) only"),
         )
-    return tuple(faults_in_picture(name, data, limits.drawing_nested))
+    return tuple(faults_in_picture(name, data))
 
 
 def _files_under(root: Path, folder: Path) -> dict[str, str]:
-    """Every file by its name, and every link to a folder, which is not followed; what begins with a dot is passed over."""
+    """Every file by its name, and every link to a folder, which is not followed; what begins with a dot is passed over.
+
+    So is every folder that cannot be looked into, to be told.
+    """
     found: list[tuple[str, str]] = []
-    for parent, folders, names in os.walk(folder):
+
+    def note(error: OSError) -> None:
+        found.append((name_of(Path(error.filename), root), error.filename))
+
+    for parent, folders, names in os.walk(folder, onerror=note):
         linked = [name for name in folders if Path(parent, name).is_symlink()]
         folders[:] = [name for name in folders if not name.startswith(".") and name not in linked]
         above = f"{name_of(Path(parent), root)}/"

@@ -11,6 +11,7 @@ from pathlib import Path
 from ..model.asked import Asked
 from ..model.concept import Concept, Strand, Theme, Word
 from ..model.document import Fault
+from ..model.drawing_list import DrawingList
 from ..model.fields import FileName, Strict, Text, year_name
 from ..model.holiday import BankHolidays
 from ..model.imprint import Imprint, Iri
@@ -23,12 +24,14 @@ from ..model.objective import Framework
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
 from ..model.practised_by import PractisedBy
+from ..model.program_version import FIRST_VERSION, ProgramVersion
 from ..model.proposing import Proposing
 from ..model.prose_words import ProseWords
 from ..model.reference import Limits, Reference
 from ..model.site_settings import Colours, FrontWords, Language, Letterforms, SiteSettings
 from ..model.task_years import TaskYears
 from ..model.year import Met, YearLimits
+from .drawing import LIST as DRAWINGS
 from .reference_files import ReferenceFiles
 from .reference_links import faults_in_links
 
@@ -90,13 +93,14 @@ class SiteFile(Imprint):
     mark: FileName | None = None
     letterforms: Letterforms = Letterforms()
     home: FrontWords = FrontWords()
+    checked_with: ProgramVersion = FIRST_VERSION
 
     def settings(self) -> SiteSettings:
         """What it says, with the closing slash that addresses are made with."""
         url = f"{self.address.rstrip('/')}/" if self.address else ""
         return SiteSettings(
             self.name, self.description, url, self.print_sheets,
-            self.spelling, self.colours, self.mark, self.letterforms, self.home,
+            self.spelling, self.colours, self.mark, self.letterforms, self.home, self.checked_with,
         )  # fmt: skip
 
 
@@ -169,13 +173,14 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     moved = reader.read("moved.yaml", MovedFile, absent=MovedFile(moved=()))
     tasks = reader.read("tasks.yaml", TaskYears)
     practised_by = reader.read("practised.yaml", PractisedBy)
+    drawings = reader.read(DRAWINGS, DrawingList)
     practice = _practice(reader)
     reader.note_strangers()
     if years is not None:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
         tasks and practised_by and years and concepts and themes and words and asked and materials and cautions and bank
-        and limits and site and money and facts and prose and proposals and moved
+        and limits and site and money and facts and prose and proposals and moved and drawings
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(

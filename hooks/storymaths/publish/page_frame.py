@@ -44,8 +44,9 @@ class Drawn:
 class PageFrame:
     """Puts pages into their frame."""
 
-    def __init__(self, settings: SiteSettings) -> None:
-        self._settings = settings
+    def __init__(self, settings: SiteSettings, serving: bool) -> None:
+        """Under ``serving`` pages say to their author that they are shown to her."""
+        self._settings, self._serving = settings, serving
 
     def put_around(self, drawn: Drawn) -> str:
         """A page whole, as a browser gets it."""
@@ -53,6 +54,7 @@ class PageFrame:
         return _TEMPLATES.get_template("main.html").render(
             drawn=drawn,
             front=source == FRONT,
+            serving=self._serving,
             settings=self._settings,
             publisher=drawn.publisher,
             terms=drawn.terms,

@@ -35,7 +35,7 @@ Run = Callable[[Sequence[str]], subprocess.CompletedProcess[str]]
 
 
 def _run(command: Sequence[str]) -> subprocess.CompletedProcess[str]:
-    return subprocess.run(command, capture_output=True, text=True, check=False)
+    return subprocess.run(command, capture_output=True, encoding="utf-8", errors="replace", check=False)
 
 
 def build_text_index(site: Path, run: Run = _run) -> float:

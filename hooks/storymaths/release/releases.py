@@ -8,6 +8,7 @@ replaced is kept, and nothing else. Where an older publish made ``lessons.editio
 
 from __future__ import annotations
 
+import errno
 import json
 import os
 import secrets
@@ -15,6 +16,7 @@ import shutil
 from dataclasses import asdict, dataclass, field, replace
 from pathlib import Path
 
+from .on_disk import make_all_last, make_names_last
 from .refused import Refused
 
 MARK = "made-by-storymaths.txt"
@@ -23,6 +25,8 @@ The folders here are releases of a site, made by `storymaths publish`. The link 
 that is shown; the one before is kept so that `storymaths publish … --back` can show it again. Do not change them.
 """
 _STAGING = "being-made-"
+_NO_LINKS = (errno.EPERM, errno.ENOTSUP, errno.ENOSYS, errno.EINVAL)
+"""What file systems without links answer, and Windows where a person may make none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +54,8 @@ class Releases:
     def open(self) -> None:
         """Makes the folder of releases if need be. Raises ``Refused`` where something of somebody else's stands."""
         self.look()
+        if self.current is None:
+            self._try_a_link()
         self.folder.mkdir(exist_ok=True)
         mark = self.folder / MARK
         if not mark.exists():
@@ -74,6 +80,19 @@ class Releases:
             raise Refused(f"{self.folder} is needed for the releases of the site, and something else stands there.")
         if os.path.lexists(self._next_link) and not self._next_link.is_symlink():
             raise Refused(f"{self._next_link} is needed while publishing, and something else stands there.")
+
+    def _try_a_link(self) -> None:
+        self._next_link.unlink(missing_ok=True)
+        try:
+            self._next_link.symlink_to(self.folder.name, target_is_directory=True)
+        except (OSError, NotImplementedError) as error:
+            if isinstance(error, OSError) and error.errno not in _NO_LINKS:
+                raise
+            raise Refused(
+                f"{self.dest.parent} can hold no link, which is how a site on a server is shown. "
+                "Publish a plain folder with --as folder, or a file to upload with --as zip."
+            ) from None
+        self._next_link.unlink()
 
     def _is_unused(self) -> bool:
         return self.folder.is_dir() and set(os.listdir(self.folder)) <= {"lock"}
@@ -126,7 +145,7 @@ class Releases:
     def keep(self, staging: Path, pages: dict[str, str]) -> int:
         """Makes a release of what was made there; returns its number. The link does not lead to it yet."""
         number = 1 + max((int(name) for name in self._names() if name.isdecimal()), default=0)
-        os.sync()  # thousands of files: all at once takes a moment, one after another many seconds
+        make_all_last()
         staging.rename(self.path_of(number))
         self._write(number, Record(pages, self.current))
         return number
@@ -138,7 +157,7 @@ class Releases:
         if self.dest.is_dir() and not self.dest.is_symlink():
             self.dest.rmdir()  # refuses unless it is empty
         self._next_link.replace(self.dest)
-        _make_last(self.dest.parent)
+        make_names_last(self.dest.parent)
 
     def go_back(self) -> int:
         """Shows the release before the current one, from which the current one is then one step back. Its number."""
@@ -173,17 +192,8 @@ class Releases:
             file.flush()
             os.fsync(file.fileno())
         part.replace(self.folder / f"{number}.json")
-        _make_last(self.folder)
+        make_names_last(self.folder)
 
 
 def _is_ours(folder: Path) -> bool:
     return not folder.is_symlink() and (folder / MARK).is_file()
-
-
-def _make_last(folder: Path) -> None:
-    """Sees to it that names changed in a folder are on the disk and not only in memory."""
-    handle = os.open(folder, os.O_RDONLY)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)

@@ -8,8 +8,9 @@ from typing import Any
 
 import jinja2
 
-from ..model.address import link, source_of
+from ..model.address import LISTS, link, source_of
 from ..model.problem import Problem
+from ..model.program_version import WARNED
 from ..model.site_settings import FRONT
 from .site import Rendered
 
@@ -20,16 +21,26 @@ _TEMPLATES = jinja2.Environment(
 )
 
 
-def draw_problems(problems: Sequence[Problem], here: str, pages: Collection[str], *, everything: bool) -> str:
+def draw_problems(
+    problems: Sequence[Problem], warnings: Sequence[Problem], here: str, pages: Collection[str], *, everything: bool
+) -> str:
     """The problems of a page, or everything wrong in the collection, to stand above the page ``here``; empty for none.
+
+    What only warns follows in a list of its own.
 
     Each leads to the page it is of, where that is one of ``pages``.
     """
-    if not problems:
+    if not problems and not warnings:
         return ""
-    told = [(problem, source_of(problem.place.path)) for problem in problems]
-    links = [(problem, link(of, here) if of in pages and of != here else "") for problem, of in told]
-    return _draw("problems.html", problems=links, everything=everything, front=link(FRONT, here))
+
+    def linked(found: Sequence[Problem]) -> list[tuple[Problem, str]]:
+        told = [(problem, source_of(problem.place.path)) for problem in found]
+        return [(problem, link(of, here) if of in pages and of != here else "") for problem, of in told]
+
+    return _draw(
+        "problems.html", problems=linked(problems), warnings=linked(warnings), warned=WARNED, everything=everything,
+        front=link(FRONT, here), guide=link(LISTS["guide-problems"], here),
+    )  # fmt: skip
 
 
 def draw_unread(source: str, why: str) -> Rendered:

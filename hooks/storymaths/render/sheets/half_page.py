@@ -8,13 +8,13 @@ from typing import Any
 
 from ...model.document import Document
 from ...model.home import Home
+from .brief import in_brief
 from .paper import PaperUse
 from .sheet import Part, SheetData
-from .sheet_context import SheetActivity, SheetContext
+from .sheet_context import SheetContext
 from .words import letters_in, parts_of, plain, runs
 
 ON_A_PAGE = 2
-_MOST_ANSWERS = 6
 _SIZE_BY_LETTERS = 395
 """As for a plan: of 6 half pages, 396 to 405."""
 
@@ -35,7 +35,7 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
         "stop_when": runs(home.stop_when),
         "what_for": runs(home.what_it_is_for),
         "care": [runs(note.note) for note in home.cautions],
-        "puzzles": [_puzzle(activity) for activity in sheets.activities(page)],
+        "puzzles": [in_brief(activity) for activity in sheets.activities(page)],
         "copies": ON_A_PAGE,
     }
     return SheetData(
@@ -46,19 +46,6 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
         PaperUse(sheets.children, sheets.children, "half page", "one to a family", ON_A_PAGE),
         {},
     )
-
-
-def _puzzle(activity: SheetActivity) -> dict[str, Any]:
-    """The task of an activity and its answers, as briefly as they can be said."""
-    solution = activity.own
-    answers = [runs(answer.says) for answer in solution.answers]
-    return {
-        "title": runs(activity.title),
-        "ask": runs(solution.task.ask),
-        "answers": answers[:_MOST_ANSWERS],
-        "more": max(0, len(answers) - _MOST_ANSWERS),
-        "none": runs(solution.note) if not answers else [],
-    }
 
 
 def _things(sheets: SheetContext, home: Home) -> Iterator[dict[str, Any]]:

@@ -11,9 +11,9 @@ from .booklet import story_booklet
 from .cast_cards import book_cards, counting_facts, session_cards
 from .exit_slips import exit_slips
 from .half_page import half_page
+from .lesson_plan import lesson_plan
 from .mats import session_mats
 from .number_cards import number_cards
-from .one_page_plan import one_page_plan
 from .recording import recording_sheet
 from .sheet import SheetData
 from .sheet_context import SheetContext
@@ -23,7 +23,7 @@ def session_sheets(sheets: SheetContext, page: Document[Session]) -> list[SheetD
     """What a session is taught with."""
     activities = sheets.activities(page)
     made = [
-        one_page_plan(sheets, page),
+        lesson_plan(sheets, page),
         session_cards(sheets, page, activities),
         number_cards(sheets, page, activities),
         *session_mats(sheets, page, activities),

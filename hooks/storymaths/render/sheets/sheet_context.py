@@ -14,7 +14,7 @@ from ...model.collection import Collection
 from ...model.document import Document
 from ...model.page_fields import PageFields
 from ..figures.table import draw
-from .pictures import standing_alone, usable
+from .pictures import for_paper, standing_alone
 from .words import breakable
 
 Drawings = Callable[[str], str | None]
@@ -66,11 +66,15 @@ class SheetContext:
 
     def activities(self, page: Document[PageFields]) -> list[SheetActivity]:
         """The activities of a page that could be worked out."""
-        found = []
+        return list(self.activities_by_line(page).values())
+
+    def activities_by_line(self, page: Document[PageFields]) -> dict[int, SheetActivity]:
+        """The same, by the line on which each stands."""
+        found = {}
         for activity in self.activities_of(page):
             worked = activity.worked.done
             if worked is not None:
-                found.append(_sheet_activity(worked))
+                found[activity.fence.line] = _sheet_activity(worked)
         return found
 
     def without_activities(self, page: Document[PageFields], blocks: Sequence[Block]) -> Iterator[Block]:
@@ -106,7 +110,9 @@ class SheetPictures:
         """The name parts know a drawing by; empty for one that is not there or that cannot be used as it is."""
         if source and source not in self.kept:
             svg = self.drawings(source)
-            if svg is None or (source.endswith(".svg") and not usable(svg)):
+            if svg is not None and source.endswith(".svg"):
+                svg = for_paper(svg)
+            if svg is None:
                 return ""
             self.kept[source] = svg
         return source
