@@ -172,15 +172,15 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     proposals = reader.read("proposals.yaml", Proposing)
     moved = reader.read("moved.yaml", MovedFile, absent=MovedFile(moved=()))
     tasks = reader.read("tasks.yaml", TaskYears)
-    practised_by = reader.read("practised.yaml", PractisedBy)
     drawings = reader.read(DRAWINGS, DrawingList)
+    practised_by = reader.read("practised.yaml", PractisedBy)
     practice = _practice(reader)
     reader.note_strangers()
     if years is not None:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
-        tasks and practised_by and years and concepts and themes and words and asked and materials and cautions and bank
-        and limits and site and money and facts and prose and proposals and moved and drawings
+        tasks and practised_by and years and concepts and themes and words and asked and materials and cautions and bank and limits
+        and site and money and facts and prose and proposals and moved and drawings
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
