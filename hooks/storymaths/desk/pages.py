@@ -13,7 +13,7 @@ from urllib.parse import quote
 from ..edits.edit import EditRefused
 from ..edits.save import ChangedOutside
 from ..live.project import LiveProject
-from ..model.address import CONTENT, html_of, screen_page, slug
+from ..model.address import CONTENT, html_of, screen_page
 from ..publish import starters
 from ..publish.assets import stylesheet
 from ..scripts.join import joined
@@ -113,14 +113,14 @@ class Pages:
     def start(self, kind: str, title: str, book: str) -> str:
         """A new page, with what a page of its kind begins with; gives its name. Raises as ``starters.start`` does."""
         known = starters.starters()
-        if kind not in known or not slug(title) or any(sign in title for sign in "\n\r\\"):
+        if kind not in known or not starters.folder_of(title) or any(sign in title for sign in "\n\r\\"):
             raise EditRefused("A new page needs a kind and a title.")
         today = datetime.date.today().isoformat()
         starter = known[kind][1]
         if starter.for_book and book not in (id for id, _ in self._books):
             raise starters.NoSuchBook(book)
         folder = self.desk.content
-        for part in Template(starter.path).safe_substitute(slug=slug(title), book=book).split("/")[:-1]:
+        for part in Template(starter.path).safe_substitute(slug=starters.folder_of(title), book=book).split("/")[:-1]:
             folder /= part
             if folder.is_symlink():
                 raise EditRefused(

@@ -29,6 +29,11 @@ def starters() -> dict[str, tuple[str, Starter]]:
     }
 
 
+def folder_of(title: str) -> str:
+    """What a page of that title is called in its address."""
+    return slug(re.sub("['’]", "", title))
+
+
 def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -> Path:
     """Writes the file a page starts with; without ``book`` it speaks of the first there is."""
     if starter.for_book and not (root / CONTENT / "books" / book / "index.md").is_file():
@@ -36,7 +41,7 @@ def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -
     books = sorted(path.parent.name for path in (root / CONTENT / "books").glob("*/index.md"))
     told: dict[str, str | int] = {
         "title": title.replace('"', "'"),
-        "slug": slug(re.sub("['’]", "", title)),
+        "slug": folder_of(title),
         "date": date,
         "book": book or (books[0] if books else "name-of-a-book"),
     }
