@@ -242,7 +242,9 @@ def test_a_new_page_is_what_the_command_begins(tab: Tab, tmp_path: Path) -> None
     answer = tab.post("/new", {"kind": "session", "book": "cliff-house-lift", "title": "Once more"})
     assert answer.json()["page"].endswith("session-5.md")
     assert 'title: "Once more"' in file_of(tmp_path, "books/cliff-house-lift/session-5.md").read_text("utf-8")
-    assert "Once more" in Tab(tab.app, "books/cliff-house-lift/session-5.md").get("/page").text
+    shown = Tab(tab.app, "books/cliff-house-lift/session-5.md").get("/page").text
+    assert "Once more" in shown
+    assert "/site/books/cliff-house-lift/session-5-screen.html" in shown
 
 
 def test_two_hundred_random_changes_at_the_desk_are_the_same_on_the_file(tab: Tab, tmp_path: Path) -> None:

@@ -63,6 +63,7 @@ class Pages:
 
     def page(self, source: str) -> str:
         """A page opened."""
+        self._now.look()
         saved = self.desk.open(source)
         text = PageText(saved.text)
         siblings, title = self._siblings(source), self._title(source, text)
