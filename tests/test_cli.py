@@ -161,7 +161,7 @@ def test_what_the_disk_refuses_is_said_in_a_sentence(tmp_path: Path, monkeypatch
     def refuse(file: Path, content: bytes) -> None:
         raise OSError(errno.ENOSPC, "No space left on device", str(file))
 
-    monkeypatch.setattr("storymaths.commands.starters.write_new", refuse)
+    monkeypatch.setattr("storymaths.publish.starters.write_new", refuse)
     done = storymaths("new", "book", "A title", folder=tmp_path)
     assert (done.returncode, done.stderr) == (1, "There is no room left on the disk.\n")
 

@@ -52,6 +52,7 @@ AUTHORS = {
     "claims/units.py": "the prose of a page",
     "claims/ways.py": "the prose of a page",
     "covers/stages.py": "the task with symbols, and the names of materials",
+    "desk/control.py": "keys of an author's page, for the ids of their boxes",
     "expression/number.py": "written numbers and amounts",
     "expression/signs.py": "arithmetic as authors type it",
     "expression/tokens.py": "arithmetic as authors type it",
@@ -100,8 +101,6 @@ AUTHORS = {
     "render/sheets/words.py": "an author's words, for gaps and for where a line may end",
 }
 OUTSIDERS = {
-    "commands/starter_examples.py": "the starters and finished pages that the program carries",
-    "commands/starters.py": "a title typed after a command",
     "publish/guide/fields.py": "the finished pages that the program carries",
     "publish/stands_on.py": "licences that packages carry",
     "commands/plan.py": "what is typed after a command",
@@ -112,6 +111,8 @@ OUTSIDERS = {
     "publish/pack/first_page.py": "names of files in a site",
     "publish/pack/limits.py": "names in a zip file, which may be a stranger's",
     "publish/pack/manifest.py": "a manifest, which may be a stranger's",
+    "publish/starter_examples.py": "the starters and finished pages that the program carries",
+    "publish/starters.py": "a title that an author gives a new page",
     "publish/weeks_page.py": "a style of the theme",
     "release/built_pages.py": "a finished site, read as a browser reads it",
     "release/links_lead.py": "a finished site, read as a browser reads it",

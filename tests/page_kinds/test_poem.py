@@ -14,7 +14,6 @@ from page_kinds.poem import POEM, Poem
 from project import reference
 from storymaths.build import Build
 from storymaths.check.rules import check_all
-from storymaths.commands.starters import start, starters
 from storymaths.model.address import LISTS, concept_page, year_page
 from storymaths.model.collection import Collection
 from storymaths.model.document import Document
@@ -33,6 +32,7 @@ from storymaths.publish.open_data.feed import feed
 from storymaths.publish.pack.make import pack_files
 from storymaths.publish.page_kinds.table import PAGE_KINDS, kind_of
 from storymaths.publish.sections import on_front
+from storymaths.publish.starters import start, starters
 from storymaths.reading import Reading
 from storymaths.render.site import Site
 

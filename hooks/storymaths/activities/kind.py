@@ -16,7 +16,8 @@ from ..expression.say import written
 from ..model.activity import Context, Solution
 from ..model.book import FactValue
 from ..model.document import Loc
-from ..model.fields import FactName, Id, Strict, Text, Year
+from ..model.fields import FactKey, Id, Strict, Text, Year
+from ..model.picked import CastId, FactName
 from ..model.year import YearLimits
 from .revalue import SAME_NUMBERS, revalued
 
@@ -54,7 +55,7 @@ Exact = Annotated[Fraction, BeforeValidator(_exact)]
 
 _STEPS_OF_ONE = 60
 
-InlineCast = Mapping[Id, Mapping[FactName, FactValue]]
+InlineCast = Mapping[Id, Mapping[FactKey, FactValue]]
 
 
 class ActivityFields(Strict):
@@ -71,9 +72,9 @@ class ActivityFields(Strict):
     """What it is called."""
     ask: Text | None = None
     """The task in the author's own words, in place of the kind's."""
-    cast: tuple[Id, ...] | InlineCast | Literal["all"] | None = None
+    cast: tuple[CastId, ...] | InlineCast | Literal["all"] | None = None
     """Ids from the book's cast, or the characters themselves with their facts."""
-    fact: Text | None = None
+    fact: FactName | None = None
     """The fact of the cast the activity turns on, such as ``mass``."""
     singular: Text | None = None
     """One of the things that are counted, where the usual singular is another word: ``die`` for ``dice``."""

@@ -7,7 +7,7 @@ import datetime
 from pathlib import Path
 
 from ..parse.suggestion import did_you_mean
-from . import starters
+from ..publish import starters
 from .command import FAILED, Command, Misused, in_project
 from .terminal import spell_out
 

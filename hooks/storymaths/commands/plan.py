@@ -14,6 +14,7 @@ from ..check.step_too_long import problems_in as step_problems
 from ..model.holiday import Holiday
 from ..model.problem import Problem
 from ..parse.holiday_lines import day_of, read_holidays
+from ..publish.new_file import write_new
 from ..publish.weeks_page import draw_weeks_page
 from ..render.site import Site
 from ..weeks.as_text import as_text
@@ -22,7 +23,6 @@ from ..weeks.plan import Plan, plan_weeks
 from ..weeks.school_days import DAY_NAMES, USUAL_DAYS, WEEKDAYS, Asked
 from .command import FAILED, Command, Misused, in_project
 from .named_series import Wanted, find_series
-from .new_file import write_new
 from .terminal import as_text as problems_as_text
 from .terminal import say_why
 

@@ -9,6 +9,7 @@ from .command import Command
 
 COMMANDS: Mapping[str, str] = {
     "start": "make a collection of your own in a new folder",
+    "desk": "write the collection in your own browser, on this machine alone",
     "serve": "show the collection in a browser, drawn again as you write",
     "build": "make the whole site, in the folder site",
     "check": "check every page, or the pages named, without building the site",

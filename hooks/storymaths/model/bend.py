@@ -7,7 +7,8 @@ from typing import Annotated, Any, Literal, get_args
 
 from pydantic import Field, PlainValidator
 
-from .fields import Claims, Count, Id, Strict, Text
+from .fields import Claims, Count, Strict, Text
+from .picked import CastId
 
 Serves = Literal["same", "find", "left out"]
 """An activity serves a year as it is, with numbers the program finds, or not at all."""
@@ -61,7 +62,7 @@ class YearBend(Strict):
     """A promise that no other units are met."""
     clock: Annotated[int, PlainValidator(_clock)] | None = None
     """A promise that no finer time is told: o'clock, half past, quarter past, five minutes or one minute."""
-    cast: tuple[Id, ...] | None = None
+    cast: tuple[CastId, ...] | None = None
     """A promise that no other characters take part."""
     written: bool | None = None
     """A promise that children write, or with false that they do not."""

@@ -9,9 +9,10 @@ from pydantic import Field
 
 from .address import book_id
 from .dates import Dated
-from .fields import AdultText, Audience, Count, FactName, FileName, Id, ListedId, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Audience, Count, FactKey, FileName, Id, PageRange, Pages, Strict, Text, Year
 from .imprint import Licence
 from .page_fields import Named, PageFields
+from .picked import ConceptId, ThemeId
 from .prose import Loc
 from .token import Token, token_of
 
@@ -50,7 +51,7 @@ class Character(Strict):
     """What that picture shows, for somebody who cannot see it."""
     shows: OwnPicture | None = None
     """toy or objects: what your own picture shows, where the book is somebody else's."""
-    facts: Mapping[FactName, FactValue] = Field(default_factory=dict)
+    facts: Mapping[FactKey, FactValue] = Field(default_factory=dict)
     """What is true of this character: numbers, words, or true and false. Activities count, compare and sort by them."""
 
 
@@ -72,7 +73,7 @@ class MathsOnPages(Strict):
     """The page, or the first and last page: 4, or 4-7."""
     see: Text
     """What maths a reader can see there."""
-    concepts: Annotated[tuple[ListedId, ...], Field(min_length=1)]
+    concepts: Annotated[tuple[ConceptId, ...], Field(min_length=1)]
     """The ideas it belongs to, from the list of concepts."""
 
 
@@ -88,7 +89,7 @@ class BestAndAlso(Strict):
 class Sensitive(Strict):
     """Something a class should be prepared for."""
 
-    theme: ListedId
+    theme: ThemeId
     """The theme, from the list of themes."""
     note: Text
     """What a teacher should know before reading."""
@@ -114,7 +115,7 @@ class Book(Dated, PageFields):
     """The thirteen digits on the back, in quotes."""
     pages: Count
     """How many pages are read."""
-    themes: Annotated[tuple[ListedId, ...], Field(min_length=1)]
+    themes: Annotated[tuple[ThemeId, ...], Field(min_length=1)]
     """What the story is about, from the list of themes."""
     years: BestAndAlso
     """The years it is for."""
@@ -125,7 +126,7 @@ class Book(Dated, PageFields):
     """What some children may find close to home."""
     maths_on_pages: Annotated[tuple[MathsOnPages, ...], Field(min_length=1)]
     """What maths can be seen on which pages."""
-    facts: Mapping[FactName, FactAbout] = Field(default_factory=dict)
+    facts: Mapping[FactKey, FactAbout] = Field(default_factory=dict)
     """What the facts of the characters mean: one entry for each name that stands under facts in the cast."""
     cast: Annotated[tuple[Character, ...], Field(min_length=1)]
     """The characters of the story."""

@@ -98,7 +98,7 @@ AdultText = Annotated[str, _Words, Audience.ADULTS]
 """Words for adults alone, such as what to get ready: may hold Markdown; never empty."""
 FileName = Annotated[str, _Words]
 """The name of a file beside the page."""
-FactName = Annotated[str, _Words]
+FactKey = Annotated[str, _Words]
 """What a fact of the cast is called, such as ``mass``."""
 
 ID = r"^[a-z0-9]+(-[a-z0-9]+)*$"

@@ -8,8 +8,9 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from .bend import YearBend
-from .fields import AdultText, Count, ListedId, Minutes, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Count, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
+from .picked import BankWord, ConceptId, MaterialId, ThemeId
 from .prose import Loc
 from .session import CautionNote
 
@@ -17,7 +18,7 @@ from .session import CautionNote
 class Thing(Strict):
     """Something from the house, and how many."""
 
-    item: ListedId
+    item: MaterialId
     """What it is, from the list of materials."""
     count: Count = 1
     """How many. 1 if you say nothing."""
@@ -49,11 +50,11 @@ class Home(OfBook):
     minutes: Minutes
     """How long it takes."""
     summary: Text
-    concepts: Annotated[tuple[ListedId, ...], Field(min_length=1)]
+    concepts: Annotated[tuple[ConceptId, ...], Field(min_length=1)]
     """The ideas it is about, from the list of concepts."""
-    themes: tuple[ListedId, ...] = ()
+    themes: tuple[ThemeId, ...] = ()
     """What the story touches here, from the list of themes."""
-    words: tuple[Text, ...] = ()
+    words: tuple[BankWord, ...] = ()
     """Words of the subject that are used, from the word bank."""
     pages: PageRange
     """The pages of the book it goes with."""

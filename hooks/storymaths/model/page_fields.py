@@ -8,7 +8,8 @@ from collections.abc import Iterator, Sequence
 from typing import Literal, NamedTuple, get_args
 
 from .dates import Dated
-from .fields import Id, Pages, Strict, Text
+from .fields import Pages, Strict, Text
+from .picked import BookId
 from .prose import Loc
 
 Status = Literal["ready", "draft"]
@@ -84,7 +85,7 @@ class PageFields(Strict, ABC):
 class OfBook(Dated, PageFields, ABC):
     """A page that belongs to a book and names it."""
 
-    book: Id
+    book: BookId
     """The name of the book's folder inside content/books/."""
 
     def book_at(self, path: str) -> str:

@@ -8,8 +8,9 @@ from typing import Annotated, Literal
 
 from pydantic import Field, StringConstraints
 
-from .fields import AdultText, Day, Id, Pages, Strict, Text, Year
+from .fields import AdultText, Day, Pages, Strict, Text, Year
 from .page_fields import Named, PageFields
+from .picked import BookId
 from .prose import Loc
 
 VERSION = r"^\d+\.\d+$"
@@ -39,7 +40,7 @@ class Series(PageFields):
     summary: Text
     for_whom: Text
     """Which classes it is for, and how long it takes."""
-    books: Annotated[tuple[Id, ...], Field(min_length=1)]
+    books: Annotated[tuple[BookId, ...], Field(min_length=1)]
     """The folders of its books, in the order they are taught."""
     licence: AdultText
     """What a school may do with it, in a sentence."""

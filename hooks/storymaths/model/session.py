@@ -8,8 +8,9 @@ from typing import Annotated, Literal
 from pydantic import AfterValidator, Field
 
 from .bend import Bend
-from .fields import AdultText, Claims, Count, ListedId, Minutes, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Claims, Count, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
+from .picked import BankWord, CautionId, ConceptId, MaterialId, ThemeId
 from .prose import Loc
 
 Per = Literal["child", "pair", "group", "class"]
@@ -46,18 +47,18 @@ class Step(Strict):
     """The name of the step. A heading of the same name stands in the text below."""
     minutes: Minutes
     """How long it takes. The steps add up to the minutes of the session."""
-    models: tuple[ListedId, ...] = ()
+    models: tuple[MaterialId, ...] = ()
     """What an adult shows the use of in this step, from the list of materials."""
-    alone: tuple[ListedId, ...] = ()
+    alone: tuple[MaterialId, ...] = ()
     """What children use on their own in this step. An adult has shown it before."""
 
 
 class NewAndAgain(Strict):
     """Words: met for the first time here, and used again as known."""
 
-    new: tuple[Text, ...] = ()
+    new: tuple[BankWord, ...] = ()
     """Met for the first time."""
-    again: tuple[Text, ...] = ()
+    again: tuple[BankWord, ...] = ()
     """Known already, and used again."""
 
 
@@ -114,7 +115,7 @@ class ExitQuestion(Strict):
 class Needed(Strict):
     """Something to get out of the cupboard, how many, and for whom."""
 
-    item: ListedId
+    item: MaterialId
     """What it is, from the list of materials."""
     count: Count = 1
     """How many."""
@@ -132,7 +133,7 @@ class Needed(Strict):
 class CautionNote(Strict):
     """The author's own note on one risk; the standard line is printed with it."""
 
-    risk: ListedId
+    risk: CautionId
     """The risk, from the list of cautions."""
     note: Text
     """What you do about it here. The usual line is printed beside it."""
@@ -155,9 +156,9 @@ class Session(OfBook):
     """What it teaches, by framework. After a code you can name the parts of it that are taught, or all."""
     revisits: Claims = Field(default_factory=dict)
     """Objectives of the year before that are taken up again."""
-    concepts: Annotated[tuple[ListedId, ...], Field(min_length=1)]
+    concepts: Annotated[tuple[ConceptId, ...], Field(min_length=1)]
     """The ideas it is about, from the list of concepts."""
-    themes: tuple[ListedId, ...] = ()
+    themes: tuple[ThemeId, ...] = ()
     """What the story touches in this session, from the list of themes."""
     reads: Annotated[tuple[Reading, ...], Field(min_length=1)]
     """What is read aloud, and where you stop to talk."""

@@ -8,7 +8,8 @@ from typing import Annotated, ClassVar, Literal
 from pydantic import Field
 
 from ...model.activity import CastMember
-from ...model.fields import Id, Strict, Text
+from ...model.fields import Strict
+from ...model.picked import CastId, FactName
 from ...model.plain import Plain
 from ..kind import ActivityFields
 
@@ -18,7 +19,7 @@ Team = tuple[CastMember, ...]
 class BalanceFields(ActivityFields):
     """What every task may say."""
 
-    fact: Text = "mass"
+    fact: FactName = "mass"
     """The fact whose values are added on each side; whole numbers from 1."""
     unit: str | None = None
     """The unit of the fact, such as kg; the book's own if not stated."""
@@ -35,7 +36,7 @@ class TeamsTask(BalanceFields):
 class Side(Strict):
     """One whole side."""
 
-    side: Annotated[tuple[Id, ...], Field(min_length=1)]
+    side: Annotated[tuple[CastId, ...], Field(min_length=1)]
     """Exactly these stand on the left; the question is who can stand on the right."""
 
 
@@ -50,7 +51,7 @@ class OppositeTask(BalanceFields):
 class Player(Strict):
     """One character who must take part."""
 
-    player: Id
+    player: CastId
     """This character is in one of the teams, and is shown on the left."""
 
 
@@ -65,9 +66,9 @@ class PlayerTask(BalanceFields):
 class Start(Strict):
     """Who stands on each side at first. It is not level yet."""
 
-    left: Annotated[tuple[Id, ...], Field(min_length=1)]
+    left: Annotated[tuple[CastId, ...], Field(min_length=1)]
     """Who sits on the left."""
-    right: tuple[Id, ...] = ()
+    right: tuple[CastId, ...] = ()
     """Who sits on the right."""
 
 

@@ -8,7 +8,8 @@ from typing import Annotated, Any, ClassVar, Literal, Self
 
 from pydantic import Field
 
-from ...model.fields import Id, Text
+from ...model.fields import Text
+from ...model.picked import CastId, FactName
 from ..kind import ActivityFields
 from .cards import WrittenNumbers
 from .rules import SortRule
@@ -64,9 +65,9 @@ class GuessTask(ActivityFields):
     """``inside``: what the rule of the sorting could be."""
 
     task_name: ClassVar[str] = "guess"
-    inside: Annotated[tuple[Id, ...], Field(min_length=1)]
+    inside: Annotated[tuple[CastId, ...], Field(min_length=1)]
     """Guess my rule: those in the hoop. Everyone else of the cast is outside."""
-    looking_at: tuple[Text, ...] = ()
+    looking_at: tuple[FactName, ...] = ()
     """Guess my rule: the facts to look at; all that everyone has when left out."""
 
     def with_facts(self, facts: tuple[str, ...]) -> Self:

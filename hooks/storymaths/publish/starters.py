@@ -8,9 +8,9 @@ from string import Template
 
 from ..check.file_name_unusable import wrong_with_name
 from ..model.address import CONTENT, slug
-from ..publish.page_kinds.kind import NotListed, Starter
-from ..publish.page_kinds.table import PAGE_KINDS
 from .new_file import write_new
+from .page_kinds.kind import NotListed, Starter
+from .page_kinds.table import PAGE_KINDS
 from .starter_examples import with_examples
 
 _LONGEST_TITLE = 200
@@ -37,11 +37,16 @@ def starters() -> dict[str, tuple[str, Starter]]:
     }
 
 
+def folder_of(title: str) -> str:
+    """What a page of that title is called in its address."""
+    return slug(re.sub("['’]", "", title))
+
+
 def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -> Path:
     """Writes the file a page starts with; without ``book`` it speaks of the first there is."""
     if starter.for_book and not (root / CONTENT / "books" / book / "index.md").is_file():
         raise NoSuchBook(book)
-    name = slug(re.sub("['’]", "", title))
+    name = folder_of(title)
     if not title.strip():
         raise Unnameable("A title is needed, in quotes.")
     if not name and "$slug" in starter.path:

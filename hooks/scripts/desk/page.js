@@ -1,0 +1,10 @@
+/* What every page of the desk runs. */
+import { openPage } from "./open-page.js";
+import { letBegin } from "./start.js";
+
+const page = document.querySelector("[data-source]"), begin = document.querySelector("#new-page");
+if (page instanceof HTMLElement) openPage(page);
+if (begin instanceof HTMLFormElement) {
+  letBegin(begin);
+  setInterval(() => void fetch("/state"), 60_000); // keeps the desk going
+}
