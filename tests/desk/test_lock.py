@@ -65,6 +65,7 @@ def test_the_key_comes_once_in_the_address_and_then_in_a_cookie_of_this_desk_alo
         ("/site/index.html", [], ""),
         ("/no-such-page", [], ""),
     ],
+    ids=range(10),
 )
 def test_without_the_key_nothing_is_told(locked: ASGIApp, path: str, headers: Headers, query: str) -> None:
     refused = ask(locked, "GET", path, [("Host", HOST), *headers], query=query)

@@ -12,7 +12,7 @@ import yaml
 from project import ROOT, collection, copy_of_project
 from pydantic import BaseModel
 from storymaths.activities.table import KINDS
-from storymaths.commands.starter_examples import with_examples
+from storymaths.publish.starter_examples import with_examples
 from storymaths.model.address import LISTS, guide_page
 from storymaths.model.field_notes import notes_of
 from storymaths.model.page_schemas import SCHEMAS

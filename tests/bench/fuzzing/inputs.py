@@ -14,7 +14,7 @@ from typing import Any
 import yaml
 from project import PROJECT, text_of
 from storymaths.activities.table import KINDS
-from storymaths.commands.starters import starters
+from storymaths.publish.starters import starters
 
 from .values import WORDS, change, odd_value
 
