@@ -19,6 +19,8 @@ from ..render.site import Rendered
 from .page_scripts import script_for
 
 _THEME = carried("theme")
+_TEMPLATES = jinja2.Environment(loader=jinja2.FileSystemLoader(_THEME), undefined=jinja2.StrictUndefined)
+"""The same for every site: one that is drawn again while it is served does not translate them again."""
 
 
 @dataclass(frozen=True)
@@ -46,14 +48,11 @@ class PageFrame:
     def __init__(self, settings: SiteSettings, serving: bool) -> None:
         """Under ``serving`` pages may run what their server puts into them."""
         self._settings, self._serving = settings, serving
-        self._templates = jinja2.Environment(
-            loader=jinja2.FileSystemLoader(_THEME), undefined=jinja2.StrictUndefined, auto_reload=False
-        )
 
     def put_around(self, drawn: Drawn) -> str:
         """A page whole, as a browser gets it."""
         source = drawn.page.source
-        return self._templates.get_template("main.html").render(
+        return _TEMPLATES.get_template("main.html").render(
             drawn=drawn,
             front=source == FRONT,
             serving=self._serving,
@@ -68,7 +67,7 @@ class PageFrame:
     def not_found(self) -> str:
         """The page for addresses that lead nowhere. It stands for any address, so its links begin at the site's root."""
         root = urlsplit(self._settings.url).path or "/"
-        return self._templates.get_template("404.html").render(
+        return _TEMPLATES.get_template("404.html").render(
             settings=self._settings,
             policy=policy("page", self._serving),
             to=lambda target: join(root, target),

@@ -16,7 +16,7 @@ from ..model.session import Session
 from .bends import anchor_of
 from .body import DrawFence, draw_blocks
 from .figures.table import draw
-from .site import Site
+from .site import TEMPLATES, Site
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +59,7 @@ def draw_activity(
     """An activity as HTML, with what it practises; one that could not be worked out says so to its author."""
     if worked.kind is None or worked.fields is None or worked.solution is None or worked.year is None:
         return '<p class="activity-broken">This activity cannot be worked out yet.</p>'
-    template = site.templates.get_template("activity.html")
+    template = TEMPLATES.get_template("activity.html")
     return template.render(
         kind=worked.kind,
         fields=worked.fields,

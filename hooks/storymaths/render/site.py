@@ -43,6 +43,27 @@ _PAGES = (concept_page, coverage_page, framework_page, objective_page, theme_pag
 """Where the pages about ideas are, for every template to use by these names."""
 
 
+def _read_templates() -> jinja2.Environment:
+    """The templates, which stand beside this file."""
+    environment = jinja2.Environment(
+        loader=jinja2.FileSystemLoader(Path(__file__).parent / "templates"),
+        autoescape=True,
+        undefined=jinja2.StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
+    environment.filters["year"] = year_name
+    environment.filters["slug"] = slug
+    environment.filters["words_of"] = words_of
+    environment.globals |= {page.__name__: page for page in _PAGES}
+    environment.filters["lower_first"] = lambda words: words[:1].lower() + words[1:]
+    return environment
+
+
+TEMPLATES = _read_templates()
+"""The same for every site: one that is drawn again while it is served does not translate them again."""
+
+
 @dataclass(frozen=True)
 class Rendered:
     """A page ready for its frame."""
@@ -134,23 +155,6 @@ class Site:
         """The finder for the whole word bank."""
         return WordFinder.of(self.collection.reference.words.values())
 
-    @cached_property
-    def templates(self) -> jinja2.Environment:
-        """The templates, which stand beside this file."""
-        environment = jinja2.Environment(
-            loader=jinja2.FileSystemLoader(Path(__file__).parent / "templates"),
-            autoescape=True,
-            undefined=jinja2.StrictUndefined,
-            trim_blocks=True,
-            lstrip_blocks=True,
-        )
-        environment.filters["year"] = year_name
-        environment.filters["slug"] = slug
-        environment.filters["words_of"] = words_of
-        environment.globals |= {page.__name__: page for page in _PAGES}
-        environment.filters["lower_first"] = lambda words: words[:1].lower() + words[1:]
-        return environment
-
     def tools(self, source: str) -> Mapping[str, Any]:
         """What every template may use: links and words from where its page stands, and all there is to show."""
         return {
@@ -170,7 +174,7 @@ class Site:
         return Markup(self._fill(template, source, values))
 
     def _fill(self, template: str, source: str, values: Mapping[str, Any]) -> str:
-        return self.templates.get_template(template).render(**self.tools(source), **values)
+        return TEMPLATES.get_template(template).render(**self.tools(source), **values)
 
     def draw_with_words(self, template: str, source: str, **values: Any) -> str:
         """As ``draw``, with the words of the word bank linked and their meanings at the foot."""
