@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 import yaml
-from project import PROJECT, copy_of_project
+from project import PROJECT, copy_of_project, reference
 from storymaths.activities.balance import KIND
 from storymaths.activities.table import KINDS
 from storymaths.commands.program import main
@@ -16,7 +16,9 @@ from storymaths.commands.program import main
 
 @pytest.fixture(autouse=True)
 def _here(monkeypatch: pytest.MonkeyPatch) -> None:
+    """In the project, with its lists read once for all."""
     monkeypatch.chdir(PROJECT)
+    monkeypatch.setattr("storymaths.commands.activity_file.read_reference", lambda _: reference())
 
 
 def file_with(folder: Path, text: str) -> str:

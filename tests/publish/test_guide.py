@@ -12,7 +12,6 @@ import yaml
 from project import ROOT, collection, copy_of_project
 from pydantic import BaseModel
 from storymaths.activities.table import KINDS
-from storymaths.publish.starter_examples import with_examples
 from storymaths.model.address import LISTS, guide_page
 from storymaths.model.field_notes import notes_of
 from storymaths.model.page_schemas import SCHEMAS
@@ -23,6 +22,7 @@ from storymaths.publish.guide.names import name_lists
 from storymaths.publish.guide.pages import COMMONEST
 from storymaths.publish.page_kinds.kind import NotListed
 from storymaths.publish.page_kinds.table import PAGE_KINDS
+from storymaths.publish.starter_examples import with_examples
 from storymaths.reading import read_and_check
 from storymaths.render.site import Site
 
