@@ -4,18 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from ...activities.sort.tasks import Filling, GuessTask, Placing, SortAnswer, SortTask
+from ...activities.saying import capital
+from ...activities.sort.solve import labels_that_miss
+from ...activities.sort.tasks import Filling, GuessedRule, GuessTask, Placing, SortAnswer, SortTask
 from ...activities.worked import Worked
 from ...model.figures import FigureData
 from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
 from .board import Board, Layout, Piece, Place, keyed
 from .pieces import card, card_id, cast
 
+_FEWEST_RULES, _FEWEST_OTHERS = 6, 3
 SortWorked = Worked[SortTask, SortAnswer]
 
 
 def boards(worked: SortWorked) -> Iterable[Board]:
-    """One board for a sorting or for boxes; none for a rule to be guessed."""
+    """One board for a sorting or for boxes, or with rules to choose from."""
     values = [answer.value for answer in worked.solution.answers]
     match values:
         case [Placing() as placing]:
@@ -23,6 +26,19 @@ def boards(worked: SortWorked) -> Iterable[Board]:
             yield _regions(layout, _pieces(worked), names, placing)
         case [Filling(), *_]:
             yield _boxes(_pieces(worked), [value.boxes for value in values if isinstance(value, Filling)])
+        case [GuessedRule(), *_]:
+            yield _rules(worked)
+
+
+def _rules(worked: SortWorked) -> Board:
+    """The rules that fit, each an answer, among others about the same facts that do not."""
+    assert isinstance(worked.fields, GuessTask)
+    fitting = [answer.says.rstrip(".") for answer in worked.solution.answers]
+    others = [capital(label) for label in labels_that_miss(worked.fields, worked.context)]
+    cards = sorted({*fitting, *others[: max(_FEWEST_RULES - len(fitting), _FEWEST_OTHERS)]})
+    place = Place("rule", "the rule", 1)
+    ways = [[{place.id: [card_id(rule)]}] for rule in fitting]
+    return Board("slots", "", tuple(map(card, cards)), (place,), keyed((place,), ways))
 
 
 def _pieces(worked: SortWorked) -> tuple[Piece, ...]:
