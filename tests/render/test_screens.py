@@ -26,8 +26,8 @@ def every_year(done: AnyWorked) -> Iterator[tuple[int, AnyWorked]]:
         yield year, replace(done, fields=version.fields, context=version.context, solution=version.solution)
 
 
-NOT_ALL_PLAYED = {"measure", "coordinates"}
-"""Kinds with tasks that are weighed or drawn, and not answered with a card."""
+NOT_ALL_PLAYED = {"measure", "coordinates", "shape"}
+"""Kinds with tasks that are weighed, drawn, counted or built, and not answered with a card."""
 ON_PAGES = [
     pytest.param(done, id=f"{page.path}:{found.place.line}{year or ''}")
     for page in collection().documents

@@ -24,6 +24,7 @@ export const openFull = (menu, memory) => {
   const afresh = button("Begin again", () => {
     if (asked) {
       memory.clear();
+      history.replaceState(null, "");
       location.reload();
       return;
     }

@@ -73,7 +73,7 @@ def _questions(done: AnyWorked, years: tuple[int, ...], *, own: bool) -> Iterato
             own,
             boards[number] if boards else None,
             tuple((figure.alt, Markup(draw(figure.data))) for figure in beside),
-            tuple(_givens(solution, boards[number])) if boards else (),
+            tuple(_givens(solution, boards, boards[number])) if boards else (),
             tuple(map(str, asked[number])) if asked else (),
             None if boards and _on_cards(boards[number], solution.task.table) else solution.task.table,
         )
@@ -102,11 +102,11 @@ def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]
             yield figure
 
 
-def _givens(solution: Solution, board: Board) -> Iterator[str]:
-    """What a board of its own question does not say: lines that are neither asked nor lie on its cards."""
+def _givens(solution: Solution, boards: Sequence[Board], board: Board) -> Iterator[str]:
+    """What a board of its own question does not say: lines that no board asks, and that do not lie on its cards."""
     drawn = any(isinstance(figure.data, Track) for figure in solution.task.figures)
     if board.layout in ("slots", "sentence") and not drawn:
-        on_board = {piece.name for piece in board.pieces} | {board.says}
+        on_board = {piece.name for piece in board.pieces} | {each.says for each in boards}
         yield from (
             str(line) for line in solution.task.lines if not line.gaps and not line.asks and str(line) not in on_board
         )

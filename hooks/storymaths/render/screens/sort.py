@@ -8,7 +8,7 @@ from ...activities.saying import capital
 from ...activities.sort.solve import labels_that_miss
 from ...activities.sort.tasks import Filling, GuessedRule, GuessTask, Placing, SortAnswer, SortTask
 from ...activities.worked import Worked
-from ...model.figures import FigureData
+from ...model.activity import Task
 from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
 from .board import Board, Layout, Piece, Place, keyed
 from .pieces import card, card_id, cast
@@ -22,12 +22,18 @@ def boards(worked: SortWorked) -> Iterable[Board]:
     values = [answer.value for answer in worked.solution.answers]
     match values:
         case [Placing() as placing]:
-            layout, names = _diagram(worked.solution.task.figures[0].data)
-            yield _regions(layout, _pieces(worked), names, placing)
+            yield lay_out(worked.solution.task, _pieces(worked), placing)
         case [Filling(), *_]:
             yield _boxes(_pieces(worked), [value.boxes for value in values if isinstance(value, Filling)])
         case [GuessedRule(), *_]:
             yield _rules(worked)
+
+
+def lay_out(task: Task, pieces: Sequence[Piece], placing: Placing) -> Board:
+    """The board of the diagram that a task shows."""
+    diagrams = (figure.data for figure in task.figures)
+    layout, names = _diagram(next(one for one in diagrams if isinstance(one, SortHoop | SortVenn | SortCarroll)))
+    return _regions(layout, pieces, names, placing)
 
 
 def _rules(worked: SortWorked) -> Board:
@@ -48,11 +54,10 @@ def _pieces(worked: SortWorked) -> tuple[Piece, ...]:
     return cast(worked.context.characters, worked.solution.task.shows)
 
 
-def _diagram(figure: FigureData) -> tuple[Layout, dict[str, str]]:
+def _diagram(figure: SortHoop | SortVenn | SortCarroll) -> tuple[Layout, dict[str, str]]:
     """How a sorting looks, and what each of its regions is called."""
     if isinstance(figure, SortHoop):
         return "rings", {"in": figure.label, "out": figure.otherwise}
-    assert isinstance(figure, SortVenn | SortCarroll)
     (one, other), (not_one, not_other) = figure.labels, figure.otherwise
     return "venn" if isinstance(figure, SortVenn) else "carroll", {
         "first": f"{one}, {not_other}",

@@ -20,6 +20,7 @@ from ...activities import nearest as nearest_kind
 from ...activities import number_sentence as number_sentence_kind
 from ...activities import order as order_kind
 from ...activities import sequence as sequence_kind
+from ...activities import shape as shape_kind
 from ...activities import share as share_kind
 from ...activities import sort as sort_kind
 from ...activities import unknowns as unknowns_kind
@@ -40,6 +41,7 @@ from . import (
     number_sentence,
     order,
     sequence,
+    shape,
     share,
     sort,
     unknowns,
@@ -70,6 +72,7 @@ _PLAYED: tuple[Played[Any, Any], ...] = (
     Played(number_sentence_kind.KIND, number_sentence.boards),
     Played(order_kind.KIND, order.boards),
     Played(sequence_kind.KIND, sequence.boards),
+    Played(shape_kind.KIND, shape.boards),
     Played(share_kind.KIND, share.boards),
     Played(sort_kind.KIND, sort.boards),
     Played(unknowns_kind.KIND, unknowns.boards),
