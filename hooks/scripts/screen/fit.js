@@ -27,11 +27,14 @@ const shapeOf = (picture) => {
 /** @type {(slide: HTMLElement) => void} */
 const fit = (slide) => {
   const boxes = all(slide, ".screen-figures svg", SVGSVGElement).map((drawing) => drawing.viewBox.baseVal);
-  slide.classList.toggle("figure-above", boxes.length > 0 && boxes.every(({ width, height }) => width > WIDE * height));
-  for (const size of SIZES) {
-    slide.style.setProperty("--fit", String(size));
-    keepRoom(slide);
-    if (!runsOff(slide)) return;
+  const above = boxes.length > 0 && boxes.every(({ width, height }) => width > WIDE * height);
+  for (const arrangement of boxes.length ? [above, !above] : [false]) {
+    slide.classList.toggle("figure-above", arrangement);
+    for (const size of SIZES) {
+      slide.style.setProperty("--fit", String(size));
+      keepRoom(slide);
+      if (!runsOff(slide)) return;
+    }
   }
 };
 

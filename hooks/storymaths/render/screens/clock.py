@@ -95,7 +95,7 @@ def _read(answers: Sequence[ClockRead], worked: ClockWorked) -> Iterator[Board]:
 
 def _lengths(answers: Sequence[Span], worked: ClockWorked) -> Iterator[Board]:
     others = {long(one.minutes + step) for one in answers for step in (5, -5, 30) if one.minutes + step > 0}
-    return matched(_spans(answers, worked), [long(one.minutes) for one in answers], sorted(others)[:6])
+    return matched(_spans(answers, worked), [long(one.minutes) for one in answers], sorted(others)[:3])
 
 
 def _spans(answers: Sequence[Span], worked: ClockWorked) -> list[str]:

@@ -59,7 +59,9 @@ def _diagram(figure: SortHoop | SortVenn | SortCarroll) -> tuple[Layout, dict[st
     if isinstance(figure, SortHoop):
         return "rings", {"in": figure.label, "out": figure.otherwise}
     (one, other), (not_one, not_other) = figure.labels, figure.otherwise
-    return "venn" if isinstance(figure, SortVenn) else "carroll", {
+    if isinstance(figure, SortVenn):  # its rings show what goes together
+        return "venn", {"first": one, "both": "both", "second": other, "neither": "neither"}
+    return "carroll", {
         "first": f"{one}, {not_other}",
         "both": f"{one} and {other}",
         "second": f"{other}, {not_one}",
