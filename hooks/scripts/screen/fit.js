@@ -28,7 +28,8 @@ const shapeOf = (picture) => {
 const fit = (slide) => {
   const boxes = all(slide, ".screen-figures svg", SVGSVGElement).map((drawing) => drawing.viewBox.baseVal);
   const above = boxes.length > 0 && boxes.every(({ width, height }) => width > WIDE * height);
-  for (const arrangement of boxes.length ? [above, !above] : [false]) {
+  // Where nothing fits, the smallest stays, arranged as it is best read, and the slide can be scrolled.
+  for (const arrangement of boxes.length ? [above, !above, above] : [false]) {
     slide.classList.toggle("figure-above", arrangement);
     for (const size of SIZES) {
       slide.style.setProperty("--fit", String(size));

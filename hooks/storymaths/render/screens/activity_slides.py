@@ -92,8 +92,10 @@ def _one_by_one(lines: Sequence[Line]) -> list[tuple[Line, ...]]:
 def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]:
     """The task's figures that are not themselves the board."""
     layouts = {board.layout for board in boards}
+    row_on_cards = any(piece.sort == "term" for board in boards for piece in board.pieces)
     played = (
         *_PLAYED_ON,
+        *((Track,) if row_on_cards else ()),
         *((ClockFace,) if "clock" in layouts else ()),
         *((SortHoop,) if layouts & {"rings", "venn", "carroll"} else ()),
     )
