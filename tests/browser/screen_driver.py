@@ -91,9 +91,12 @@ class OnScreen:
 
 
 def boards_on(page: Page) -> list[OnScreen]:
-    """Every board of the screen that is open."""
+    """Every board of the screen that is open, for the year that is chosen."""
     found = []
+    shown = {int(value) for value in page.locator(".where option").evaluate_all("all => all.map(one => one.value)")}
     for board in page.locator("[data-board]").all():
+        if slide_of(board) not in shown:
+            continue
         data = json.loads(board.locator("script").text_content() or "")
         found.append(OnScreen(page, board, data))
     return found
@@ -107,3 +110,27 @@ def slide_of(board: Locator) -> int:
 def show_slide_of(page: Page, board: Locator) -> None:
     """Turns to the slide a board is on."""
     page.locator(".where").select_option(str(slide_of(board)))
+
+
+def stroke(page: Page, points: Sequence[tuple[float, float]]) -> None:
+    """A finger put down at the first point, moved through the others and lifted, as a touch screen reports it."""
+    finger = page.context.new_cdp_session(page)
+    for number, (x, y) in enumerate(points):
+        kind = "touchMove" if number else "touchStart"
+        finger.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": [{"x": x, "y": y}]})
+    finger.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": []})
+    finger.detach()
+
+
+def swipe(page: Page, by: float, *, y: float = 60) -> None:
+    """A finger across the screen: to the right, or to the left below nought."""
+    assert page.viewport_size is not None
+    middle = page.viewport_size["width"] / 2
+    stroke(page, [(middle - by / 2 + by * step / 8, y + step / 2) for step in range(9)])
+
+
+def middle_of(one: Locator) -> tuple[float, float]:
+    """The middle of what is seen."""
+    box = one.bounding_box()
+    assert box is not None
+    return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2

@@ -63,6 +63,8 @@ export const openDrag = (board, drop) => {
     if (!piece || event.button !== 0) return;
     drag = { piece, x: event.clientX, y: event.clientY, shade: null, pointer: event.pointerId };
   });
+  // A browser that takes a drag for a scroll loses the tap that comes next: a finger on a piece is no gesture of its own.
+  board.addEventListener("touchstart", (event) => { if (around(event, ".piece")) event.preventDefault(); }, { passive: false });
   addEventListener("pointermove", (event) => {
     if (!drag || event.pointerId !== drag.pointer) return;
     if (!drag.shade && Math.hypot(event.clientX - drag.x, event.clientY - drag.y) < FAR) return;
@@ -77,7 +79,10 @@ export const openDrag = (board, drop) => {
     const { piece, shade } = drag;
     drag = null;
     leave();
-    if (!shade) return;
+    if (!shade) {
+      if (event.type === "pointerup" && event.pointerType === "touch") piece.click(); // the browser makes no click of it
+      return;
+    }
     shade.remove();
     piece.classList.remove("lifted");
     // The click that follows a drag is not a choice.

@@ -8,7 +8,7 @@ const plainButton = (className, words) => Object.assign(element("button", classN
 /** @type {(piece: Piece, from?: string) => HTMLButtonElement} */
 const pieceButton = (piece, from = "") => {
   const made = plainButton("piece");
-  Object.assign(made.dataset, { piece: piece.id, from, sort: piece.sort });
+  Object.assign(made.dataset, { piece: piece.id, from, sort: piece.sort, look: piece.look });
   made.setAttribute("aria-pressed", "false");
   if (piece.picture) {
     const picture = Object.assign(element("img"), { src: piece.picture, alt: "" });

@@ -18,6 +18,9 @@ const STEPS = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 };
 export const openPick = (board, state, say) => {
   /** @type {Held | null} */
   let held = null;
+  let byKeys = false;
+  board.addEventListener("keydown", () => { byKeys = true; }, true);
+  board.addEventListener("pointerdown", () => { byKeys = false; }, true);
 
   /** @type {(button: HTMLElement, piece: Held | null) => boolean} */
   const isSame = ({ dataset }, piece) => piece !== null && dataset.piece === piece.id && dataset.from === piece.from;
@@ -42,7 +45,7 @@ export const openPick = (board, state, say) => {
     hold(null);
     if (!moved) return;
     say(to ? `${name} to ${state.place(to).name}` : `${name} taken back`);
-    all(board, ".tray .piece:not([disabled])", HTMLElement)[0]?.focus({ preventScroll: true });
+    if (byKeys) all(board, ".tray .piece:not([disabled])", HTMLElement)[0]?.focus({ preventScroll: true });
   };
 
   board.addEventListener("click", (event) => {

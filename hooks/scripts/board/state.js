@@ -3,6 +3,7 @@
 /**
  * @typedef {{
  *   id: string, name: string, picture: string, shows: string, copies: number | null, sort: string, worth: number,
+ *   look: "card" | "counter" | "coin",
  * }} Piece
  * @typedef {{ id: string, name: string, holds: number | null, in_order: boolean, takes: string, turn: number }} Place
  * @typedef {{

@@ -1,9 +1,12 @@
 /* What stands where on a board, in words. */
-/** @import { BoardData, Place, State } from "./state.js" */
+/** @import { BoardData, Piece, Place, State } from "./state.js" */
 
-/** @type {(names: string[]) => string} */
-const counted = (names) => (
-  new Set(names).size === 1 && names.length > 1 ? `${names.length} ${names[0]}` : names.join(", "));
+/** Those alike are counted; one counter is named by its number alone, for its name is that of several. @type {(pieces: Piece[]) => string} */
+const counted = (pieces) => {
+  const [first] = pieces, alike = pieces.every(({ id }) => id === first.id);
+  if (alike && pieces.length > 1) return `${pieces.length} ${first.name}`;
+  return first.look === "counter" ? "1" : pieces.map(({ name }) => name).join(", ");
+};
 
 /** @type {(data: BoardData, state: Pick<State, "standing">) => string} */
 export const tell = (data, state) => {
@@ -15,5 +18,5 @@ export const tell = (data, state) => {
   const filled = data.places.filter((place) => names(place).length);
   if (data.layout === "clock") return filled.map((place) => place.name).join(", ");
   if (data.layout === "slots") return filled.map(named).join("; ");
-  return filled.map((place) => `${place.name}: ${counted(names(place))}`).join("; ");
+  return filled.map((place) => `${place.name}: ${counted(state.standing(place.id))}`).join("; ");
 };

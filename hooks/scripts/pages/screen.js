@@ -1,7 +1,9 @@
 /* A class screen. */
 import { play } from "../board/play.js";
+import { openFit } from "../screen/fit.js";
 import { openFull } from "../screen/full.js";
 import { openMemory } from "../screen/memory.js";
+import { openMore } from "../screen/more.js";
 import { openNotes } from "../screen/notes.js";
 import { openSay } from "../screen/say.js";
 import { openSlides } from "../screen/slides.js";
@@ -13,9 +15,10 @@ const open = (screen) => {
   const memory = openMemory(screen.dataset.name ?? ""), say = openSay(screen), slides = openSlides(screen, memory, say);
   if (!slides) return;
   const notes = openNotes(screen, slides);
-  openTimer(all(document, "[data-steps] li", HTMLElement), slides.bar, memory, say);
-  openFull(slides.bar, memory);
+  openTimer(all(document, "[data-steps] li", HTMLElement), slides, memory, say);
+  openFull(openMore(screen, slides), memory);
   all(document, "[data-board]", HTMLElement).forEach((board, n) => play(board, `board ${n}`, { memory, say, notes }));
+  openFit(slides);
   slides.show();
 };
 

@@ -1,6 +1,7 @@
 /* A quiet timer for a step: a line that grows shorter, and the minutes left. No sound, no flashing; it waits to be asked. */
 /** @import { Memory } from "./memory.js" */
 /** @import { Say } from "./say.js" */
+/** @import { Slides } from "./slides.js" */
 import { button, element } from "../site/element.js";
 
 /** @type {(seconds: number) => string} */
@@ -9,8 +10,8 @@ const leftInWords = (seconds) => {
   return seconds <= 0 ? "Time to finish" : minutes === 1 ? "1 minute left" : `${minutes} minutes left`;
 };
 
-/** @type {(steps: HTMLElement[], bar: HTMLElement, memory: Memory, say: Say) => void} */
-export const openTimer = (steps, bar, memory, say) => {
+/** @type {(steps: HTMLElement[], slides: Slides, memory: Memory, say: Say) => void} */
+export const openTimer = (steps, { bar, current, onShow }, memory, say) => {
   if (!steps.length) return;
   const holder = element("span", "timer"), which = element("select");
   which.setAttribute("aria-label", "Time a step");
@@ -22,8 +23,8 @@ export const openTimer = (steps, bar, memory, say) => {
   const left = element("progress", "left"), told = element("span", "told-time");
   left.setAttribute("aria-label", "Time left");
   const go = button("Time", () => (running ? pause() : start()), "go");
-  holder.append(which, go, left, told);
-  bar.append(holder);
+  holder.append(which, go, told);
+  bar.append(left, holder);
 
   const whole = () => Number(steps[Number(which.value)].dataset.minutes) * 60;
   /** @type {number | null} */
@@ -38,7 +39,10 @@ export const openTimer = (steps, bar, memory, say) => {
     left.value = Math.max(0, rest);
     told.textContent = leftInWords(rest);
   };
-  const keep = () => memory.set("timer", { step: which.value, rest, until: running ? running + Number(rest) * 1000 : 0 });
+  const day = () => new Date().toDateString();
+  const keep = () => memory.set("timer", {
+    day: day(), step: which.value, rest, until: running ? running + Number(begun) * 1000 : 0,
+  });
   const tick = () => {
     rest = begun - (Date.now() - running) / 1000;
     if (rest <= 0) {
@@ -62,13 +66,21 @@ export const openTimer = (steps, bar, memory, say) => {
     keep();
     show();
   };
-  which.addEventListener("change", () => {
+  const clear = () => {
     rest = null;
     pause();
+  };
+  which.addEventListener("change", clear);
+  // It follows the step of the slide, but time that runs or waits for a step is not taken away by a look ahead.
+  onShow(() => {
+    const { step } = current().dataset;
+    if (step === undefined || step === which.value || (rest !== null && rest > 0)) return;
+    which.value = step;
+    clear();
   });
 
-  const kept = /** @type {{ step?: unknown, rest?: unknown, until?: unknown } | undefined} */ (memory.get("timer"));
-  if (kept && steps[Number(kept.step)]) {
+  const kept = /** @type {{ day?: unknown, step?: unknown, rest?: unknown, until?: unknown } | undefined} */ (memory.get("timer"));
+  if (kept?.day === day() && steps[Number(kept.step)]) {
     which.value = String(kept.step);
     rest = typeof kept.rest === "number" ? kept.rest : null;
     if (kept.until) {

@@ -16,7 +16,7 @@ from ..model.objective import Objective
 from ..model.reference import Reference
 from ..render.activity import draw_activity
 from ..render.screens.pages import draw_screen_to_try
-from ..render.screens.table import PLAYED
+from ..render.screens.table import PLAYED, boards_of
 from ..render.site import Rendered, Site
 
 _READY = "england-ready-to-progress"
@@ -95,4 +95,8 @@ def draw_gallery(site: Site) -> Rendered:
 def draw_examples_to_try(site: Site) -> Rendered:
     """The class screen on which the examples can be tried."""
     reference = site.collection.reference
-    return draw_screen_to_try(site, [examples_of(KINDS[name], reference, site.memory)[0][1] for name in PLAYED])
+    every = [examples_of(KINDS[name], reference, site.memory) for name in PLAYED]
+    played = (
+        next((worked.done for _, worked in some if worked.done and boards_of(worked.done)), None) for some in every
+    )
+    return draw_screen_to_try(site, [done for done in played if done])

@@ -66,6 +66,6 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         lasting=lasting,
         class_size=reference.limits.class_size,
         screen=screen_page(source),
-        slides=1 + len(slides_on_screen(site, page)),
+        slides=1 + sum(slide.part is None or slide.part.own for slide in slides_on_screen(site, page)),
     )
     return Rendered(source, session.title, session.summary, html + draw_answers_apart(site, page), "session")

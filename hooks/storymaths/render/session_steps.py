@@ -36,7 +36,7 @@ def steps_with_stops(session: Session, body: Body) -> tuple[list[ShownStep], lis
     if none reads it, in one that names it; if none does, in the next that reads. The main task is done in the longest
     step, the later of two: what comes before it shows how.
     """
-    told = [_words(step, body) for step in session.steps]
+    told = [words_of_step(step, body) for step in session.steps]
     read, named = ([_pages(pattern, words) for words in told] for pattern in (_READ, _NAMED))
     placed: list[list[Stop]] = [[] for _ in told]
     left, at = [], 0
@@ -65,7 +65,8 @@ def _step_of(page: int, read: Sequence[set[int]], named: Sequence[set[int]], sta
     return next(iter(fitting), None)
 
 
-def _words(step: Step, body: Body) -> str:
+def words_of_step(step: Step, body: Body) -> str:
+    """A step's name and all that the body tells of it."""
     name = words_of(step.name)
     blocks = next((section.blocks for section in body.sections if section.heading.words == name), ())
     lines = (words_of_runs(runs) for runs in Body(blocks).lines)

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from ...model.activity import LikelyError
 from ...model.year import YearLimits
 from ..saying import capital, counted, listed, written
-from .tasks import FindAround, MissingTask, Named, Turned
+from .tasks import AngleName, FindAround, MissingTask, Named, Turned
 
 _IN_WORDS = {"acute": "less than a right angle", "obtuse": "greater than a right angle"}
 _IN_WORDS |= {"straight": "two right angles", "reflex": "greater than two right angles"}
@@ -39,9 +39,12 @@ def ask_for_names(year: YearLimits) -> str:
 
 def say_named(one: Named, year: YearLimits) -> str:
     """``Angle A is acute``."""
-    named = one.name in year.practice.angle.names
-    said = "a right angle" if one.name == "right" else one.name if named else _IN_WORDS[one.name]
-    return f"Angle {one.angle} is {said}"
+    return f"Angle {one.angle} is {sort_in_words(one.name, year)}"
+
+
+def sort_in_words(name: AngleName, year: YearLimits) -> str:
+    """``acute``, or what that means before a year has met the word."""
+    return "a right angle" if name == "right" else name if name in year.practice.angle.names else _IN_WORDS[name]
 
 
 def explain_name(one: Named, year: YearLimits) -> str:

@@ -119,6 +119,14 @@ def _guess(task: GuessTask, context: Context) -> Solution[SortAnswer]:
     )
 
 
+def labels_that_miss(task: GuessTask, context: Context) -> list[str]:
+    """Rules that were tried for a guess and put somebody in the wrong place, as they are said; in the order tried."""
+    guess, labels = read_guess(task, cast_cards(context), context), Labels(context)
+    fitting = {labels.fits(rule) for _, rule in guess.find_rules()}
+    tried = dict.fromkeys(labels.fits(rule) for _, rule in guess.try_rules())
+    return [label for label in tried if label not in fitting]
+
+
 def _facts(rules: Sequence[ReadRule]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(fact for rule in rules for fact in rule.facts))
 

@@ -31,6 +31,8 @@ class Piece:
     """Only places that take this sort hold it; empty for any."""
     worth: int = 0
     """What it weighs on a beam."""
+    look: Literal["card", "counter", "coin"] = "card"
+    """What it is: a card with words, one of many counters alike, or a coin."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -41,9 +41,9 @@ def boards(worked: ClockWorked) -> Iterable[Board]:
         case OrderDay():
             yield _day([one for one in answers if isinstance(one, DayOrder)])
         case ReadClocks():
-            yield _read([one for one in answers if isinstance(one, ClockRead)], worked)
+            yield from _read([one for one in answers if isinstance(one, ClockRead)], worked)
         case MeasureSpans():
-            yield _lengths([one for one in answers if isinstance(one, Span)], worked)
+            yield from _lengths([one for one in answers if isinstance(one, Span)], worked)
         case _:
             yield from (_told(one) for one in answers)
 
@@ -86,16 +86,16 @@ def _names(worked: ClockWorked) -> dict[str | None, str]:
     return {character.id: character.name for character in worked.context.characters}
 
 
-def _read(answers: Sequence[ClockRead], worked: ClockWorked) -> Board:
+def _read(answers: Sequence[ClockRead], worked: ClockWorked) -> Iterator[Board]:
     names, right = _names(worked), [one.words for one in answers]
     near = dict.fromkeys(in_words((one.time.minutes + step) % DAY) for one in answers for step in (60, 30, -30))
     others = [words for words in near if words not in right][:4]
     return matched([names.get(one.character, f"Clock {one.clock}") for one in answers], right, others)
 
 
-def _lengths(answers: Sequence[Span], worked: ClockWorked) -> Board:
+def _lengths(answers: Sequence[Span], worked: ClockWorked) -> Iterator[Board]:
     others = {long(one.minutes + step) for one in answers for step in (5, -5, 30) if one.minutes + step > 0}
-    return matched(_spans(answers, worked), [long(one.minutes) for one in answers], sorted(others)[:6])
+    return matched(_spans(answers, worked), [long(one.minutes) for one in answers], sorted(others)[:3])
 
 
 def _spans(answers: Sequence[Span], worked: ClockWorked) -> list[str]:

@@ -49,7 +49,7 @@ def _coins(task: MakeTask, ways: Sequence[CoinWay], context: Context) -> Board:
     purse = Counter(task.purse)
     used = {coin for way in ways for coin in way.coins}
     pieces = tuple(
-        Piece(f"coin-{coin}", name_coin(coin, context.money), copies=purse[coin] if purse else None)
+        Piece(f"coin-{coin}", name_coin(coin, context.money), copies=purse[coin] if purse else None, look="coin")
         for coin in sorted({*used, *purse, *task.coins})
     )
     place = Place("paid", "paid with")

@@ -19,6 +19,7 @@ from ...activities.worked import Worked
 from ...expression.gapped import written_out
 from ...expression.number import Rational
 from .board import Board, Piece, Place, keyed
+from .compare import judge
 from .pieces import card, card_id, cast, with_nearby
 
 _SIGNS = ("+", "−", "×", "÷", "=", "≠", "<", ">")
@@ -34,7 +35,8 @@ def boards(worked: Worked[NumberSentenceTask, NumberSentenceAnswer]) -> Iterable
         yield _fill(worked, [one for one in filled if one.line == line])
     judged = [value for value in values if isinstance(value, Judged)]
     if judged:
-        yield _judge(judged)
+        lines = [written_out(one.sentence.asked, names=True) for one in judged]
+        yield judge(lines, [one.true for one in judged])
     yield from (_build(value) for value in values if isinstance(value, Family))
 
 
@@ -79,14 +81,6 @@ def _ways(places: Sequence[Place], filled: Filled, swaps: bool) -> Iterator[dict
 def _card_ids(filled: Filled, numbers: tuple[Rational, ...]) -> list[str]:
     swapped = Filled(filled.line, filled.sentence, numbers)
     return [card_id(gap) for gap in _write_gaps(swapped)]
-
-
-def _judge(judged: Sequence[Judged]) -> Board:
-    pieces = tuple(Piece(f"line-{n}", written_out(one.sentence.asked, names=True)) for n, one in enumerate(judged, 1))
-    places = (Place("true", "true"), Place("not-true", "not true"))
-    true = [piece.id for piece, one in zip(pieces, judged, strict=True) if one.true]
-    ways = [[{"true": true, "not-true": [piece.id for piece in pieces if piece.id not in true]}]]
-    return Board("rings", "", pieces, places, keyed(places, ways))
 
 
 def _build(family: Family) -> Board:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from ...activities.work_out import WorkedOut
+from ...activities.worked import AnyWorked
 from ...model.address import SCREEN_TO_TRY, link, screen_page
 from ...model.document import Document
 from ...model.session import Session
@@ -14,7 +14,7 @@ from ..book_pages import spreads_of
 from ..inline import asked
 from ..site import Rendered, Site
 from .board import Board
-from .slides import Slide, Spread, activity_slides, slides_of
+from .slides import Slide, Spread, example_slides, slides_of
 
 
 def draw_screen(site: Site, page: Document[Session]) -> Rendered:
@@ -29,22 +29,22 @@ def draw_screen(site: Site, page: Document[Session]) -> Rendered:
 
 def slides_on_screen(site: Site, page: Document[Session], spreads: Mapping[int, Spread] | None = None) -> list[Slide]:
     """The slides of a session's screen after its first; without ``spreads`` the story's pages are not drawn on them."""
-    worked = [found.worked for found in site.activities_of(page)]
-    return list(slides_of(page.fields, spreads or {}, site.collection.reference.words, worked))
+    return slides_of(page, spreads or {}, site.collection.reference.words, site.activities_of(page))
 
 
-def draw_screen_to_try(site: Site, examples: Sequence[WorkedOut]) -> Rendered:
+def draw_screen_to_try(site: Site, examples: Sequence[AnyWorked]) -> Rendered:
     """A class screen with an example of each kind that is played on one."""
-    slides = [slide for worked in examples for slide in activity_slides(worked) if slide.boards]
+    slides = [slide for done in examples for slide in example_slides(done) if slide.part is not None and slide.part.own]
     html = _draw(site, SCREEN_TO_TRY, slides, page=None, session=None, book=None)
     summary = "An example of each kind of activity that a class does together on its screen."
     return Rendered(SCREEN_TO_TRY, "The class screen: try it", summary, html, "screen", searched=False)
 
 
 def _draw(site: Site, source: str, slides: Sequence[Slide], **values: Any) -> str:
-    boards = [[_with_links(board, source) for board in slide.boards] for slide in slides]
+    boards = [_with_links(slide.part.board, source) if slide.part and slide.part.board else None for slide in slides]
+    years = sorted({year for slide in slides if slide.part for year in slide.part.years})
     values["asked"] = lambda words: asked(words, source)
-    return site.draw("screen.html", source, slides=list(zip(slides, boards, strict=True)), **values)
+    return site.draw("screen.html", source, slides=list(zip(slides, boards, strict=True)), years=years, **values)
 
 
 def _with_links(board: Board, source: str) -> dict[str, Any]:

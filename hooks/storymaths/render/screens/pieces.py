@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from ...activities.worked import AnyWorked
 from ...model.activity import CastMember, Shown
 from ...model.address import slug
-from .board import ENDLESS, Board, Piece, Place, keyed
+from .board import Board, Piece, Place, keyed
 
 _NEARBY = (1, -1, 10, -10, 2)
 _MOST_CARDS = 12
@@ -59,10 +59,7 @@ def one_card(says: str, right: str | int, cards: Sequence[Piece]) -> Board:
     return Board("slots", says, tuple(cards), (place,), keyed((place,), [[{"answer": [card_id(right)]}]]))
 
 
-def matched(lines: Sequence[str], right: Sequence[str], others: Iterable[str] = ()) -> Board:
-    """Lines, each with a place for a card; the cards are the answers, mixed with others."""
-    places = tuple(Place(f"line-{n}", line, 1) for n, line in enumerate(lines, 1))
-    told = sorted({*right, *others})
-    pieces = tuple(card(words, ENDLESS) for words in told)
-    way = {place.id: [card_id(words)] for place, words in zip(places, right, strict=True)}
-    return Board("rows", "", pieces, places, keyed(places, [[way]]))
+def matched(lines: Sequence[str], right: Sequence[str], others: Iterable[str] = ()) -> Iterator[Board]:
+    """A board for each line; the cards are the answers of all of them, mixed with others."""
+    cards = [card(words) for words in sorted({*right, *others})]
+    yield from (one_card(line, told, cards) for line, told in zip(lines, right, strict=True))

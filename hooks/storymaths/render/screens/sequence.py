@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 
 from ...activities.ordinals import ordinal
@@ -30,7 +30,7 @@ SequenceWorked = Worked[SequenceTask, SequenceAnswer]
 
 
 def boards(worked: SequenceWorked) -> Iterable[Board]:
-    """One board, of the form the sequence asks for."""
+    """Of the form the sequence asks for; a board for each place that is asked about."""
     values = [answer.value for answer in worked.solution.answers]
     match values:
         case [SaidNumber(), *_]:
@@ -40,11 +40,11 @@ def boards(worked: SequenceWorked) -> Iterable[Board]:
         case [FilledRow() | FilledPattern() as filled]:
             yield _gaps(worked, filled)
         case [TermAt(), *_]:
-            yield _later(
+            yield from _later(
                 [(value.place, _face(value.term, worked)) for value in values if isinstance(value, TermAt)], values
             )
         case [ThingAt(), *_]:
-            yield _later([(value.place, value.term) for value in values if isinstance(value, ThingAt)], values)
+            yield from _later([(value.place, value.term) for value in values if isinstance(value, ThingAt)], values)
         case [RepeatingUnit(unit=unit)]:
             yield _unit(worked, unit)
 
@@ -103,7 +103,7 @@ def _unit(worked: SequenceWorked, unit: Sequence[str]) -> Board:
     return Board("slots", "", _members(worked, unit), places, keyed(places, [[way]]))
 
 
-def _later(found: Sequence[tuple[int, str]], values: Sequence[SequenceAnswer]) -> Board:
+def _later(found: Sequence[tuple[int, str]], values: Sequence[SequenceAnswer]) -> Iterator[Board]:
     """What comes at each place, among the other things of the unit or among numbers nearby."""
     units = (value.unit for value in values if isinstance(value, ThingAt))
     nearby = with_nearby(_whole(value.term for value in values if isinstance(value, TermAt)))

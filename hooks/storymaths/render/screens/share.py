@@ -26,7 +26,9 @@ def boards(worked: ShareWorked) -> Iterable[Board]:
             yield _dealt(worked, shares.gets, shares.left)
         case [Together() as together]:
             yield one_card("", together.total, with_nearby([together.total]))
-        case [Groups() | Shares() as one] if count_all(one) <= _MOST_COUNTERS and one.groups <= _MOST_GROUPS:
+        case [Groups() as one] if count_all(one) <= _MOST_COUNTERS and one.groups < _MOST_GROUPS:
+            yield _grouped(worked, one)
+        case [Shares() as one] if count_all(one) <= _MOST_COUNTERS and one.groups <= _MOST_GROUPS:
             yield _dealt(worked, {f"group {n}": one.each for n in range(1, one.groups + 1)}, one.left)
         case [Groups() | Shares() as one]:
             asked = one.each if isinstance(one, Shares) else one.groups
@@ -35,15 +37,26 @@ def boards(worked: ShareWorked) -> Iterable[Board]:
             yield _every_way([value for value in values if isinstance(value, Groups)])
 
 
+def _grouped(worked: ShareWorked, one: Groups) -> Board:
+    """Groups of one size, with places to spare: how many groups there are is what is asked."""
+    places = tuple(Place(f"group-{n}", f"group {n}") for n in range(1, one.groups + 2))
+    way = {place.id: ["counter"] * one.each for place in places[: one.groups]}
+    answers = keyed(places, [[way]], empty_matters=False)
+    return Board("rings", "", (_counter(worked, count_all(one)),), places, answers, empty_matters=False)
+
+
+def _counter(worked: ShareWorked, copies: int) -> Piece:
+    return Piece("counter", worked.fields.things or "counters", copies=copies, look="counter")
+
+
 def _dealt(worked: ShareWorked, gets: Mapping[str, int], left: int) -> Board:
     names = {character.id: character.name for character in worked.context.characters}
     places = tuple(Place(slot.replace(" ", "-"), names.get(slot, slot)) for slot in gets)
     total = sum(gets.values()) + left
     if total > _MOST_COUNTERS:
         return _numbers_for(places, gets)
-    counter = Piece("counter", worked.fields.things or "counters", copies=total)
     way = {place.id: ["counter"] * number for place, number in zip(places, gets.values(), strict=True)}
-    return Board("rings", "", (counter,), places, keyed(places, [[way]]))
+    return Board("rings", "", (_counter(worked, total),), places, keyed(places, [[way]]))
 
 
 def _numbers_for(places: Sequence[Place], gets: Mapping[str, int]) -> Board:

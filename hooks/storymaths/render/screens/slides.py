@@ -1,26 +1,20 @@
-"""The slides of a class screen: what a class looks at, one thing at a time, in the order of the session."""
+"""The slides of a class screen: what a class looks at, one thing at a time, in the order of the session's steps."""
 
 from __future__ import annotations
 
 from collections.abc import Container, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
-from markupsafe import Markup
-
-from ...activities.work_out import WorkedOut
-from ...model.activity import Figure, Solution
+from ...activities.on_pages import PageActivity
+from ...activities.worked import AnyWorked
+from ...model.body import Body
 from ...model.concept import Word
+from ...model.document import Document
 from ...model.fields import Pages
-from ...model.figures.amounts import PartWhole
-from ...model.figures.measures import Balance, ClockFace
-from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
-from ...model.session import Reading, Session, Stop
-from ..figures.table import draw
-from .board import Board
-from .table import boards_of
-
-_PLAYED_ON = (Balance, PartWhole, Places, SortHoop, SortVenn, SortCarroll)
-"""Figures to write on, which the board takes the place of."""
+from ...model.session import Reading, Session, Step, Stop
+from ...parse.body import words_of
+from ..session_steps import steps_with_stops, words_of_step
+from .activity_slides import ActivityPart, parts_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,38 +32,65 @@ class Slide:
 
     shape: str
     title: str
+    step: int = 0
+    """In which step of the session it is shown, from 0."""
     spread: Spread | None = None
     pages: Pages | None = None
     stop: Stop | None = None
     word: Word | None = None
     says: str = ""
     answer: str = ""
-    solution: Solution | None = None
-    boards: tuple[Board, ...] = ()
-    figures: tuple[tuple[str, Markup], ...] = field(default=())
-    givens: tuple[str, ...] = ()
-    """Lines to be read, such as clues, that no board shows."""
+    part: ActivityPart | None = None
+    """What of an activity it shows."""
+    main: Step | None = None
+    """The step in which the class works at the main task."""
 
 
 def slides_of(
-    session: Session, spreads: Mapping[int, Spread], words: Mapping[str, Word], activities: list[WorkedOut]
-) -> Iterator[Slide]:
-    """The reading with its stops, the new words, the activities, the sentences to say, and the question to end on."""
+    page: Document[Session],
+    spreads: Mapping[int, Spread],
+    words: Mapping[str, Word],
+    activities: Sequence[PageActivity],
+) -> list[Slide]:
+    """Step by step: new words, the reading with its stops, the activities, the main task, and the question to end on.
+
+    In each step, what comes first here comes first on the screen.
+    """
+    session = page.fields
+    told = [words_of_step(step, page.content) for step in session.steps]
+    shown = steps_with_stops(session, page.content)[0]
+    main = next(row for row, step in enumerate(shown) if step.is_main)
+    step_of_stop = {id(stop): row for row, step in enumerate(shown) for stop in step.stops}
+    slides = [
+        *(Slide("word", "A new word", _first_with(name, told), word=words[name]) for name in session.words.new if name in words),
+        *_reading_slides(session, spreads, step_of_stop),
+        *activity_slides(activities, _steps_of_lines(session, page.content)),
+        Slide("task", "Your turn", main, main=session.steps[main]),
+        *(Slide("stem", "Say together", main, says=sentence) for sentence in session.stem_sentences),
+    ]  # fmt: skip
+    slides.sort(key=lambda slide: slide.step)
+    last = len(session.steps) - 1
+    exit_question = session.exit_question
+    return [*slides, Slide("exit", "A question to end on", last, says=exit_question.ask, answer=exit_question.answer)]
+
+
+def _first_with(word: str, told: Sequence[str]) -> int:
+    return next((row for row, words in enumerate(told) if word.casefold() in words.casefold()), 0)
+
+
+def _reading_slides(session: Session, spreads: Mapping[int, Spread], steps: Mapping[int, int]) -> Iterator[Slide]:
+    """Each stretch of pages, and each stop with the picture of its page; pages are read in the step of the next stop."""
+    step = 0
     for reading in session.reads:
         for pages in stretches(reading, spreads):
-            title = str(pages)
-            yield Slide("page", title[:1].upper() + title[1:], spread=spreads.get(pages.first), pages=pages)
+            ahead = (steps[id(stop)] for stop in reading.stops if stop.page >= pages.last and id(stop) in steps)
+            step = max(step, min(ahead, default=step))
+            title, spread = str(pages), spreads.get(pages.first)
+            yield Slide("page", title[:1].upper() + title[1:], step, spread=spread, pages=pages)
             for stop in reading.stops:
                 if stop.page == pages.last:
-                    yield Slide("stop", f"Stop on page {pages.last}", stop=stop)
-    for name in session.words.new:
-        if name in words:
-            yield Slide("word", "A new word", word=words[name])
-    for worked in activities:
-        yield from activity_slides(worked)
-    for sentence in session.stem_sentences:
-        yield Slide("stem", "Say together", says=sentence)
-    yield Slide("exit", "A question to end on", says=session.exit_question.ask, answer=session.exit_question.answer)
+                    step = max(step, steps.get(id(stop), step))
+                    yield Slide("stop", f"Stop on page {pages.last}", step, spread=spreads.get(stop.page), stop=stop)
 
 
 def stretches(reading: Reading, spreads: Container[int]) -> Iterator[Pages]:
@@ -82,33 +103,27 @@ def stretches(reading: Reading, spreads: Container[int]) -> Iterator[Pages]:
             first = page + 1
 
 
-def activity_slides(worked: WorkedOut) -> Iterator[Slide]:
-    """An activity: its question and its boards, or the task alone where there is nothing to move."""
-    if worked.solution is None or worked.fields is None:
-        return
-    boards = tuple(boards_of(worked))
-    yield Slide(
-        "activity",
-        worked.fields.title,
-        solution=worked.solution,
-        boards=boards,
-        figures=tuple((figure.alt, _drawn(figure)) for figure in _not_played(worked.solution, boards)),
-        givens=tuple(_givens(worked.solution, boards)),
-    )
+def _steps_of_lines(session: Session, body: Body) -> Mapping[int, int]:
+    """The step in which each activity stands, by its line."""
+    rows = {words_of(step.name): row for row, step in enumerate(session.steps)}
+    return {
+        fence.line: rows[section.heading.words]
+        for section in body.sections
+        if section.heading.words in rows
+        for fence in Body(section.blocks).activities
+    }
 
 
-def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]:
-    """The task's figures that are not themselves the board."""
-    played = (*_PLAYED_ON, *((ClockFace,) if boards and boards[0].layout == "clock" else ()))
-    for figure in solution.task.figures:
-        if not boards or not isinstance(figure.data, played):
-            yield figure
+def activity_slides(activities: Sequence[PageActivity], steps: Mapping[int, int]) -> Iterator[Slide]:
+    """A slide for each question of each activity, those of its versions for other years among them."""
+    step = 0
+    for activity in activities:
+        step = max(step, steps.get(activity.fence.line, step))
+        if activity.worked.done is not None:
+            yield from example_slides(activity.worked.done, step)
 
 
-def _givens(solution: Solution, boards: Sequence[Board]) -> Iterator[str]:
-    if boards and boards[0].layout == "slots":
-        yield from (str(line) for line in solution.task.lines if not line.gaps and not line.asks)
-
-
-def _drawn(figure: Figure) -> Markup:
-    return Markup(draw(figure.data))
+def example_slides(done: AnyWorked, step: int = 0) -> Iterator[Slide]:
+    """A slide for each question of one activity."""
+    for part in parts_of(done):
+        yield Slide("activity", part.title, step, part=part)

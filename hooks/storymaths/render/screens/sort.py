@@ -4,25 +4,47 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from ...activities.sort.tasks import Filling, GuessTask, Placing, SortAnswer, SortTask
+from ...activities.saying import capital
+from ...activities.sort.solve import labels_that_miss
+from ...activities.sort.tasks import Filling, GuessedRule, GuessTask, Placing, SortAnswer, SortTask
 from ...activities.worked import Worked
-from ...model.figures import FigureData
+from ...model.activity import Task
 from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
 from .board import Board, Layout, Piece, Place, keyed
 from .pieces import card, card_id, cast
 
+_FEWEST_RULES, _FEWEST_OTHERS = 6, 3
 SortWorked = Worked[SortTask, SortAnswer]
 
 
 def boards(worked: SortWorked) -> Iterable[Board]:
-    """One board for a sorting or for boxes; none for a rule to be guessed."""
+    """One board for a sorting or for boxes, or with rules to choose from."""
     values = [answer.value for answer in worked.solution.answers]
     match values:
         case [Placing() as placing]:
-            layout, names = _diagram(worked.solution.task.figures[0].data)
-            yield _regions(layout, _pieces(worked), names, placing)
+            yield lay_out(worked.solution.task, _pieces(worked), placing)
         case [Filling(), *_]:
             yield _boxes(_pieces(worked), [value.boxes for value in values if isinstance(value, Filling)])
+        case [GuessedRule(), *_]:
+            yield _rules(worked)
+
+
+def lay_out(task: Task, pieces: Sequence[Piece], placing: Placing) -> Board:
+    """The board of the diagram that a task shows."""
+    diagrams = (figure.data for figure in task.figures)
+    layout, names = _diagram(next(one for one in diagrams if isinstance(one, SortHoop | SortVenn | SortCarroll)))
+    return _regions(layout, pieces, names, placing)
+
+
+def _rules(worked: SortWorked) -> Board:
+    """The rules that fit, each an answer, among others about the same facts that do not."""
+    assert isinstance(worked.fields, GuessTask)
+    fitting = [answer.says.rstrip(".") for answer in worked.solution.answers]
+    others = [capital(label) for label in labels_that_miss(worked.fields, worked.context)]
+    cards = sorted({*fitting, *others[: max(_FEWEST_RULES - len(fitting), _FEWEST_OTHERS)]})
+    place = Place("rule", "the rule", 1)
+    ways = [[{place.id: [card_id(rule)]}] for rule in fitting]
+    return Board("slots", "", tuple(map(card, cards)), (place,), keyed((place,), ways))
 
 
 def _pieces(worked: SortWorked) -> tuple[Piece, ...]:
@@ -32,13 +54,14 @@ def _pieces(worked: SortWorked) -> tuple[Piece, ...]:
     return cast(worked.context.characters, worked.solution.task.shows)
 
 
-def _diagram(figure: FigureData) -> tuple[Layout, dict[str, str]]:
+def _diagram(figure: SortHoop | SortVenn | SortCarroll) -> tuple[Layout, dict[str, str]]:
     """How a sorting looks, and what each of its regions is called."""
     if isinstance(figure, SortHoop):
         return "rings", {"in": figure.label, "out": figure.otherwise}
-    assert isinstance(figure, SortVenn | SortCarroll)
     (one, other), (not_one, not_other) = figure.labels, figure.otherwise
-    return "venn" if isinstance(figure, SortVenn) else "carroll", {
+    if isinstance(figure, SortVenn):  # its rings show what goes together
+        return "venn", {"first": one, "both": "both", "second": other, "neither": "neither"}
+    return "carroll", {
         "first": f"{one}, {not_other}",
         "both": f"{one} and {other}",
         "second": f"{other}, {not_one}",
