@@ -15,6 +15,7 @@ from ..model.collection import Collection
 from ..model.site_settings import Face
 from ..render.in_type.drawings import drawings_in_type
 from ..render.sheets.of_page import book_sheets, home_sheets, session_sheets
+from ..render.sheets.other_numbers import OTHER_NUMBERS
 from ..render.sheets.pictures import LARGEST, photograph
 from ..render.sheets.sheet import House, SheetData
 from ..render.sheets.sheet_context import SheetContext
@@ -102,12 +103,20 @@ def _whole_sets(collection: Collection, sheets: Sequence[Sheet]) -> Iterator[_Pl
     """A file a session with all its sheets, and one a book, but for the booklet, whose pages are in another order."""
     for name, book in collection.books.items():
         for session in collection.sessions_of(name):
-            lesson = whole_lesson(session, [(one.data, one.pages) for one in sheets if one.source == session.source])
+            lesson = whole_lesson(session, _taught_with(sheets, session.source))
             yield session.source, f"{session.source[:-3]}-{lesson.what}", lesson
         source, folder = _of_book(collection, name)
-        own = [one for one in sheets if one.source.startswith(f"{folder}/") and one.what != "story-booklet"]
+        own = [
+            one
+            for one in sheets
+            if one.source.startswith(f"{folder}/") and one.what not in ("story-booklet", OTHER_NUMBERS)
+        ]
         whole = whole_book(book, [(sheet.data, sheet.pages) for sheet in own])
         yield source, f"{folder}/{whole.what}", whole
+
+
+def _taught_with(sheets: Sequence[Sheet], source: str) -> list[tuple[SheetData, int]]:
+    return [(one.data, one.pages) for one in sheets if one.source == source and one.what != OTHER_NUMBERS]
 
 
 def _of_book(collection: Collection, name: str) -> tuple[str, str]:
