@@ -10,9 +10,11 @@ from ...model.address import SCREEN_TO_TRY, link, screen_page
 from ...model.document import Document
 from ...model.session import Session
 from ...model.story import Story
+from ...parse.body import words_of
 from ..book_pages import spreads_of
 from ..inline import asked
 from ..site import Rendered, Site
+from .another import OtherBoards
 from .board import Board
 from .slides import Slide, Spread, activity_slides, slides_of
 
@@ -43,8 +45,14 @@ def draw_screen_to_try(site: Site, examples: Sequence[WorkedOut]) -> Rendered:
 
 def _draw(site: Site, source: str, slides: Sequence[Slide], **values: Any) -> str:
     boards = [[_with_links(board, source) for board in slide.boards] for slide in slides]
+    values["others"] = [[_another(one, source) for one in slide.others] for slide in slides]
     values["asked"] = lambda words: asked(words, source)
     return site.draw("screen.html", source, slides=list(zip(slides, boards, strict=True)), **values)
+
+
+def _another(one: OtherBoards, source: str) -> dict[str, Any]:
+    boards = [_with_links(board, source) for board in one.boards]
+    return {"ask": words_of(one.ask), "boards": boards, "answers": [words_of(says) for says in one.answers]}
 
 
 def _with_links(board: Board, source: str) -> dict[str, Any]:

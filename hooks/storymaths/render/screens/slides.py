@@ -16,6 +16,7 @@ from ...model.figures.measures import Balance, ClockFace
 from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
 from ...model.session import Reading, Session, Stop
 from ..figures.table import draw
+from .another import OtherBoards, other_boards
 from .board import Board
 from .table import boards_of
 
@@ -49,6 +50,7 @@ class Slide:
     figures: tuple[tuple[str, Markup], ...] = field(default=())
     givens: tuple[str, ...] = ()
     """Lines to be read, such as clues, that no board shows."""
+    others: tuple[OtherBoards, ...] = ()
 
 
 def slides_of(
@@ -87,13 +89,16 @@ def activity_slides(worked: WorkedOut) -> Iterator[Slide]:
     if worked.solution is None or worked.fields is None:
         return
     boards = tuple(boards_of(worked))
+    figures = tuple((figure.alt, _drawn(figure)) for figure in _not_played(worked.solution, boards))
+    givens = tuple(_givens(worked.solution, boards))
     yield Slide(
         "activity",
         worked.fields.title,
         solution=worked.solution,
         boards=boards,
-        figures=tuple((figure.alt, _drawn(figure)) for figure in _not_played(worked.solution, boards)),
-        givens=tuple(_givens(worked.solution, boards)),
+        figures=figures,
+        givens=givens,
+        others=() if figures or givens else tuple(other_boards(worked, boards)),
     )
 
 

@@ -18,7 +18,7 @@ from ...activities import share as share_kind
 from ...activities import sort as sort_kind
 from ...activities.kind import F, Kind, V
 from ...activities.work_out import WorkedOut
-from ...activities.worked import Worked
+from ...activities.worked import AnyWorked, Worked
 from . import balance, bonds, chart, clock, money, number_sentence, order, sequence, share, sort
 from .board import Board
 
@@ -49,7 +49,11 @@ PLAYED: Mapping[str, Played[Any, Any]] = {played.kind.name: played for played in
 
 def boards_of(worked: WorkedOut) -> list[Board]:
     """The boards of an activity, in order; none for a kind not played, or one that could not be worked out."""
-    done = worked.done
-    if done is None or done.kind.name not in PLAYED:
+    return [] if worked.done is None else boards_of_done(worked.done)
+
+
+def boards_of_done(done: AnyWorked) -> list[Board]:
+    """The same of one that could be worked out."""
+    if done.kind.name not in PLAYED:
         return []
     return [board for board in PLAYED[done.kind.name].boards(done) if board.answers]
