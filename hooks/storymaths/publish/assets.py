@@ -9,6 +9,7 @@ from pathlib import Path
 from ..model.carried import carried
 from ..model.site_settings import Colours, SiteSettings
 from ..render.site import Site
+from .class_records import class_records
 from .coverage_files import coverage_files
 from .data_files import data_files
 from .fonts import letterforms
@@ -23,7 +24,7 @@ _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
 def assets(site: Site) -> Mapping[str, bytes | str]:
     """What the collection gives: each file's address from the site's root, and what is in it."""
-    return {**data_files(site), **coverage_files(site), **moved_pages(site)}
+    return {**data_files(site), **coverage_files(site), **class_records(site), **moved_pages(site)}
 
 
 def look(kept: Path, settings: SiteSettings) -> Mapping[str, bytes | str]:

@@ -12,11 +12,14 @@ from pathlib import Path
 
 from ..model.address import source_of
 from ..model.collection import Collection
+from ..model.document import Document
+from ..model.series import Series
 from ..model.site_settings import Face
 from ..render.in_type.drawings import drawings_in_type
 from ..render.sheets.of_page import book_sheets, home_sheets, session_sheets
 from ..render.sheets.other_numbers import OTHER_NUMBERS
 from ..render.sheets.pictures import LARGEST, photograph
+from ..render.sheets.series_sheets import series_sheets
 from ..render.sheets.sheet import House, SheetData
 from ..render.sheets.sheet_context import SheetContext
 from ..render.sheets.typesetting import content_key, copy_of
@@ -58,6 +61,7 @@ def sheets_of(site: Site, root: Path, cache: Path) -> list[Sheet]:
     collection = site.collection
     context = SheetContext(collection, site.activities_of, _drawings(root, drawings_in_type(collection)))
     planned = [one for book in collection.books for one in _planned(context, book)]
+    planned += [one for series in collection.of_kind(Series) for one in _planned_for_series(context, series)]
     sheets = _made(planned, site, cache)
     return sheets + _made(list(_whole_sets(collection, sheets)), site, cache)
 
@@ -97,6 +101,10 @@ def _planned(sheets: SheetContext, name: str) -> Iterator[_Planned]:
         yield from ((source, f"{source[:-3]}-{one.what}", one) for one in home_sheets(sheets, home))
     source, folder = _of_book(collection, name)
     yield from ((source, f"{folder}/{one.what}", one) for one in book_sheets(sheets, collection.books[name], name))
+
+
+def _planned_for_series(sheets: SheetContext, page: Document[Series]) -> Iterator[_Planned]:
+    yield from ((page.source, f"{page.source[:-3]}-{one.what}", one) for one in series_sheets(sheets, page))
 
 
 def _whole_sets(collection: Collection, sheets: Sequence[Sheet]) -> Iterator[_Planned]:
