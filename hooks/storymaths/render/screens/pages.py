@@ -15,6 +15,7 @@ from ..book_pages import spreads_of
 from ..inline import asked
 from ..site import Rendered, Site
 from .another import OtherBoards
+from .begin import begin_slides
 from .board import Board
 from .slides import Slide, Spread, activity_slides, slides_of
 
@@ -32,7 +33,8 @@ def draw_screen(site: Site, page: Document[Session]) -> Rendered:
 def slides_on_screen(site: Site, page: Document[Session], spreads: Mapping[int, Spread] | None = None) -> list[Slide]:
     """The slides of a session's screen after its first; without ``spreads`` the story's pages are not drawn on them."""
     worked = [found.worked for found in site.activities_of(page)]
-    return list(slides_of(page.fields, spreads or {}, site.collection.reference.words, worked))
+    own = slides_of(page.fields, spreads or {}, site.collection.reference.words, worked)
+    return [*begin_slides(site, page), *own]
 
 
 def draw_screen_to_try(site: Site, examples: Sequence[WorkedOut]) -> Rendered:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Container, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from markupsafe import Markup
 
@@ -88,18 +88,16 @@ def activity_slides(worked: WorkedOut) -> Iterator[Slide]:
     """An activity: its question and its boards, or the task alone where there is nothing to move."""
     if worked.solution is None or worked.fields is None:
         return
-    boards = tuple(boards_of(worked))
-    figures = tuple((figure.alt, _drawn(figure)) for figure in _not_played(worked.solution, boards))
-    givens = tuple(_givens(worked.solution, boards))
-    yield Slide(
-        "activity",
-        worked.fields.title,
-        solution=worked.solution,
-        boards=boards,
-        figures=figures,
-        givens=givens,
-        others=() if figures or givens else tuple(other_boards(worked, boards)),
-    )
+    slide = activity_slide(worked.fields.title, worked.solution, tuple(boards_of(worked)))
+    alone = not (slide.figures or slide.givens)
+    yield replace(slide, others=tuple(other_boards(worked, slide.boards)) if alone else ())
+
+
+def activity_slide(title: str, solution: Solution, boards: tuple[Board, ...]) -> Slide:
+    """The slide of a task with its boards."""
+    figures = tuple((figure.alt, _drawn(figure)) for figure in _not_played(solution, boards))
+    givens = tuple(_givens(solution, boards))
+    return Slide("activity", title, solution=solution, boards=boards, figures=figures, givens=givens)
 
 
 def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]:

@@ -20,7 +20,7 @@ from .sheet import Part, SheetData
 from .sheet_context import SheetContext, SheetPictures
 from .words import runs
 
-_ROOM_MM = 225
+_ROOM_MM = 235
 _AGO = {1: "From the last lesson", 3: "From three lessons ago", 7: "From seven lessons ago"}
 
 
@@ -50,7 +50,7 @@ def _height(solution: Solution) -> int:
     """About as many mm as a task takes in the closest lines."""
     shown = shown_task("", solution, SheetPictures(lambda source: None))
     rows = len(shown["lines"]) + len(shown["given"]) + (len(shown["table"]["rows"]) + 1 if shown["table"] else 0)
-    return 26 + 10 * rows + (32 if shown["players"] else 0) + 75 * len(shown["figures"])
+    return 24 + 10 * rows + (32 if shown["players"] else 0) + 52 * len(shown["figures"])
 
 
 def ago(before: int) -> str:
