@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ...covers.path import path_of
-from ...covers.starters import TakenUp, starter_of
+from ...covers.starters import starter_of
 from ...model.document import Document
 from ...model.series import Series
 from ...model.session import Session
@@ -27,13 +27,9 @@ def begin_slides(site: Site, page: Document[Session]) -> Iterator[Slide]:
         return
     sessions = path_of(every[0].fields, site.collection).sessions
     for taken in starter_of(sessions, sessions.index(page), site.activities_of):
-        yield _slide(taken)
+        boards = tuple(boards_of_done(taken.worked))
+        yield activity_slide(f"To begin, from {_AGO[taken.before]}", taken.worked.solution, boards)
 
 
 def _rank(series: Document[Series], page: Document[Session]) -> tuple[bool, str]:
     return series.fields.year != page.fields.year, series.fields.title
-
-
-def _slide(taken: TakenUp) -> Slide:
-    boards = tuple(boards_of_done(taken.worked)) if taken.solution is taken.worked.solution else ()
-    return activity_slide(f"To begin, from {_AGO[taken.before]}", taken.solution, boards)
