@@ -103,7 +103,7 @@ def test_no_two_pages_have_one_title(built: Path) -> None:
 
 
 def test_the_generator_is_named_on_the_credits_page_alone(built: Path) -> None:
-    naming = [p.name for p in built.rglob("*.html") if "MkDocs" in p.read_text(encoding="utf-8")]
+    naming = [p.name for p in built.rglob("*.html") if "mkdocs" in p.read_text(encoding="utf-8").lower()]
     assert naming == ["credits.html"]
 
 

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import os
+import shutil
 from pathlib import Path
 
 import pytest
-from built import built_site, copy_that_was_built, mkdocs_build
+from built import OLD_CLOCK, built_site, copy_that_was_built, mkdocs_build
 from project import PROJECT, copy_of_project
 from storymaths.build import Build
 from storymaths.pipeline import ProblemsFound, build_site, start_build
@@ -32,10 +34,25 @@ def project(tmp_path: Path) -> Path:
     return folder
 
 
-def test_both_frames_give_the_same_files_byte_for_byte(tmp_path: Path) -> None:
-    """In another folder, in another process, with names hashed otherwise."""
-    copy = copy_that_was_built(tmp_path / "elsewhere")
-    done = mkdocs_build(copy, PYTHONHASHSEED="77")
+def test_both_frames_give_the_same_files_byte_for_byte_everywhere(tmp_path: Path) -> None:
+    """In another folder and process, time zone and locale, with another clock and umask, and names hashed otherwise."""
+    copy = copy_that_was_built(tmp_path / "elsewhere é")
+    shutil.rmtree(copy / ".cache/letterforms")
+    for sheet in sorted((copy / ".cache/sheets").iterdir())[::20]:  # some are set again
+        sheet.unlink()
+    (tmp_path / "sitecustomize.py").write_text(OLD_CLOCK, encoding="utf-8")
+    before = os.umask(0o027)
+    try:
+        done = mkdocs_build(
+            copy,
+            PYTHONHASHSEED="77",
+            TZ="Pacific/Kiritimati",
+            LC_ALL="C",
+            SOURCE_DATE_EPOCH="86400",
+            PYTHONPATH=str(tmp_path),
+        )
+    finally:
+        os.umask(before)
     assert done.returncode == 0, done.stdout + done.stderr
     by_mkdocs, by_the_core = files_in(copy / "site"), files_in(built_site())
     assert by_mkdocs.keys() == by_the_core.keys()
@@ -68,10 +85,12 @@ def test_a_build_that_fails_on_the_way_leaves_the_last_site(project: Path) -> No
 
 
 def test_the_name_of_the_site_and_where_it_stands_are_in_its_settings(project: Path) -> None:
-    change(project / SITE, "name: Plover Quay", "name: Kelp & Co")
+    change(project / SITE, "name: Plover Quay", """name: 'Kelp <b>" & Co</b>'""")
     change(project / SITE, "https://ploverquay.example/", "https://ploverquay.example/maths")
     build = start_build(project)
-    assert " · Kelp &amp; Co</title>" in build.page("find.md")
+    name = "Kelp &lt;b&gt;&#34; &amp; Co&lt;/b&gt;"
+    assert f" · {name}</title>" in build.page("find.md")
+    assert f"{name}</a>" in build.page("find.md")
     assert 'href="/maths/look/site.css"' in str(build.files()["404.html"])
     assert "<loc>https://ploverquay.example/maths/</loc>" in str(build.files()["sitemap.xml"])
 

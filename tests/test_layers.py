@@ -15,8 +15,8 @@ from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
 STAGES = (
-    "model", "expression", "scripts", "parse", "claims", "check", "activities", "reading", "weeks", "covers", "render", "publish", "build",
-    "pipeline", "release", "upgrade", "commands",
+    "model", "expression", "scripts", "parse", "claims", "check", "activities", "reading", "weeks", "covers", "ideas", "edits",
+    "propose", "render", "publish", "build", "pipeline", "release", "upgrade", "commands",
 )  # fmt: skip
 MODULES = sorted(path for path in CORE.rglob("*.py"))
 LONGEST = 300
@@ -81,7 +81,7 @@ def test_only_the_frame_names_mkdocs() -> None:
     files = (path for path in (ROOT / "hooks").rglob("*") if path.suffix in endings)
     naming = sorted(path.name for path in files if "mkdocs" in path.read_text("utf-8").lower())
     # Its settings are carried and the frame is started by its name; the credits thank it.
-    assert naming == ["carried.py", "credits.html", "frame.py", "site_build.py"]
+    assert naming == ["carried.py", "frame.py", "site_build.py"]
 
 
 def test_every_rule_has_a_row_in_the_developers_guide() -> None:

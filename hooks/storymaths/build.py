@@ -15,7 +15,7 @@ from .model.document import Document
 from .model.page_fields import PageFields
 from .model.site_settings import FRONT, SiteSettings
 from .model.stand_ins import with_stand_ins
-from .publish.assets import PARTS, assets, look
+from .publish.assets import PARTS, assets, look, picture
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
 from .publish.open_data.files import open_data
@@ -170,14 +170,16 @@ class Build:
                 raise
             return {}
 
-    def _pictures(self) -> Mapping[str, Path]:
-        """Those of the content that is shown."""
+    def _pictures(self) -> Mapping[str, Path | str]:
+        """Those of the content that is shown, and can be."""
         if self.reading.collection is None or self._site is None:
             return {}
         whole, shown = self.reading.collection, self._site.collection.books
         hidden = tuple(page.beside("") for book, page in whole.books.items() if book not in shown)
         files = {source_of(name): self.root / name for name in sorted(whole.files) if not name.endswith(".md")}
-        return {name: path for name, path in files.items() if not name.startswith(hidden) and path.is_file()}
+        there = ((name, path) for name, path in files.items() if not name.startswith(hidden) and path.is_file())
+        served = ((name, picture(path)) for name, path in there)
+        return {name: content for name, content in served if content is not None}
 
     def finish(self, folder: Path) -> None:
         """Puts the print sheets beside the pages in the site's folder, and indexes the text.

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from .activities.memory import Memory
+from .check.echoes import without_echoes
 from .check.reference_data import as_problems
 from .check.rules import check_all
 from .model.collection import Collection
@@ -44,18 +45,18 @@ def read_and_check(root: Path, progress: Progress = silent, memory: Memory[Worke
 
     What ``memory`` holds is not solved again.
     """
-    with _no_collecting():
+    with no_collecting():
         try:
             reference = read_reference(root)
         except ReferenceBroken as error:
             return Reading(None, tuple(as_problems(error.faults)))
         collection = read_collection(root, reference, progress=progress)
         activities, found = _work_out(collection, memory)
-        told = sorted({*check_all(collection), *found})
-        last = reference.site.checked_with
-        warnings = tuple(problem for problem in told if is_newer(problem.since, last))
-        problems = tuple(problem for problem in told if not is_newer(problem.since, last))
-        return Reading(collection, problems, activities, warnings)
+        told, last = (*check_all(collection), *found), reference.site.checked_with
+        # What only warns hides no problem: a problem is an echo of problems alone.
+        problems = without_echoes([problem for problem in told if not is_newer(problem.since, last)])
+        warnings = {problem for problem in without_echoes(told) if is_newer(problem.since, last)}
+        return Reading(collection, tuple(sorted(problems)), activities, tuple(sorted(warnings)))
 
 
 def _work_out(collection: Collection, memory: Memory[WorkedOut] | None) -> tuple[PageActivities, list[Problem]]:
@@ -74,7 +75,7 @@ def _names_activities(fields: PageFields) -> bool:
 
 
 @contextmanager
-def _no_collecting() -> Iterator[None]:
+def no_collecting() -> Iterator[None]:
     """Holds the garbage collector back: what is read stays, and looking it over again and again doubles the time."""
     was_on = gc.isenabled()
     gc.unfreeze()  # what an earlier reading left may go

@@ -42,7 +42,7 @@ def test_all_faults_at_once_and_one_for_each_value() -> None:
     assert sorted(faults(text)) == [
         (3, 8, "\"teams\" is \"fve\"; it should be one of: 'any' or 'all' or a whole number."),
         (4, 22, '"cast.otter.mass" is "6.5"; it should be true or false or a whole number or words.'),
-        (4, 34, '"cast.hare" is "3"; it should be a set of `key: value` lines.'),
+        (4, 34, '"cast.hare" is "3"; it should be fields, each with its value.'),
         (5, 7, '"year" is "9": a year is Reception, 1, 2, 3, 4, 5 or 6.'),
         (6, 1, '"title" is already given above.'),
     ]

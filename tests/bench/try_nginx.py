@@ -1,6 +1,6 @@
-"""Tries the README's nginx settings on a published site: packing, keeping, policy, moved pages, pages not there.
+"""Tries the README's nginx settings on a published site: packing, keeping, types, policy, moved pages, pages not there.
 
-``python tests/bench/try_nginx.py [DEST]`` publishes this project to a folder that goes away, unless DEST is a site that
+``python tests/bench/try_nginx.py [DEST]`` publishes the tests' collection to a folder that goes away, unless DEST is a site that
 is published already, serves it on 127.0.0.1 by Debian's nginx (with libnginx-mod-http-brotli-static), and asks for a
 page of each sort. It says what came, and ends with 1 if anything is not as it should be.
 """
@@ -23,9 +23,18 @@ from pathlib import Path
 
 import brotli  # type: ignore[import-untyped]
 
-ROOT = Path(__file__).resolve().parents[2]
+sys.path.insert(0, str(Path(__file__).parent.parent))
+
+from project import ROOT, copy_of_project
+
 SESSION = "/books/cliff-house-lift/session-2.html"
-MOVED = "- {from: books/cliff-house-lift/home-9.md, to: books/cliff-house-lift/home-1.md, since: 2027-01-11}"
+LONG = f"{'a-long-way/' * 12}{'and-on-' * 30}end"
+"""A page that was renamed, of 350 letters; nginx by itself takes some fifty."""
+MOVED = "".join(
+    f"  - {{from: {was}.md, to: books/cliff-house-lift/home-1.md, since: 2027-01-11}}\n"
+    for was in ("books/cliff-house-lift/home-9", LONG)
+)
+SVG = "/books/cliff-house-lift/cover.svg"
 FRAME = """\
 include /etc/nginx/modules-enabled/*.conf;
 daemon off;
@@ -61,17 +70,18 @@ def main() -> int:
 
 
 def published(folder: Path) -> Path:
-    """This project with one page moved, published."""
-    project = folder / "project"
-    for name in ("content", "site_data", "hooks"):
-        shutil.copytree(ROOT / name, project / name, ignore=shutil.ignore_patterns("__pycache__"))
+    """The tests' collection with two pages moved, and a calendar beside it, published."""
+    project = copy_of_project(folder / "project")
     settings = project / "site_data/site.yaml"
     settings.write_text(settings.read_text("utf-8").replace("print_sheets: true", "print_sheets: false"), "utf-8")
-    (project / "site_data/moved.yaml").write_text(f"moved:\n  {MOVED}\n", encoding="utf-8")
+    (project / "site_data/moved.yaml").write_text(f"moved:\n{MOVED}", encoding="utf-8")
     dest = folder / "lessons"
     command = [sys.executable, "-m", "storymaths", "publish", str(dest)]
-    environment = {**os.environ, "PYTHONPATH": str(project / "hooks")}
+    environment = {**os.environ, "PYTHONPATH": str(ROOT / "hooks")}
     subprocess.run(command, cwd=project, env=environment, check=True)
+    (dest / "plan.ics").write_text("BEGIN:VCALENDAR\n", encoding="utf-8")
+    for file in (*dest.parent.rglob("*"), dest.parent):
+        file.chmod(0o755 if file.is_dir() else 0o644)
     return dest
 
 
@@ -134,6 +144,17 @@ def asked(port: int, dest: Path) -> Iterator[str]:
     status, _, data = ask(port, SESSION, If_None_Match=headers["etag"])
     print(f"{status} {SESSION} again, with its tag: {len(data)} bytes")
     yield _unless(status == 304, "fetched again although it has not changed")
+    for path, kind in (
+        (SVG, "image/svg+xml"),
+        ("/coverage/collection.csv", "text/csv"),
+        ("/plan.ics", "text/calendar"),
+    ):
+        status, headers, _ = ask(port, path)
+        told, policy = headers.get("content-type", ""), headers.get("content-security-policy", "")
+        print(f"{status} {path}: {told}; {policy}")
+        yield _unless(status == 200 and told.partition(";")[0] == kind, f"{path}: another type")
+        yield _unless(("default-src 'none'" in policy) == (path == SVG), f"{path}: another policy")
+        yield _unless("x-content-type-options" in headers and "cache-control" in headers, f"{path}: headers left out")
     fragment = next((dest / "pagefind/fragment").iterdir()).name
     kept = {
         SESSION: "no-cache", "/look/site.css": "no-cache", "/open-data/catalogue.json": "no-cache",
@@ -148,12 +169,12 @@ def asked(port: int, dest: Path) -> Iterator[str]:
     print(f"{status} /books/nowhere.html: {len(data):,} bytes")
     yield _unless(status == 404 and b"There is no such page" in data, "not our own page for what is not there")
     yield _unless("content-security-policy" in headers, "no policy on the page for what is not there")
-    if (dest / "books/cliff-house-lift/home-9.html").exists():
-        status, headers, _ = ask(port, "/books/cliff-house-lift/home-9.html")
-        print(f"{status} /books/cliff-house-lift/home-9.html to {headers.get('location')}")
-        yield _unless(
-            status == 301 and headers.get("location", "").endswith("/home-1.html"), "a moved page is not led on"
-        )
+    for was in ("books/cliff-house-lift/home-9", LONG):
+        if (dest / f"{was}.html").exists():
+            status, headers, _ = ask(port, f"/{was}.html")
+            print(f"{status} /{was}.html to {headers.get('location')}")
+            led = status == 301 and headers.get("location", "").endswith("/home-1.html")
+            yield _unless(led, "a moved page is not led on")
     for path in ("/../lessons.releases/1.json", "/..%2flessons.releases/1.json", "/.git/config"):
         status, _, _ = ask(port, path)
         yield _unless(status in (400, 403, 404), f"{path}: {status}")

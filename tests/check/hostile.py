@@ -259,6 +259,7 @@ def _markup() -> Iterator[Hostile]:
     yield _in_body("a link that runs, spelt otherwise", address, "[a](java&#x73;cript:alert(1))")
     yield _in_body("a link that runs, by name", address, "[a][b]\n\n[b]: JaVaScRiPt:alert(1)")
     yield _in_body("a link that is a page", address, "[a](data:text/html,<b>a</b>)")
+    yield _in_body("a link anybody on the way can change", address, "[a](http://example.org)")
     yield _in_body("a link without its beginning", address, "[a](//example.org)")
     yield _in_body("a picture from a website", "picture-from-elsewhere", "![a](https://example.org/spy.png)")
     yield _in_body(

@@ -37,7 +37,9 @@ def test_half_a_sentence_is_not_called_a_field() -> None:
 
 def test_no_message_shows_a_pattern() -> None:
     source = "books/cliff-house-lift/session-2.md"
-    (problem,) = problems_with({source: text_of(source).replace("item: sign-card", "item: sign card")})
+    (problem,) = problems_with({source: text_of(source).replace("item: sign-card", "item: sign(card)")})
     assert problem.message.endswith(
         'should be a name in small letters and digits, with hyphens between words, such as "sign-card".'
     )
+    (problem,) = problems_with({source: text_of(source).replace("item: sign-card", "item: sign card")})
+    assert 'Did you mean "sign-card"?' in problem.message

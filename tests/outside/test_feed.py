@@ -120,14 +120,16 @@ def test_every_dated_session_and_home_activity_is_in_it_newest_first(root: etree
 def test_words_of_any_kind_come_through() -> None:
     whole = collection()
     page = next(page for page in whole.of_kind(Session) if page.fields.changed)
-    odd = page.fields.model_copy(update={"title": "5 < 6 & “so” \x01]]>", "summary": "a\ud800b"})
+    last = page.fields.changed[-1].model_copy(update={"what": "A **new** [page](session-1.md), 5&nbsp;< 6."})
+    update = {"title": "5 < 6 & “so” \x01]]>", "summary": "a\ud800b", "changed": (last,)}
+    odd = page.fields.model_copy(update=update)
     changed = tuple(replace(d, fields=odd) if d.path == page.path else d for d in whole.documents)
     written = feed(site(replace(whole, documents=changed)))
     assert not feedparser.parse(written).bozo
     root = etree.fromstring(written.encode())
     (entry,) = [entry for entry in entries(root) if "5 < 6" in text(entry, "title")]
     assert text(entry, "title") == "5 < 6 & “so” ]]> (The Cliff House Lift)"
-    assert text(entry, "summary").endswith(" ab")
+    assert text(entry, "summary") == "Changed: A new page, 5 < 6. ab", "words, and no Markdown"
 
 
 def test_without_dates_or_without_an_address_there_is_no_feed() -> None:

@@ -18,7 +18,7 @@ S2 = "books/cliff-house-lift/session-2.md"
         ("", 1, "does not open with front matter"),
         ("# A heading\n", 1, "does not open with front matter"),
         ("---\nkind: page\ntitle: A\n", 1, "never closed"),
-        ("---\n- a\n---\n", 2, "not a list of"),
+        ("---\n- a\n---\n", 2, "it has no fields"),
         ("---\nkind: page\n title: A\n---\n", 3, ""),
     ],
 )

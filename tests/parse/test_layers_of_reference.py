@@ -58,6 +58,7 @@ def test_an_entry_is_added_and_one_is_corrected_field_by_field(tmp_path: Path) -
         ("words", "words:\n  - {word: sum, concept: summs}\n", "site_data/words.yaml:2:26", "not a known id"),
         ("words", "words:\n  - {concept: sums}\n", "site_data/words.yaml:2:5", "word"),
         ("themes", "themes: [\n", "site_data/themes.yaml", ""),
+        ("drawings", "refused_elements: {}\n", "site_data/drawings.yaml", "the program's own"),
         ("thems", "themes: []\n", "site_data/thems.yaml", "there is no list of this name"),
         ("years", "years:\n  - {year: 2, tables: [2, 5, ten]}\n", "site_data/years.yaml:2:", "whole number"),
     ],

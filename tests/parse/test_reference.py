@@ -41,7 +41,7 @@ from storymaths.parse.reference import ReferenceBroken, read_reference
         ("curricula/england-2028.yaml", "revised: '2026-11-25'", "revised: 2026", "a date is written year-month-day"),
         ("bank_holidays.yaml", "2027-03-26, name", "2027-03-29, name", "already in this list"),
         ("bank_holidays.yaml", "2027-03-26, name", "2037-03-26, name", "outside the years 2026 to 2028"),
-        ("bank_holidays.yaml", "2027-03-26, name", "2027-03-36, name", "day is out of range"),
+        ("bank_holidays.yaml", "2027-03-26, name", "2027-03-36, name", "2027-03-36 is not a day"),
         ("bank_holidays.yaml", "by: statute", "by: statut", "not a known id"),
         ("asked.yaml", "concepts: [mass]", "concepts: [mas]", 'concepts is "mas", which is not a known id'),
         ("asked.yaml", "words: [remainder]", "words: [remander]", 'words is "remander", which is not a known id'),

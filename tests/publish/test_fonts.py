@@ -7,7 +7,8 @@ import io
 import pytest
 from fontTools.ttLib import TTFont
 from project import PROJECT, ROOT
-from storymaths.publish.fonts import letterforms
+from storymaths.publish.font_subsetting import cut
+from storymaths.publish.fonts import _FONTS, _file, letterforms
 
 KEPT = PROJECT / ".cache" / "letterforms"
 
@@ -18,6 +19,12 @@ SIGNS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789+−×÷=
 def test_every_sign_we_print_is_there(address: str) -> None:
     font = TTFont(io.BytesIO(letterforms(KEPT)[address]))
     assert [sign for sign in SIGNS if ord(sign) not in font.getBestCmap()] == []
+
+
+def test_they_do_not_tell_when_they_were_cut(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "86400")  # what fontTools takes for the clock
+    cut_again = cut(_file(_FONTS["abeezee"]), "Storymaths Child")
+    assert cut_again == letterforms(KEPT)["fonts/child.woff2"]
 
 
 def test_they_are_small() -> None:

@@ -136,6 +136,8 @@ def test_the_licence_is_the_series_and_the_projects() -> None:
     words = (unpacked() / "LICENCE.txt").read_text(encoding="utf-8")
     assert f"A term on Plover Quay, version {VERSION}" in words
     assert "Creative Commons Attribution 4.0" in words
+    notices = (unpacked() / PAGES / "look/licences.txt").read_text(encoding="utf-8")
+    assert "SIL OPEN FONT LICENSE" in notices, "letterforms are handed on"
 
 
 def test_its_size_is_said_before_it_is_made_and_is_so() -> None:

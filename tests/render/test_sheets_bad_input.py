@@ -16,7 +16,7 @@ from storymaths.parse.document import parse_document
 from storymaths.render.sheets.answer_key import answer_key
 from storymaths.render.sheets.cast_cards import book_cards
 from storymaths.render.sheets.of_page import session_sheets
-from storymaths.render.sheets.pictures import LARGEST, usable
+from storymaths.render.sheets.pictures import LARGEST, for_paper
 from storymaths.render.sheets.sheet_context import SheetContext
 
 BOOK = "books/cliff-house-lift/index.md"
@@ -76,7 +76,7 @@ BAD = {
     "outside picture": CAMEL.replace("</svg>", "<image href='https://example.com/a.png' width='9' height='9'/></svg>"),
     "outside style": CAMEL.replace("</svg>", "<style>@import url(https://example.com/a.css);</style></svg>"),
     "outside use": CAMEL.replace("</svg>", "<use href='https://example.com/a.svg#b'/></svg>"),
-    "entities": '<!DOCTYPE svg [<!ENTITY a "aaaa">]>' + CAMEL,
+    "entities": '<!DOCTYPE svg [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;">]>' + CAMEL,
     "huge": CAMEL.replace("</svg>", "<!--" + "x" * LARGEST + "--></svg>"),
     "deep": "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'>" + "<g>" * 5000 + "</g>" * 5000 + "</svg>",
 }
@@ -92,9 +92,15 @@ def test_a_drawing_that_cannot_be_used_leaves_a_card_with_its_name(drawing: str)
     assert faults_of(sheet) == []
 
 
+def test_blurs_and_shadows_are_left_out_on_paper() -> None:
+    blur = CAMEL.replace("</svg>", "<filter id='f'/><g filter='url(#f)'/><g style='filter:url( #f )'/></svg>")
+    assert 'filter="none"' in (for_paper(blur) or "")
+    assert 'style="filter: none"' in (for_paper(blur) or "")
+
+
 def test_a_drawing_with_a_script_or_a_link_elsewhere_is_not_used() -> None:
-    assert usable(CAMEL)
-    assert [name for name in BAD if usable(BAD[name])] == []
+    assert for_paper(CAMEL)
+    assert [name for name in BAD if for_paper(BAD[name])] == []
 
 
 @pytest.mark.parametrize(

@@ -6,18 +6,25 @@ import html
 import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 import yaml
-from project import copy_of_project
+from project import collection, copy_of_project, problems_with, reference, text_of
 from storymaths.build import Build
+from storymaths.check.echoes import without_echoes
+from storymaths.check.rules import check_all
 from storymaths.model.address import source_of
+from storymaths.model.document import Unread
+from storymaths.parse.collection import read_page
 from storymaths.pipeline import start_build
 
 PLAIN = "about-the-quay.md"
 Slip = dict[str, str]
-SLIPS: list[Slip] = yaml.safe_load((Path(__file__).parent / "slips.yaml").read_text(encoding="utf-8"))
+SLIPS: list[Slip]
+TOLD: list[Slip]
+SLIPS, TOLD = yaml.safe_load_all((Path(__file__).parent / "slips.yaml").read_text(encoding="utf-8"))
 
 
 @pytest.fixture(scope="module")
@@ -37,7 +44,9 @@ def made(slip: Slip, root: Path, kept: Path) -> Iterator[None]:
     """A slip in the project, mended at the end."""
     path = root / slip["path"]
     (shutil.copytree if path.is_dir() else shutil.copy)(path, kept / "as-it-was")
-    if path.is_dir():
+    if "to" in slip:
+        path.rename(root / slip["to"])
+    elif path.is_dir():
         shutil.rmtree(path)
     elif "new" not in slip:
         path.unlink()
@@ -48,11 +57,13 @@ def made(slip: Slip, root: Path, kept: Path) -> Iterator[None]:
         assert slip["old"] in text, f"the collection has changed: {slip['old']!r} is no longer in {slip['path']}"
         path.write_text(text.replace(slip["old"], slip["new"], 1), encoding="utf-8")
     yield
+    if "to" in slip:
+        (root / slip["to"]).unlink()
     (shutil.copytree if (kept / "as-it-was").is_dir() else shutil.copy)(kept / "as-it-was", path)
 
 
 def name_of(slip: Slip) -> str:
-    return f"{slip['path']} {slip.get('new', '(gone)')}"
+    return f"{slip['path']} {slip.get('new', slip.get('to', '(gone)'))}"
 
 
 def problems_on(page: str) -> str:
@@ -81,12 +92,27 @@ def test_a_slip_is_said_on_its_page_and_on_the_first_and_no_page_is_lost(
         ):  # what stands beside the pages is made of all of them, whichever page has the slip
             build.files()
     assert slip["says"] in problems_on(pages[slip.get("page", source_of(slip["path"]))])
-    assert build.reading.problems
+    assert len(build.reading.problems) == int(slip.get("problems", 1))
     told = problems_on(pages["index.md"])
     for problem in build.reading.problems:
         assert problem.message in told
         assert problem.fix in told
         assert str(problem.place) in told
+
+
+@pytest.mark.parametrize("slip", TOLD, ids=name_of)
+def test_a_slip_is_told_once_and_in_words(slip: Slip) -> None:
+    source = source_of(slip["path"])
+    text = text_of(source)
+    assert slip["old"] in text
+    changed = text.replace(slip["old"], slip["new"], 1)
+    page = read_page(slip["path"], changed.encode(), reference().limits.files)
+    alone = replace(collection(), documents=(), unread=(page,)) if isinstance(page, Unread) else None
+    problems = without_echoes(check_all(alone) if alone else problems_with({source: changed}))
+    assert len(problems) == int(slip.get("problems", 1))
+    for problem in problems:
+        assert slip["says"] in f"{problem.message} {problem.fix}"
+        assert source_of(problem.place.path) == slip.get("page", source)
 
 
 def test_a_page_that_the_program_cannot_draw_says_so(whole: Build, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -9,10 +9,10 @@ from typing import Any
 import yaml
 from pydantic import ValidationError
 
-from ..check.suggestion import did_you_mean
 from ..model.document import Fault, Loc
 from ..model.problem import Place, Problem
 from ..parse.schema_faults import faults_of
+from ..parse.suggestion import did_you_mean
 from ..parse.yaml_text import BrokenYaml, YamlLocator, load
 from .kind import ActivityFields, Kind
 from .rules import BROKEN
@@ -44,9 +44,9 @@ def read_block(text: str) -> Block | list[Problem]:
     try:
         raw, twice = load(text)
     except BrokenYaml as broken:
-        return [_unreadable(broken.reason, broken.line, broken.column)]
+        return [_unreadable(broken.reason, broken.line, broken.column, broken.fix)]
     if not isinstance(raw, dict):
-        message = "The activity is not a list of `key: value` lines."
+        message = "The activity has no fields."
         return [BROKEN.problem(Place(""), message, "start with a line such as `kind: balance`.")]
     problems = [
         BROKEN.problem(
@@ -66,7 +66,7 @@ def read_block(text: str) -> Block | list[Problem]:
     try:
         fields = schema.model_validate(raw)
     except ValidationError as error:
-        faults = _without_misspelt(_without_other_sorts(faults_of(error, schema, raw, locator)))
+        faults = _without_other_sorts(faults_of(error, schema, raw, locator))
         return [*problems, *(_in_words(fault, kind, schema) for fault in faults)]
     return problems or Block(kind, fields, raw, text)
 
@@ -95,11 +95,12 @@ def _spot(event: yaml.Event) -> tuple[int, int]:
     return (mark.line + 1, mark.column + 1) if mark else (1, 1)
 
 
-def _unreadable(reason: str, line: int, column: int) -> Problem:
+def _unreadable(reason: str, line: int, column: int, fix: str = "") -> Problem:
     return BROKEN.problem(
         Place("", line, column),
         f"The activity could not be read: {reason}.",
-        "look just before this spot for a colon inside a text (put the text in double quotes), a tab, "
+        fix
+        or "look just before this spot for a colon inside a text (put the text in double quotes), a tab, "
         "or a line that does not line up with its neighbours.",
     )
 
@@ -117,25 +118,6 @@ def _without_other_sorts(faults: Sequence[Fault]) -> list[Fault]:
     """The faults without that of the whole cast, where something inside it is what is wrong."""
     inside_cast = any(fault.field.startswith("cast.") for fault in faults)
     return [fault for fault in faults if not (inside_cast and fault.field == "cast")]
-
-
-def _without_misspelt(faults: Sequence[Fault]) -> list[Fault]:
-    """The faults without a field that is missing because its name is misspelt: one word put right mends both."""
-
-    def is_misspelt(missing: Fault) -> bool:
-        return any(
-            fault.kind == "unknown"
-            and _holder(fault) == _holder(missing)
-            and f'"{missing.field}"' in did_you_mean(fault.field, fault.known)
-            for fault in faults
-        )
-
-    return [fault for fault in faults if fault.kind != "missing" or not is_misspelt(fault)]
-
-
-def _holder(fault: Fault) -> str:
-    """What the field stands in; empty for the activity itself."""
-    return fault.detail.rpartition(".")[0]
 
 
 def _task_unknown(kind: Kind[Any], raw: Mapping[str, Any], locator: YamlLocator) -> Problem | None:
@@ -172,4 +154,6 @@ def _in_words(fault: Fault, kind: Kind[Any], schema: type[ActivityFields]) -> Pr
         return BROKEN.problem(fault.place, "The list here is too short.", f"it needs at least {int(name) + 1} items.")
     if fault.kind == "missing":
         return BROKEN.problem(fault.place, f'The field "{name}" is missing.', f'add a line "{name}:" with its value.')
-    return BROKEN.problem(fault.place, f'"{name}" {fault.detail}.', "change the value to what the field is for.")
+    return BROKEN.problem(
+        fault.place, f'"{name}" {fault.detail}.', fault.fix or "change the value to what the field is for."
+    )

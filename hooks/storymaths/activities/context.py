@@ -5,13 +5,13 @@ from __future__ import annotations
 import posixpath
 from collections.abc import Iterator, Mapping, Sequence
 
-from ..check.suggestion import did_you_mean
 from ..expression.noun import plural
 from ..model.activity import CastMember, Context
 from ..model.book import Book, FactAbout, FactValue
 from ..model.document import Loc
 from ..model.reference import ActivityCaps, Reference
 from ..model.year import YearLimits
+from ..parse.suggestion import did_you_mean
 from .kind import ActivityFields, Unsolvable
 
 Cast = tuple[str, ...] | Mapping[str, Mapping[str, FactValue]] | str | None

@@ -62,9 +62,11 @@ class ActivityFields(Strict):
     """The name of the task, as in ``site_data/tasks.yaml`` and after the field that says which is meant."""
 
     kind: Text
+    """The kind of activity, in one word."""
     id: Id | None = None
     """A short name of its own on its page, by which a bend names it; without one it goes by its title."""
     title: Text
+    """What it is called."""
     ask: Text | None = None
     """The task in the author's own words, in place of the kind's."""
     cast: tuple[Id, ...] | InlineCast | Literal["all"] | None = None

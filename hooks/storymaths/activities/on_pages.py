@@ -11,7 +11,7 @@ from typing import Any
 from ..check.mistake_is_true import mistakes_that_are_none
 from ..check.number_sentence_untrue import untruths
 from ..model.bend import YearBend
-from ..model.body import Fence
+from ..model.body import ACTIVITY, Fence
 from ..model.collection import Collection
 from ..model.document import Document, Loc
 from ..model.home import Home
@@ -145,4 +145,7 @@ def _worked(
         for p in worked.problems
         if p.rule not in told
     )
+    if fence.info != ACTIVITY:
+        message = f"An activity is marked ```{ACTIVITY}; this one is marked ```{fence.info}."
+        shifted = (BROKEN.problem(place, message, f"write ```{ACTIVITY}"), *shifted)
     return PageActivity(fence, place, replace(worked, problems=shifted))

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from ..check.suggestion import did_you_mean
 from ..model.bend import YearBend
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.fields import year_name
 from ..model.page_fields import PageFields
 from ..model.problem import Problem
+from ..parse.suggestion import did_you_mean
 from .kind import ActivityFields
 from .on_pages import PageActivities, PageActivity, bends_of
 from .rules import BEND_UNCLEAR, NAME_TWICE, OUT_OF_PLACE, every_rule

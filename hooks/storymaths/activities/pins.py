@@ -8,11 +8,11 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from ..check.suggestion import did_you_mean
 from ..model.activity import Context
 from ..model.book import FactValue
 from ..model.document import Loc
 from ..model.year import YearLimits
+from ..parse.suggestion import did_you_mean
 from .claims import claims_none
 from .kind import ActivityFields, Kind, Unsolvable
 

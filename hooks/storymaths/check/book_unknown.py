@@ -10,7 +10,7 @@ from ..model.page_fields import OfBook
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..model.series import Series
-from .suggestion import did_you_mean
+from ..parse.suggestion import did_you_mean
 
 RULE = Rule(
     name="book-unknown",

@@ -23,5 +23,5 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each value that is not of its field's sort."""
     for fault in faults(collection, "mistyped"):
         yield RULE.problem(
-            fault.place, f'"{fault.field}" {fault.detail}.', "change the value to what the field is for."
+            fault.place, f'"{fault.field}" {fault.detail}.', fault.fix or "change the value to what the field is for."
         )

@@ -25,6 +25,7 @@ def check(collection: Collection) -> Iterator[Problem]:
         yield RULE.problem(
             fault.place,
             f"The front matter could not be read: {fault.detail}.",
-            "look just before this spot for a colon or # inside a text, or a comma inside a text within [ ] or { } (put "
+            fault.fix
+            or "look just before this spot for a colon or # inside a text, or a comma inside a text within [ ] or { } (put "
             "the text in double quotes), a tab, or a line that does not line up with its neighbours.",
         )

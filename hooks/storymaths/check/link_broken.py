@@ -12,8 +12,8 @@ from ..model.document import Document
 from ..model.page_fields import PageFields
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
+from ..parse.suggestion import did_you_mean
 from .html_found import Address, addresses_in
-from .suggestion import did_you_mean
 
 RULE = Rule(
     name="link-broken",
@@ -23,6 +23,7 @@ RULE = Rule(
     wrong="[the words](../words.md)",
     right="[the words](../../words.md)",
 )
+_WEBSITE = re.compile(r"www\.|[\w-]+(\.[\w-]+)*\.(com|org|net|uk|co|info|example)(/|$)", re.IGNORECASE)
 _ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//", re.IGNORECASE)
 
 
@@ -43,6 +44,13 @@ def check(collection: Collection) -> Iterator[Problem]:
             found = resolve(path, source) if path else source
             if found not in files and found not in generated:
                 known = {*pages, *generated}
+                if _WEBSITE.match(target):
+                    yield RULE.problem(
+                        page.place_on_line(address.line, target),
+                        f"The link leads to a page of this site called {target}, which is not there.",
+                        f"if it is a website, write https://{target}",
+                    )
+                    continue
                 near = did_you_mean(found, known)
                 moved = collection.reference.moved.get(found)
                 now = f" It has moved: see {CONTENT}{moved.leads_to}." if moved else near

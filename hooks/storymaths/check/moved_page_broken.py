@@ -8,7 +8,7 @@ from ..model.address import CONTENT
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
-from .suggestion import did_you_mean
+from ..parse.suggestion import did_you_mean
 
 RULE = Rule(
     name="moved-page-broken",

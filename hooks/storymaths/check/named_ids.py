@@ -9,7 +9,7 @@ from ..model.collection import Collection
 from ..model.page_fields import ListName
 from ..model.problem import Problem
 from ..model.rule import Rule
-from .suggestion import did_you_mean
+from ..parse.suggestion import did_you_mean
 
 
 def not_listed(rule: Rule, collection: Collection, file: ListName, known: Names[str]) -> Iterator[Problem]:

@@ -8,8 +8,8 @@ from ..model.collection import Collection
 from ..model.objective import ALL, Objective
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
+from ..parse.suggestion import did_you_mean
 from .codes_named import NamedCode, codes_named
-from .suggestion import did_you_mean
 
 RULE = Rule(
     name="objective-part-unknown",

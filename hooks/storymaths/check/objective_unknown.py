@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import Rule
+from ..parse.suggestion import did_you_mean
 from .codes_named import codes_named
-from .suggestion import did_you_mean
 
 RULE = Rule(
     name="objective-unknown",

@@ -12,8 +12,8 @@ from ..model.document import Document
 from ..model.page_fields import PageFields
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
+from ..parse.suggestion import did_you_mean
 from .html_found import addresses_in
-from .suggestion import did_you_mean
 
 RULE = Rule(
     name="picture-missing",
@@ -28,6 +28,7 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each picture of a cover, a cast or a body that is no file of the collection."""
     files = {source_of(file) for file in collection.files}
+    small = {file.lower() for file in files}
     reference = collection.reference
     if reference.site.mark and reference.site.mark not in files:
         yield RULE.problem(
@@ -37,7 +38,8 @@ def check(collection: Collection) -> Iterator[Problem]:
         )
     for page, picture, place in _pictures(collection):
         wanted = resolve(picture, page.source)
-        if ":" not in picture and wanted not in files:
+        # A file that only has a capital letter in its name is told by the rule on names, and mended by it.
+        if ":" not in picture and wanted not in files and wanted not in small:
             yield RULE.problem(
                 place(),
                 f"There is no picture {CONTENT}{wanted}." + did_you_mean(wanted, files),

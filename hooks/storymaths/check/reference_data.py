@@ -21,6 +21,7 @@ _MESSAGES = {
     "missing": 'The field "{field}" is missing.',
     "duplicate": '"{field}" is given twice.',
     "broken": "The file could not be read: {detail}.",
+    "letter": "In these words {detail}.",
 }
 
 
@@ -28,4 +29,4 @@ def as_problems(faults: Iterable[Fault]) -> Iterator[Problem]:
     """The faults as problems. Not one of the rules over the collection: there is none yet."""
     for fault in faults:
         message = _MESSAGES.get(fault.kind, '"{field}" {detail}.').format(field=fault.field, detail=fault.detail)
-        yield RULE.problem(fault.place, message, "correct the entry in site_data/.")
+        yield RULE.problem(fault.place, message, fault.fix or "correct the entry in site_data/.")

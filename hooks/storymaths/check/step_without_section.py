@@ -9,6 +9,7 @@ from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..model.session import Session
 from ..parse.body import words_of
+from ..parse.suggestion import nearest
 
 RULE = Rule(
     name="step-without-section",
@@ -26,17 +27,28 @@ def check(collection: Collection) -> Iterator[Problem]:
         found = {section.heading.words: section.heading for section in page.content.sections}
         headings = [section.heading.words for section in page.content.sections]
         names = [words_of(step.name) for step in page.fields.steps]
-        if headings == names:
-            continue
+        if headings == names or not all(fence.closed for fence in page.content.activities):
+            continue  # an activity that is not closed swallows the sections after it
+        renamed = {
+            name: near
+            for name in names
+            if name not in headings and (near := nearest(name, [each for each in headings if each not in names]))
+        }
+        for name, heading in renamed.items():
+            yield RULE.problem(
+                page.place_on_line(found[heading].line),
+                f'The heading is "{heading}"; the step is called "{name}".',
+                "give the two the same name.",
+            )
         for index, name in enumerate(names):
-            if name not in headings:
+            if name not in headings and name not in renamed:
                 yield RULE.problem(
                     page.place("steps", index, "name"),
                     f'No section of the body is called "{name}".',
                     f'write "## {name}" above what happens in this step.',
                 )
         for heading in headings:
-            if heading not in names:
+            if heading not in names and heading not in renamed.values():
                 yield RULE.problem(
                     page.place_on_line(found[heading].line),
                     f'The section "{heading}" is not one of the steps.',

@@ -7,12 +7,12 @@ import sys
 from dataclasses import dataclass
 from pathlib import Path
 
-from ..check.suggestion import did_you_mean
 from ..model.book import Book
 from ..model.document import Document
 from ..model.reference import Reference
 from ..parse.document import parse_document
 from ..parse.reference import ReferenceBroken, read_reference
+from ..parse.suggestion import did_you_mean
 from .command import Misused
 
 _STANDARD_INPUT = "-"

@@ -5,8 +5,8 @@ from __future__ import annotations
 import argparse
 
 from ..activities.rules import every_rule
-from ..check.suggestion import did_you_mean
 from ..model.rule import Rule
+from ..parse.suggestion import did_you_mean
 from ..release.trial import RULES as RELEASE_RULES
 from .command import Command, Misused
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
-from ..check.suggestion import did_you_mean
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.series import Series
+from ..parse.suggestion import did_you_mean
 from ..reading import Reading, read_and_check
 from .command import FAILED, Misused
 from .terminal import as_text, count_problems

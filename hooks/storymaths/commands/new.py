@@ -6,7 +6,7 @@ import argparse
 import datetime
 from pathlib import Path
 
-from ..check.suggestion import did_you_mean
+from ..parse.suggestion import did_you_mean
 from . import starters
 from .command import FAILED, Command, Misused, in_project
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 from string import Template
 
 from ..model.address import CONTENT, slug
 from ..publish.page_kinds.kind import NotListed, Starter
 from ..publish.page_kinds.table import PAGE_KINDS
+from .starter_examples import with_examples
 
 
 class AlreadyThere(Exception):
@@ -34,13 +36,15 @@ def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -
     books = sorted(path.parent.name for path in (root / CONTENT / "books").glob("*/index.md"))
     told: dict[str, str | int] = {
         "title": title.replace('"', "'"),
-        "slug": slug(title),
+        "slug": slug(re.sub("['’]", "", title)),
         "date": date,
         "book": book or (books[0] if books else "name-of-a-book"),
     }
     path, number = _next(root / CONTENT, starter.path, told)
     told |= {"number": number, "needs": f"[{number - 1}]" if number > 1 else "[]"}
-    return _write(path, Template(starter.text.read_text(encoding="utf-8")).substitute(told))
+    text = Template(starter.text.read_text(encoding="utf-8")).substitute(told)
+    example = next(kind.example for kind in PAGE_KINDS.values() if kind.starter is starter)
+    return _write(path, with_examples(example.read_text(encoding="utf-8"), text))
 
 
 def _next(content: Path, path: str, told: dict[str, str | int]) -> tuple[Path, int]:

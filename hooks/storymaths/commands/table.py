@@ -16,11 +16,14 @@ COMMANDS: Mapping[str, str] = {
     "new": "start a book, session, home activity or series; never overwrites",
     "explain": "why a rule exists, its source, and an example",
     "words": "list where each word is taught",
+    "ideas": "what maths is in a book: activities it can carry, best first",
     "solve": "work out one activity: every answer, and the years it fits",
     "tune": "propose numbers with which an activity comes out",
+    "propose": "what could still be put into a session, as a difference; --write puts it in",
     "publish": "put the site in place in one step, or the last one back",
     "plan": "lay the sessions of a series on the days of a school",
     "pack": "make one file with all of a series, to open without a server",
+    "licences": "list what the program stands on, with versions and licences",
     "verify": "check a pack: nothing changed, missing or added, nothing that can harm",
 }
 

@@ -94,6 +94,11 @@ def governors_page(series: str) -> str:
     return f"coverage/{series}"
 
 
+def guide_page(kind: str) -> str:
+    """What the authors' guide tells of a kind of page that authors write."""
+    return f"guide/{kind}.md"
+
+
 def coverage_csv(source: str) -> str:
     """The table of what a book or a series covers, by its source; it stands beside no page, so as not to be one."""
     name = source.removesuffix(".md").removesuffix("/index")
@@ -127,6 +132,9 @@ LISTS: Mapping[str, str] = {
     "checked": "checked.md",
     "gallery": "activities.md",
     "screen-to-try": SCREEN_TO_TRY,
+    "guide": "guide/index.md",
+    "guide-names": "guide/names.md",
+    "guide-problems": "guide/problems.md",
     "catalogue": "catalogue.md",
     "open-data": "open-data.md",
     "credits": "credits.md",

@@ -50,26 +50,33 @@ class YearBend(Strict):
     """
 
     activities: Mapping[str, Annotated[Choice, PlainValidator(_choice)]] = Field(default_factory=dict)
-    """By the id or the title of an activity. One that is not named is not done in that year."""
+    """By the id or title of each activity: same, find (numbers are found), left out, or the fields it has in that
+    year. One that is not named is not done.
+    """
     up_to: Count | None = None
-    """The largest number met."""
+    """A promise that no number is larger."""
     signs: Annotated[tuple[str, ...], PlainValidator(_signs)] | None = None
-    """The only signs that are read or written; empty for none."""
+    """A promise that no other signs are read or written, or none."""
     units: tuple[str, ...] | None = None
-    """The only units met, such as ``cm`` or ``sticks``."""
+    """A promise that no other units are met."""
     clock: Annotated[int, PlainValidator(_clock)] | None = None
-    """The finest time that is read or set, in minutes; authors write it in words."""
+    """A promise that no finer time is told: o'clock, half past, quarter past, five minutes or one minute."""
     cast: tuple[Id, ...] | None = None
-    """The only characters of the book who take part."""
+    """A promise that no other characters take part."""
     written: bool | None = None
-    """Whether children write; where nothing is said, as is usual in the year."""
+    """A promise that children write, or with false that they do not."""
 
 
 class Bend(YearBend):
     """What changes when the year below or above is taught from the same pages, and why."""
 
     objectives: Claims = Field(default_factory=dict)
+    """What is taught of that year."""
     numbers: Text
+    """Which numbers that year works with."""
     recording: Text
+    """What that year draws, lays or writes."""
     question: Text
+    """The question for that year."""
     why: Text
+    """Why it is done so."""

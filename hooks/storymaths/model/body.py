@@ -93,6 +93,10 @@ class Table:
     sides: tuple[Literal["", "left", "right", "center"], ...]
 
 
+ACTIVITY = "maths"
+"""How an activity is marked, after the three backticks."""
+
+
 @dataclass(frozen=True, slots=True)
 class Fence:
     """Data, or words shown as they are, between two fences; ``column`` is where the opening one stands."""
@@ -105,8 +109,8 @@ class Fence:
 
     @property
     def is_activity(self) -> bool:
-        """Whether the data is an activity."""
-        return self.info == "maths"
+        """Whether the data is an activity, and be its mark misspelt."""
+        return self.info.lower() in (ACTIVITY, "math")
 
 
 @dataclass(frozen=True, slots=True)

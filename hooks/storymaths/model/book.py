@@ -9,7 +9,7 @@ from pydantic import Field
 
 from .address import book_id
 from .dates import Dated
-from .fields import AdultText, Audience, Count, FileName, Id, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Audience, Count, FileName, Id, ListedId, PageRange, Pages, Strict, Text, Year
 from .imprint import Licence
 from .page_fields import Named, PageFields
 from .prose import Loc
@@ -28,53 +28,70 @@ class Picture(Strict):
     """A picture beside the page that uses it, and what it shows, for those who cannot see it."""
 
     picture: FileName
+    """The name of the picture's file, which lies beside the page."""
     alt: Text
+    """What the picture shows, for somebody who cannot see it."""
     shows: OwnPicture | None = None
-    """What an author's own photograph or drawing shows, where the book is somebody else's."""
+    """toy or objects: what your own photograph or drawing shows, where the book is somebody else's."""
 
 
 class Character(Strict):
     """Someone in the story, with facts that can be counted, compared and sorted by."""
 
     id: Id
+    """A short name in small letters, which sessions and activities use for this character."""
     name: Text
+    """The name as it is printed."""
     plural: AdultText | None = None
+    """Several of this character, where activities count them."""
     picture: FileName | None = None
+    """The name of a picture's file beside the page. Without one the character has a token of its own."""
     alt: Text | None = None
+    """What that picture shows, for somebody who cannot see it."""
     shows: OwnPicture | None = None
-    """As of a picture of the cover."""
+    """toy or objects: what your own picture shows, where the book is somebody else's."""
     facts: Mapping[str, FactValue] = Field(default_factory=dict)
+    """What is true of this character: numbers, words, or true and false. Activities count, compare and sort by them."""
 
 
 class FactAbout(Strict):
     """What a fact of the cast means in words, and its unit if it has one."""
 
     means: Text
+    """What the fact says, in a few words."""
     unit: str = ""
+    """What the number counts or measures, in the plural. Leave it out where there is none."""
     singular: Text | None = None
-    """One of what it counts, where the usual singular is another word: ``die`` for ``dice``."""
+    """One of what it counts, where that is another word than usual: ``die`` for ``dice``."""
 
 
 class MathsOnPages(Strict):
     """Maths a reader can see on some pages."""
 
     pages: PageRange
+    """The page, or the first and last page: 4, or 4-7."""
     see: Text
-    concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
+    """What maths a reader can see there."""
+    concepts: Annotated[tuple[ListedId, ...], Field(min_length=1)]
+    """The ideas it belongs to, from the list of concepts."""
 
 
 class BestAndAlso(Strict):
     """The year the book fits best, and the years it bends to."""
 
     best: Year
+    """The year the book fits best."""
     also: tuple[Year, ...] = ()
+    """Other years it can be taught in."""
 
 
 class Sensitive(Strict):
     """Something a class should be prepared for."""
 
-    theme: Id
+    theme: ListedId
+    """The theme, from the list of themes."""
     note: Text
+    """What a teacher should know before reading."""
 
 
 class Book(Dated, PageFields):
@@ -82,24 +99,38 @@ class Book(Dated, PageFields):
 
     kind: Literal["book"]
     story_by: Text
+    """Who wrote it, as on the cover."""
     pictures_by: Text
+    """Who drew it, as on the cover."""
     publisher: Text | None = None
+    """Who published it. A book in copyright needs it."""
     rights: Rights | None = None
+    """Whose the book is: own, public-domain or in-copyright."""
     rights_note: AdultText | None = None
+    """What a school may do with the book, in a sentence or two."""
     licence: Licence | None = None
-    """Of its lessons, and of its story and drawings if they are the collection's own; where it is not the collection's."""
+    """What may be done with the lessons of this book, where that is not what the whole collection says."""
     isbn: str | None = None
+    """The thirteen digits on the back, in quotes."""
     pages: Count
-    themes: Annotated[tuple[Id, ...], Field(min_length=1)]
+    """How many pages are read."""
+    themes: Annotated[tuple[ListedId, ...], Field(min_length=1)]
+    """What the story is about, from the list of themes."""
     years: BestAndAlso
+    """The years it is for."""
     summary: Text
     cover: Picture | None = None
+    """A picture of your own for the cover. Without one the cover is set in type from the title."""
     sensitive: tuple[Sensitive, ...] = ()
+    """What some children may find close to home."""
     maths_on_pages: Annotated[tuple[MathsOnPages, ...], Field(min_length=1)]
+    """What maths can be seen on which pages."""
     facts: Mapping[str, FactAbout] = Field(default_factory=dict)
+    """What the facts of the characters mean: one entry for each name that stands under facts in the cast."""
     cast: Annotated[tuple[Character, ...], Field(min_length=1)]
+    """The characters of the story."""
     quotes: tuple[Text, ...] = ()
-    """Words quoted from a book in copyright; they are counted and limited."""
+    """Words quoted from a book in copyright, each once. They are counted, and there is a limit."""
 
     @property
     def cover_file(self) -> str:

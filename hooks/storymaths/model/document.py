@@ -36,6 +36,8 @@ class Fault:
     detail: str = ""
     known: tuple[str, ...] = ()
     """Keys or values that would have been understood there."""
+    fix: str = ""
+    """What mends it, where whoever met it knows better than the rule."""
 
 
 class Reader(Protocol):
@@ -136,7 +138,7 @@ class Document(ContentFile, Generic[F_co]):
 
     def texts(self) -> Iterator[tuple[Loc, str]]:
         """Every text of the front matter and where it stands."""
-        return _texts(self.raw, ())
+        return texts_in(self.raw)
 
     @cached_property
     def marked_up(self) -> tuple[tuple[Loc, str], ...]:
@@ -169,15 +171,16 @@ def marked_up(text: str) -> bool:
     return "](" in text or "]:" in text or bool(_TAG.search(text) or _ATTRIBUTE.search(text))
 
 
-def _texts(value: Any, loc: Loc) -> Iterator[tuple[Loc, str]]:
+def texts_in(value: Any, loc: Loc = ()) -> Iterator[tuple[Loc, str]]:
+    """Every text of a value as YAML has it, and where it stands."""
     if isinstance(value, str):
         yield loc, value
     elif isinstance(value, dict):
         for key, inner in value.items():
-            yield from _texts(inner, (*loc, key))
+            yield from texts_in(inner, (*loc, key))
     elif isinstance(value, list):
         for index, inner in enumerate(value):
-            yield from _texts(inner, (*loc, index))
+            yield from texts_in(inner, (*loc, index))
 
 
 @dataclass(frozen=True)

@@ -104,6 +104,11 @@ ID = r"^[a-z0-9]+(-[a-z0-9]+)*$"
 Id = Annotated[str, StringConstraints(pattern=ID, strict=True)]
 """A name used as a key and in addresses: small letters, digits and single hyphens."""
 
+LISTED_ID = r"^[A-Za-z0-9][A-Za-z0-9' -]*$"
+"""The form of the next: words as people write them, so that they are told which name is the nearest."""
+ListedId = Annotated[str, StringConstraints(pattern=LISTED_ID, strict=True)]
+"""An id of a list in ``site_data/``. That it is there, and so is of that form, its list's own rule says, with the nearest."""
+
 
 _DAY = re.compile(r"\d{4}-\d{2}-\d{2}", re.ASCII)
 

@@ -11,6 +11,7 @@ from .address import (
     coverage_page,
     framework_page,
     governors_page,
+    guide_page,
     objective_page,
     screen_page,
     theme_page,
@@ -19,6 +20,7 @@ from .address import (
 from .concept import Concept, Theme
 from .document import Document
 from .objective import Framework, Objective
+from .page_schemas import SCHEMAS
 from .reference import Reference
 from .series import Series
 from .session import Session
@@ -61,8 +63,24 @@ class CodedObjective:
     objective: Objective
 
 
+@dataclass(frozen=True, slots=True)
+class GuideToKind:
+    """Every field of a kind of page that authors write."""
+
+    kind: str
+
+
 Subject = (
-    SinglePage | ClassScreen | ForGovernors | YearCovered | CodedObjective | Concept | Theme | YearLimits | Framework
+    SinglePage
+    | GuideToKind
+    | ClassScreen
+    | ForGovernors
+    | YearCovered
+    | CodedObjective
+    | Concept
+    | Theme
+    | YearLimits
+    | Framework
 )
 
 
@@ -80,6 +98,8 @@ def generated_pages(
     """Every page the build makes."""
     for name, source in LISTS.items():
         yield GeneratedPage(source, SinglePage(name))
+    for kind in SCHEMAS:
+        yield GeneratedPage(guide_page(kind), GuideToKind(kind))
     for page in series:
         yield GeneratedPage(governors_page(page.source), ForGovernors(page))
     for session in sessions:

@@ -8,7 +8,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from .bend import YearBend
-from .fields import AdultText, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Count, ListedId, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
 from .prose import Loc
 from .session import CautionNote
@@ -17,16 +17,21 @@ from .session import CautionNote
 class Thing(Strict):
     """Something from the house, and how many."""
 
-    item: Id
+    item: ListedId
+    """What it is, from the list of materials."""
     count: Count = 1
+    """How many. 1 if you say nothing."""
     note: AdultText | None = None
+    """A word about it."""
 
 
 class Ask(Strict):
     """A question to ask, and what one may hear."""
 
     ask: Text
+    """A question to ask."""
     hear: Text
+    """What the child may say."""
 
 
 class Home(OfBook):
@@ -34,25 +39,40 @@ class Home(OfBook):
 
     kind: Literal["home"]
     number: Count
+    """Its place among the home activities of the book."""
     year: Year
+    """The school year it is meant for."""
     also: tuple[Year, ...] = ()
-    """Other years it is fit for, and no activity of it changes."""
+    """Other years it is fit for as it is."""
     bends: Mapping[Year, YearBend] = Field(default_factory=dict)
-    """Other years it is fit for, with what is done of its activities."""
+    """Other years for which an activity on the page changes, by year."""
     minutes: Minutes
+    """How long it takes."""
     summary: Text
-    concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
-    themes: tuple[Id, ...] = ()
+    concepts: Annotated[tuple[ListedId, ...], Field(min_length=1)]
+    """The ideas it is about, from the list of concepts."""
+    themes: tuple[ListedId, ...] = ()
+    """What the story touches here, from the list of themes."""
     words: tuple[Text, ...] = ()
+    """Words of the subject that are used, from the word bank."""
     pages: PageRange
+    """The pages of the book it goes with."""
     things: Annotated[tuple[Thing, ...], Field(min_length=1)]
+    """What to fetch, things most kitchens have."""
     say_first: Text
+    """What the grown-up says first."""
     ask: Annotated[tuple[Ask, ...], Field(min_length=1)]
+    """Questions to ask on the way."""
     if_hard: Text
+    """What to do if it is too hard."""
     if_easy: Text
+    """What to do if it is too easy."""
     stop_when: Text
+    """When to stop."""
     what_it_is_for: Text
+    """What it helps a child to see."""
     cautions: tuple[CautionNote, ...] = ()
+    """What to take care of."""
 
     @property
     def best_year(self) -> int:

@@ -42,9 +42,13 @@ class Licence(Strict):
     """What may be done with some pages: a published licence, one that is paid for, or nothing without asking."""
 
     kind: Literal["open", "paid", "reserved"]
+    """open where a published licence lets people share, paid where it is bought, reserved where people have to ask."""
     name: Text | None = None
+    """The name of the licence. An open and a paid one need it."""
     url: Iri | None = None
+    """The web address where an open licence can be read."""
     says: Text | None = None
+    """What people may do, in a sentence. A paid licence says who may use it and how one gets it."""
 
     @model_validator(mode="after")
     def _whole(self) -> Licence:

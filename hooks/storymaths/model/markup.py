@@ -21,5 +21,5 @@ TAGS: Mapping[str, frozenset[str]] = {
     "sup": frozenset(),
 }
 """Each tag, and the attributes it may carry besides."""
-SCHEMES = frozenset({"http", "https", "mailto"})
+SCHEMES = frozenset({"https", "mailto"})
 """How an address that leads out of the site may begin."""

@@ -34,11 +34,13 @@ class PageFields(Strict, ABC):
     """The schema of a kind of page. What is abstract here has to be answered by each, and be it with nothing."""
 
     kind: str
-    """A ``Literal`` of one word in each schema: what authors write."""
+    """What kind of page it is, in one word."""
     status: Status = "ready"
+    """ready, or draft while it is not finished. A draft is shown to you and left out of the site."""
     title: Text
+    """What the page is called. No two pages have the same title."""
     summary: Text | None
-    """What it is, in a sentence."""
+    """What it is, in one sentence. Lists and search results show it."""
 
     @classmethod
     def kind_name(cls) -> str:
@@ -83,6 +85,7 @@ class OfBook(Dated, PageFields, ABC):
     """A page that belongs to a book and names it."""
 
     book: Id
+    """The name of the book's folder inside content/books/."""
 
     def book_at(self, path: str) -> str:
         """The book it names."""

@@ -21,8 +21,11 @@ class Change(Strict):
     """What is new in one version."""
 
     version: Version
+    """Its number, in quotes."""
     date: Day
+    """The day, year first."""
     what: Annotated[tuple[Text, ...], Field(min_length=1)]
+    """What is new, a sentence each."""
 
 
 class Series(PageFields):
@@ -30,15 +33,22 @@ class Series(PageFields):
 
     kind: Literal["series"]
     year: Year
+    """The school year it is for."""
     also: tuple[Year, ...] = ()
-    """Other years it is for, in a class of two year groups."""
+    """The other year of a mixed class."""
     summary: Text
     for_whom: Text
+    """Which classes it is for, and how long it takes."""
     books: Annotated[tuple[Id, ...], Field(min_length=1)]
+    """The folders of its books, in the order they are taught."""
     licence: AdultText
+    """What a school may do with it, in a sentence."""
     contact: AdultText
+    """Where readers write to."""
     version: Version
+    """The newest version, two numbers in quotes. A larger second number for a small change."""
     changes: Annotated[tuple[Change, ...], Field(min_length=1)]
+    """What was new in each version."""
 
     @property
     def published(self) -> datetime.date:

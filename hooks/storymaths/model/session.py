@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import AfterValidator, Field
 
 from .bend import Bend
-from .fields import AdultText, Claims, Count, Id, Minutes, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Claims, Count, ListedId, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
 from .prose import Loc
 
@@ -19,67 +19,109 @@ class Stop(Strict):
     """A place to stop reading and talk: the very question, and answers one may hear."""
 
     page: Count
+    """The page on which to stop."""
     ask: Text
+    """The very question to ask."""
     hear: Annotated[tuple[Text, ...], Field(min_length=1)]
+    """Answers you may hear, right and wrong, in children's words."""
     listen_for: Text | None = None
+    """What a good answer has in it."""
 
 
 class Reading(Strict):
     """Pages read aloud in one go, with the stops on the way."""
 
     pages: PageRange
+    """The pages read in one go."""
     stops: tuple[Stop, ...] = ()
+    """Where to stop and talk, in the order of the pages."""
     going_back: bool = False
+    """true where these pages were read before."""
 
 
 class Step(Strict):
     """A part of the session. The body holds what happens, under a heading of the same name."""
 
     name: Text
+    """The name of the step. A heading of the same name stands in the text below."""
     minutes: Minutes
-    models: tuple[Id, ...] = ()
-    """Apparatus the adult shows the use of in this step."""
-    alone: tuple[Id, ...] = ()
-    """Apparatus the children use on their own in this step."""
+    """How long it takes. The steps add up to the minutes of the session."""
+    models: tuple[ListedId, ...] = ()
+    """What an adult shows the use of in this step, from the list of materials."""
+    alone: tuple[ListedId, ...] = ()
+    """What children use on their own in this step. An adult has shown it before."""
 
 
 class NewAndAgain(Strict):
-    """Words or symbols: met for the first time here, and used again as known."""
+    """Words: met for the first time here, and used again as known."""
 
     new: tuple[Text, ...] = ()
+    """Met for the first time."""
     again: tuple[Text, ...] = ()
+    """Known already, and used again."""
+
+
+def _sign(sign: str) -> str:
+    if set(sign) & _QUOTES:
+        raise ValueError('a sign stands between straight quotes, such as "="')
+    return sign
+
+
+_QUOTES = frozenset("“”‘’\"'")
+Sign = Annotated[Text, AfterValidator(_sign)]
+
+
+class Signs(Strict):
+    """Signs met for the first time here, and used again as known."""
+
+    new: tuple[Sign, ...] = ()
+    """Met for the first time."""
+    again: tuple[Sign, ...] = ()
+    """Known already, and used again."""
 
 
 class Task(Strict):
     """The main task from real things, through pictures, to symbols."""
 
     objects: Text
+    """What children do with real things."""
     pictures: Text
+    """What they draw."""
     symbols: Text
+    """What they write in numbers and signs."""
 
 
 class Misconception(Strict):
     """A wrong idea in a child's words, what it shows, and what to try at once."""
 
     says: Text
+    """The wrong idea in a child's words."""
     shows: Text
+    """What it tells you about the child's thinking."""
     try_this: Text = Field(alias="try")
+    """What to do at once."""
 
 
 class ExitQuestion(Strict):
     """One question at the end that would catch a child who has not got it."""
 
     ask: Text
+    """One question at the end that a child who has not got it cannot answer."""
     answer: Text
+    """The answer, and what a wrong one tells."""
 
 
 class Needed(Strict):
     """Something to get out of the cupboard, how many, and for whom."""
 
-    item: Id
+    item: ListedId
+    """What it is, from the list of materials."""
     count: Count = 1
+    """How many."""
     per: Per = "class"
+    """For each child, pair or group, or once for the class."""
     note: AdultText | None = None
+    """A word about it, to whoever gets it ready."""
 
     def for_class(self, children: int, group_size: int) -> int:
         """How many are needed for a class of so many children, part groups counted whole."""
@@ -90,8 +132,10 @@ class Needed(Strict):
 class CautionNote(Strict):
     """The author's own note on one risk; the standard line is printed with it."""
 
-    risk: Id
+    risk: ListedId
+    """The risk, from the list of cautions."""
     note: Text
+    """What you do about it here. The usual line is printed beside it."""
 
 
 class Session(OfBook):
@@ -99,34 +143,56 @@ class Session(OfBook):
 
     kind: Literal["session"]
     number: Count
+    """Its place among the sessions of the book."""
     year: Year
+    """The school year it is planned for."""
     minutes: Minutes
+    """How long it takes in all."""
     summary: Text
     group_size: Annotated[int, Field(ge=2, le=15, strict=True)] = 5
+    """How many children are in a group. 5 if you say nothing."""
     objectives: Claims
+    """What it teaches, by framework. After a code you can name the parts of it that are taught, or all."""
     revisits: Claims = Field(default_factory=dict)
-    """Objectives of the year before, taken up again here."""
-    concepts: Annotated[tuple[Id, ...], Field(min_length=1)]
-    themes: tuple[Id, ...] = ()
+    """Objectives of the year before that are taken up again."""
+    concepts: Annotated[tuple[ListedId, ...], Field(min_length=1)]
+    """The ideas it is about, from the list of concepts."""
+    themes: tuple[ListedId, ...] = ()
+    """What the story touches in this session, from the list of themes."""
     reads: Annotated[tuple[Reading, ...], Field(min_length=1)]
+    """What is read aloud, and where you stop to talk."""
     steps: Annotated[tuple[Step, ...], Field(min_length=1)]
+    """The parts of the session, in their order."""
     words: NewAndAgain = NewAndAgain()
-    symbols: NewAndAgain = NewAndAgain()
+    """Words of the subject, from the word bank."""
+    symbols: Signs = Signs()
+    """Signs, in quotes."""
     task: Task
+    """The main task, first with things, then in pictures, then in symbols."""
     stem_sentences: Annotated[tuple[Text, ...], Field(min_length=1)]
+    """Sentences with ___ for children to finish aloud."""
     misconceptions: Annotated[tuple[Misconception, ...], Field(min_length=1)]
+    """Wrong ideas to expect."""
     easier: Annotated[tuple[Text, ...], Field(min_length=1)]
+    """How to carry less and keep the idea."""
     harder: Annotated[tuple[Text, ...], Field(min_length=1)]
+    """How to go deeper with the same idea."""
     access: tuple[Text, ...] = ()
     """How children who hear, see, move, read or speak English differently join in."""
     look_for: Annotated[tuple[Text, ...], Field(min_length=1)]
+    """What a child who has it says or does."""
     exit_question: ExitQuestion
+    """The last question."""
     materials: tuple[Needed, ...] = ()
+    """What to get ready."""
     cautions: tuple[CautionNote, ...] = ()
+    """What to take care of."""
     bends: Mapping[Year, Bend] = Field(default_factory=dict)
+    """What changes for another year, by year."""
     needs: tuple[Count, ...] = ()
     """Numbers of the sessions of this book that come first."""
     next: Text | None = None
+    """What comes next, in a sentence to the class."""
 
     @property
     def best_year(self) -> int:

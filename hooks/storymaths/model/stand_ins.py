@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 from typing import TypeVar
 
-from .address import book_id
+from .address import book_id, slug
 from .collection import Collection, is_of_kind
 from .concept import Concept, Theme
 from .document import Document
@@ -40,22 +40,27 @@ def _in_its_book(page: Document[PageFields], collection: Collection) -> Iterable
     return (replace(page, fields=fields.model_copy(update={"book": folder})),) if folder in collection.books else ()
 
 
+def _id(name: str) -> str:
+    """What stands for a name that may be none: ``interlocking-cubes`` for ``interlocking cubes``."""
+    return slug(name) or "not-in-the-list"
+
+
 def _with_every_name(reference: Reference, pages: Sequence[Document[PageFields]]) -> Reference:
     strand, year = next(iter(reference.strands)), max(reference.years)
 
     def concept(name: str) -> Concept:
-        return Concept(id=name, name=_shown(name), strand=strand, says=_SAYS, grows={year: _SAYS}, objectives={})
+        return Concept(id=_id(name), name=_shown(name), strand=strand, says=_SAYS, grows={year: _SAYS}, objectives={})
 
     def theme(name: str) -> Theme:
-        return Theme(id=name, name=_shown(name), says=_SAYS)
+        return Theme(id=_id(name), name=_shown(name), says=_SAYS)
 
     def material(name: str) -> Material:
-        return Material(id=name, name=_shown(name), plural=_shown(name), allergens=())
+        return Material(id=_id(name), name=_shown(name), plural=_shown(name), allergens=())
 
     def caution(name: str) -> Caution:
         shown = _shown(name)
         return Caution(
-            id=name, name=shown, line=_SAYS, applies_to=("home",), why=_SAYS, source=_SAYS, verified="project rule"
+            id=_id(name), name=shown, line=_SAYS, applies_to=("home",), why=_SAYS, source=_SAYS, verified="project rule"
         )
 
     return replace(

@@ -95,7 +95,7 @@ def _faults_beside(path: Path, name: str, limits: FileLimits) -> Iterator[Fault]
     elif path.suffix not in PICTURES:
         yield Fault("file", Place(name), "", f"content/ holds pages (.md) and pictures ({', '.join(PICTURES)}) only")
     else:
-        yield from faults_in_picture(name, data, limits.drawing_nested)
+        yield from faults_in_picture(name, data)
 
 
 def _files_under(folder: Path) -> Iterator[Path]:

@@ -18,7 +18,7 @@ from .prose import PageReader
 from .schema_faults import faults_of, without_unknown
 from .yaml_text import BrokenYaml, YamlLocator, load
 
-_FENCE = re.compile(r"\A---[ \t]*\n(.*?)^---[ \t]*(?:\n|\Z)", re.DOTALL | re.MULTILINE)
+FENCE = re.compile(r"\A---[ \t]*\n(.*?)^---[ \t]*(?:\n|\Z)", re.DOTALL | re.MULTILINE)
 _LINES_ABOVE = 1  # the opening ``---``
 
 
@@ -39,16 +39,16 @@ class FileLocator:
 def parse_document(path: str, text: str) -> Document[PageFields] | Unread:
     """A content file as a ``Document``, or as ``Unread`` when its front matter cannot be used."""
     text = text.removeprefix("\ufeff").replace("\r\n", "\n")
-    match = _FENCE.match(text)
+    match = FENCE.match(text)
     if match is None:
-        return Unread(path, {}, (Fault("broken", Place(path), "", _why_no_front_matter(text)),))
+        return Unread(path, {}, (_no_front_matter(path, text),))
     front, body = match.group(1), text[match.end() :]
     body_line = text.count("\n", 0, match.end()) + 1
     try:
         raw, twice = load(front)
     except BrokenYaml as broken:
         place = Place(path, broken.line + _LINES_ABOVE, broken.column)
-        return Unread(path, {}, (Fault("broken", place, "", broken.reason),))
+        return Unread(path, {}, (Fault("broken", place, "", broken.reason, fix=broken.fix),))
     locator = FileLocator(path, front, body_line)
     faults = [Fault("duplicate", Place(path, t.line + _LINES_ABOVE, t.column), t.key) for t in twice]
     faults += [
@@ -61,17 +61,20 @@ def parse_document(path: str, text: str) -> Document[PageFields] | Unread:
     return page if marked or isinstance(page, Unread) else replace(page, front_marked=False)
 
 
-def _why_no_front_matter(text: str) -> str:
+def _no_front_matter(path: str, text: str) -> Fault:
     if text.startswith("---"):
-        return "the front matter that opens with --- is never closed with a second ---"
-    return "the file does not open with front matter between two lines of ---"
+        reason = "the front matter that opens with --- is never closed with a second ---"
+        return Fault("broken", Place(path), "", reason, fix="put a line of --- under the last field.")
+    reason = "the file does not open with front matter between two lines of ---"
+    fix = "make --- the very first line, and put another --- under the last field."
+    return Fault("broken", Place(path), "", reason, fix=fix)
 
 
 def _validated(
     path: str, raw: Any, body: str, body_line: int, locator: FileLocator, faults: list[Fault]
 ) -> Document[PageFields] | Unread:
     if not isinstance(raw, dict):
-        fault = Fault("broken", locator.place(()), "", "the front matter is not a list of `key: value` lines")
+        fault = Fault("broken", locator.place(()), "", "it has no fields", fix="write lines such as title: About us.")
         return Unread(path, {}, (*faults, fault))
     schema = SCHEMAS.get(str(raw.get("kind", "")))
     if schema is None:
@@ -80,7 +83,10 @@ def _validated(
     try:
         fields = schema.model_validate(raw)
     except ValidationError as error:
-        faults += faults_of(error, schema, raw, locator)
+        refused = faults_of(error, schema, raw, locator)
+        faults += refused
+        if any(fault.kind == "unknown" and " " in fault.field for fault in refused):
+            return Unread(path, raw, tuple(faults))  # the end of a sentence: what is left of it is not what was meant
         # Where only unknown keys stand in the way they are left out, so that the other rules still speak.
         raw_known = without_unknown(raw, error)
         try:

@@ -14,7 +14,7 @@ from ..model.document import Document, Fault
 from ..model.page_fields import PageFields
 from ..model.problem import Place
 from ..model.reference import FileLimits
-from .letters import HIDES, UNSEEN, named
+from .letters import misleading
 
 _TANGLES = {"[": "square brackets", "]": "square brackets", "<": "signs of <"}
 _MARK = r"[ \t]*(?:>|[-*+][ \t]|\d+[.)][ \t])"
@@ -47,12 +47,11 @@ def nested_in_fields(page: Document[PageFields], limits: FileLimits) -> Iterator
 
 
 def faults_in_fields(page: Document[PageFields], limits: FileLimits) -> Iterator[Fault]:
-    """Texts of the front matter that run on for too long, or spell out by ``\\u`` a sign that is not seen."""
+    """Texts of the front matter that run on for too long, or spell out by ``\\u`` a sign that misleads."""
     for loc, text in page.texts():
         if len(text) > limits.paragraph_characters:
             yield Fault("file", page.place(*loc), "", too_long(limits))
-        if sign := UNSEEN.search(text):
-            yield Fault("letter", page.place(*loc), "", f"the sign {named(sign.group())} {HIDES}")
+        yield from (Fault("letter", page.place(*loc), "", detail) for _, detail in misleading(text))
 
 
 def too_large(path: str, size: int, most: int) -> Fault:

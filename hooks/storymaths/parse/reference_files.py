@@ -8,16 +8,19 @@ from typing import Any, TypeVar
 from pydantic import BaseModel, ValidationError
 
 from ..model.carried import carried
-from ..model.document import Fault
+from ..model.document import Fault, texts_in
 from ..model.locator import Locator
 from ..model.problem import Place
 from .layers import LayeredLocator, merged
+from .letters import faults_in_letters, misleading
 from .schema_faults import faults_of
 from .yaml_text import BrokenYaml, YamlLocator, load
 
 M = TypeVar("M", bound=BaseModel)
 _OWN_ONLY = ("site.yaml", "moved.yaml")
 """What is said of one collection alone; all else the program has, and a collection adds to it."""
+_PROGRAM_ONLY = ("drawings.yaml",)
+"""What keeps a reader safe, whatever a collection says."""
 
 
 class ReferenceFiles:
@@ -36,6 +39,9 @@ class ReferenceFiles:
         there = [file for file in files if file.is_file()]
         if len(there) == 2 and there[0].read_bytes() == there[1].read_bytes():
             there.pop()
+        elif len(there) == 2 and name in _PROGRAM_ONLY:
+            reason = "this list is the program's own, and holds for every collection; take the file out"
+            self.faults.append(Fault("broken", Place(self._name(there.pop(0))), "", reason))
         if not there and absent is None:
             self.faults.append(Fault("broken", Place(self._name(files[0])), "", "the file is not there"))
         layers = [layer for file in there if (layer := self._layer(file)) is not None]
@@ -63,10 +69,18 @@ class ReferenceFiles:
             self.faults.append(Fault("broken", Place(path), "", reason))
             return None
         except BrokenYaml as broken:
-            self.faults.append(Fault("broken", Place(path, broken.line, broken.column), "", broken.reason))
+            self.faults.append(
+                Fault("broken", Place(path, broken.line, broken.column), "", broken.reason, fix=broken.fix)
+            )
             return None
         self.faults += [Fault("duplicate", Place(path, key.line, key.column), key.key) for key in twice]
-        return value, YamlLocator(path, text)
+        locator = YamlLocator(path, text)
+        self.faults += list(faults_in_letters(path, text)) or [
+            Fault("letter", locator.place(loc), "", detail)
+            for loc, words in (texts_in(value) if "\\" in text else ())
+            for _, detail in misleading(words)
+        ]
+        return value, locator
 
     def _name(self, file: Path) -> str:
         """As people know it: those of the program are its own."""

@@ -14,11 +14,12 @@ from pydantic_core import ErrorDetails
 
 from ..model.address import slug
 from ..model.document import Fault, Loc, Locator
-from ..model.fields import ID
+from ..model.fields import ID, LISTED_ID
 from ..model.imprint import IRI
 from ..model.moved import SOURCE
 from ..model.program_version import PROGRAM_VERSION
 from ..model.series import VERSION
+from .suggestion import did_you_mean
 
 _SHOULD = "; it should be "
 _WORDS = {
@@ -31,11 +32,23 @@ _WORDS = {
     "bool_type": "should be true or false",
     "bool_parsing": "should be true or false",
     "tuple_type": "should be a list",
-    "mapping_type": "should be a set of `key: value` lines",
-    "model_type": "should be a set of `key: value` lines",
-    "dict_type": "should be a set of `key: value` lines",
+    "mapping_type": "should be fields, each with its value",
+    "model_type": "should be fields, each with its value",
+    "dict_type": "should be fields, each with its value",
     "too_short": "needs at least one item",
 }
+_MENDS = {
+    "tuple_type": 'put each entry on a line of its own below, after "- "; or all within [ ] with commas between.',
+    "mapping_type": "put each field on a line of its own below, two spaces further in.",
+    "int_type": "write it in figures, such as 5.",
+    "int_parsing": "write it in figures, such as 5.",
+    "bool_type": "write true or false.",
+    "literal_error": "write one of these.",
+    "string_pattern_mismatch": "write it in this way.",
+    "value_error": "write it in this way.",
+    "too_short": "write one, or take the line out if the page can do without.",
+}
+_MENDS |= dict.fromkeys(("model_type", "dict_type"), _MENDS["mapping_type"])
 
 
 def faults_of(error: ValidationError, schema: type[BaseModel], raw: Mapping[str, Any], locator: Locator) -> list[Fault]:
@@ -47,7 +60,32 @@ def faults_of(error: ValidationError, schema: type[BaseModel], raw: Mapping[str,
         fault = _fault(detail, schema, raw, locator)
         at = (fault.place.line, fault.place.column)
         faults[at] = _joined(faults[at], fault) if at in faults else fault
-    return list(faults.values())
+    return _causes(list(faults.values()))
+
+
+def _causes(faults: list[Fault]) -> list[Fault]:
+    """The faults without those that follow from another of the same holder: one word put right mends both."""
+    unknown = [fault for fault in faults if fault.kind == "unknown"]
+    return [
+        fault
+        for fault in faults
+        if fault.kind == "unknown"
+        or not any(_holder(other) == _holder(fault) and _explains(other, fault) for other in unknown)
+    ]
+
+
+def _holder(fault: Fault) -> str:
+    """What a field stands in; empty for the page or activity itself."""
+    return fault.detail.rpartition(".")[0] if fault.kind in ("unknown", "missing") else fault.field.rpartition(".")[0]
+
+
+def _explains(unknown: Fault, other: Fault) -> bool:
+    """Whether a field that is not known is why another is missing, or holds too little."""
+    if other.kind == "missing":
+        return unknown.field.startswith(f"{other.field} ") or f'"{other.field}"' in did_you_mean(
+            unknown.field, unknown.known
+        )
+    return unknown.field[:1].isdecimal()
 
 
 def _follows_from_its_items(detail: ErrorDetails) -> bool:
@@ -79,11 +117,25 @@ def without_unknown(raw: Mapping[str, Any], error: ValidationError) -> dict[str,
 
 def _fault(detail: ErrorDetails, schema: type[BaseModel], raw: Mapping[str, Any], locator: Locator) -> Fault:
     loc, name = _in_file(detail, raw)
+    if detail["type"] == "invalid_key":
+        return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name)
     if detail["type"] == "extra_forbidden":
-        return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name, _keys_at(schema, loc[:-1]))
+        return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name, keys_at(schema, loc[:-1]))
     if detail["type"] == "missing":
         return Fault("missing", locator.place(loc[:-1]), str(loc[-1]), name)
-    return Fault("mistyped", locator.place(loc), name, _in_words(detail))
+    return Fault("mistyped", locator.place(loc), name, _in_words(detail), fix=_mend(detail))
+
+
+def _mend(detail: ErrorDetails) -> str:
+    """What mends a value of the wrong sort; empty where that is not known."""
+    given = detail["input"]
+    if given is None:
+        return "write it after the colon, or take the line out if the page can do without."
+    if detail["type"] != "string_type":
+        return _MENDS.get(detail["type"], "")
+    if isinstance(given, list):
+        return "write it after the colon, without a hyphen or [ ]."
+    return "" if isinstance(given, dict) else f'put it in double quotes: "{"…" if isinstance(given, bool) else given}".'
 
 
 def _in_file(detail: ErrorDetails, raw: Mapping[str, Any]) -> tuple[Loc, str]:
@@ -131,12 +183,13 @@ def _form(pattern: str, given: str) -> str:
     """What a pattern asks for, in words."""
     words = {
         ID: "a name in small letters and digits, with hyphens between words",
+        LISTED_ID: "a name in small letters and digits, with hyphens between words",
         VERSION: 'two numbers with a dot between, in quotes, such as "1.0"',
         PROGRAM_VERSION: "a version of the program, three numbers with dots between, such as 0.2.0",
         SOURCE: "the name of a page inside content/, such as books/old-name/session-1.md",
         IRI: "a whole web address that begins https://",
     }
-    such_as = slug(given) if pattern == ID and any(letter.isalpha() for letter in given) else ""
+    such_as = slug(given) if pattern in (ID, LISTED_ID) and any(letter.isalpha() for letter in given) else ""
     return words.get(pattern, "written as it is in the other entries") + (f', such as "{such_as}"' if such_as else "")
 
 
@@ -144,17 +197,17 @@ def _shown(value: Any) -> str:
     if isinstance(value, bool):
         return "true" if value else "false"
     if isinstance(value, (dict, list, tuple)):
-        return "a set of `key: value` lines" if isinstance(value, dict) else "a list"
+        return "fields with values" if isinstance(value, dict) else "a list"
     if value is None:
         return "empty"
     text = str(value)
     return f'"{text[:40]}…"' if len(text) > 40 else f'"{text}"'
 
 
-def _keys_at(schema: Any, loc: tuple[str | int, ...]) -> tuple[str, ...]:
+def keys_at(schema: Any, loc: tuple[str | int, ...]) -> tuple[str, ...]:
     """The keys a schema would take at ``loc``."""
     for step in loc:
-        model = _model_in(schema)
+        model = schema_in(schema)
         if model is None:
             return ()
         if isinstance(step, str) and schema is model:
@@ -165,12 +218,12 @@ def _keys_at(schema: Any, loc: tuple[str | int, ...]) -> tuple[str, ...]:
         else:
             schema = model
         if isinstance(step, int):
-            schema = _model_in(schema)
-    model = _model_in(schema)
+            schema = schema_in(schema)
+    model = schema_in(schema)
     return tuple(f.alias or name for name, f in model.model_fields.items()) if model else ()
 
 
-def _model_in(annotation: Any) -> Any:
+def schema_in(annotation: Any) -> Any:
     """The schema inside a list, mapping, union or annotation; None if there is none."""
     if (
         isinstance(annotation, type)
@@ -181,7 +234,7 @@ def _model_in(annotation: Any) -> Any:
     if get_origin(annotation) is typing.Literal:
         return None
     for inner in reversed(get_args(annotation)):
-        found = _model_in(inner)
+        found = schema_in(inner)
         if found is not None:
             return found
     return None

@@ -11,6 +11,7 @@ import yaml
 from ..model.document import Loc
 from ..model.locator import find_words
 from ..model.problem import Place
+from .yaml_slips import find_slip
 
 _DEEPEST = 32
 """Levels inside each other. Front matter has five; a thousand, which is where the C loader stops, are a trap."""
@@ -50,11 +51,11 @@ class _Loader(yaml.CSafeLoader):
 
 
 class BrokenYaml(ValueError):
-    """Text that is not YAML: the reason, and the line and column (from 1) where reading stopped."""
+    """Text that is not YAML: the reason, what mends it where that is known, and the line and column (from 1)."""
 
-    def __init__(self, reason: str, line: int, column: int) -> None:
+    def __init__(self, reason: str, line: int, column: int, fix: str = "") -> None:
         super().__init__(reason)
-        self.reason, self.line, self.column = reason, line, column
+        self.reason, self.line, self.column, self.fix = reason, line, column, fix
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +73,7 @@ def compose(text: str) -> yaml.Node | None:
     try:
         return loader.get_single_node()
     except yaml.YAMLError as error:
-        raise _broken(error) from None
+        raise _broken(error, text) from None
     finally:
         loader.dispose()
 
@@ -87,15 +88,17 @@ def load(text: str) -> tuple[Any, list[TwiceKey]]:
         values = _Values(loader)
         return values.of(node), values.twice
     except yaml.YAMLError as error:
-        raise _broken(error) from None
+        raise _broken(error, text) from None
     finally:
         loader.dispose()
 
 
-def _broken(error: yaml.YAMLError) -> BrokenYaml:
-    mark = getattr(error, "problem_mark", None)
-    reason = getattr(error, "problem", None) or "the text could not be read"
-    return BrokenYaml(str(reason), mark.line + 1 if mark else 1, mark.column + 1 if mark else 1)
+def _broken(error: yaml.YAMLError, text: str) -> BrokenYaml:
+    mark = error.problem_mark if isinstance(error, yaml.MarkedYAMLError) else None
+    if mark is None:
+        return BrokenYaml("the text could not be read", 1, 1)
+    slip = find_slip(text, mark.line + 1)
+    return BrokenYaml(slip.reason, slip.line, mark.column + 1 if slip.line == mark.line + 1 else 1, slip.fix)
 
 
 class _Values:
@@ -140,15 +143,17 @@ class _Values:
             name = self.of(key)
             if name in made:
                 self.twice.append(TwiceKey(str(name), key.start_mark.line + 1, key.start_mark.column + 1))
+                continue  # places are those of the first, so what is said of its value is of the first too
             made[name] = self.of(value)
         return made
 
     def _scalar(self, node: yaml.Node) -> Any:
         try:
             return self._loader.construct_object(node)
-        except (ValueError, TypeError, OverflowError) as error:  # a date such as 2027-02-30
-            reason = str(error)
-        raise BrokenYaml(reason, node.start_mark.line + 1, node.start_mark.column + 1)
+        except (ValueError, TypeError, OverflowError):  # a date such as 2027-02-30
+            line, column = node.start_mark.line + 1, node.start_mark.column + 1
+        fix = "write a day as year-month-day, such as 2027-01-11; put anything else in quotes."
+        raise BrokenYaml(f"{node.value} is not a day of the calendar", line, column, fix)
 
 
 class YamlLocator:

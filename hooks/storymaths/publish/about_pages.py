@@ -7,6 +7,7 @@ from ..model.site_settings import PROMISES
 from ..render.inline import inline
 from ..render.site import Rendered, Site
 from .sections import on_front
+from .stands_on import NOTICES, needed_directly
 
 
 def draw_front(site: Site) -> Rendered:
@@ -33,6 +34,8 @@ def draw_credits(site: Site) -> Rendered:
         terms=site.terms(LISTS["credits"]),
         own=[(page, site.terms(page.source)) for page in site.collection.books.values() if page.fields.licence],
         published_by=list(dict.fromkeys(sources)),
+        notices=NOTICES,
+        built_with=needed_directly(),
         faces={settings.letterforms.text, settings.letterforms.child},
     )
     summary = "Who made this, with what, and what you may do with it."

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from ..model.carried import carried
 from ..model.site_settings import Colours, SiteSettings
+from ..parse.drawing import served_drawing
 from ..render.site import Site
 from .class_records import class_records
 from .coverage_files import coverage_files
@@ -15,6 +16,7 @@ from .data_files import data_files
 from .fonts import letterforms
 from .moved_pages import moved_pages
 from .page_scripts import page_scripts
+from .stands_on import NOTICES, notices
 
 _LOOK = carried("theme") / "look"
 PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "weeks.css", "print.css")
@@ -27,11 +29,17 @@ def assets(site: Site) -> Mapping[str, bytes | str]:
     return {**data_files(site), **coverage_files(site), **class_records(site), **moved_pages(site)}
 
 
+def picture(file: Path) -> Path | str | None:
+    """What is served of a picture's file: a photograph as it is, a drawing as the list of drawings lets it through."""
+    return served_drawing(file.read_bytes()) if file.suffix == ".svg" else file
+
+
 def look(kept: Path, settings: SiteSettings) -> Mapping[str, bytes | str]:
     """What every page needs, whatever the collection holds. ``kept`` is the folder of what is made once."""
     return {
         **page_scripts(),
         "look/site.css": stylesheet(settings.colours),
+        NOTICES: notices(settings.letterforms),
         **letterforms(kept / "letterforms", settings.letterforms),
     }
 

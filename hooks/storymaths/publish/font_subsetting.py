@@ -24,7 +24,7 @@ _NAMED = (1, 3, 4, 6, 16)
 def cut(file: Path, name: str) -> bytes:
     """A typeface as WOFF2, with our signs only, under a name of ours."""
     logging.getLogger("fontTools").setLevel(logging.ERROR)
-    font = TTFont(file)
+    font = TTFont(file, recalcTimestamp=False)  # the day of the face, not of the cutting
     if "glyf" in font and ord("≠") not in font.getBestCmap():
         _add_not_equal(font)
     options = Options(layout_features=["kern", "mark", "ccmp"], hinting=False, name_IDs=["*"], notdef_outline=True)

@@ -13,7 +13,7 @@ from pathlib import Path
 
 from ..model.site_settings import Face, Letterforms
 
-_EDITION = "1"
+_EDITION = "2"
 """Raised when the cutting changes, so that what was kept is cut afresh."""
 
 
@@ -29,6 +29,11 @@ _FONTS: Mapping[Face, _Font] = {
     "lexend": _Font("fontpkg_lexend", "Lexend[wght].ttf"),
     "abeezee": _Font("fontpkg_abeezee", "ABeeZee-Regular.ttf"),
 }
+
+
+def package_of(face: Face) -> str:
+    """The package a typeface comes in."""
+    return _FONTS[face].package.replace("_", "-")
 
 
 def letterforms(kept: Path, chosen: Letterforms = Letterforms()) -> Mapping[str, bytes]:  # noqa: B008 - frozen

@@ -11,6 +11,7 @@ from ..activities.memory import Memory
 from ..activities.table import KINDS
 from ..activities.work_out import WorkedOut, work_out
 from ..model.address import LISTS
+from ..model.field_notes import notes_of
 from ..model.objective import Objective
 from ..model.reference import Reference
 from ..render.activity import draw_activity
@@ -20,6 +21,7 @@ from ..render.site import Rendered, Site
 
 _READY = "england-ready-to-progress"
 _EXAMPLE_YEAR = 2
+_TASK_NAMED = "Which of the tasks is meant, by its name."
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +51,8 @@ def fields_of(kind: Kind[Any]) -> Iterator[Field]:
         for name, field in task.model_fields.items():
             if name not in ActivityFields.model_fields and name not in shown:
                 shown.add(name)
-                yield Field(field.alias or name, needed[name], field.description or "")
+                says = notes_of(task).get(name, _TASK_NAMED if name == kind.told_by else "")
+                yield Field(field.alias or name, needed[name], says)
 
 
 def _needs(task: type[ActivityFields], name: str) -> bool:
@@ -81,7 +84,7 @@ def draw_gallery(site: Site) -> Rendered:
         source,
         kinds=[(kind, shown[kind.name], list(fields_of(kind))) for kind in KINDS.values()],
         shared=[
-            Field(name, field.is_required(), field.description or "")
+            Field(name, field.is_required(), notes_of(ActivityFields)[name])
             for name, field in ActivityFields.model_fields.items()
         ],
         practised=practised(reference),

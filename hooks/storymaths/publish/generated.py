@@ -11,6 +11,7 @@ from ..model.generated_pages import (
     ClassScreen,
     CodedObjective,
     ForGovernors,
+    GuideToKind,
     SinglePage,
     Subject,
     YearCovered,
@@ -30,6 +31,7 @@ from . import (
     open_data_pages,
     shelf_page,
 )
+from .guide import pages as guide_pages
 
 _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
     "find": list_pages.draw_find,
@@ -50,6 +52,9 @@ _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
     "checked": list_pages.draw_checked,
     "gallery": gallery.draw_gallery,
     "screen-to-try": gallery.draw_examples_to_try,
+    "guide": guide_pages.draw_guide,
+    "guide-names": guide_pages.draw_guide_names,
+    "guide-problems": guide_pages.draw_guide_problems,
     "catalogue": open_data_pages.draw_catalogue,
     "open-data": open_data_pages.draw_open_data,
     "front": about_pages.draw_front,
@@ -67,6 +72,8 @@ def _draw(site: Site, about: Subject) -> Rendered:
     match about:
         case SinglePage(name):
             return _ONE_OF_EACH[name](site)
+        case GuideToKind(kind):
+            return guide_pages.draw_guide_kind(site, kind)
         case ClassScreen(session):
             return draw_screen(site, session)
         case ForGovernors(series):

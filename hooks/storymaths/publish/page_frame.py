@@ -56,6 +56,7 @@ class PageFrame:
         return self._templates.get_template("main.html").render(
             drawn=drawn,
             front=source == FRONT,
+            serving=self._serving,
             settings=self._settings,
             publisher=drawn.publisher,
             terms=drawn.terms,

@@ -5,9 +5,9 @@ from __future__ import annotations
 import datetime
 from collections.abc import Iterator, Mapping
 
-from ..check.suggestion import did_you_mean
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
+from ..parse.suggestion import did_you_mean
 
 RULE = Rule(
     name="page-vanished",

@@ -8,7 +8,7 @@ from typing import Any
 
 import jinja2
 
-from ..model.address import link, source_of
+from ..model.address import LISTS, link, source_of
 from ..model.problem import Problem
 from ..model.program_version import WARNED
 from ..model.site_settings import FRONT
@@ -39,7 +39,7 @@ def draw_problems(
 
     return _draw(
         "problems.html", problems=linked(problems), warnings=linked(warnings), warned=WARNED, everything=everything,
-        front=link(FRONT, here),
+        front=link(FRONT, here), guide=link(LISTS["guide-problems"], here),
     )  # fmt: skip
 
 

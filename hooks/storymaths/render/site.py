@@ -34,6 +34,7 @@ from ..model.imprint import Terms
 from ..model.page_fields import PageFields
 from ..model.session import Session
 from ..model.site_settings import SiteSettings
+from ..parse.body import words_of
 from .inline import inline
 from .spoken import speak
 from .word_links import WordFinder
@@ -145,6 +146,7 @@ class Site:
         )
         environment.filters["year"] = year_name
         environment.filters["slug"] = slug
+        environment.filters["words_of"] = words_of
         environment.globals |= {page.__name__: page for page in _PAGES}
         environment.filters["lower_first"] = lambda words: words[:1].lower() + words[1:]
         return environment

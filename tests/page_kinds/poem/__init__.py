@@ -148,5 +148,6 @@ POEM = PageKind(
     front=Section(anchor="poems", heading="Poems to say together", entries=titles),
     linked_data=InLinkedData(type="CreativeWork", lists=("catalogue",), describe=describe),
     pack=Packed.WITH_ITS_BOOK,
+    example=FOLDER / "example.md",
     starter=Starter(text=FOLDER / "starter.md", path="books/$book/poem-$number.md", for_book=True),
 )

@@ -68,6 +68,7 @@ class FindInShape(_MissingAngle):
     task_name: ClassVar[str] = "shape"
     find: Literal["shape"] = "shape"
     sides: Annotated[int, Field(ge=3, le=12, strict=True)] = 3
+    """How many straight sides the shape has."""
 
     @property
     def total(self) -> int:

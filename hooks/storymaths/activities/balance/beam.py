@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from ...check.suggestion import did_you_mean
 from ...expression.noun import Noun, noun_of
 from ...model.activity import CastMember, Context
 from ...model.document import Loc
 from ...model.quantity import UNITS
+from ...parse.suggestion import did_you_mean
 from ..kind import Unsolvable, whole_fact
 from ..saying import counted
 from .search import ANYWHERE, LEFT, OUT, RIGHT, Question, Teams, every_balance

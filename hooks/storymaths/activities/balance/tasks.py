@@ -44,6 +44,7 @@ class OppositeTask(BalanceFields):
 
     task_name: ClassVar[str] = "opposite"
     given: Side
+    """Who sits on one side already."""
 
 
 class Player(Strict):
@@ -58,13 +59,16 @@ class PlayerTask(BalanceFields):
 
     task_name: ClassVar[str] = "player"
     given: Player
+    """Who is sitting already."""
 
 
 class Start(Strict):
     """Who stands on each side at first. It is not level yet."""
 
     left: Annotated[tuple[Id, ...], Field(min_length=1)]
+    """Who sits on the left."""
     right: tuple[Id, ...] = ()
+    """Who sits on the right."""
 
 
 class StartTask(BalanceFields):
@@ -72,6 +76,7 @@ class StartTask(BalanceFields):
 
     task_name: ClassVar[str] = "start"
     start: Start
+    """Who sits where at first."""
     joining: Literal["lighter", "either"] = "lighter"
     """With a start: whether others may join the lighter side only, or both sides."""
 

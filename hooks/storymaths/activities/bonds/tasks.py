@@ -52,7 +52,9 @@ class SplitFields(BondsFields):
     """A whole to be split; characters in a cast without a fact hold the parts."""
 
     whole: Number
+    """The number that is split."""
     parts: HowMany = 2
+    """How many parts."""
     smallest: Number = 0
     """The least a part may be."""
     largest: Number | None = None
@@ -84,6 +86,7 @@ class MissingTask(SplitFields):
 
     task_name: ClassVar[str] = "missing"
     known: Annotated[tuple[Number, ...], Field(min_length=1, max_length=5)]
+    """The parts that are given."""
 
     def with_known(self, known: tuple[int, ...], whole: int) -> Self:
         """The task with other numbers."""

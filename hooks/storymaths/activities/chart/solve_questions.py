@@ -6,10 +6,10 @@ from collections.abc import Callable, Sequence
 from fractions import Fraction
 from typing import Literal
 
-from ...check.suggestion import did_you_mean
 from ...model.activity import Answer, Context, LikelyError
 from ...model.demands import Demands, Operation, operation
 from ...model.document import Loc
+from ...parse.suggestion import did_you_mean
 from ..kind import Unsolvable
 from ..saying import capital, listed
 from ..tables_used import table_of
@@ -75,7 +75,7 @@ def answer_question(
     rows = _rows_for(question, all_rows, loc, show)
     if question.ask in ("at", "where"):
         return read_off(question, rows, loc)
-    labels = _labels(question, rows, loc)
+    labels = _labels(question, rows, loc, context)
     asked = _answer(question, labels, rows, loc, read, context)
     word = _WORDS.get(question.ask)
     words = Demands(words=(word,) if word else ())
@@ -121,13 +121,15 @@ def _answer(
             return _find_key(rows[labels[0]], rows, read)
 
 
-def _labels(question: Question, rows: Rows, loc: Loc) -> tuple[str, ...]:
+def _labels(question: Question, rows: Rows, loc: Loc, context: Context) -> tuple[str, ...]:
     of = (question.of,) if isinstance(question.of, str) else question.of
     wanted, form = _NAMES_ROWS.get(question.ask, (len(of), ""))
     if len(of) != wanted or (question.than is None) == (question.ask in ("more", "fewer")):
         message = f'The question "{question.ask}" does not say what it needs, or says more.'
         raise Unsolvable(loc, message, f"write {{ask: {question.ask}{form}}}.")
-    named = (*of, question.than) if question.than else of
+    by_id = {character.id: character.name for character in context.characters}
+    asked = (*of, question.than) if question.than else of
+    named = [label if label in rows.labels else by_id.get(label, label) for label in asked]
     labels = tuple(one for label in named for one in _with_columns(label, rows, question.ask))
     for label in labels:
         if label not in rows.labels:

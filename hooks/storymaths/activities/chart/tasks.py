@@ -49,6 +49,7 @@ class Question(Strict):
     """A question about a chart."""
 
     ask: Ask
+    """What is asked, such as how many, more, altogether or most."""
     of: Text | tuple[Text, ...] = ()
     """The row, or rows, it is about; for ``altogether`` all rows when left out. A number with ``at`` and ``where``."""
     than: Text | None = None

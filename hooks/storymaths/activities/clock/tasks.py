@@ -101,6 +101,7 @@ class FindEnd(ClockFields, Castless):
     task_name: ClassVar[str] = "end"
     find: Literal["end"] = "end"
     starts: OneTime
+    """When it starts, in quotes: "8:45"."""
     lasts: Lengths
     """How long each thing lasts, one after another: ``[1 hour 20 minutes, 10]``."""
 
@@ -111,6 +112,7 @@ class FindStart(ClockFields, Castless):
     task_name: ClassVar[str] = "start"
     find: Literal["start"] = "start"
     ends: OneTime
+    """When it ends, in quotes: "10:20"."""
     lasts: Lengths
     """How long each thing lasted, one after another: ``[1 hour 20 minutes, 10]``."""
 
@@ -121,6 +123,7 @@ class FindRepeats(ClockFields, Castless):
     task_name: ClassVar[str] = "repeats"
     find: Literal["repeats"] = "repeats"
     starts: OneTime
+    """The first time, in quotes."""
     every: OneLength
     """How long from one time to the next."""
     until: OneTime
@@ -142,6 +145,7 @@ class ReadTimetable(ClockFields, Castless):
     task_name: ClassVar[str] = "timetable"
     find: Literal["timetable"] = "timetable"
     stops: Annotated[tuple[Text, ...], Field(min_length=1, max_length=12)]
+    """The names of the stops, in order."""
     trips: Annotated[tuple[Trip, ...], Field(min_length=1, max_length=12), Holds.TIMES]
     """For each trip its time at each stop; null where it does not stop."""
     board: Text | None = None

@@ -7,13 +7,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import takewhile
 
-from ...check.suggestion import did_you_mean
 from ...expression.grammar import Reader, Unreadable
 from ...expression.signs import COMPARED
 from ...expression.tokens import Token, read_tokens
 from ...expression.tree import Node, Number, Operation, fill_gap, gaps_in, operations_in, quantity_of
 from ...model.document import Loc
 from ...model.quantity import UNITS, Quantity
+from ...parse.suggestion import did_you_mean
 from ..arithmetic import signs_of
 from ..kind import Unsolvable
 

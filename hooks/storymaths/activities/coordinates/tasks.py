@@ -59,6 +59,7 @@ class ReflectPoints(_OfPoints):
     task_name: ClassVar[str] = "reflect"
     find: Literal["reflect"] = "reflect"
     axis: Literal["x", "y"]
+    """The mirror line: x or y."""
 
 
 class FindCorner(_OfPoints):
@@ -67,6 +68,7 @@ class FindCorner(_OfPoints):
     task_name: ClassVar[str] = "corner"
     find: Literal["corner"] = "corner"
     shape: Literal["square", "rectangle", "parallelogram"] = "rectangle"
+    """The shape whose last corner is missing."""
 
 
 CoordinatesTask = ReadPoints | PlotPoints | TranslatePoints | FindTranslation | ReflectPoints | FindCorner

@@ -18,6 +18,7 @@ class FractionShape(Strict):
     """A shape cut into parts, and how much of each part is shaded."""
 
     form: Literal["bar", "circle"] = "bar"
+    """bar or circle."""
     parts: (
         Annotated[int, Field(ge=1, le=_MOST_PARTS, strict=True)]
         | Annotated[tuple[PartSize, ...], Field(min_length=1, max_length=_MOST_PARTS)]

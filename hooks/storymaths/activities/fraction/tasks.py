@@ -56,6 +56,7 @@ class RestTask(_WithFraction, _WithThings, Castless):
     task_name: ClassVar[str] = "rest"
     find: Literal["rest"] = "rest"
     of: Exact
+    """The whole amount."""
     taken: Annotated[tuple[Exact, ...], Field(max_length=6)] = ()
     """Amounts taken away after the fraction."""
 
@@ -123,9 +124,11 @@ class ShapeTask(Castless):
     task_name: ClassVar[str] = "shape"
     find: Literal["shape"] = "shape"
     shapes: Annotated[tuple[FractionShape, ...], Field(min_length=1, max_length=12)]
+    """The shapes, each in parts, and how much is shaded."""
     fraction: Written | None = None
     """The fraction that is looked for; of each shape when left out."""
     written_as: WrittenAs | None = None
+    """How the answer is written: fraction, improper, mixed, decimal or percent."""
 
     def with_shapes(self, shapes: tuple[FractionShape, ...], fraction: WrittenNumber | None) -> Self:
         """Other shapes, and another fraction to look for."""
@@ -140,6 +143,7 @@ class EqualTask(Castless):
     numbers: SomeNumbers = ()
     """Numbers as written: fractions, decimals, percentages."""
     fraction: Written | None = None
+    """Only those that are equal to this one."""
     up_to: UpToAThousand | None = None
     """The most parts a fraction may have."""
 
@@ -156,8 +160,9 @@ class OrderTask(Castless):
     task_name: ClassVar[str] = "order"
     find: Literal["order"] = "order"
     numbers: AtLeastOne
+    """Fractions, decimals and percentages as they are written."""
     greatest_first: bool = False
-    """Order from the greatest."""
+    """true to begin with the greatest."""
 
     def with_numbers(self, numbers: tuple[WrittenNumber, ...]) -> Self:
         """Other numbers to order."""
@@ -172,6 +177,7 @@ class LineTask(Castless):
     parts: AtMostAHundred
     """How many equal parts the line is cut into."""
     numbers: SomeNumbers = ()
+    """The numbers that are to be put on the line."""
     ends: tuple[Exact, Exact] = (Fraction(0), Fraction(1))
     """The numbers at the ends of the line."""
     marks: Annotated[tuple[Mark, ...], Field(max_length=24)] = ()
@@ -201,6 +207,7 @@ class WriteTask(Castless):
     task_name: ClassVar[str] = "write"
     find: Literal["write"] = "write"
     numbers: AtLeastOne
+    """Numbers as they are written."""
     written_as: WrittenAs | None = None
     """The form asked for, a fraction in lowest terms where left out; ``mixed`` and ``improper`` keep the parts: 6 2/4."""
 

@@ -74,6 +74,7 @@ class WithMeasured(WithUnit):
     """Amounts alone, of named things, or of the cast."""
 
     amounts: Amounts = ()
+    """Amounts with their units, such as 1 m 20 cm; or else fact names each character's."""
     things: Named | None = None
     """Amounts by name: ``{stick: 60 cm}``."""
 
@@ -91,6 +92,7 @@ class OrderAmounts(WithMeasured):
     task_name: ClassVar[str] = "order"
     find: Literal["order"] = "order"
     greatest_first: bool = False
+    """true to begin with the greatest."""
 
 
 class ConvertAmounts(WithMeasured):
@@ -116,6 +118,7 @@ class ReadScale(WithUnit, Castless):
     pointers: Annotated[tuple[Exact, ...], Field(min_length=1, max_length=6)]
     """What the arrows show."""
     form: Literal["ruler", "jug", "thermometer"] = "ruler"
+    """What it is read on."""
 
     def with_scale(self, end: int, parts: int, numbered: int, pointers: tuple[Fraction, ...], unit: str | None) -> Self:
         """Arrows on another scale from nought, in the kind's own words."""
@@ -149,6 +152,7 @@ class LevelLoad(WithUnit, WithWeights):
     task_name: ClassVar[str] = "level"
     find: Literal["level"] = "level"
     load: Measure | None = None
+    """The load to be levelled; or else fact names what each character weighs."""
 
 
 class ReachLoads(WithWeights, Castless):
@@ -157,6 +161,7 @@ class ReachLoads(WithWeights, Castless):
     task_name: ClassVar[str] = "reach"
     find: Literal["reach"] = "reach"
     up_to: Annotated[int, Field(ge=1, le=10_000, strict=True)] | None = None
+    """The largest load asked for."""
 
 
 class FindTotal(MeasureFields, Castless):
@@ -165,7 +170,9 @@ class FindTotal(MeasureFields, Castless):
     task_name: ClassVar[str] = "total"
     find: Literal["total"] = "total"
     start: Measure | None = None
+    """What there is at first."""
     amounts: Amounts = ()
+    """What is put to it."""
     things: Named | None = None
     """Amounts by name: ``{stick: 60 cm}``."""
     less: Amounts = ()
@@ -188,6 +195,7 @@ class KeepInStep(MeasureFields, Castless):
     of: Measure
     """The amount that is known to come to something."""
     comes_to: Measure
+    """What it comes to."""
     want: Measure
     """How much of it is wanted."""
     to: MaybeUnit = None
@@ -200,7 +208,9 @@ class ShareInRatio(MeasureFields, Castless):
     task_name: ClassVar[str] = "parts"
     find: Literal["parts"] = "parts"
     total: Measure
+    """The amount that is shared."""
     ratio: Ratio
+    """The parts, such as [2, 3]."""
 
     @property
     def times(self) -> int | None:
@@ -214,6 +224,7 @@ class FindVolume(MeasureFields, Castless):
     task_name: ClassVar[str] = "volume"
     find: Literal["volume"] = "volume"
     sides: Annotated[tuple[Measure, ...], Field(min_length=1, max_length=3)]
+    """How long, wide and high: one side for a cube, all three for a box."""
 
 
 MeasureTask = (

@@ -7,9 +7,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from ...check.suggestion import did_you_mean
 from ...model.activity import CastMember
 from ...model.document import Loc
+from ...parse.suggestion import did_you_mean
 from ..kind import Unsolvable
 
 Says = Literal["chain", "between", "next", "not-next", "first", "last"]

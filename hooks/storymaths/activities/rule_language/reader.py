@@ -13,10 +13,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from ...check.suggestion import did_you_mean
 from ...expression.grammar import Amiss, Reader
 from ...expression.signs import COMPARE, RULES
 from ...expression.tokens import Token, read_tokens
+from ...parse.suggestion import did_you_mean
 from .functions import FUNCTIONS, LARGEST
 from .tree import Call, Comparison, Gives, Join, Name, Not, Number, Rule, Words, gives
 

@@ -119,6 +119,7 @@ class PatternPlacesTask(PatternFields):
 
     task_name: ClassVar[str] = "pattern-places"
     places: Places
+    """Which places are asked for, such as 8 for the eighth."""
 
     def with_places(self, places: tuple[int, ...]) -> Self:
         """The task about other places."""
@@ -130,6 +131,7 @@ class PatternMistakeTask(PatternFields):
 
     task_name: ClassVar[str] = "pattern-mistake"
     mistake: bool
+    """true where one of the pattern is wrong and is to be found."""
 
 
 RowTask = GapsTask | PlacesTask | SaidTask | MistakeTask

@@ -21,12 +21,19 @@ class Claim(Strict):
     """Counts somebody says a shape has: of a flat shape, or of a solid."""
 
     sides: int | None = _Counted
+    """How many sides."""
     corners: int | None = _Counted
+    """How many corners."""
     symmetry: int | None = _Counted
+    """How many lines of symmetry."""
     right_angles: int | None = _Counted
+    """How many right angles."""
     faces: int | None = _Counted
+    """How many faces."""
     edges: int | None = _Counted
+    """How many edges."""
     vertices: int | None = _Counted
+    """How many corners of a solid."""
 
     @property
     def given(self) -> dict[str, int]:

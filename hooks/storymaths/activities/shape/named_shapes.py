@@ -6,13 +6,13 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
-from ...check.suggestion import did_you_mean
 from ...model.activity import Context, Figure
 from ...model.book import FactAbout
 from ...model.demands import Demands
 from ...model.fields import year_name
 from ...model.figures.shapes import FlatShapes, SolidShapes, TitledShape
 from ...model.prose import Loc
+from ...parse.suggestion import did_you_mean
 from ..kind import Unsolvable
 from ..rule_language.tree import Gives
 from ..sort.cards import Card, Cards

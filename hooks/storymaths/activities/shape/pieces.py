@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from ...check.suggestion import did_you_mean
 from ...expression.noun import Noun, plural
+from ...parse.suggestion import did_you_mean
 from ..kind import Unsolvable
 from ..saying import counted
 from .quarters import Shape, quarters_of

@@ -29,6 +29,7 @@ class EachTask(ShareFields):
 
     task_name: ClassVar[str] = "each"
     total: Total
+    """How many there are in all."""
     among: Count | None = None
     """How many groups, or children; a cast without a fact is shared among."""
 
@@ -43,6 +44,7 @@ class GroupsTask(ShareFields):
 
     task_name: ClassVar[str] = "groups"
     total: Total
+    """How many there are in all."""
     each: Count
     """How many in each group."""
 
@@ -56,7 +58,9 @@ class TotalTask(ShareFields):
 
     task_name: ClassVar[str] = "total"
     among: Count | None = None
+    """How many groups, or children; a cast without a fact is shared among."""
     each: Count
+    """How many in each group."""
 
     def with_groups(self, groups: int, each: int, left: int) -> Self:
         """The task with other numbers; none are ever left over."""
@@ -68,6 +72,7 @@ class PartsTask(ShareFields):
 
     task_name: ClassVar[str] = "parts"
     total: Total
+    """How many there are in all."""
     parts: Mapping[Id, Count]
     """How many equal parts each character gets: ``{gull: 2, crab: 1}``."""
 
@@ -81,6 +86,7 @@ class WaysTask(ShareFields):
 
     task_name: ClassVar[str] = "ways"
     total: Total
+    """How many there are in all."""
     left_over: LeftOver = 0
     """How many are to be left over."""
     fewest: Count = 1
@@ -100,8 +106,11 @@ class _PileFields(ShareFields):
     """Amounts of which some can be shared ``among`` so many, or put in groups of ``each``."""
 
     among: Count | None = None
+    """How many share."""
     each: Count | None = None
+    """How many in each group."""
     left_over: LeftOver = 0
+    """How many are left over."""
 
     @property
     def by(self) -> int:
@@ -114,6 +123,7 @@ class PilesTask(_PileFields):
 
     task_name: ClassVar[str] = "piles"
     piles: Annotated[tuple[Count, ...], Field(min_length=1, max_length=24)]
+    """How many there are in each pile."""
 
     def with_piles(self, piles: tuple[int, ...], by: int) -> Self:
         """The task with other piles, shared by so many."""

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from ...check.suggestion import did_you_mean
 from ...model.activity import Context
+from ...parse.suggestion import did_you_mean
 from ..kind import Unsolvable
 from ..rule_language.tree import Call, Comparison, Name, Not, Number, Rule, Words, decider
 from ..saying import listed

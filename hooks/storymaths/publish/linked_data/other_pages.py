@@ -5,7 +5,15 @@ from __future__ import annotations
 from typing import assert_never
 
 from ...model.concept import Concept, Theme
-from ...model.generated_pages import ClassScreen, CodedObjective, ForGovernors, SinglePage, Subject, YearCovered
+from ...model.generated_pages import (
+    ClassScreen,
+    CodedObjective,
+    ForGovernors,
+    GuideToKind,
+    SinglePage,
+    Subject,
+    YearCovered,
+)
 from ...model.objective import Framework
 from ...model.year import YearLimits
 from ...parse.body import words_of
@@ -93,7 +101,7 @@ def describe_generated(about: Subject, page: Rendered, site: Site, at: At) -> No
             return term | {"url": term["@id"]}  # its name says it all
         case SinglePage(name):
             return _single(name, page, site, at)
-        case ClassScreen() | ForGovernors() | YearCovered():
+        case ClassScreen() | ForGovernors() | GuideToKind() | YearCovered():
             return describe_web_page(page, site, at)
         case _:
             assert_never(about)

@@ -193,6 +193,8 @@ class PageKind(Generic[F]):
     """Its section on the front page."""
     linked_data: InLinkedData[F]
     pack: Packed
+    example: Path
+    """A finished page of the kind, for the authors' guide and beside the fields of the starter; all rules hold for it."""
     starter: Starter | NotListed
 
     @property

@@ -27,7 +27,7 @@ def in_feed(site: Site, page: Lesson) -> FeedEntry | NotListed:
         return NOT_LISTED
     summary = words_of(fields.summary)
     if fields.changed:
-        summary = f"Changed: {' '.join(fields.changed[-1].what.split())} {summary}"
+        summary = f"Changed: {words_of(fields.changed[-1].what)} {summary}"
     return FeedEntry(
         title=f"{words_of(fields.title)} ({words_of(collection.books[fields.book].fields.title)})",
         summary=summary,

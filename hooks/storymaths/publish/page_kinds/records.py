@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ...model.dates import Dated
+from ...parse.body import words_of
 from ...render.site import Site
 from .kind import Record
 
@@ -19,5 +20,5 @@ def dates_in_catalogue(fields: Dated) -> Record:
     """When a page was published and what has changed since; nothing where it does not say."""
     if fields.published is None:
         return {}
-    changes = [{"date": change.date.isoformat(), "what": change.what} for change in fields.changed]
+    changes = [{"date": change.date.isoformat(), "what": words_of(change.what)} for change in fields.changed]
     return {"published": fields.published.isoformat()} | ({"changed": changes} if changes else {})

@@ -15,7 +15,7 @@ from ...model.collection import Collection
 from ...model.document import Document
 from ...model.page_fields import PageFields
 from ..figures.table import draw
-from .pictures import standing_alone, usable
+from .pictures import for_paper, standing_alone
 from .words import breakable
 
 Drawings = Callable[[str], str | None]
@@ -113,7 +113,9 @@ class SheetPictures:
         """The name parts know a drawing by; empty for one that is not there or that cannot be used as it is."""
         if source and source not in self.kept:
             svg = self.drawings(source)
-            if svg is None or (source.endswith(".svg") and not usable(svg)):
+            if svg is not None and source.endswith(".svg"):
+                svg = for_paper(svg)
+            if svg is None:
                 return ""
             self.kept[source] = svg
         return source

@@ -97,5 +97,6 @@ BOOK = PageKind(
     front=Section(anchor="books", heading="The books", entries=book_cards),
     linked_data=InLinkedData(type="CollectionPage", lists=("books", "catalogue"), describe=describe_book),
     pack=Packed.WITH_ITS_BOOK,
+    example=_FOLDER / "example.md",
     starter=Starter(text=_FOLDER / "starter.md", path="books/$slug/index.md", for_book=False),
 )

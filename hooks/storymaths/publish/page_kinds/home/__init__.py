@@ -99,5 +99,6 @@ HOME = PageKind(
     front=NOT_LISTED,
     linked_data=InLinkedData(type=RESOURCE, lists=("at-home", "catalogue"), describe=_describe),
     pack=Packed.WITH_ITS_BOOK,
+    example=_FOLDER / "example.md",
     starter=Starter(text=_FOLDER / "starter.md", path="books/$book/home-$number.md", for_book=True),
 )

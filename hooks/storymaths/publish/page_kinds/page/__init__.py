@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from ....model.document import Document
 from ....model.page import Page
 from ....render.site import Site
@@ -28,5 +30,6 @@ PAGE = PageKind(
     front=NOT_LISTED,
     linked_data=InLinkedData(type="WebPage", lists=(), describe=_describe),
     pack=Packed.ALWAYS,
+    example=Path(__file__).parent / "example.md",
     starter=NOT_LISTED,
 )

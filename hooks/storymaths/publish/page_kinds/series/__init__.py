@@ -81,5 +81,6 @@ SERIES = PageKind(
     front=NOT_LISTED,
     linked_data=InLinkedData(type="CreativeWorkSeries", lists=("series",), describe=_describe),
     pack=Packed.AS_THE_SERIES,
+    example=_FOLDER / "example.md",
     starter=Starter(text=_FOLDER / "starter.md", path="series/$slug.md", for_book=False),
 )

@@ -140,5 +140,6 @@ SESSION = PageKind(
     front=NOT_LISTED,
     linked_data=InLinkedData(type=RESOURCE, lists=("catalogue",), describe=_describe),
     pack=Packed.WITH_ITS_BOOK,
+    example=_FOLDER / "example.md",
     starter=Starter(text=_FOLDER / "starter.md", path="books/$book/session-$number.md", for_book=True),
 )

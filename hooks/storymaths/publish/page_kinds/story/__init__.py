@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from ....model.document import Document
 from ....model.story import Story
 from ....parse.body import words_of
@@ -34,5 +36,6 @@ STORY = PageKind(
     front=NOT_LISTED,
     linked_data=InLinkedData(type="ShortStory", lists=(), describe=_describe),
     pack=Packed.WITH_ITS_BOOK,
+    example=Path(__file__).parent / "example.md",
     starter=NOT_LISTED,
 )

@@ -1,0 +1,3 @@
+/* The authors' guide. */
+import "../site/plan-count.js";
+import "../guide/names.js";
