@@ -13,6 +13,7 @@ from render.sheets_made import WHOLE, cache, frozen_sheets
 from storymaths.activities.on_pages import work_out_pages
 from storymaths.publish import sheet_cache
 from storymaths.publish.sheets import Sheet, prints, sheets_of, write_sheets
+from storymaths.render.sheets.other_numbers import OTHER_NUMBERS
 from storymaths.render.sheets.typesetting import copy_of, set_in_type
 from storymaths.render.site import Site
 
@@ -20,7 +21,7 @@ from storymaths.render.site import Site
 def test_every_session_has_a_plan_an_exit_question_and_a_key_and_every_home_activity_a_half_page() -> None:
     for page in collection().documents:
         source = page.path.removeprefix("content/")
-        kinds = [sheet.what for sheet in frozen_sheets() if sheet.source == source]
+        kinds = [sheet.what for sheet in frozen_sheets() if sheet.source == source and sheet.what != OTHER_NUMBERS]
         if page.fields.kind == "session":
             assert kinds[0] == "plan", source
             assert kinds[-3:] == ["exit-question", "answers", "whole-lesson"], source
@@ -54,13 +55,15 @@ def test_the_whole_set_holds_every_page_of_every_sheet_of_the_book() -> None:
     for whole in (sheet for sheet in frozen_sheets() if sheet.what == "all-sheets"):
         folder = whole.source.removesuffix("index.md")
         own = [one for one in frozen_sheets() if one.source.startswith(folder)]
-        pages = sum(one.pages for one in own if one.what not in (*WHOLE, "story-booklet"))
+        pages = sum(one.pages for one in own if one.what not in (*WHOLE, "story-booklet", OTHER_NUMBERS))
         assert pages < whole.pages <= pages + 3, "and a list of what there is"
 
 
 def test_a_lesson_is_one_file_offered_first_with_a_list_of_what_to_print_how_often() -> None:
     for whole in (sheet for sheet in frozen_sheets() if sheet.what == "whole-lesson"):
-        own = [one for one in frozen_sheets() if one.source == whole.source and one is not whole]
+        own = [
+            one for one in frozen_sheets() if one.source == whole.source and one.what not in (whole.what, OTHER_NUMBERS)
+        ]
         assert whole.pages == 1 + sum(one.pages for one in own), whole.source
         rows = whole.data.parts[0].data["rows"]
         assert [row["copies"] for row in rows] == [one.copies for one in own]

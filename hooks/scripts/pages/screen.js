@@ -1,5 +1,6 @@
 /* A class screen. */
 import { play } from "../board/play.js";
+import { openAnother } from "../screen/another.js";
 import { openFit } from "../screen/fit.js";
 import { openFull } from "../screen/full.js";
 import { openMemory } from "../screen/memory.js";
@@ -18,6 +19,12 @@ const open = (screen) => {
   openTimer(all(document, "[data-steps] li", HTMLElement), slides, memory, say);
   openFull(openMore(screen, slides), memory);
   all(document, "[data-board]", HTMLElement).forEach((board, n) => play(board, `board ${n}`, { memory, say, notes }));
+  const names = new Map(all(document, "[data-board]", HTMLElement).map((board, n) => [board, n]));
+  for (const slide of all(document, ".slide-activity", HTMLElement)) {
+    const first = names.get(/** @type {HTMLElement} */ (slide.querySelector("[data-board]"))) ?? 0;
+    openAnother(slide, (board, place, set) =>
+      play(board, `board ${first + place}${set ? ` other ${set}` : ""}`, { memory, say, notes }));
+  }
   openFit(slides);
   slides.show();
 };

@@ -20,6 +20,7 @@ from .context import build_context
 from .fit import misfits, too_early
 from .kind import ActivityFields, Kind, Unsolvable
 from .memory import ActivityInput, Memory
+from .other_numbers import OtherNumbers
 from .own_words import in_own_words
 from .revalue import SAME_NUMBERS
 from .rules import BEYOND_YEAR, CANNOT_BE, CLAIM_WRONG, NO_ANSWER, RULES, TOO_MANY
@@ -43,6 +44,13 @@ class WorkedOut:
     raw: Mapping[str, Any] = field(default_factory=dict)
     refused: tuple[Unsolvable, ...] = ()
     """What the bends of its page ask for and cannot be; told with their places in that page's front matter."""
+    others: OtherNumbers | None = field(default=None, compare=False)
+    """What searches for further sets of numbers, once they are asked for."""
+
+    @property
+    def other_sets(self) -> tuple[Version, ...]:
+        """Further sets of numbers in its own year, none of them the story's; none where something is wrong with it."""
+        return () if self.others is None or self.problems else self.others.sets
 
     @property
     def done(self) -> AnyWorked | None:
@@ -107,7 +115,8 @@ def _work_out(asked: ActivityInput) -> WorkedOut:
     versions = _versions(block, context, solution, asked, problems)
     bent, refused = bend_versions(block, context, solution, asked.bends, reference)
     found = {**versions, **bent}
-    return WorkedOut(kind, fields, context, solution, found, tuple(sorted(problems)), block.raw, tuple(refused))
+    others = OtherNumbers(kind, fields, context, solution, reference, block.raw)
+    return WorkedOut(kind, fields, context, solution, found, tuple(sorted(problems)), block.raw, tuple(refused), others)
 
 
 def as_problem(error: Unsolvable, block: Block) -> Problem:

@@ -105,6 +105,11 @@ def coverage_csv(source: str) -> str:
     return f"coverage/{name}.csv"
 
 
+def record_csv(source: str) -> str:
+    """The empty record for a class that is taught a series, by the series' source."""
+    return f"{source.removesuffix('.md')}-record.csv"
+
+
 COLLECTION_CSV = "coverage/collection.csv"
 
 LISTS: Mapping[str, str] = {

@@ -10,6 +10,7 @@ from ..model.carried import carried
 from ..model.site_settings import Colours, SiteSettings
 from ..parse.drawing import served_drawing
 from ..render.site import Site
+from .class_records import class_records
 from .coverage_files import coverage_files
 from .data_files import data_files
 from .moved_pages import moved_pages
@@ -24,7 +25,7 @@ _NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
 def assets(site: Site) -> Mapping[str, bytes | str]:
     """What the collection gives: each file's address from the site's root, and what is in it."""
-    return {**data_files(site), **coverage_files(site), **moved_pages(site)}
+    return {**data_files(site), **coverage_files(site), **class_records(site), **moved_pages(site)}
 
 
 def picture(file: Path) -> Path | str | None:

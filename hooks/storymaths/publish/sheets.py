@@ -19,10 +19,13 @@ from ..model.collection import Collection
 from ..model.document import Document
 from ..model.page_fields import PageFields
 from ..model.problem import ProblemsFound
+from ..model.series import Series
 from ..model.site_settings import Face
 from ..render.in_type.drawings import drawings_in_type
 from ..render.sheets.of_page import book_sheets, home_sheets, session_sheets
+from ..render.sheets.other_numbers import OTHER_NUMBERS
 from ..render.sheets.pictures import LARGEST, photograph
+from ..render.sheets.series_sheets import series_sheets
 from ..render.sheets.sheet import House, SheetData
 from ..render.sheets.sheet_context import Drawings, SheetContext
 from ..render.sheets.typesetting import content_key, copy_of
@@ -73,7 +76,11 @@ def sheets_of(site: Site, root: Path, cache: Path, only: Iterable[str] | None = 
     collection = site.collection
     books = collection.books if only is None else {name: collection.books[name] for name in only}
     drawings = _drawings(root, drawings_in_type(collection))
-    sheets = _made([one for name in books for one in _planned(site, drawings, name)], site, cache)
+    planned = [one for name in books for one in _planned(site, drawings, name)]
+    if only is None:
+        for series in collection.of_kind(Series):
+            planned += _of_page(site, drawings, series, f"{series.source[:-3]}-", series_sheets)
+    sheets = _made(planned, site, cache)
     return sheets + _made(list(_whole_sets(collection, books, sheets)), site, cache)
 
 
@@ -133,12 +140,17 @@ def _whole_sets(
     """A file a session with all its sheets, and one a book, but for the booklet, whose pages are in another order."""
     for name, book in books.items():
         for session in collection.sessions_of(name):
-            lesson = whole_lesson(session, [(one.data, one.pages) for one in sheets if one.source == session.source])
+            lesson = whole_lesson(session, _taught_with(sheets, session.source))
             yield session.source, f"{session.source[:-3]}-{lesson.what}", lesson
         source, folder = book.source, source_of(book.folder)
-        own = [one for one in sheets if one.source.startswith(f"{folder}/") and one.what != "story-booklet"]
+        apart = ("story-booklet", OTHER_NUMBERS)
+        own = [one for one in sheets if one.source.startswith(f"{folder}/") and one.what not in apart]
         whole = whole_book(book, [(sheet.data, sheet.pages) for sheet in own])
         yield source, f"{folder}/{whole.what}", whole
+
+
+def _taught_with(sheets: Sequence[Sheet], source: str) -> list[tuple[SheetData, int]]:
+    return [(one.data, one.pages) for one in sheets if one.source == source and one.what != OTHER_NUMBERS]
 
 
 _TYPEFACES: Mapping[Face, str] = {"lexend": "Lexend", "abeezee": "ABeeZee"}

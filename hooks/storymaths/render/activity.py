@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
+from ..activities.bending import Version
 from ..activities.work_out import WorkedOut
 from ..covers.practised import Practised, practised_in
 from ..model.activity import Figure, Solution
@@ -42,6 +43,7 @@ def activities_drawn(site: Site, page: Document[PageFields], source: str, level:
             anchor_of(number),
             level,
             practised_in(found.worked, site.collection.reference) if for_teachers else (),
+            found.worked.other_sets,
         )
         for number, found in enumerate(site.activities_of(page), 1)
     }
@@ -54,9 +56,18 @@ def body_with_activities(site: Site, page: Document[PageFields], source: str, le
 
 
 def draw_activity(
-    site: Site, worked: WorkedOut, source: str, anchor: str, level: int = 4, practises: Sequence[Practised] = ()
+    site: Site,
+    worked: WorkedOut,
+    source: str,
+    anchor: str,
+    level: int = 4,
+    practises: Sequence[Practised] = (),
+    others: Sequence[Version] = (),
 ) -> str:
-    """An activity as HTML, with what it practises; one that could not be worked out says so to its author."""
+    """An activity as HTML, with what it practises and ``others``, further sets of numbers.
+
+    One that could not be worked out says so to its author.
+    """
     if worked.kind is None or worked.fields is None or worked.solution is None or worked.year is None:
         return '<p class="activity-broken">This activity cannot be worked out yet.</p>'
     template = templates().get_template("activity.html")
@@ -64,6 +75,8 @@ def draw_activity(
         kind=worked.kind,
         fields=worked.fields,
         versions=list(_versions(worked)),
+        others=others,
+        own_ask=worked.solution.task.ask,
         same=[year for year, version in sorted(worked.versions.items()) if version.same and year != worked.year],
         own=worked.year,
         anchor=anchor,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..covers.needs import cares_of, needs_of
 from ..covers.path import SeriesPath, path_of
 from ..covers.taught import coverage_of
-from ..model.address import coverage_csv, governors_page
+from ..model.address import coverage_csv, governors_page, record_csv
 from ..model.document import Document
 from ..model.material import PRINTED
 from ..model.series import Series
@@ -36,6 +36,7 @@ def draw_series(site: Site, page: Document[Series]) -> Rendered:
         plan_address=_as_a_plan(path),
         governors=governors_page(source),
         csv=coverage_csv(source),
+        record=record_csv(source),
         hours=hours_in_words,
         weeks=draw_plan_of_weeks(site, page, source),
         **coverage_part(

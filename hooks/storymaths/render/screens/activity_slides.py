@@ -14,6 +14,7 @@ from ...model.figures.amounts import PartWhole, Track
 from ...model.figures.measures import Balance, ClockFace, Coins
 from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
 from ..figures.table import draw
+from .another import OtherBoard, other_boards
 from .board import Board
 from .table import boards_of
 
@@ -43,29 +44,37 @@ class ActivityPart:
     """What is asked, where there is no board."""
     table: Table | None = None
     """What is known of the cast, where the cards of the board do not carry it."""
+    others: tuple[OtherBoard, ...] = ()
+    """The same question in other numbers."""
 
 
-def parts_of(done: AnyWorked) -> Iterator[ActivityPart]:
-    """The questions as the author set them, then as each other year meets them."""
+def parts_of(done: AnyWorked, others: Sequence[Version] = ()) -> Iterator[ActivityPart]:
+    """The questions as the author set them, with other numbers if there are any, then as each other year meets them."""
     own = done.context.year.year
     changed = {year: version for year, version in sorted(done.versions.items()) if not version.same and year != own}
     same = tuple(year for year, version in done.versions.items() if version.same and year != own)
-    yield from _questions(done, tuple(sorted({own, *same})), own=True)
+    yield from _questions(done, tuple(sorted({own, *same})), others, own=True)
     for year, version in changed.items():
-        yield from _questions(_as_worked(done, version), (year,), own=False)
+        yield from _questions(_as_worked(done, version), (year,), (), own=False)
 
 
 def _as_worked(done: AnyWorked, version: Version) -> AnyWorked:
     return replace(done, fields=version.fields, context=version.context, solution=version.solution, versions={})
 
 
-def _questions(done: AnyWorked, years: tuple[int, ...], *, own: bool) -> Iterator[ActivityPart]:
+def _questions(
+    done: AnyWorked, years: tuple[int, ...], others: Sequence[Version], *, own: bool
+) -> Iterator[ActivityPart]:
     solution, title, boards = done.solution, done.fields.title, boards_of(done)
     figures = list(_not_played(solution, boards))
     asked = [] if boards else _one_by_one(solution.task.lines)
     count = max(1, len(boards), len(asked))
     for number in range(count):
         beside = [figures[number]] if len(figures) == count else figures
+        givens = tuple(_givens(solution, boards, boards[number])) if boards else ()
+        table = None if boards and _on_cards(boards[number], solution.task.table) else solution.task.table
+        # What stands beside a board does not change with its numbers.
+        again = other_boards(done, others, boards, number) if boards and not (beside or givens or table) else ()
         yield ActivityPart(
             title if count == 1 else f"{title} ({number + 1} of {count})",
             solution,
@@ -73,9 +82,10 @@ def _questions(done: AnyWorked, years: tuple[int, ...], *, own: bool) -> Iterato
             own,
             boards[number] if boards else None,
             tuple((figure.alt, Markup(draw(figure.data))) for figure in beside),
-            tuple(_givens(solution, boards, boards[number])) if boards else (),
+            givens,
             tuple(map(str, asked[number])) if asked else (),
-            None if boards and _on_cards(boards[number], solution.task.table) else solution.task.table,
+            table,
+            tuple(again),
         )
 
 

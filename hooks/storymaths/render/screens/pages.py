@@ -10,9 +10,12 @@ from ...model.address import SCREEN_TO_TRY, link, screen_page
 from ...model.document import Document
 from ...model.session import Session
 from ...model.story import Story
+from ...parse.body import words_of
 from ..book_pages import spreads_of
 from ..inline import asked
 from ..site import Rendered, Site
+from .another import OtherBoard
+from .begin import begin_slides
 from .board import Board
 from .slides import Slide, Spread, example_slides, slides_of
 
@@ -29,7 +32,8 @@ def draw_screen(site: Site, page: Document[Session]) -> Rendered:
 
 def slides_on_screen(site: Site, page: Document[Session], spreads: Mapping[int, Spread] | None = None) -> list[Slide]:
     """The slides of a session's screen after its first; without ``spreads`` the story's pages are not drawn on them."""
-    return slides_of(page, spreads or {}, site.collection.reference.words, site.activities_of(page))
+    own = slides_of(page, spreads or {}, site.collection.reference.words, site.activities_of(page))
+    return [*begin_slides(site, page), *own]
 
 
 def draw_screen_to_try(site: Site, examples: Sequence[AnyWorked]) -> Rendered:
@@ -43,8 +47,17 @@ def draw_screen_to_try(site: Site, examples: Sequence[AnyWorked]) -> Rendered:
 def _draw(site: Site, source: str, slides: Sequence[Slide], **values: Any) -> str:
     boards = [_with_links(slide.part.board, source) if slide.part and slide.part.board else None for slide in slides]
     years = sorted({year for slide in slides if slide.part for year in slide.part.years})
+    values["others"] = [[_another(one, source) for one in slide.part.others] if slide.part else [] for slide in slides]
     values["asked"] = lambda words: asked(words, source)
     return site.draw("screen.html", source, slides=list(zip(slides, boards, strict=True)), years=years, **values)
+
+
+def _another(one: OtherBoard, source: str) -> dict[str, Any]:
+    return {
+        "ask": words_of(one.ask),
+        "boards": [_with_links(one.board, source)],
+        "answers": [words_of(says) for says in one.answers],
+    }
 
 
 def _with_links(board: Board, source: str) -> dict[str, Any]:

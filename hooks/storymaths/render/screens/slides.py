@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from ...activities.bending import Version
 from ...activities.on_pages import PageActivity
 from ...activities.worked import AnyWorked
 from ...model.body import Body
@@ -120,10 +121,10 @@ def activity_slides(activities: Sequence[PageActivity], steps: Mapping[int, int]
     for activity in activities:
         step = max(step, steps.get(activity.fence.line, step))
         if activity.worked.done is not None:
-            yield from example_slides(activity.worked.done, step)
+            yield from example_slides(activity.worked.done, step, activity.worked.other_sets)
 
 
-def example_slides(done: AnyWorked, step: int = 0) -> Iterator[Slide]:
-    """A slide for each question of one activity."""
-    for part in parts_of(done):
+def example_slides(done: AnyWorked, step: int = 0, others: Sequence[Version] = ()) -> Iterator[Slide]:
+    """A slide for each question of one activity; ``others`` are its other numbers, to be asked for."""
+    for part in parts_of(done, others):
         yield Slide("activity", part.title, step, part=part)

@@ -41,7 +41,7 @@ def answer_key(sheets: SheetContext, page: Document[Session], activities: Sequen
 
 def _activity(activity: SheetActivity) -> dict[str, Any]:
     years = sorted(activity.by_year, key=lambda year: (year != activity.year, year))
-    versions = [_version(activity.by_year[year], _headed(activity, year)) for year in years]
+    versions = [version_with_answers(activity.by_year[year], _headed(activity, year)) for year in years]
     same = f"{listed([year_name(year) for year in sorted(activity.same)])}: the same." if activity.same else ""
     return {"title": runs(activity.title), "versions": versions, "same": same}
 
@@ -51,7 +51,8 @@ def _headed(activity: SheetActivity, year: int) -> str:
     return year_name(year) if title == activity.title else f"{year_name(year)}: {title}"
 
 
-def _version(solution: Solution, year: str) -> dict[str, Any]:
+def version_with_answers(solution: Solution, year: str) -> dict[str, Any]:
+    """A version as the key has it: its task and every answer, headed by its year or its mark."""
     task = solution.task
     shown = [f"{character.name} {number}" for character, number in zip(task.characters, task.shows, strict=False)]
     return {

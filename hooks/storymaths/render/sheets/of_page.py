@@ -14,6 +14,7 @@ from .half_page import half_page
 from .lesson_plan import lesson_plan
 from .mats import session_mats
 from .number_cards import number_cards
+from .other_numbers import other_numbers_sheet
 from .recording import recording_sheet
 from .sheet import SheetData
 from .sheet_context import SheetContext
@@ -30,6 +31,7 @@ def session_sheets(sheets: SheetContext, page: Document[Session]) -> list[SheetD
         recording_sheet(sheets, page, activities),
         exit_slips(sheets, page),
         answer_key(sheets, page, activities),
+        other_numbers_sheet(sheets, page, activities),
     ]
     return [sheet for sheet in made if sheet]
 

@@ -65,8 +65,8 @@ def _pages(
     pages: dict[int, dict[str, Any]] = {}
     for year in dict.fromkeys((session.year, *sorted(written))):
         others = [one for one in activities if year in one.by_year and year not in one.aloud]
-        tasks = _once([shown_task(one.titles[year], one.by_year[year], pictures) for one in others])
-        shown = {"heading": session.title, "line": _LINE_MM.get(year, _OLDER_LINE_MM), "tasks": tasks}
+        tasks = once([shown_task(one.titles[year], one.by_year[year], pictures) for one in others])
+        shown = {"heading": session.title, "line": line_height(year), "tasks": tasks}
         shown |= {"stems": [runs(stem) for stem in session.stem_sentences], "signs": _signs(session), "table": asked}
         shown["same"] = [runs(one.title) for one in activities if year in one.same - one.aloud]
         if all(shown["tasks"] != page["tasks"] for page in pages.values()):
@@ -74,7 +74,12 @@ def _pages(
     return pages
 
 
-def _once(tasks: list[dict[str, Any]]) -> list[dict[str, Any]]:
+def line_height(year: int) -> int:
+    """From one line to write on to the next, in mm."""
+    return _LINE_MM.get(year, _OLDER_LINE_MM)
+
+
+def once(tasks: list[dict[str, Any]]) -> list[dict[str, Any]]:
     """The tasks with each drawing where it first comes, and not again."""
     seen: list[dict[str, str]] = []
     for task in tasks:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from hashlib import sha256
 
+from ...activities.bending import Version
 from ...activities.on_pages import PageActivity
 from ...activities.worked import AnyWorked
 from ...model.activity import CastMember, Figure, Shown, Solution
@@ -39,6 +40,8 @@ class SheetActivity:
     """The years it serves as it is: they have no sheet of their own."""
     aloud: frozenset[int] = frozenset()
     """The years in which nothing of it is written."""
+    others: tuple[Version, ...] = ()
+    """Further sets of numbers for its own year."""
 
     @property
     def own(self) -> Solution:
@@ -74,7 +77,7 @@ class SheetContext:
         for activity in self.activities_of(page):
             worked = activity.worked.done
             if worked is not None:
-                found[activity.fence.line] = _sheet_activity(worked)
+                found[activity.fence.line] = replace(_sheet_activity(worked), others=activity.worked.other_sets)
         return found
 
     def without_activities(self, page: Document[PageFields], blocks: Sequence[Block]) -> Iterator[Block]:
