@@ -16,6 +16,7 @@ from .model.page_fields import PageFields
 from .model.site_settings import FRONT, SiteSettings
 from .model.stand_ins import with_stand_ins
 from .publish.assets import PARTS, assets, look, picture
+from .publish.documents import write_documents
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
 from .publish.open_data.files import open_data
@@ -49,6 +50,8 @@ class Build:
     """Where the site stands, if not where its settings say."""
     memory: Memory[WorkedOut] = field(default_factory=Memory)
     """What the reading solved, and what is solved besides."""
+    _drawn: dict[str, Rendered] = field(default_factory=dict)
+    """Authors' pages drawn before, by source: documents are made from them too."""
 
     @cached_property
     def _settings(self) -> SiteSettings:
@@ -143,10 +146,15 @@ class Build:
 
     def _draw(self, source: str, written: Document[PageFields] | None) -> Rendered:
         if written is not None and self._site is not None:
-            return kind_of(written).draw(self._site, written)
+            if source not in self._drawn:
+                self._drawn[source] = kind_of(written).draw(self._site, written)
+            return self._drawn[source]
         if source in self._generated:
             return self._generated[source]()
         return draw_unread(source, _NOT_YET)
+
+    def _page_drawn(self, source: str) -> Rendered:
+        return self._draw(source, self._written[source])
 
     def files(self) -> Mapping[str, bytes | str | Path]:
         """What stands beside the pages, by address: a file's content, or the file it is a copy of."""
@@ -188,7 +196,10 @@ class Build:
         """
         if self._sheets:
             # A build of one series uses some of the sheets kept; the others are still those of the whole site.
-            write_sheets(self._sheets, folder, self._kept / "sheets", forget=not self.only_series)
+            forget = not self.only_series
+            write_sheets(self._sheets, folder, self._kept / "sheets", forget)
+            if self._site is not None:
+                write_documents(self._site, self._page_drawn, folder, self._kept / "documents", forget=forget)
         if not self.only_series:
             build_text_index(folder)
         self.memory.forget_the_pass_before()

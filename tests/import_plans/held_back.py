@@ -49,7 +49,9 @@ def tabs(path: Path) -> None:
     lines(plan, "Subject:\tMaths\tYear:\t4", "Topic:\tThe Clock with One Hand\tDuration:\t50 mins")
     lines(plan, "W.A.L.T.\tread the time to five minutes", "W.I.L.F.\tsays past and to")
     text_box(plan, "Homework: draw a clock at tea time")
-    lines(plan, "0-10 min\tSing the clock song", "10-40 min\tMatch hands and words", "40-50 min\tMini plenary: ten to six")
+    lines(
+        plan, "0-10 min\tSing the clock song", "10-40 min\tMatch hands and words", "40-50 min\tMini plenary: ten to six"
+    )
     lines(plan, "SEND:\tlarge clock face", "G&T:\tto the minute")
     plan.save(str(path))
 
