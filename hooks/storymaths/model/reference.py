@@ -18,6 +18,7 @@ from .material import Caution, Material
 from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
+from .old_plans import OldPlanWords
 from .problem import Place
 from .prose_words import ProseWords
 from .site_settings import SiteSettings
@@ -95,6 +96,7 @@ class Reference:
     cautions: Mapping[str, Caution]
     bank_holidays: BankHolidays
     limits: Limits
+    old_plans: OldPlanWords
     imprint: Imprint
     site: SiteSettings
     money: Currency

@@ -21,6 +21,7 @@ from ..model.material import Caution, Material
 from ..model.money import Currency
 from ..model.moved import Moved
 from ..model.objective import Framework
+from ..model.old_plans import OldPlanWords
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
 from ..model.program_version import FIRST_VERSION, ProgramVersion
@@ -163,6 +164,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     cautions = reader.read("cautions.yaml", CautionsFile)
     bank = reader.read("bank_holidays.yaml", BankHolidays)
     limits = reader.read("limits.yaml", Limits)
+    old_plans = reader.read("old_plans.yaml", OldPlanWords)
     site = reader.read("site.yaml", SiteFile)
     money = reader.read("money.yaml", Currency)
     facts = reader.read("facts.yaml", KnownFacts)
@@ -175,7 +177,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     if years is not None:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
-        tasks and years and concepts and themes and words and asked and materials and cautions and bank and limits
+        tasks and years and concepts and themes and words and asked and materials and cautions and bank and limits and old_plans
         and site and money and facts and prose and moved and drawings
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
@@ -192,6 +194,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         cautions={caution.id: caution for caution in cautions.cautions},
         bank_holidays=bank,
         limits=limits,
+        old_plans=old_plans,
         imprint=site,
         site=site.settings(),
         money=money,
