@@ -14,9 +14,9 @@ from ..parse.old_plan.lines import PlanBlock, Unreadable
 from ..parse.old_plan.markdown import read_markdown
 from ..parse.old_plan.odt import read_odt
 from ..parse.old_plan.sections import sections_of
+from ..parse.reference import ReferenceBroken, read_reference
 from ..parse.suggestion import did_you_mean
 from ..publish.page_kinds.table import PAGE_KINDS
-from ..reading import read_and_check
 from .command import FAILED, Command, Misused, in_project
 from .old_plan import draft_of
 from .terminal import spell_out
@@ -39,10 +39,11 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(root: Path, options: argparse.Namespace) -> int:
     """Writes the draft, and says what was recognised and what is missing. Raises ``Misused``."""
     book = _book(root, options.book)
-    reference = read_and_check(root).collection
-    if reference is None:
-        raise Misused("What stands in site_data/ cannot be used: storymaths check says why.", FAILED)
-    words = reference.reference.old_plans
+    try:
+        reference = read_reference(root)
+    except ReferenceBroken:
+        raise Misused("What stands in site_data/ cannot be used: storymaths check says why.", FAILED) from None
+    words = reference.old_plans
     try:
         blocks = _reader(options.plan)(options.plan, words.limits)
         if not blocks:
@@ -55,7 +56,7 @@ def run(root: Path, options: argparse.Namespace) -> int:
         number += 1
     kind = next(kind for kind in PAGE_KINDS.values() if kind.schema is Session)
     about: dict[str, str | int] = {"book": book, "number": number, "title": options.plan.stem}
-    draft = draft_of(sections_of(blocks, words), reference.reference, kind.starter.text.read_text("utf-8"), about)
+    draft = draft_of(sections_of(blocks, words), reference, kind.starter.text.read_text("utf-8"), about)
     path = folder / f"session-{number}.md"
     try:
         with path.open("x", encoding="utf-8", newline="\n") as file:
@@ -67,7 +68,7 @@ def run(root: Path, options: argparse.Namespace) -> int:
     for line in draft.recognised:
         print(spell_out(f"  {line}"))
     print(f"\nStill to write, marked in the page: {', '.join(draft.missing)}.")
-    print("All other words of the old plan are kept at the end of the page.")
+    print("All other words of the old plan are kept in the page, before its first step.")
     return 0
 
 

@@ -32,7 +32,7 @@ class Draft:
 
     def take(self, name: str, value: Any, said: str = "") -> None:
         """Puts a value into the head if there is one; otherwise what the starter says stands there."""
-        if value or value == 0:
+        if value:
             self.head[name] = value
             self.recognised.append(f"{name}: {said or value}")
         else:
@@ -52,9 +52,10 @@ def draft_of(sections: list[PlanSection], reference: Reference, starter: str, ab
     title = facts.title_in(sections)
     draft.take("title", as_text(title)[:120] if title else None)
     year = facts.year_in(sections, reference)
-    draft.take(
-        "year", year if year is None else "Reception" if not year else year, "" if year is None else year_name(year)
-    )
+    if year is None:
+        draft.missing.append("year")
+    else:
+        draft.take("year", year or "Reception", year_name(year))
     objectives = facts.objectives_in(sections, reference)
     draft.take(
         "objectives", objectives, ", ".join(code for codes in objectives.values() for one in codes for code in one)
@@ -72,7 +73,7 @@ def draft_of(sections: list[PlanSection], reference: Reference, starter: str, ab
     draft.take("exit_question", {**draft.head["exit_question"], "ask": question} if question else None, question)
     _take_cautions(draft, sections, reference)
     draft.missing += ["concepts", "reads", "summary", "task", "stem_sentences"]
-    draft.body = _body(sections, year_known=year is not None)
+    draft.body = _body(sections)
     return draft
 
 
@@ -114,14 +115,17 @@ def _take_cautions(draft: Draft, sections: list[PlanSection], reference: Referen
 
 
 def _is_step(section: PlanSection) -> bool:
-    return bool(section.heading) and section.part in ("step", "exit")
+    """A heading over steps is none itself."""
+    return section.part in ("step", "exit") and bool(section.heading and (section.blocks or section.minutes))
 
 
-def _body(sections: list[PlanSection], *, year_known: bool) -> str:
+def _body(sections: list[PlanSection]) -> str:
     steps = [f"## {as_text(one.heading)}\n\n{as_blocks(one.blocks)}" for one in sections if _is_step(one)]
     rest = [
-        (f"### {as_text(one.heading)}\n\n" if one.heading else "") + as_blocks(one.blocks)
+        (f"#### {as_text(one.heading)}\n\n" if one.heading else "") + as_blocks(one.blocks)
         for one in sections
         if not _is_step(one) and (one.heading or one.blocks)
     ]
-    return "\n\n".join([*steps, *([f"## {KEPT}", *rest] if rest or not steps else [])])
+    # Before the first step, where a page may say what belongs to none.
+    head = [f"## {KEPT}"] if not steps else [f"### {KEPT}"] if rest else []
+    return "\n\n".join([*head, *rest, *steps])

@@ -16,7 +16,7 @@ _YEAR = re.compile(r"\b(?:years?|yr|y)\s*(?:group)?\s*[:.\t]?\s*(\d)\b", re.IGNO
 _COUNT = re.compile(r"\b(\d{1,3})\b")
 _CODE = re.compile(r"[A-Z0-9]+(?:-[A-Z0-9]+)*[a-z]?")
 _PIECES = re.compile(r"[,;\n•]| and ")
-_SENTENCE = re.compile(r"[^.?!]*\?")
+_SENTENCE = re.compile(r"(?:[^.?!]|\.(?=\d))*\?")
 
 
 def title_in(sections: Sequence[PlanSection]) -> str:
@@ -29,6 +29,10 @@ def title_in(sections: Sequence[PlanSection]) -> str:
 
 def year_in(sections: Sequence[PlanSection], reference: Reference) -> int | None:
     """The first school year that is named."""
+    labelled = re.compile(r"\s*(\d)\b")
+    for text in _of("year", sections):
+        if (found := labelled.match(text)) and int(found[1]) in reference.years:
+            return int(found[1])
     for text in texts(sections):
         found = _YEAR.search(text)
         if found and int(found[1]) in reference.years:

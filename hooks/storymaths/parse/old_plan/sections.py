@@ -30,7 +30,7 @@ class PlanSection:
     def minutes(self) -> int | None:
         """How long it takes, by its heading, else by its own words where these name one length of time."""
         told = [found for line in self.lines if (found := minutes_in(line.text))]
-        return minutes_in(self.heading) or (sum(told) or None if self.part == "step" else None)
+        return minutes_in(self.heading) or (sum(told) or None if self.part in ("step", "exit") else None)
 
     @property
     def lines(self) -> list[PlanLine]:
