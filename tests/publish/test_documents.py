@@ -10,6 +10,7 @@ import io
 import re
 import zipfile
 from collections import Counter
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -23,7 +24,7 @@ from project import PROJECT
 from storymaths.pipeline import start_build
 from storymaths.publish.documents import write_documents
 from storymaths.publish.page_kinds.table import kind_of
-from storymaths.render.site import Rendered
+from storymaths.render.site import Print, Rendered
 
 _WORD = re.compile(r"[^\W_]+")
 _NOT_TOLD = (
@@ -115,3 +116,14 @@ def test_it_says_whose_it_is_and_nothing_of_when(name: str) -> None:
         for entry in file.namelist():
             if entry.endswith((".xml", ".rels")):
                 etree.fromstring(file.read(entry))
+
+
+@pytest.mark.parametrize("name", ["session", "home"])
+def test_its_page_leads_to_it(name: str) -> None:
+    """Among what is to print, where there is any."""
+    site = start_build(PROJECT)._bare_site
+    assert site is not None
+    page = next(page for page in site.collection.documents if f"/{name}-1" in page.source)
+    sheet = Print("Plan", "It says.", "One.", 1, "plan.pdf", "plan.png")
+    drawn = kind_of(page).draw(replace(site, prints={page.source: [sheet]}), page).html
+    assert re.search(rf'<a href="{name}-1\.docx">To change: a document for a word processor</a>', drawn)

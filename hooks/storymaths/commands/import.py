@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable, Mapping
+from itertools import count
 from pathlib import Path
 
 from ..model.address import CONTENT
 from ..model.old_plans import OldPlanLimits
-from ..model.session import Session
 from ..parse.old_plan.docx import read_docx
 from ..parse.old_plan.lines import PlanBlock, Unreadable
 from ..parse.old_plan.markdown import read_markdown
@@ -16,9 +16,9 @@ from ..parse.old_plan.odt import read_odt
 from ..parse.old_plan.sections import sections_of
 from ..parse.reference import ReferenceBroken, read_reference
 from ..parse.suggestion import did_you_mean
-from ..publish.page_kinds.table import PAGE_KINDS
 from .command import FAILED, Command, Misused, in_project
 from .old_plan import draft_of
+from .starters import AlreadyThere, starters, write_new
 from .terminal import spell_out
 
 READERS: Mapping[str, Callable[[Path, OldPlanLimits], list[PlanBlock]]] = {
@@ -50,23 +50,17 @@ def run(root: Path, options: argparse.Namespace) -> int:
             raise Unreadable("There are no words in it.")
     except Unreadable as error:
         raise Misused(f"{options.plan.name} was not read. {error} Nothing was written.", FAILED) from None
-    number = 1
     folder = root / CONTENT / "books" / book
-    while (folder / f"session-{number}.md").exists():
-        number += 1
-    kind = next(kind for kind in PAGE_KINDS.values() if kind.schema is Session)
+    number = next(number for number in count(1) if not (folder / f"session-{number}.md").exists())
+    starter = starters()["session"][1].text.read_text(encoding="utf-8")
     about: dict[str, str | int] = {"book": book, "number": number, "title": options.plan.stem}
-    draft = draft_of(sections_of(blocks, words), reference, kind.starter.text.read_text("utf-8"), about)
-    path = folder / f"session-{number}.md"
+    draft = draft_of(sections_of(blocks, words), reference, starter, about)
     try:
-        with path.open("x", encoding="utf-8", newline="\n") as file:
-            file.write(draft.text)
-    except FileExistsError:
-        raise Misused(f"{path} is already there. Nothing was written.", FAILED) from None
+        path = write_new(folder / f"session-{number}.md", draft.text)
+    except AlreadyThere as error:
+        raise Misused(f"{error.args[0]} is already there. Nothing was written.", FAILED) from None
     print(f"Wrote {path.relative_to(root)}, a draft: a build leaves it out until status: draft is taken out.")
-    print("\nRecognised:")
-    for line in draft.recognised:
-        print(spell_out(f"  {line}"))
+    print("\nRecognised:", *(spell_out(f"  {line}") for line in draft.recognised), sep="\n")
     print(f"\nStill to write, marked in the page: {', '.join(draft.missing)}.")
     print("All other words of the old plan are kept in the page, before its first step.")
     return 0

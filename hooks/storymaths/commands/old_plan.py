@@ -49,7 +49,7 @@ def draft_of(sections: list[PlanSection], reference: Reference, starter: str, ab
     """The draft. ``starter`` is the page a new session begins with, ``about`` its book, number and needs, and a title in case."""
     told = {**about, "needs": "[]"}
     draft = Draft(yaml.safe_load(Template(starter).substitute(told).split("---\n")[1]))
-    title = facts.title_in(sections)
+    title = facts.title_in(sections, reference)
     draft.take("title", as_text(title)[:120] if title else None)
     year = facts.year_in(sections, reference)
     if year is None:

@@ -29,4 +29,6 @@ class OldPlanWords(Strict):
     """The names of each part, in small letters, and the limits."""
 
     parts: Mapping[PlanPart, tuple[Text, ...]]
+    passed_over: tuple[Text, ...]
+    """Headings that are no title, without their numbers."""
     limits: OldPlanLimits

@@ -19,12 +19,17 @@ _PIECES = re.compile(r"[,;\n•]| and ")
 _SENTENCE = re.compile(r"(?:[^.?!]|\.(?=\d))*\?")
 
 
-def title_in(sections: Sequence[PlanSection]) -> str:
+def title_in(sections: Sequence[PlanSection], reference: Reference) -> str:
     """What the plan says it is called, else its first heading that names no part, else its first line; may be empty."""
     named = [section.lines[0].text for section in sections if section.part == "title" and section.lines]
     headings = [section.heading for section in sections if section.part in (None, "title") and section.heading]
     lines = [text for text in texts(sections) if text]
-    return next(iter([*named, *headings, *lines]), "")
+    known = (text.partition("\t")[0] for text in (*named, *headings, *lines))
+    return next((text for text in known if _named(text) not in ("", *reference.old_plans.passed_over)), "")
+
+
+def _named(text: str) -> str:
+    return " ".join(re.sub(r"[\W\d_]+", " ", text).lower().split())
 
 
 def year_in(sections: Sequence[PlanSection], reference: Reference) -> int | None:

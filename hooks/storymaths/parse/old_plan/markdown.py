@@ -27,8 +27,13 @@ def read_markdown(path: Path, limits: OldPlanLimits) -> list[PlanBlock]:
     if "\0" in text:
         raise Unreadable("It is not plain text (UTF-8). Save it again as text.")
     blocks: list[PlanBlock] = []
-    for line in text.splitlines():
-        if not line.strip():
+    lines = text.splitlines()
+    head = lines.index("---", 1) if lines[:1] == ["---"] and "---" in lines[1:] else 0
+    for at, line in enumerate(lines):
+        if not line.strip() or (at in (0, head) and head):
+            continue
+        if at < head:  # what another program wrote for itself: kept, and no heading
+            blocks.append(PlanLine(line.strip(), depth=1))
             continue
         if _UNDERLINE.fullmatch(line):
             if blocks and isinstance(blocks[-1], PlanLine) and not blocks[-1].depth:
@@ -44,8 +49,11 @@ def _add_row(blocks: list[PlanBlock], line: str) -> None:
     if _RULE.fullmatch(line):
         return
     row = tuple((PlanLine(_MARKS.sub("", cell).strip()),) for cell in line.strip().strip("|").split("|"))
-    before = blocks.pop().rows if blocks and isinstance(blocks[-1], PlanTable) else ()
-    blocks.append(PlanTable((*before, row)))
+    last = blocks[-1] if blocks else None
+    if isinstance(last, PlanTable):
+        blocks[-1] = PlanTable((*last.rows, row))
+    else:
+        blocks.append(PlanTable((row,)))
 
 
 def _line(line: str) -> PlanLine:

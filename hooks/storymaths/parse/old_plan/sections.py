@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from ...model.old_plans import OldPlanWords, PlanPart
 from .docx import lines_of
 from .lines import PlanBlock, PlanLine, PlanTable
-from .times import minutes_in, without_times
+from .times import minutes_in, starts_with_time, without_times
 
 _LONGEST_HEADING = 12
 """Words of a heading that is one only by its look, or of a label before a colon."""
@@ -77,7 +77,7 @@ class _Finder:
         part = self.part_of(line.text, begins=looks) if looks or not line.depth else None
         if looks or part:
             self.found.append(PlanSection(part or self._timed(line.text), line.text))
-        elif line.numbered and minutes_in(line.text):
+        elif minutes_in(line.text) and (line.numbered or starts_with_time(line.text)):
             self.found.append(PlanSection("step", line.text))
         else:
             self.found[-1].blocks.append(line)
@@ -97,6 +97,7 @@ class _Finder:
         if (2 * len(named) >= len(rows) and len(named) > 1) or 2 * len(timed) > len(rows):
             for row in rows:
                 self._read_row(row, timed=row in timed)
+            self.found.append(PlanSection(None, ""))  # what comes after is not the last row's
         elif len(labelled) > 1 or all(len(row) == 1 for row in rows):
             for row in rows:
                 for cell in row:

@@ -25,6 +25,11 @@ def minutes_in(text: str) -> int | None:
     return 60 * int(found[1]) if found else None
 
 
+def starts_with_time(text: str) -> bool:
+    """Whether a length of time is the first thing in a text, and something follows it."""
+    return any((found := pattern.match(text)) and found.end() < len(text) for pattern in _TIMES)
+
+
 def without_times(text: str) -> str:
     """A text with every length of time taken out."""
     for pattern in _TIMES:
