@@ -231,7 +231,7 @@ def test_a_draft_opens_for_its_author(tmp_path: Path) -> None:
     assert "Table four ran out of string" in page
 
 
-@pytest.mark.parametrize("name", ["nested.odt", "tracked.docx"])
+@pytest.mark.parametrize("name", ["merged.odt", "tracked.docx"])
 def test_what_a_word_processor_saved_has_the_same_words(name: str) -> None:
     """Two of the plans, opened and saved by LibreOffice 7.4."""
     path = Path(__file__).parent / "saved_by_a_word_processor" / name

@@ -85,10 +85,20 @@ def add_footnote(path: Path, words: str) -> None:
     space = 'xmlns:w="http://schemas.openxmlformats.org/wordprocessingml/2006/main"'
     note = f'<w:footnote w:id="2"><w:p><w:r><w:t>{words}</w:t></w:r></w:p></w:footnote>'
     parts["word/footnotes.xml"] = f"<w:footnotes {space}>{note}</w:footnotes>".encode()
+    kind = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/footnotes"
+    _put(parts, "word/_rels/document.xml.rels", f'<Relationship Id="rIdNotes" Type="{kind}" Target="footnotes.xml"/>')
+    kind = "application/vnd.openxmlformats-officedocument.wordprocessingml.footnotes+xml"
+    _put(parts, "[Content_Types].xml", f'<Override PartName="/word/footnotes.xml" ContentType="{kind}"/>')
     body = parts["word/document.xml"].decode()
     at = body.rindex("</w:p>")
     parts["word/document.xml"] = f'{body[:at]}<w:r><w:footnoteReference w:id="2"/></w:r>{body[at:]}'.encode()
     write_zip(path, parts)
+
+
+def _put(parts: dict[str, bytes], name: str, entry: str) -> None:
+    """Puts an entry at the end of a list in a file."""
+    before, closing = parts[name].decode().rsplit("</", 1)
+    parts[name] = f"{before}{entry}</{closing}".encode()
 
 
 def write_zip(path: Path, parts: dict[str, bytes]) -> None:

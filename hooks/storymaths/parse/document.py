@@ -18,7 +18,7 @@ from .prose import PageReader
 from .schema_faults import faults_of, without_unknown
 from .yaml_text import BrokenYaml, YamlLocator, load
 
-_FENCE = re.compile(r"\A---[ \t]*\n(.*?)^---[ \t]*(?:\n|\Z)", re.DOTALL | re.MULTILINE)
+FENCE = re.compile(r"\A---[ \t]*\n(.*?)^---[ \t]*(?:\n|\Z)", re.DOTALL | re.MULTILINE)
 _LINES_ABOVE = 1  # the opening ``---``
 
 
@@ -39,7 +39,7 @@ class FileLocator:
 def parse_document(path: str, text: str) -> Document[PageFields] | Unread:
     """A content file as a ``Document``, or as ``Unread`` when its front matter cannot be used."""
     text = text.removeprefix("\ufeff").replace("\r\n", "\n")
-    match = _FENCE.match(text)
+    match = FENCE.match(text)
     if match is None:
         return Unread(path, {}, (_no_front_matter(path, text),))
     front, body = match.group(1), text[match.end() :]

@@ -51,5 +51,6 @@ def _words(one: Element) -> Iterator[str]:
     else:
         yield one.text or ""
         for inner in one:
-            yield from _words(inner)
-            yield inner.tail or ""
+            # A box within a paragraph holds paragraphs of its own.
+            apart = "\n" if inner.tag in (f"{_TEXT}p", f"{_TEXT}h") else ""
+            yield from (apart, *_words(inner), apart, inner.tail or "")
