@@ -16,6 +16,7 @@ from .model.problem import Problem, ProblemsFound
 from .model.site_settings import FRONT, SiteSettings
 from .model.stand_ins import with_stand_ins
 from .publish.assets import PARTS, assets, look, picture
+from .publish.documents import document_of, has_document, write_documents
 from .publish.fonts import letterforms
 from .publish.generated import generated
 from .publish.head_metadata import HeadMetadata
@@ -57,6 +58,8 @@ class Build:
     """What is solved besides what was read: the examples of the kinds of activity."""
     offered: Prints | None = None
     """What pages offer to print, where sheets are made apart from the build."""
+    _drawn: dict[str, Rendered] = field(default_factory=dict)
+    """Authors' pages drawn before, by source: documents are made from them too."""
 
     @cached_property
     def _settings(self) -> SiteSettings:
@@ -187,7 +190,14 @@ class Build:
 
         of = source if written else self._site.collection.written_for(source)
         with telling_where(self._site, f"{CONTENT}{of}", draw):
-            return draw(self._site) if written else self._generated[source]()
+            if written is None:
+                return self._generated[source]()
+            if source not in self._drawn:
+                self._drawn[source] = draw(self._site)
+            return self._drawn[source]
+
+    def _page_drawn(self, source: str) -> Rendered:
+        return self._draw_or_tell(source, self._written[source])
 
     def files(self) -> Mapping[str, File]:
         """What stands beside the pages, by address: a file's content, or the file it is a copy of."""
@@ -197,6 +207,9 @@ class Build:
         """One of ``files``; no more is made than it needs."""
         if address in self.picture_files:
             return picture(self.picture_files[address])
+        page = self._written.get(address.removesuffix(".docx") + ".md")
+        if self._site and page and address.endswith(".docx") and has_document(page):
+            return document_of(self._site, page, self._page_drawn(page.source), self.kept / "documents")
         return next((found[address] for files in self._kinds_of_file() if address in (found := files())), None)
 
     def _kinds_of_file(self) -> Iterator[Callable[[], Mapping[str, File]]]:
@@ -254,6 +267,9 @@ class Build:
         """
         if self._sheets:
             # A build of one series uses some of the sheets kept; the others are still those of the whole site.
-            write_sheets(self._sheets, folder, self.kept / "sheets", forget=not self.only_series)
+            forget = not self.only_series
+            write_sheets(self._sheets, folder, self.kept / "sheets", forget)
+            if self._site is not None:
+                write_documents(self._site, self._page_drawn, folder, self.kept / "documents", forget=forget)
         if not self.only_series:
             build_text_index(folder)

@@ -21,6 +21,7 @@ from .material import Caution, Material
 from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
+from .old_plans import OldPlanWords
 from .practised_by import PractisedBy
 from .problem import Place
 from .proposing import Proposing
@@ -103,6 +104,7 @@ class Reference:
     cautions: Mapping[str, Caution]
     bank_holidays: BankHolidays
     limits: Limits
+    old_plans: OldPlanWords
     imprint: Imprint
     site: SiteSettings
     money: Currency

@@ -21,6 +21,7 @@ from ..model.material import Caution, Material
 from ..model.money import Currency
 from ..model.moved import Moved
 from ..model.objective import Framework
+from ..model.old_plans import OldPlanWords
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
 from ..model.practised_by import PractisedBy
@@ -165,6 +166,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     cautions = reader.read("cautions.yaml", CautionsFile)
     bank = reader.read("bank_holidays.yaml", BankHolidays)
     limits = reader.read("limits.yaml", Limits)
+    old_plans = reader.read("old_plans.yaml", OldPlanWords)
     site = reader.read("site.yaml", SiteFile)
     money = reader.read("money.yaml", Currency)
     facts = reader.read("facts.yaml", KnownFacts)
@@ -180,7 +182,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
         tasks and practised_by and years and concepts and themes and words and asked and materials and cautions and bank and limits
-        and site and money and facts and prose and proposals and moved and drawings
+        and site and money and facts and prose and proposals and old_plans and moved and drawings
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
@@ -197,6 +199,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         cautions={caution.id: caution for caution in cautions.cautions},
         bank_holidays=bank,
         limits=limits,
+        old_plans=old_plans,
         imprint=site,
         site=site.settings(),
         money=money,

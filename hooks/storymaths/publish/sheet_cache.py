@@ -94,8 +94,8 @@ def _start(asked: Mapping[str, object]) -> subprocess.Popen[bytes]:
 def _set_all(folder: Path, copies: Mapping[str, str]) -> None:
     for key, copy in copies.items():
         printed = set_in_type(copy)
-        _keep(png_path(folder, key), printed.png)
-        _keep(pdf_path(folder, key), printed.pdf)
+        keep(png_path(folder, key), printed.png)
+        keep(pdf_path(folder, key), printed.pdf)
 
 
 def holds(folder: Path, key: str) -> bool:
@@ -103,7 +103,7 @@ def holds(folder: Path, key: str) -> bool:
     return pdf_path(folder, key).is_file() and png_path(folder, key).is_file()
 
 
-def _keep(file: Path, content: bytes) -> None:
+def keep(file: Path, content: bytes) -> None:
     """Written beside and moved into place, so that a build cut short leaves no half sheet."""
     part = file.with_name(f"{file.name}.{os.getpid()}")
     part.write_bytes(content)

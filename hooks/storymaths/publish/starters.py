@@ -68,7 +68,7 @@ def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -
     told |= {"number": number, "needs": f"[{number - 1}]" if number > 1 else "[]"}
     text = Template(starter.text.read_text(encoding="utf-8")).substitute(told)
     example = next(kind.example for kind in PAGE_KINDS.values() if kind.starter is starter)
-    return _write(path, with_examples(example.read_text(encoding="utf-8"), text))
+    return write_page(path, with_examples(example.read_text(encoding="utf-8"), text))
 
 
 def _short(words: str) -> str:
@@ -83,7 +83,8 @@ def _next(content: Path, path: str, told: dict[str, str | int]) -> tuple[Path, i
     return content / Template(path).substitute(told, number=number), number
 
 
-def _write(path: Path, text: str) -> Path:
+def write_page(path: Path, text: str) -> Path:
+    """Writes a page that is not there yet. Raises ``AlreadyThere``."""
     path.parent.mkdir(parents=True, exist_ok=True)
     try:
         write_new(path, text.encode("utf-8"))
