@@ -15,7 +15,7 @@ from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
 STAGES = (
-    "model", "expression", "scripts", "parse", "claims", "check", "activities", "reading", "weeks", "covers", "render", "publish", "build",
+    "model", "expression", "scripts", "parse", "claims", "check", "activities", "naming", "reading", "weeks", "covers", "render", "publish", "build",
     "pipeline", "release", "upgrade", "commands",
 )  # fmt: skip
 MODULES = sorted(path for path in CORE.rglob("*.py"))

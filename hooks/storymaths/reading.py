@@ -19,6 +19,7 @@ from .model.page_fields import PageFields
 from .model.problem import Problem
 from .model.program_version import is_newer
 from .model.session import Session
+from .naming.print_names import print_names
 from .parse.collection import Progress, read_collection, silent
 from .parse.reference import ReferenceBroken, read_reference
 
@@ -50,7 +51,8 @@ def read_and_check(root: Path, progress: Progress = silent, memory: Memory[Worke
             reference = read_reference(root)
         except ReferenceBroken as error:
             return Reading(None, tuple(as_problems(error.faults)))
-        collection = read_collection(root, reference, progress=progress)
+        memory = Memory() if memory is None else memory
+        collection = print_names(read_collection(root, reference, progress=progress), memory)
         activities, found = _work_out(collection, memory)
         told, last = (*check_all(collection), *found), reference.site.checked_with
         # What only warns hides no problem: a problem is an echo of problems alone.

@@ -12,10 +12,11 @@ from typing import Any
 
 from ..model.body import Body, Mark, Run, Runs
 from ..model.fields import Audience
+from ..model.names import PRINTS_NOTHING, Prints
 from ..model.page_fields import PageFields
 from ..model.prose import BODY, Loc, Passage, Prose
 from .audience import Plan, plan_of
-from .body import read_body, read_text
+from .body import read_body, read_text, with_tables
 
 _SEPARATOR = "\n\n"
 _MARKS = ("](", "<", "`", "*", "&", "\\", "\n")
@@ -29,12 +30,12 @@ _WRONG = {True: "[", False: "]{wrong}"}
 class PageReader:
     """Reads the words of one page when they are first asked for."""
 
-    def __init__(self, raw: Mapping[str, Any], schema: type[PageFields]) -> None:
-        self._raw, self._schema = raw, schema
+    def __init__(self, raw: Mapping[str, Any], schema: type[PageFields], prints: Prints = PRINTS_NOTHING) -> None:
+        self._raw, self._schema, self._prints = raw, schema, prints
 
     def read_content(self, body: str, line: int) -> Body:
         """The blocks of a body that starts on a line of its file."""
-        return read_body(body, line)
+        return with_tables(read_body(body, line), self._prints.tables) if self._prints.tables else read_body(body, line)
 
     @cached_property
     def front(self) -> list[str]:

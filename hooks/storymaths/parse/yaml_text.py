@@ -10,6 +10,7 @@ import yaml
 
 from ..model.document import Loc
 from ..model.locator import find_words
+from ..model.names import PRINTS_NOTHING, Prints, reveal
 from ..model.problem import Place
 from .yaml_slips import find_slip
 
@@ -157,10 +158,10 @@ class _Values:
 
 
 class YamlLocator:
-    """Finds places in a YAML text that stands ``lines_above`` lines down a file."""
+    """Finds places in a YAML text, of which ``prints`` prints the names, that stands ``lines_above`` lines down a file."""
 
-    def __init__(self, path: str, text: str, lines_above: int = 0) -> None:
-        self._path, self._text, self._above = path, text, lines_above
+    def __init__(self, path: str, text: str, lines_above: int = 0, prints: Prints = PRINTS_NOTHING) -> None:
+        self._path, self._text, self._above, self._prints = path, text, lines_above, prints
 
     @cached_property
     def _node(self) -> yaml.Node | None:
@@ -194,7 +195,8 @@ class YamlLocator:
 
     def _within(self, node: yaml.Node, words: str, before: str) -> Place:
         start = node.start_mark.index  # C marks count in characters
-        at = find_words(self._text[start : node.end_mark.index], words, before)
+        written = reveal(self._text[start : node.end_mark.index])
+        at = self._prints.position(written, find_words(self._prints.text(written), words, before))
         above = self._text[: start + max(at, 0)]
         return Place(self._path, above.count("\n") + 1 + self._above, len(above) - above.rfind("\n"))
 
