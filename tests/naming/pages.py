@@ -25,7 +25,10 @@ def changed(*changes: tuple[str, str, str], folder: str = LIFT) -> Collection:
         text = texts.get(path) or text_of(path)
         assert old in text, f"the frozen collection has changed: {old!r} is no longer in {path}"
         texts[path] = text.replace(old, new, 1)
-    pages = {f"content/{path}": read_page(f"content/{path}", text.encode(), whole.reference.limits.files) for path, text in texts.items()}
+    pages = {
+        f"content/{path}": read_page(f"content/{path}", text.encode(), whole.reference.limits.files)
+        for path, text in texts.items()
+    }
     kept = [pages.get(page.path, page) for page in whole.documents]
     documents = tuple(page for page in kept if isinstance(page, Document))
     unread = tuple(page for page in kept if not isinstance(page, Document))

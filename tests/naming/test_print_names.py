@@ -52,9 +52,17 @@ def test_what_prints_nothing_says_why(name: str, says: str) -> None:
 
 def test_names_are_printed_in_front_matter_prose_captions_tables_and_activities() -> None:
     whole = changed(
-        (S4, f"summary: {SUMMARY}", "summary: [[moose.mass: In words]] for [[moose.mass]], and [[every-ride: count]] rides."),
+        (
+            S4,
+            f"summary: {SUMMARY}",
+            "summary: [[moose.mass: In words]] for [[moose.mass]], and [[every-ride: count]] rides.",
+        ),
         (S4, "{item: cast-card, count: 6,", "{item: cast-card, count: [[moose.mass: number]],"),
-        (S4, "## Start\n", "## Start\n\n| Who | Mass |\n| --- | --- |\n| Moose | [[moose.mass]] |\n\n[[all-six: table]]\n"),
+        (
+            S4,
+            "## Start\n",
+            "## Start\n\n| Who | Mass |\n| --- | --- |\n| Moose | [[moose.mass]] |\n\n[[all-six: table]]\n",
+        ),
         (S4, "title: All six, and level", "title: All [[moose.mass: in words]], and level"),
         ("story", "Moose by 6,", "Moose by [[moose.mass: number]],"),
     )

@@ -73,7 +73,9 @@ def check_activities(pages: PageActivities, documents: Sequence[Document[PageFie
             for text in texts_of(activity):
                 problems += [*untruths(text), *mistakes_that_are_none(text)]
         problems += _twice(activities)
-    problems = [replace(p, place=page.as_written(p.place)) if (page := printed.get(p.place.path)) else p for p in problems]
+    problems = [
+        replace(p, place=page.as_written(p.place)) if (page := printed.get(p.place.path)) else p for p in problems
+    ]
     for page in documents:
         worked = {one.fence.line: done for one in pages.get(page.path, ()) if (done := one.worked.done)}
         problems += check_told(page, worked) if worked else ()

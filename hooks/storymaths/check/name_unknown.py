@@ -41,7 +41,11 @@ def _left(page: Document[PageFields]) -> Iterator[tuple[str, Place]]:
             yield match[1], page.locator.place(loc, match[0], text[: match.start()])
     if "[[" not in page.body:
         return
-    data = {line for fence in page.content.every(Fence) for line in range(fence.line, fence.line + fence.text.count("\n") + 1)}
+    data = {
+        line
+        for fence in page.content.every(Fence)
+        for line in range(fence.line, fence.line + fence.text.count("\n") + 1)
+    }
     for number, line in enumerate(page.body.split("\n"), start=page.body_line):
         for match in LEFT.finditer(line):
             is_table = match[1] in page.prints.tables and line.strip() == match[0]

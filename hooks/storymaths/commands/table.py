@@ -16,6 +16,7 @@ COMMANDS: Mapping[str, str] = {
     "new": "start a book, session, home activity or series; never overwrites",
     "explain": "why a rule exists, its source, and an example",
     "words": "list where each word is taught",
+    "where": "list every line in which a fact of a character stands, by name or by its number",
     "solve": "work out one activity: every answer, and the years it fits",
     "tune": "propose numbers with which an activity comes out",
     "publish": "put the site in place in one step, or the last one back",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import Literal
 
 from ..activities.memory import Memory
 from ..activities.on_pages import activities_of
@@ -18,6 +19,7 @@ from ..parse.suggestion import did_you_mean
 from .facts import Unprintable
 
 _WAYS = ("count", "count in words", "Count in words", "answer", "answers", "table")
+_SIDES: tuple[Literal[""], ...] = ("", "", "")
 _HOW = "write count, count in words, answer, answers or table after the colon."
 
 
@@ -80,7 +82,7 @@ def _table(worked: AnyWorked) -> Table:
     why = any(answer.why for answer in answers)
     head = ("", "Answer", "Worked out") if why else ("", "Answer")
     rows = [(str(at), one.says, one.why)[: len(head)] for at, one in enumerate(answers, start=1)]
-    return Table(1, _cells(head), tuple(map(_cells, rows)), ("",) * len(head))
+    return Table(1, _cells(head), tuple(map(_cells, rows)), _SIDES[: len(head)])
 
 
 def _cells(texts: tuple[str, ...]) -> tuple[Runs, ...]:

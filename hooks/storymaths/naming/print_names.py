@@ -5,7 +5,7 @@ Activities are worked out from their data and the cast, never from the words aro
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -28,13 +28,18 @@ _Page = Document[PageFields] | Unread
 
 def print_names(collection: Collection, memory: Memory[WorkedOut] | None = None) -> Collection:
     """The collection as it is printed. What ``memory`` holds is not solved again."""
-    named = [page for page in (*collection.documents, *collection.unread) if page.written]
+    named = [page for page in _pages(collection) if page.written]
     if not named:
         return collection
     facts = {page.path: _facts(page, _book_of(page, collection)) for page in named}
     with_facts = _read_again(collection, facts)
     asked = [page for page in with_facts.documents if any(_is_of_activity(name) for name in names_in(page.written))]
     return _read_again(with_facts, _answers(asked, with_facts, memory)) if asked else with_facts
+
+
+def _pages(collection: Collection) -> Sequence[_Page]:
+    """Read or not: what cannot be read yet may be when its names are printed, as a number for instance."""
+    return [*collection.documents, *collection.unread]
 
 
 def _book_of(page: _Page, collection: Collection) -> Book | None:
@@ -89,7 +94,7 @@ def _read_again(collection: Collection, prints: Mapping[str, Prints]) -> Collect
     limits = collection.reference.limits.files
     pages: list[_Page] = [
         read_page(page.path, page.written.encode(), limits, prints[page.path]) if page.path in prints else page
-        for page in sorted((*collection.documents, *collection.unread), key=lambda page: page.path)
+        for page in sorted(_pages(collection), key=lambda page: page.path)
     ]
     documents = tuple(page for page in pages if isinstance(page, Document))
     return replace(collection, documents=documents, unread=tuple(page for page in pages if isinstance(page, Unread)))

@@ -57,7 +57,9 @@ def parse_document(path: str, text: str, prints: Prints = PRINTS_NOTHING) -> Doc
     locator = FileLocator(path, front, body_line, prints)
     faults = [Fault("duplicate", Place(path, t.line + _LINES_ABOVE, t.column), t.key) for t in twice]
     faults += [
-        Fault("cut", Place(path, node.start_mark.line + 1 + _LINES_ABOVE, node.start_mark.column + 1), sign, reveal(left))
+        Fault(
+            "cut", Place(path, node.start_mark.line + 1 + _LINES_ABOVE, node.start_mark.column + 1), sign, reveal(left)
+        )
         for node, sign, left in cut_texts(front)
     ]
     page = _validated(path, raw, prints.body(body) if "[[" in body else body, body_line, locator, faults, prints)
