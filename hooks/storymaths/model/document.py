@@ -139,7 +139,7 @@ class Document(ContentFile, Generic[F_co]):
     def placed_texts(self) -> Iterator[PlacedText]:
         """All that it says, with the places of it."""
         yield PlacedText(self.prose.text, self.place_in_prose)
-        yield PlacedText(self.notes.text, self._place_in_notes)
+        yield PlacedText(self.notes.text, self.place_in_notes)
 
     def texts(self) -> Iterator[tuple[Loc, str]]:
         """Every text of the front matter and where it stands."""
@@ -154,7 +154,8 @@ class Document(ContentFile, Generic[F_co]):
         """Where a value stands in the file."""
         return self.locator.place(loc, within)
 
-    def _place_in_notes(self, offset: int, words: str) -> Place:
+    def place_in_notes(self, offset: int, words: str) -> Place:
+        """Where ``words``, found at ``offset`` of the notes, stand in the file."""
         return self.locator.place(self.notes.passage_at(offset).loc, words, self.notes.before_on_line(offset))
 
     def place_in_prose(self, offset: int, words: str) -> Place:

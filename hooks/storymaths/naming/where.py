@@ -24,7 +24,8 @@ HEADINGS: Mapping[Sort, str] = {
 }
 _NUMBER = re.compile(rf"(?<![\w.£])(?:(\d+)(?![\d:]|\.\d)|({NUMBER_IN_WORDS}))", re.IGNORECASE)
 _NO_TEXT = re.compile(
-    r"^ *(?:- )?(?:picture|cover|id|isbn|published|number|kind|needs|book|version):|\]\([^)]*\)|^ *- \{ ?date:.*$|\b[1-6][A-Z]+\d?\w?-?\d?\b"
+    r"^ *(?:- )?(?:picture|cover|id|isbn|published|number|kind|needs|book|version):|^ *- \{ ?date:.*$|\]\([^)]*\)"
+    r"|\b(?:minutes|pages?|year|also|group_size): [\d-]+|\b[1-6][A-Z]+\d?\w?-?\d?\b"
 )
 """Names of files, dates and codes, whose numbers say nothing of anybody."""
 
@@ -46,7 +47,12 @@ def lines_about(texts: Mapping[str, str], book: Book, who: Character, fact: str)
     found = []
     for path, text in texts.items():
         for number, line in enumerate(text.split("\n"), start=1):
-            if f"{fact}: {value}" in line and "facts:" in line and path.endswith("/index.md") and _is_of(who, text, number):
+            if (
+                f"{fact}: {value}" in line
+                and "facts:" in line
+                and path.endswith("/index.md")
+                and _is_of(who, text, number)
+            ):
                 continue  # where the fact itself is written
             sort = _sort(line, name, named, value, sums)
             if sort:

@@ -49,7 +49,7 @@ class PageReader:
         for key, value in self._raw.items():
             if further := plan.under(key):
                 years = value.items() if key == "bends" and value.__class__ is dict else ()
-                parts = [(_year_of(name), bend, further.values or further) for name, bend in years]
+                parts = [(year_of_bend(name), bend, further.values or further) for name, bend in years]
                 for year, part, inner in parts or [(None, value, further)]:
                     texts: list[str] = []
                     _take(part, inner, texts)
@@ -148,11 +148,12 @@ def _locs(value: Any, plan: Plan, loc: Loc, year: int | None) -> Iterator[tuple[
     elif value.__class__ is dict:
         for key, inner in value.items():
             if further := plan.under(key):
-                yield from _locs(inner, further, (*loc, key), _year_of(key) if loc == ("bends",) else year)
+                yield from _locs(inner, further, (*loc, key), year_of_bend(key) if loc == ("bends",) else year)
     elif value.__class__ is list:
         for index, inner in enumerate(value):
             yield from _locs(inner, plan, (*loc, index), year)
 
 
-def _year_of(key: Any) -> int | None:
+def year_of_bend(key: Any) -> int | None:
+    """The year a key of ``bends`` names; None where it names none."""
     return 0 if key == "Reception" else key if isinstance(key, int) else None
