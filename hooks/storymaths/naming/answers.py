@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from typing import Literal
 
@@ -77,9 +78,9 @@ class NamedActivities:
 
 
 def _table(worked: AnyWorked) -> Table:
-    """Each answer and, where there is one, the line that shows why."""
+    """Each answer and the line that shows why, where there is one and the answer has no sum in it already."""
     answers = worked.solution.answers
-    why = any(answer.why for answer in answers)
+    why = any(answer.why and not re.search(r"\d.*=", answer.says) for answer in answers)
     head = ("", "Answer", "Worked out") if why else ("", "Answer")
     rows = [(str(at), one.says, one.why)[: len(head)] for at, one in enumerate(answers, start=1)]
     return Table(1, _cells(head), tuple(map(_cells, rows)), _SIDES[: len(head)])

@@ -15,9 +15,10 @@ from ..claims.number_words import NUMBER_IN_WORDS, number_in_words
 from ..model.book import Book, Character
 from ..model.names import NAME
 
-Sort = Literal["by name", "with a number", "the same number", "a sum"]
+Sort = Literal["by name", "by name, and more", "with a number", "the same number", "a sum"]
 HEADINGS: Mapping[Sort, str] = {
     "by name": "These name the fact, and follow it by themselves",
+    "by name, and more": "These name the fact, and hold a number as well that does not follow",
     "with a number": "These name {name} and hold a number, and do not follow",
     "the same number": "These hold the number {value}, of {name} or of something else",
     "a sum": "These hold a number that {value} makes with others of the cast",
@@ -62,12 +63,13 @@ def lines_about(texts: Mapping[str, str], book: Book, who: Character, fact: str)
 
 
 def _sort(line: str, name: re.Pattern[str], named: re.Pattern[str], value: object, sums: frozenset[int]) -> Sort | None:
-    if any(named.search(match[1]) for match in NAME.finditer(line)):
-        return "by name"
     typed = _NO_TEXT.sub("", NAME.sub("", line))
+    is_named = any(named.search(match[1]) for match in NAME.finditer(line))
     if isinstance(value, str):
-        return "with a number" if value.lower() in typed.lower() else None
+        return "with a number" if value.lower() in typed.lower() else "by name" if is_named else None
     numbers = set(_numbers(typed))
+    if is_named:
+        return "by name, and more" if value in numbers or numbers & sums else "by name"
     if not numbers:
         return None
     if name.search(typed):
