@@ -15,8 +15,8 @@ from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
 STAGES = (
-    "model", "expression", "scripts", "parse", "claims", "check", "activities", "naming", "reading", "weeks", "covers", "render",
-    "publish", "build", "pipeline", "release", "upgrade", "commands",
+    "model", "expression", "scripts", "parse", "claims", "check", "activities", "naming", "reading", "weeks", "covers", "ideas",
+    "edits", "propose", "render", "publish", "build", "pipeline", "release", "upgrade", "commands",
 )  # fmt: skip
 MODULES = sorted(path for path in CORE.rglob("*.py"))
 LONGEST = 300

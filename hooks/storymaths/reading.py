@@ -46,7 +46,7 @@ def read_and_check(root: Path, progress: Progress = silent, memory: Memory[Worke
 
     What ``memory`` holds is not solved again.
     """
-    with _no_collecting():
+    with no_collecting():
         try:
             reference = read_reference(root)
         except ReferenceBroken as error:
@@ -77,7 +77,7 @@ def _names_activities(fields: PageFields) -> bool:
 
 
 @contextmanager
-def _no_collecting() -> Iterator[None]:
+def no_collecting() -> Iterator[None]:
     """Holds the garbage collector back: what is read stays, and looking it over again and again doubles the time."""
     was_on = gc.isenabled()
     gc.unfreeze()  # what an earlier reading left may go

@@ -7,9 +7,10 @@ from collections.abc import Iterator
 from ..model.collection import Collection
 from ..model.material import Caution
 from ..model.problem import Place, Problem
+from ..model.reference import Reference
 from ..model.rule import Rule
 from .things_in_prose import ThingsInProse
-from .things_used import Phrases, applies, materials_of, notes_on, pages_of_doing
+from .things_used import Doing, Phrases, applies, materials_of, notes_on, pages_of_doing
 
 RULE = Rule(
     name="caution-missing",
@@ -23,23 +24,34 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each caution a page lacks, at the first thing that calls for it."""
-    cautions = collection.reference.cautions
-    spoken = ((caution.id, word) for caution in cautions.values() for word in caution.trigger_words)
-    triggers = Phrases(spoken, collection.reference.prose.handling)
-    named = ThingsInProse(collection.reference)
+    triggers, named = triggers_of(collection.reference), ThingsInProse(collection.reference)
     for page in pages_of_doing(collection):
-        settled = set(notes_on(page))
-        for loc, material in materials_of(page, collection):
-            for risk in material.hazards:
-                if risk not in settled and applies(cautions[risk], page):
-                    settled.add(risk)
-                    yield _problem(page.place(*loc), f"The page uses {material.plural}", cautions[risk])
-        handled = ((risk, each) for each in named.handled_on(page) for risk in each.thing.hazards)
-        said = ((risk, each.start, each.words) for risk, each in handled)
-        for risk, at, words in (*triggers.said_on(page), *said):
+        for place, reason, caution in cautions_called(page, collection, triggers, named):
+            yield _problem(place, reason, caution)
+
+
+def triggers_of(reference: Reference) -> Phrases:
+    """What finds the words that call for a caution."""
+    spoken = ((caution.id, word) for caution in reference.cautions.values() for word in caution.trigger_words)
+    return Phrases(spoken, reference.prose.handling)
+
+
+def cautions_called(
+    page: Doing, collection: Collection, triggers: Phrases, named: ThingsInProse
+) -> Iterator[tuple[Place, str, Caution]]:
+    """Each caution that a page calls for and has no note on, with the first thing that calls for it, and where."""
+    cautions, settled = collection.reference.cautions, set(notes_on(page))
+    for loc, material in materials_of(page, collection):
+        for risk in material.hazards:
             if risk not in settled and applies(cautions[risk], page):
                 settled.add(risk)
-                yield _problem(page.place_in_prose(at, words), f'The page says "{words}"', cautions[risk])
+                yield page.place(*loc), f"The page uses {material.plural}", cautions[risk]
+    handled = ((risk, each) for each in named.handled_on(page) for risk in each.thing.hazards)
+    said = ((risk, each.start, each.words) for risk, each in handled)
+    for risk, at, words in (*triggers.said_on(page), *said):
+        if risk not in settled and applies(cautions[risk], page):
+            settled.add(risk)
+            yield page.place_in_prose(at, words), f'The page says "{words}"', cautions[risk]
 
 
 def _problem(place: Place, reason: str, caution: Caution) -> Problem:

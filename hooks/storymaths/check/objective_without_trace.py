@@ -35,7 +35,7 @@ def check(collection: Collection) -> Iterator[Problem]:
         if objective is None or named.role != "taught":
             continue
         if named.page.path not in lessons:
-            lessons[named.page.path] = _lesson(named.page)
+            lessons[named.page.path] = lesson_of(named.page)
         for part in _without_trace(objective.parts_named(named.parts), lessons[named.page.path]):
             yield RULE.problem(
                 named.page.place(*named.loc, within=part.id if part.id in named.parts else ""),
@@ -47,11 +47,12 @@ def check(collection: Collection) -> Iterator[Problem]:
 
 def _without_trace(parts: Sequence[Part], text: str) -> Iterator[Part]:
     for part in parts:
-        if part.trace and not any(_stands_in(text, sign) for sign in part.trace):
+        if part.trace and not any(stands_in(text, sign) for sign in part.trace):
             yield part
 
 
-def _lesson(page: Document[Session]) -> str:
+def lesson_of(page: Document[Session]) -> str:
+    """All that a session says of its own lesson, in plain small letters."""
     front = (text for loc, text in page.texts() if loc[0] not in _NOT_THE_LESSON)
     return _plain("\n".join((*front, page.body)))
 
@@ -60,7 +61,7 @@ def _plain(text: str) -> str:
     return text.lower().replace("’", "'").replace("-", " ")
 
 
-def _stands_in(text: str, sign: str) -> bool:
+def stands_in(text: str, sign: str) -> bool:
     """Whether a word or phrase stands in a text by itself, or a sign anywhere."""
     wanted = _plain(sign)
     if wanted not in text:

@@ -49,23 +49,23 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for match in _SAME.finditer(sentence):
         if _OF_ANOTHER.search(sentence, max(0, match.start() - 16), match.start()):
             continue
-        one, two = _minutes(match["one"]), _minutes(match["two"])
+        one, two = minutes_of(match["one"]), minutes_of(match["two"])
         if one is not None and two is not None and not _alike(one, two):
             yield Untrue(*match.span(), f"{match['one']} is {_told(one)}")
     for match in (*_LATER.finditer(sentence), *_THEN.finditer(sentence), *_LASTS.finditer(sentence)):
-        one, two, span = _minutes(match["one"]), _minutes(match["two"]), _length(match["span"])
+        one, two, span = minutes_of(match["one"]), minutes_of(match["two"]), _length(match["span"])
         if one is None or two is None:
             continue
         right = (one[0] + (span if match["way"] in ("", "after", "later than", "later", "past") else -span), one[1])
         if not _alike(right, two):
             yield Untrue(*match.span(), f"it is {_told(right)}")
     for match in _BETWEEN.finditer(sentence):
-        one, two, span = _minutes(match["one"]), _minutes(match["two"]), _length(match["span"])
+        one, two, span = minutes_of(match["one"]), minutes_of(match["two"]), _length(match["span"])
         if one is not None and two is not None and not _alike((one[0] + span, one[1]), two):
             yield Untrue(*match.span(), f"it is {_lasting(one, two)}")
 
 
-def _minutes(text: str) -> tuple[int, bool] | None:
+def minutes_of(text: str) -> tuple[int, bool] | None:
     """Minutes after midnight, and whether it is known of which half of the day."""
     plain = re.sub(_PART.removesuffix("?") + "$", "", text)
     half = text[len(plain) :].replace(".", "").strip()

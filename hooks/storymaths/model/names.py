@@ -44,15 +44,14 @@ class Prints:
             for line in written.split("\n")
         )
 
-    def value(self, hidden: Any) -> Any:
+    def value(self, written: Any) -> Any:
         """A value of YAML with its names printed: a number where a name that prints one is the whole of it."""
-        if isinstance(hidden, str):
-            written = reveal(hidden)
+        if isinstance(written, str):
             text = self.text(written)
             return int(text) if text != written and NAME.fullmatch(written) and text.isdecimal() else text
-        if isinstance(hidden, dict):
-            return {self.value(key): self.value(inner) for key, inner in hidden.items()}
-        return [self.value(inner) for inner in hidden] if isinstance(hidden, list) else hidden
+        if isinstance(written, dict):
+            return {key: self.value(inner) for key, inner in written.items()}
+        return [self.value(inner) for inner in written] if isinstance(written, list) else written
 
     def position(self, written: str, at: int) -> int:
         """Where in a text as it is written something stands that stands at ``at`` when it is printed."""

@@ -32,7 +32,7 @@ class Part(Strict):
     trace: tuple[Text, ...] = ()
     """Words and signs of which one must stand in a session that teaches it; none where that is not certain."""
     practised_by: tuple[Text, ...] = ()
-    """What an activity has that surely practises it, as in ``covers/practised.py``."""
+    """What an activity has that surely practises it, as in ``covers/marks.py``."""
 
     @property
     def name(self) -> str:

@@ -18,7 +18,9 @@ from .material import Caution, Material
 from .money import Currency
 from .moved import Moved
 from .objective import Framework, Objective
+from .practised_by import PractisedBy
 from .problem import Place
+from .proposing import Proposing
 from .prose_words import ProseWords
 from .site_settings import SiteSettings
 from .task_years import TaskYears
@@ -86,6 +88,7 @@ class Reference:
     frameworks: Mapping[str, Framework]
     years: Mapping[int, YearLimits]
     tasks: TaskYears
+    practised_by: PractisedBy
     strands: Mapping[str, Strand]
     concepts: Mapping[str, Concept]
     themes: Mapping[str, Theme]
@@ -100,6 +103,7 @@ class Reference:
     money: Currency
     facts: KnownFacts
     prose: ProseWords
+    proposals: Proposing
     moved: Mapping[str, Moved]
     """Pages that are no longer where they were, by their old source."""
     moved_places: Mapping[str, Place]

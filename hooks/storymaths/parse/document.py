@@ -9,7 +9,7 @@ from typing import Any
 from pydantic import ValidationError
 
 from ..model.document import Document, Fault, Loc, Unread, marked_up
-from ..model.names import PRINTS_NOTHING, Prints, hide, reveal
+from ..model.names import PRINTS_NOTHING, Prints, reveal
 from ..model.page_fields import PageFields
 from ..model.page_schemas import SCHEMAS
 from ..model.problem import Place
@@ -19,14 +19,14 @@ from .prose import PageReader
 from .schema_faults import faults_of, without_unknown
 from .yaml_text import BrokenYaml, YamlLocator, load
 
-_FENCE = re.compile(r"\A---[ \t]*\n(.*?)^---[ \t]*(?:\n|\Z)", re.DOTALL | re.MULTILINE)
+FENCE = re.compile(r"\A---[ \t]*\n(.*?)^---[ \t]*(?:\n|\Z)", re.DOTALL | re.MULTILINE)
 _LINES_ABOVE = 1  # the opening ``---``
 
 
 class FileLocator:
     """Finds places in a content file: in its front matter by way of keys; of its body, where it starts."""
 
-    def __init__(self, path: str, front: str, body_line: int, prints: Prints) -> None:
+    def __init__(self, path: str, front: str, body_line: int, prints: Prints = PRINTS_NOTHING) -> None:
         self._front = YamlLocator(path, front, _LINES_ABOVE, prints)
         self._path, self._body_line = path, body_line
 
@@ -43,10 +43,10 @@ def parse_document(path: str, text: str, prints: Prints = PRINTS_NOTHING) -> Doc
     ``prints`` is what its names print, where that is known by now.
     """
     text = text.removeprefix("\ufeff").replace("\r\n", "\n")
-    match = _FENCE.match(text)
+    match = FENCE.match(text)
     if match is None:
         return Unread(path, {}, (_no_front_matter(path, text),))
-    front, body = hide(match.group(1)), text[match.end() :]
+    front, body = match.group(1), text[match.end() :]
     body_line = text.count("\n", 0, match.end()) + 1
     try:
         raw, twice = load(front)

@@ -23,7 +23,9 @@ from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
+from ..model.practised_by import PractisedBy
 from ..model.program_version import FIRST_VERSION, ProgramVersion
+from ..model.proposing import Proposing
 from ..model.prose_words import ProseWords
 from ..model.reference import Limits, Reference
 from ..model.site_settings import Colours, FrontWords, Language, Letterforms, SiteSettings
@@ -167,22 +169,25 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     money = reader.read("money.yaml", Currency)
     facts = reader.read("facts.yaml", KnownFacts)
     prose = reader.read("prose.yaml", ProseWords)
+    proposals = reader.read("proposals.yaml", Proposing)
     moved = reader.read("moved.yaml", MovedFile, absent=MovedFile(moved=()))
     tasks = reader.read("tasks.yaml", TaskYears)
     drawings = reader.read(DRAWINGS, DrawingList)
+    practised_by = reader.read("practised.yaml", PractisedBy)
     practice = _practice(reader)
     reader.note_strangers()
     if years is not None:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
-        tasks and years and concepts and themes and words and asked and materials and cautions and bank and limits
-        and site and money and facts and prose and moved and drawings
+        tasks and practised_by and years and concepts and themes and words and asked and materials and cautions and bank and limits
+        and site and money and facts and prose and proposals and moved and drawings
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
         frameworks=frameworks,
         years={limit.year: limit for limit in _in_order(years.years, practice)},
         tasks=tasks,
+        practised_by=practised_by,
         strands={strand.id: strand for strand in concepts.strands},
         concepts={concept.id: concept for concept in concepts.concepts},
         themes={theme.id: theme for theme in themes.themes},
@@ -197,6 +202,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         money=money,
         facts=facts,
         prose=prose,
+        proposals=proposals,
         moved={page.was: page for page in moved.moved},
         moved_places={
             page.was: reader.locators["moved.yaml"].place(("moved", index)) for index, page in enumerate(moved.moved)

@@ -77,6 +77,7 @@ def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iter
         loc = ("words", order["words.yaml"][word.word], "concept")
         yield "words.yaml", loc, word.concept, reference.concepts
     yield from _names_asked(reference)
+    yield from _names_practised(reference)
     for material in reference.materials.values():
         for hazard in material.hazards:
             loc = ("materials", order["materials.yaml"][material.id], "hazards")
@@ -84,6 +85,12 @@ def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iter
     for index, thing in enumerate(reference.prose.handling.things):
         for hazard in thing.hazards:
             yield "prose.yaml", ("handling", "things", index, "hazards"), hazard, reference.cautions
+    for item, usual in reference.proposals.things.items():
+        yield "proposals.yaml", ("things", item, "[key]"), item, reference.materials
+        for index, other in enumerate(usual.takes):
+            yield "proposals.yaml", ("things", item, "takes", index), other, reference.materials
+    for risk in reference.proposals.notes:
+        yield "proposals.yaml", ("notes", risk, "[key]"), risk, reference.cautions
     units = reference.facts.units
     for index, made in enumerate(units.makes):
         yield "facts.yaml", ("units", "makes", index, "one"), made.one, units.names
@@ -117,6 +124,17 @@ def _names_in_concept(concept: Concept, index: int, reference: Reference) -> Ite
             known = {objective.code for objective in reference.frameworks[framework].objectives}
             for code in codes:
                 yield file, loc, code, known
+
+
+def _names_practised(reference: Reference) -> Iterator[Named]:
+    file, practised = "practised.yaml", reference.practised_by
+    for framework, codes in practised.objectives.items():
+        yield file, ("objectives", framework), framework, reference.frameworks
+        if framework in reference.frameworks:
+            known = {objective.code for objective in reference.frameworks[framework].objectives}
+            yield from ((file, ("objectives", framework, code), code, known) for code in codes)
+    for concept in practised.concepts:
+        yield file, ("concepts", concept), concept, reference.concepts
 
 
 def _names_asked(reference: Reference) -> Iterator[Named]:

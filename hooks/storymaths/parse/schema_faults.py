@@ -120,7 +120,7 @@ def _fault(detail: ErrorDetails, schema: type[BaseModel], raw: Mapping[str, Any]
     if detail["type"] == "invalid_key":
         return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name)
     if detail["type"] == "extra_forbidden":
-        return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name, _keys_at(schema, loc[:-1]))
+        return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name, keys_at(schema, loc[:-1]))
     if detail["type"] == "missing":
         return Fault("missing", locator.place(loc[:-1]), str(loc[-1]), name)
     return Fault("mistyped", locator.place(loc), name, _in_words(detail), fix=_mend(detail))
@@ -204,7 +204,7 @@ def _shown(value: Any) -> str:
     return f'"{text[:40]}…"' if len(text) > 40 else f'"{text}"'
 
 
-def _keys_at(schema: Any, loc: tuple[str | int, ...]) -> tuple[str, ...]:
+def keys_at(schema: Any, loc: tuple[str | int, ...]) -> tuple[str, ...]:
     """The keys a schema would take at ``loc``."""
     for step in loc:
         model = schema_in(schema)
