@@ -83,7 +83,8 @@ class BookFacts:
         if self._counted:
             what = "|".join(re.escape(word) for word in sorted(self._counted, key=len, reverse=True))
             forms.append(
-                rf"{name}(?: the [a-z]+)? (?:has|had|with|on) (?:only |got |all )?(?P<count>{_N}) (?P<what>{what}){_END}"
+                rf"{name}(?: the [a-z]+)?(?:,[^,.;]{{1,40}},)?"
+                rf" (?:has|had|with|on) (?:only |got |all )?(?P<count>{_N}) (?P<what>{what}){_END}"
             )
         keys = "|".join(re.escape(fact.replace("_", " ")) for fact in self.book.facts)
         if keys:
