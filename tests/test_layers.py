@@ -15,8 +15,8 @@ from storymaths.release.trial import RULES as RELEASE_RULES
 
 CORE = ROOT / "hooks" / "storymaths"
 STAGES = (
-    "model", "expression", "scripts", "parse", "claims", "check", "activities", "reading", "weeks", "covers", "ideas", "edits",
-    "propose", "render", "publish", "build", "pipeline", "live", "release", "upgrade", "desk", "commands",
+    "model", "expression", "scripts", "parse", "claims", "check", "activities", "naming", "reading", "weeks", "covers", "ideas",
+    "edits", "propose", "render", "publish", "build", "pipeline", "live", "release", "upgrade", "desk", "commands",
 )  # fmt: skip
 MODULES = sorted(path for path in CORE.rglob("*.py"))
 LONGEST = 300

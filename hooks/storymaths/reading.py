@@ -20,6 +20,7 @@ from .model.problem import Problem
 from .model.program_version import is_newer
 from .model.reference import Reference
 from .model.session import Session
+from .naming.print_names import Printed, print_names
 from .parse.collection import ContentReader, Progress, silent
 from .parse.reference import ReferenceBroken
 from .parse.reference_reader import ReferenceReader
@@ -64,6 +65,8 @@ class ProjectReader:
         self._reading: Reading | None = None
         self._reference: Reference | None = None
         self._checked: Mapping[str, _Checked] = {}
+        self._named: Memory[WorkedOut] = Memory()
+        self._printed_before: Printed = {}
         self.examples: Memory[WorkedOut] = Memory()
         """What the examples of the kinds of activity came to, which stand on no author's page."""
 
@@ -73,9 +76,16 @@ class ProjectReader:
             lists = self._lists.read()
             read = self._content.read(lists, progress) if isinstance(lists, Reference) else lists
             if self._reading is None or read is not self._read:
-                self._reading = self._check(read)
+                self._reading = self._check(self._printed(read))
                 self._read = read  # only now: what could not be checked is looked at again
             return self._reading
+
+    def _printed(self, read: Collection | ReferenceBroken) -> Collection | ReferenceBroken:
+        """What was read, with what pages name printed in them."""
+        if isinstance(read, ReferenceBroken):
+            return read
+        self._named = Memory(self._named)
+        return print_names(read, self._named, self._printed_before)
 
     def _check(self, read: Collection | ReferenceBroken) -> Reading:
         if isinstance(read, ReferenceBroken):

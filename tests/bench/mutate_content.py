@@ -25,6 +25,7 @@ from storymaths.check.rules import check_all
 from storymaths.expression.number_words import ONES
 from storymaths.model.collection import Collection
 from storymaths.model.document import Document
+from storymaths.naming.print_names import print_names
 from storymaths.parse.collection import read_collection, read_page
 from storymaths.parse.reference import read_reference
 
@@ -90,6 +91,7 @@ class Checked:
 
     def told(self, collection: Collection) -> Counter[tuple[str, str]]:
         """How often each rule is broken by each page."""
+        collection = print_names(collection, self.memory)
         activities = work_out_pages(collection, self.memory)
         found = {
             *check_all(collection),

@@ -66,12 +66,16 @@ def bends_of(fields: PageFields) -> Mapping[int, YearBend] | None:
 def check_activities(pages: PageActivities, documents: Sequence[Document[PageFields]] = ()) -> list[Problem]:
     """Every problem of every activity, and of what ``documents`` say of them, in the order of files and lines."""
     problems: list[Problem] = []
+    printed = {page.path: page for page in documents if page.written}
     for activities in pages.values():
         for activity in activities:
             problems += activity.worked.problems
             for text in texts_of(activity):
                 problems += [*untruths(text), *mistakes_that_are_none(text)]
         problems += _twice(activities)
+    problems = [
+        replace(p, place=page.as_written(p.place)) if (page := printed.get(p.place.path)) else p for p in problems
+    ]
     for page in documents:
         worked = {one.fence.line: done for one in pages.get(page.path, ()) if (done := one.worked.done)}
         problems += check_told(page, worked) if worked else ()

@@ -10,6 +10,7 @@ from ..model.body import Block, Body
 from ..model.document import Document
 from ..model.page_fields import PageFields
 from ..model.problem import Problem
+from ..parse.body import read_text
 from .always_sometimes_never.tasks import Verdict
 from .rules import CLAIM_WRONG, WAYS_MISCOUNTED
 from .worked import AnyWorked
@@ -26,6 +27,7 @@ def check_told(page: Document[PageFields], worked: dict[int, AnyWorked]) -> Iter
     ``worked`` holds the activities of the page by the line of their fence.
     """
     content = page.content
+    yield from _miscounted_elsewhere(page, worked)
     for blocks in (content.opening, *(section.blocks for section in content.sections)):
         found = [worked[fence.line] for fence in Body(blocks).activities if fence.line in worked]
         if found:
@@ -33,8 +35,12 @@ def check_told(page: Document[PageFields], worked: dict[int, AnyWorked]) -> Iter
             yield from _misjudged(page, blocks, found)
 
 
+def _finds_all(worked: AnyWorked) -> bool:
+    return _FINDS_ALL.search(worked.fields.ask or "") is not None
+
+
 def _miscounted(page: Document[PageFields], blocks: Sequence[Block], found: Sequence[AnyWorked]) -> Iterator[Problem]:
-    counts = [len(one.solution.answers) for one in found if _FINDS_ALL.search(one.fields.ask or "")]
+    counts = [len(one.solution.answers) for one in found if _finds_all(one)]
     for told in told_ways(blocks):
         right = told.listed if told.listed is not None else counts[0] if len(counts) == 1 else told.says
         if told.says != right and told.says not in counts:
@@ -44,6 +50,22 @@ def _miscounted(page: Document[PageFields], blocks: Sequence[Block], found: Sequ
                 f'"{told.words}" is not so: {right} {source}.',
                 "put right the number, the list or the activity.",
             )
+
+
+def _miscounted_elsewhere(page: Document[PageFields], worked: dict[int, AnyWorked]) -> Iterator[Problem]:
+    """Counts told in the front matter, which speaks of every activity of the page; what children may say is left."""
+    counts = {len(one.solution.answers) for one in worked.values() if _finds_all(one)}
+    for loc, text in page.texts() if counts else ():
+        if loc[0] == "bends" or {"hear", "says"} & set(loc):
+            continue
+        for told in told_ways(read_text(text).blocks):
+            if told.says not in counts:
+                found = " or ".join(map(str, sorted(counts)))
+                yield WAYS_MISCOUNTED.problem(
+                    page.place(*loc, within=told.words),
+                    f'"{told.words}" is not so: {found} are found by what the page asks.',
+                    "put right the number or the activity.",
+                )
 
 
 def _misjudged(page: Document[PageFields], blocks: Sequence[Block], found: Sequence[AnyWorked]) -> Iterator[Problem]:

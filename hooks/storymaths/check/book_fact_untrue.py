@@ -8,6 +8,7 @@ from ..claims.cast_facts import BookFacts
 from ..model.collection import Collection
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
+from ..parse.prose import year_of_bend
 
 RULE = Rule(
     name="book-fact-untrue",
@@ -21,13 +22,29 @@ RULE = Rule(
 
 
 def check(collection: Collection) -> Iterator[Problem]:
-    """A problem for each thing said of a character that the cast does not bear out. Bends have numbers of their own."""
+    """A problem for each thing said of a character that the cast does not bear out."""
     facts = {name: BookFacts(book.fields) for name, book in collection.books.items()}
     for page in collection.documents:
         of_book = facts.get(page.book) if page.book is not None else None
-        for told in of_book.find(page.prose) if of_book else ():
-            yield RULE.problem(
-                page.place_in_prose(told.start, told.words),
-                f'"{told.words}" is not what the cast says: {told.so}.',
-                "put right the sentence, or the facts of the cast in the book's record.",
-            )
+        if of_book is None:
+            continue
+        own = _years_with_facts(page.raw.get("bends"))
+        for prose, place in ((page.prose, page.place_in_prose), (page.notes, page.place_in_notes)):
+            for told in of_book.find(prose, own):
+                yield RULE.problem(
+                    place(told.start, told.words),
+                    f'"{told.words}" is not what the cast says: {told.so}.',
+                    "put right the sentence, or the facts of the cast in the book's record.",
+                )
+
+
+def _years_with_facts(bends: object) -> frozenset[int]:
+    """The years for which a page's bends give the characters other numbers, or write them in another unit."""
+    found = bends.items() if isinstance(bends, dict) else ()
+    return frozenset(year_of_bend(year) or 0 for year, bend in found if _has_facts(bend))
+
+
+def _has_facts(bend: object) -> bool:
+    activities = bend.get("activities") if isinstance(bend, dict) else None
+    versions = activities.values() if isinstance(activities, dict) else ()
+    return any(isinstance(version, dict) and {"facts", "unit"} & version.keys() for version in versions)

@@ -1,16 +1,17 @@
 """A book's own facts in words: what a page says of a character, held to the cast.
 
 It reads: a character said to be, weigh or be worth a number, or as heavy as one; to have so many of what a fact counts
-(four legs); whose mass, fare or parcel is named; pairs in a row (Donkey 9, Ram 6, Snail 1); the list of all (the six
-masses, 9, 6 …). It leaves: what a fact of one page says, unless the sentence names the page; bends, whose numbers are
-their own; characters by other words than their names. Source: the book's own record.
+(four legs); whose mass, fare or parcel is named; the number in brackets or as the character's (Ram (6), Ram's 6); pairs in
+a row (Donkey 9, Ram 6, Snail 1); the list of all (the six masses, 9, 6 …). It leaves: what a fact of one page says, unless
+the sentence names the page; bends whose activities have facts of their own; characters by other words than their names.
+Source: the book's own record.
 """
 
 from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -77,10 +78,13 @@ class BookFacts:
             forms.append(
                 rf"{name} (?:{_IS} (?:only |just |about )?(?:as \w+ as )?|as \w+ as )(?P<count>{_N}){unit}{_END}"
             )
+            forms.append(rf"{name} \((?P<count>{_N}){unit}\)")
+            forms.append(rf"{name}[’']s (?P<count>{_N}){unit}(?:{_END}| (?=is |was |are |were ))")
         if self._counted:
             what = "|".join(re.escape(word) for word in sorted(self._counted, key=len, reverse=True))
             forms.append(
-                rf"{name}(?: the [a-z]+)? (?:has|had|with|on) (?:only |got |all )?(?P<count>{_N}) (?P<what>{what}){_END}"
+                rf"{name}(?: the [a-z]+)?(?:,[^,.;]{{1,40}},)?"
+                rf" (?:has|had|with|on) (?:only |got |all )?(?P<count>{_N}) (?P<what>{what}){_END}"
             )
         keys = "|".join(re.escape(fact.replace("_", " ")) for fact in self.book.facts)
         if keys:
@@ -89,20 +93,20 @@ class BookFacts:
 
     @cached_property
     def _pair(self) -> Form:
-        return Form(rf"\b(?P<name>{self._names}) (?P<count>\d+)(?=[,.;]| and )")
+        return Form(rf"\b(?P<name>{self._names}) (?:by )?(?P<count>\d+)(?=[,.;]| and )")
 
     def numbers_of(self, fact: str) -> list[int]:
         """What each of the cast has of a fact, where it is a number."""
         values = (character.facts.get(fact) for character in self.book.cast)
         return [value for value in values if isinstance(value, int) and not isinstance(value, bool)]
 
-    def find(self, prose: Prose) -> Iterator[UntrueFact]:
-        """What a page's prose says that the cast does not bear out."""
+    def find(self, prose: Prose, own: Collection[int] = ()) -> Iterator[UntrueFact]:
+        """What a page's prose says that the cast does not bear out; what is said for an ``own`` year is left alone."""
         if not self._forms:
             return
         text, sentences = prose.text.replace("\n", " "), Sentences(prose)
         for start, end, so in (*self._told(text, sentences), *self._pairs(text), *self._lists(text)):
-            if prose.part_at(start).year is None and sentences.states(start, end):
+            if prose.passage_at(start).year not in own and sentences.states(start, end):
                 yield UntrueFact(start, text[start:end], so)
 
     def _told(self, text: str, sentences: Sentences) -> Iterator[tuple[int, int, str]]:
@@ -163,7 +167,7 @@ class BookFacts:
         """Names and numbers in a row, all of one fact but for one or two that miss it."""
         if not any(self._pair.match(text, at) for at in self._places(text)):
             return
-        for run in re.finditer(rf"(?:(?:{self._names}) \d+(?:, and |, | and )?){{{_FEWEST},40}}", text):
+        for run in re.finditer(rf"(?:(?:{self._names}) (?:by )?\d+(?:, and |, | and )?){{{_FEWEST},40}}", text):
             pairs = [(self._by_name[m["name"]], int(m["count"]), m) for m in self._pair.finditer(text, *run.span())]
             hits = Counter(fact for who, count, _ in pairs for fact in self.book.facts if who.facts.get(fact) == count)
             for fact, times in hits.most_common(1):

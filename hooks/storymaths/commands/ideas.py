@@ -10,6 +10,7 @@ from ..ideas.report import as_json, as_text
 from ..model.collection import Collection
 from ..model.fields import year_name
 from ..model.reference import Reference
+from ..naming.print_names import print_names
 from ..parse.collection import read_collection
 from ..parse.reference import ReferenceBroken, read_reference
 from ..parse.suggestion import did_you_mean
@@ -51,7 +52,7 @@ def _report(root: Path, options: argparse.Namespace) -> str:
         reference = read_reference(root)
     except ReferenceBroken:
         raise Misused("The data in site_data cannot be used; `storymaths check` says why.") from None
-    collection = read_collection(root, reference)
+    collection = print_names(read_collection(root, reference))
     book, series = _book(collection, options.book), _series(collection, options.series)
     objective = _objective(reference, options.objective) if options.objective else None
     year = options.year

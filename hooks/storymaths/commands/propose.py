@@ -12,6 +12,7 @@ from ..edits.apply import apply
 from ..edits.edit import EditRefused
 from ..edits.save import ChangedOutside, read_file, save
 from ..model.address import CONTENT
+from ..naming.print_names import print_names
 from ..parse.collection import read_collection
 from ..parse.reference import ReferenceBroken, read_reference
 from ..propose.draft import draft_of
@@ -35,7 +36,7 @@ def run(root: Path, options: argparse.Namespace) -> int:
     source = path.relative_to(content).as_posix()
     try:
         text, mark = read_file(content, source)
-        collection = read_collection(root, read_reference(root))
+        collection = print_names(read_collection(root, read_reference(root)))
     except EditRefused as refused:
         raise Misused(str(refused)) from None
     except ReferenceBroken:

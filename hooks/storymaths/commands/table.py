@@ -18,6 +18,7 @@ COMMANDS: Mapping[str, str] = {
     "import": "make a draft session of an old plan (.docx, .odt, .md); nothing is lost, nothing overwritten",
     "explain": "why a rule exists, its source, and an example",
     "words": "list where each word is taught",
+    "where": "list every line in which a fact of a character stands, by name or by its number",
     "ideas": "what maths is in a book: activities it can carry, best first",
     "solve": "work out one activity: every answer, and the years it fits",
     "tune": "propose numbers with which an activity comes out",

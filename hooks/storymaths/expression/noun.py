@@ -7,6 +7,7 @@ from functools import cache
 from inflect import engine
 
 from ..model.book import FactAbout
+from ..model.quantity import UNITS
 
 _OF_MATHS = {"vertex": "vertices", "axis": "axes", "penny": "pence"}
 """Where the library has another word: one axe, two axes."""
@@ -57,6 +58,18 @@ def is_plural(words: str) -> bool:
 def noun_of(about: FactAbout | None) -> Noun:
     """What a fact of the cast counts; empty where it says nothing of that."""
     return Noun(about.unit, about.singular or "") if about else Noun("")
+
+
+def counted(count: int, about: FactAbout | None) -> str:
+    """A number of the cast with its unit: ``6 bricks``, ``1 brick``, ``6 cm``; the number alone where there is none."""
+    noun = noun_of(about)
+    unit = str(noun) if noun in UNITS or count != 1 else noun.one
+    return f"{count:,} {unit}".replace("-", "−").rstrip()
+
+
+def number_in_words(count: int) -> str:
+    """``six``, ``forty-six``, ``one hundred and one``; ``nought`` for 0."""
+    return str(_library().number_to_words(count, zero="nought"))
 
 
 def with_article(noun: str) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from typing import Any, Generic, Literal, Protocol, TypeVar
 
@@ -13,6 +13,7 @@ from .address import source_of
 from .body import Body
 from .locator import Locator as Locator  # noqa: PLC0414 - part of what this module offers
 from .locator import find_words
+from .names import PRINTS_NOTHING, Prints
 from .page_fields import ListName, Named, PageFields
 from .problem import Place
 from .prose import BODY, PlacedText, Prose
@@ -93,6 +94,10 @@ class Document(ContentFile, Generic[F_co]):
     faults: tuple[Fault, ...] = ()
     front_marked: bool = True
     """False where it is known that no text of the front matter is marked up: most are not, and are not gone through."""
+    written: str = field(default="", repr=False)
+    """The text of its file, where that names something that is printed in its place."""
+    prints: Prints = field(default=PRINTS_NOTHING, repr=False)
+    """What its names print."""
 
     @property
     def book(self) -> str | None:
@@ -134,7 +139,7 @@ class Document(ContentFile, Generic[F_co]):
     def placed_texts(self) -> Iterator[PlacedText]:
         """All that it says, with the places of it."""
         yield PlacedText(self.prose.text, self.place_in_prose)
-        yield PlacedText(self.notes.text, self._place_in_notes)
+        yield PlacedText(self.notes.text, self.place_in_notes)
 
     def texts(self) -> Iterator[tuple[Loc, str]]:
         """Every text of the front matter and where it stands."""
@@ -149,7 +154,8 @@ class Document(ContentFile, Generic[F_co]):
         """Where a value stands in the file."""
         return self.locator.place(loc, within)
 
-    def _place_in_notes(self, offset: int, words: str) -> Place:
+    def place_in_notes(self, offset: int, words: str) -> Place:
+        """Where ``words``, found at ``offset`` of the notes, stand in the file."""
         return self.locator.place(self.notes.passage_at(offset).loc, words, self.notes.before_on_line(offset))
 
     def place_in_prose(self, offset: int, words: str) -> Place:
@@ -162,7 +168,14 @@ class Document(ContentFile, Generic[F_co]):
     def place_on_line(self, line: int, words: str = "", before: str = "") -> Place:
         """Where some words stand on a line of the body, after the words ``before``; where marks part them, the first."""
         text = self.body.split("\n")[line - self.body_line] if self.body else ""
-        return Place(self.path, line, 1 + max(0, find_words(text, words, before)))
+        return self.as_written(Place(self.path, line, 1 + max(0, find_words(text, words, before))))
+
+    def as_written(self, place: Place) -> Place:
+        """Where something stands in its file that stands at a place of a line with its names printed."""
+        if not self.written:
+            return place
+        line = self.written.split("\n")[place.line - 1]
+        return replace(place, column=self.prints.position(line, place.column - 1) + 1)
 
 
 def marked_up(text: str) -> bool:
@@ -189,3 +202,5 @@ class Unread(ContentFile):
 
     raw: Mapping[str, Any]
     faults: tuple[Fault, ...]
+    written: str = field(default="", repr=False)
+    """The text of its file, where that names something."""

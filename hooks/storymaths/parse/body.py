@@ -7,7 +7,8 @@ is a mistake to talk about, ``___`` is a gap and never a mark, and lines that st
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
 
@@ -38,6 +39,29 @@ def read_text(text: str) -> Body:
     if _NEEDS_READING.search(text):
         return read_body(text)
     return Body((Paragraph(1, (Run("words", text, 1),)),))
+
+
+def with_tables(body: Body, tables: Mapping[str, Table]) -> Body:
+    """A body in which a paragraph that is no more than ``[[a name]]`` is the table of that name."""
+    return Body(tuple(_in_its_place(block, tables) for block in body.blocks))
+
+
+def _in_its_place(block: Block, tables: Mapping[str, Table]) -> Block:
+    if isinstance(block, List):
+        return replace(block, items=tuple(tuple(_in_its_place(one, tables) for one in item) for item in block.items))
+    if isinstance(block, Quotation):
+        return replace(block, blocks=tuple(_in_its_place(one, tables) for one in block.blocks))
+    if not isinstance(block, Paragraph):
+        return block
+    named = tables.get("".join(run.text for run in block.runs).removeprefix("[[").removesuffix("]]"))
+    if named is None:
+        return block
+    rows = tuple(_cells_moved(row, block.line) for row in named.rows)
+    return replace(named, line=block.line, head=_cells_moved(named.head, block.line), rows=rows)
+
+
+def _cells_moved(cells: Sequence[Runs], line: int) -> tuple[Runs, ...]:
+    return tuple(tuple(replace(run, line=line) for run in cell) for cell in cells)
 
 
 def words_of(text: str) -> str:

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from ..model.collection import Collection
 from ..model.document import Document, Fault, Unread
+from ..model.names import NAME, PRINTS_NOTHING, Prints
 from ..model.page_fields import PageFields
 from ..model.problem import Place
 from ..model.reference import FileLimits, Reference
@@ -102,13 +103,17 @@ def _gathered(found: Mapping[str, _Read], reference: Reference) -> Collection:
     return Collection(documents, unread, frozenset(found), reference, faults)
 
 
-def read_page(name: str, data: bytes, limits: FileLimits) -> Document[PageFields] | Unread:
-    """A page from what is in its file; ``name`` is its path from the project root."""
+def read_page(
+    name: str, data: bytes, limits: FileLimits, prints: Prints = PRINTS_NOTHING
+) -> Document[PageFields] | Unread:
+    """A page from what is in its file; ``name`` is its path from the project root, ``prints`` what its names print."""
     text = page_text(name, data, limits)
     if not isinstance(text, str):
         return Unread(name, {}, tuple(text))
     letters = tuple(faults_in_letters(name, text))
-    page = parse_document(name, text)
+    page = parse_document(name, text, prints)
+    if NAME.search(text):
+        page = replace(page, written=text)
     if isinstance(page, Unread):
         # A sign that is not seen is what breaks the YAML around it; told once, by its name.
         faults = letters if letters and all(fault.kind == "broken" for fault in page.faults) else page.faults + letters
@@ -117,7 +122,7 @@ def read_page(name: str, data: bytes, limits: FileLimits) -> Document[PageFields
     fields = (*nested_in_fields(page, limits), *page_numbers_too_large(page, limits))
     fields += tuple(faults_in_fields(page, limits)) if worth_a_look else ()
     if any(fault.kind == "file" for fault in fields):
-        return Unread(name, page.raw, page.faults + fields)
+        return Unread(name, page.raw, page.faults + fields, page.written)
     return replace(page, faults=page.faults + (letters or fields))
 
 

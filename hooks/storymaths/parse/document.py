@@ -9,6 +9,7 @@ from typing import Any
 from pydantic import ValidationError
 
 from ..model.document import Document, Fault, Loc, Unread, marked_up
+from ..model.names import PRINTS_NOTHING, Prints, reveal
 from ..model.page_fields import PageFields
 from ..model.page_schemas import SCHEMAS
 from ..model.problem import Place
@@ -25,8 +26,8 @@ _LINES_ABOVE = 1  # the opening ``---``
 class FileLocator:
     """Finds places in a content file: in its front matter by way of keys; of its body, where it starts."""
 
-    def __init__(self, path: str, front: str, body_line: int) -> None:
-        self._front = YamlLocator(path, front, _LINES_ABOVE)
+    def __init__(self, path: str, front: str, body_line: int, prints: Prints = PRINTS_NOTHING) -> None:
+        self._front = YamlLocator(path, front, _LINES_ABOVE, prints)
         self._path, self._body_line = path, body_line
 
     def place(self, loc: Loc, within: str = "", before: str = "") -> Place:
@@ -36,8 +37,11 @@ class FileLocator:
         return Place(self._path, self._body_line)
 
 
-def parse_document(path: str, text: str) -> Document[PageFields] | Unread:
-    """A content file as a ``Document``, or as ``Unread`` when its front matter cannot be used."""
+def parse_document(path: str, text: str, prints: Prints = PRINTS_NOTHING) -> Document[PageFields] | Unread:
+    """A content file as a ``Document``, or as ``Unread`` when its front matter cannot be used.
+
+    ``prints`` is what its names print, where that is known by now.
+    """
     text = text.removeprefix("\ufeff").replace("\r\n", "\n")
     match = FENCE.match(text)
     if match is None:
@@ -46,16 +50,19 @@ def parse_document(path: str, text: str) -> Document[PageFields] | Unread:
     body_line = text.count("\n", 0, match.end()) + 1
     try:
         raw, twice = load(front)
+        raw = prints.value(raw) if "[[" in text else raw
     except BrokenYaml as broken:
         place = Place(path, broken.line + _LINES_ABOVE, broken.column)
         return Unread(path, {}, (Fault("broken", place, "", broken.reason, fix=broken.fix),))
-    locator = FileLocator(path, front, body_line)
+    locator = FileLocator(path, front, body_line, prints)
     faults = [Fault("duplicate", Place(path, t.line + _LINES_ABOVE, t.column), t.key) for t in twice]
     faults += [
-        Fault("cut", Place(path, node.start_mark.line + 1 + _LINES_ABOVE, node.start_mark.column + 1), sign, left)
+        Fault(
+            "cut", Place(path, node.start_mark.line + 1 + _LINES_ABOVE, node.start_mark.column + 1), sign, reveal(left)
+        )
         for node, sign, left in cut_texts(front)
     ]
-    page = _validated(path, raw, body, body_line, locator, faults)
+    page = _validated(path, raw, prints.body(body) if "[[" in body else body, body_line, locator, faults, prints)
     # An escape such as \x3c can spell any mark.
     marked = "\\" in front or marked_up(front)
     return page if marked or isinstance(page, Unread) else replace(page, front_marked=False)
@@ -71,7 +78,7 @@ def _no_front_matter(path: str, text: str) -> Fault:
 
 
 def _validated(
-    path: str, raw: Any, body: str, body_line: int, locator: FileLocator, faults: list[Fault]
+    path: str, raw: Any, body: str, body_line: int, locator: FileLocator, faults: list[Fault], prints: Prints
 ) -> Document[PageFields] | Unread:
     if not isinstance(raw, dict):
         fault = Fault("broken", locator.place(()), "", "it has no fields", fix="write lines such as title: About us.")
@@ -94,5 +101,5 @@ def _validated(
         except ValidationError:
             return Unread(path, raw, tuple(faults))
         raw = raw_known
-    reader = PageReader(raw, schema)
-    return Document(path, fields, raw, body, body_line, reader, locator, tuple(faults))
+    reader = PageReader(raw, schema, prints)
+    return Document(path, fields, raw, body, body_line, reader, locator, tuple(faults), prints=prints)

@@ -12,10 +12,11 @@ from typing import Any
 
 from ..model.body import Body, Mark, Run, Runs
 from ..model.fields import Audience
+from ..model.names import PRINTS_NOTHING, Prints
 from ..model.page_fields import PageFields
 from ..model.prose import BODY, Loc, Passage, Prose
 from .audience import Plan, plan_of
-from .body import read_body, read_text
+from .body import read_body, read_text, with_tables
 
 _SEPARATOR = "\n\n"
 _MARKS = ("](", "<", "`", "*", "&", "\\", "\n")
@@ -29,12 +30,12 @@ _WRONG = {True: "[", False: "]{wrong}"}
 class PageReader:
     """Reads the words of one page when they are first asked for."""
 
-    def __init__(self, raw: Mapping[str, Any], schema: type[PageFields]) -> None:
-        self._raw, self._schema = raw, schema
+    def __init__(self, raw: Mapping[str, Any], schema: type[PageFields], prints: Prints = PRINTS_NOTHING) -> None:
+        self._raw, self._schema, self._prints = raw, schema, prints
 
     def read_content(self, body: str, line: int) -> Body:
         """The blocks of a body that starts on a line of its file."""
-        return read_body(body, line)
+        return with_tables(read_body(body, line), self._prints.tables) if self._prints.tables else read_body(body, line)
 
     @cached_property
     def front(self) -> list[str]:
@@ -48,7 +49,7 @@ class PageReader:
         for key, value in self._raw.items():
             if further := plan.under(key):
                 years = value.items() if key == "bends" and value.__class__ is dict else ()
-                parts = [(_year_of(name), bend, further.values or further) for name, bend in years]
+                parts = [(year_of_bend(name), bend, further.values or further) for name, bend in years]
                 for year, part, inner in parts or [(None, value, further)]:
                     texts: list[str] = []
                     _take(part, inner, texts)
@@ -147,11 +148,12 @@ def _locs(value: Any, plan: Plan, loc: Loc, year: int | None) -> Iterator[tuple[
     elif value.__class__ is dict:
         for key, inner in value.items():
             if further := plan.under(key):
-                yield from _locs(inner, further, (*loc, key), _year_of(key) if loc == ("bends",) else year)
+                yield from _locs(inner, further, (*loc, key), year_of_bend(key) if loc == ("bends",) else year)
     elif value.__class__ is list:
         for index, inner in enumerate(value):
             yield from _locs(inner, plan, (*loc, index), year)
 
 
-def _year_of(key: Any) -> int | None:
+def year_of_bend(key: Any) -> int | None:
+    """The year a key of ``bends`` names; None where it names none."""
     return 0 if key == "Reception" else key if isinstance(key, int) else None

@@ -10,6 +10,7 @@ import yaml
 
 from ..model.document import Loc
 from ..model.locator import find_words
+from ..model.names import PRINTS_NOTHING, Prints, hide, reveal
 from ..model.problem import Place
 from .yaml_slips import find_slip
 
@@ -69,8 +70,8 @@ class TwiceKey:
 
 
 def compose(text: str) -> yaml.Node | None:
-    """The node tree of a text. Raises ``BrokenYaml``."""
-    loader = _Loader(text)
+    """The node tree of a text; names in its values are hidden, sign for sign. Raises ``BrokenYaml``."""
+    loader = _Loader(hide(text))
     try:
         return loader.get_single_node()
     except yaml.YAMLError as error:
@@ -81,12 +82,12 @@ def compose(text: str) -> yaml.Node | None:
 
 def load(text: str) -> tuple[Any, list[TwiceKey]]:
     """The value of a text, and any keys written twice. Raises ``BrokenYaml``."""
-    loader = _Loader(text)
+    loader = _Loader(hide(text))
     try:
         node = loader.get_single_node()
         if node is None:
             return None, []
-        values = _Values(loader)
+        values = _Values(loader, named="[[" in text)
         return values.of(node), values.twice
     except yaml.YAMLError as error:
         raise _broken(error, text) from None
@@ -109,8 +110,8 @@ class _Values:
     all nodes here are words, lists and mappings, which this makes at half the cost.
     """
 
-    def __init__(self, loader: _Loader) -> None:
-        self._loader = loader
+    def __init__(self, loader: _Loader, *, named: bool) -> None:
+        self._loader, self._named = loader, named
         self._seen: set[int] = set()
         self._deep = 0
         self.twice: list[TwiceKey] = []
@@ -118,7 +119,9 @@ class _Values:
     def of(self, node: yaml.Node) -> Any:
         """The value of a node."""
         if node.__class__ is yaml.ScalarNode:
-            return node.value if node.tag == _WORDS else self._scalar(node)
+            if node.tag == _WORDS:
+                return reveal(node.value) if self._named else node.value
+            return self._scalar(node)
         if id(node) in self._seen:
             line, column = node.start_mark.line + 1, node.start_mark.column + 1
             raise BrokenYaml("an alias (*) repeats it elsewhere; write the value out in both places", line, column)
@@ -158,10 +161,10 @@ class _Values:
 
 
 class YamlLocator:
-    """Finds places in a YAML text that stands ``lines_above`` lines down a file."""
+    """Finds places in a YAML text, of which ``prints`` prints the names, that stands ``lines_above`` lines down a file."""
 
-    def __init__(self, path: str, text: str, lines_above: int = 0) -> None:
-        self._path, self._text, self._above = path, text, lines_above
+    def __init__(self, path: str, text: str, lines_above: int = 0, prints: Prints = PRINTS_NOTHING) -> None:
+        self._path, self._text, self._above, self._prints = path, text, lines_above, prints
 
     @cached_property
     def _node(self) -> yaml.Node | None:
@@ -195,7 +198,8 @@ class YamlLocator:
 
     def _within(self, node: yaml.Node, words: str, before: str) -> Place:
         start = node.start_mark.index  # C marks count in characters
-        at = find_words(self._text[start : node.end_mark.index], words, before)
+        written = self._text[start : node.end_mark.index]
+        at = self._prints.position(written, find_words(self._prints.text(written), words, before))
         above = self._text[: start + max(at, 0)]
         return Place(self._path, above.count("\n") + 1 + self._above, len(above) - above.rfind("\n"))
 

@@ -13,6 +13,7 @@ from ..activities.on_pages import PageActivity, activities_of
 from ..model.book import Book
 from ..model.collection import Collection
 from ..model.document import Document
+from ..model.names import PRINTS_NOTHING
 from ..model.reference import Reference
 from ..model.session import Session
 from ..parse.document import FENCE, FileLocator
@@ -109,13 +110,16 @@ def draft_of(collection: Collection, path: str, text: str) -> Draft | None:
         return None
     if not isinstance(raw, dict) or raw.get("kind") != "session":
         return None
+    prints = next((one.prints for one in collection.documents if one.path == path), PRINTS_NOTHING)
+    raw = prints.value(raw)
     read = _read(raw, _year_of(collection, raw))
     if read is None:
         return None
     fields, made_up = read
     body_line = text.count("\n", 0, found.end()) + 1
-    locator = FileLocator(path, found[1], body_line)
-    page = Document(path, fields, raw, text[found.end() :], body_line, PageReader(raw, Session), locator)
+    locator = FileLocator(path, found[1], body_line, prints)
+    body, reader = prints.body(text[found.end() :]), PageReader(raw, Session, prints)
+    page = Document(path, fields, raw, body, body_line, reader, locator, written=text, prints=prints)
     others = tuple(one for one in collection.documents if one.path != path)
     whole = replace(collection, documents=tuple(sorted((*others, page), key=lambda one: one.path)))
     return Draft(whole, page, made_up)
