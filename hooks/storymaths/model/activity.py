@@ -155,6 +155,8 @@ class Task:
     """Number sentences, statements or questions to fill, to judge or to answer."""
     table: Table | None = None
     figures: tuple[Figure, ...] = ()
+    asks_after: tuple[str, ...] = ()
+    """What is asked one by one, each to be answered beside its name: ``the 8th``, ``the 10th``."""
 
 
 @dataclass(frozen=True, slots=True)
