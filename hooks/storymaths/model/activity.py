@@ -157,6 +157,8 @@ class Task:
     figures: tuple[Figure, ...] = ()
     asks_after: tuple[str, ...] = ()
     """What is asked one by one, each to be answered beside its name: ``the 8th``, ``the 10th``."""
+    in_order: bool = False
+    """Whether its lines are to be put in order."""
 
 
 @dataclass(frozen=True, slots=True)

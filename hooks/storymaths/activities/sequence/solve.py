@@ -64,7 +64,12 @@ def solve_row(task: RowTask, context: Context) -> Solution[RowAnswer]:
     values = [one.value for one in found]
     goes_on = isinstance(task, (PlacesTask, SaidTask))
     return Solution(
-        task=Task(say.ask_for(task, rule), lines=(_write_line(task, goes_on),), figures=_draw(task), asks_after=_ask_after(task)),
+        task=Task(
+            say.ask_for(task, rule),
+            lines=(_write_line(task, goes_on),),
+            figures=_draw(task),
+            asks_after=_ask_after(task),
+        ),
         answers=tuple(
             Answer(
                 say.say_answer(one.value, task.decimals),

@@ -12,7 +12,7 @@ from ...model.figures.measures import ClockFace
 from ...model.figures.shapes import MirrorSquares
 from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
 from .sheet_context import SheetPictures
-from .words import Runs, runs
+from .words import runs
 
 _MOST_LINES = 14
 _SPARE_LINES = 2
@@ -26,15 +26,19 @@ _LETTER_MM, _GAP_MM, _COLUMN_MM = 2.5, 25, 80
 def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[str, Any]:
     """The task without its answers."""
     task = solution.task
-    figures = [figure for figure in task.figures if not isinstance(figure.data, TwoBars)]  # bars to scale tell who has more
+    figures = [
+        figure for figure in task.figures if not isinstance(figure.data, TwoBars)
+    ]  # bars to scale tell who has more
     given, lines = _given_and_lines(task, len(solution.answers))
     tabled = task.table if task.table and len(task.table.columns) > 1 else None
     return {
         "title": runs(title),
         "ask": runs(task.ask),
         "players": pictures.characters(task.characters, task.shows) if task.shows else [],
-        "figures": list(pictures.figures(tuple(figures))),
-        "written_in": any(map(_is_written_in, figures)),
+        "figures": [
+            shown | {"written-in": _is_written_in(figure)}
+            for figure, shown in zip(figures, pictures.figures(tuple(figures)), strict=True)
+        ],
         "given": [runs(one) for one in given],
         "table": _table(task) if tabled else None,
         "lines": [runs(one) for one in lines],
@@ -51,8 +55,9 @@ def _is_written_in(figure: Figure) -> bool:
             return not any(places)
         case SortHoop(inside=inside, outside=outside):
             return not inside and not outside
-        case SortVenn(both=both, first=first, second=second, neither=neither) | SortCarroll(
-            both=both, first=first, second=second, neither=neither
+        case (
+            SortVenn(both=both, first=first, second=second, neither=neither)
+            | SortCarroll(both=both, first=first, second=second, neither=neither)
         ):
             return not (both or first or second or neither)
         case Track(cells=cells):
@@ -69,6 +74,8 @@ def _given_and_lines(task: Task, answers: int) -> tuple[Sequence[str], Sequence[
     Whatever a drawing shows is not said again, and what is written into a drawing needs no line.
     """
     lines = [str(line) for line in task.lines]
+    if task.table and len(task.table.columns) == 1:
+        lines.append(", ".join(row[0] for row in task.table.rows))
     rowed = any(isinstance(figure.data, Track) for figure in task.figures)
     if task.asks_after:
         return [] if rowed else lines, [f"{one}: {GAP}" for one in task.asks_after]
@@ -76,8 +83,8 @@ def _given_and_lines(task: Task, answers: int) -> tuple[Sequence[str], Sequence[
         return [one for one in lines if GAP not in one], []
     if rowed:
         return [], [""] * max(1, min(answers, 3))
-    if task.table and len(task.table.columns) == 1:
-        return [", ".join(row[0] for row in task.table.rows)], []
+    if task.in_order:
+        return lines, [f"{place}. {GAP}" for place in range(1, len(lines) + 1)]
     return _written(task.lines, answers, task.table is not None)
 
 
@@ -107,7 +114,9 @@ def _is_short(text: str) -> bool:
     """Whether two such lines go side by side: with a number in it, and gaps for numbers."""
     gaps = text.count(GAP)
     letters = len(text) - gaps * len(GAP)
-    return bool(gaps and _NUMBER.search(text)) and letters * _LETTER_MM + gaps * _GAP_MM <= _COLUMN_MM
+    numbers = len(_NUMBER.findall(text))
+    several_in_one = text.startswith(GAP) and gaps == numbers == 1  # coins or friends that make a total
+    return bool(gaps and numbers) and not several_in_one and letters * _LETTER_MM + gaps * _GAP_MM <= _COLUMN_MM
 
 
 def _table(task: Task) -> dict[str, Any] | None:
