@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
+from ..parse.suggestion import did_you_mean
 from ..ideas.find import find_ideas
 from ..ideas.report import as_json, as_text
 from ..model.collection import Collection
@@ -12,7 +13,6 @@ from ..model.fields import year_name
 from ..model.reference import Reference
 from ..parse.collection import read_collection
 from ..parse.reference import ReferenceBroken, read_reference
-from ..parse.suggestion import did_you_mean
 from ..reading import no_collecting
 from .command import Command, Misused, in_project
 from .year_argument import SAYS, read_year

@@ -55,10 +55,10 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
 def _picture(sheets: SheetContext, home: Home, book: Document[Book], pictures: SheetPictures) -> dict[str, str]:
     """That of the first page it goes with, where the story may be printed; that of the cover where there is none."""
     story = sheets.collection.stories.get(home.book)
-    sections = story.content.sections if story and book.fields.rights in MAY_BE_PRINTED else ()
-    for section in sections[home.pages.first - 1 : home.pages.first]:
-        for scene in Body(section.blocks).pictures[:1]:
-            return {"picture": pictures.add(resolve(scene.target, story.source)), "alt": scene.text}
+    if story and book.fields.rights in MAY_BE_PRINTED:
+        for section in story.content.sections[home.pages.first - 1 : home.pages.first]:
+            for scene in Body(section.blocks).pictures[:1]:
+                return {"picture": pictures.add(resolve(scene.target, story.source)), "alt": scene.text}
     cover = book.fields.cover
     return {"picture": pictures.add(book.beside(book.fields.cover_file)), "alt": cover.alt if cover else ""}
 

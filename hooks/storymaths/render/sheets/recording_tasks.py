@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from typing import Any
 
+from ...activities.ordinals import ordinal
 from ...model.activity import GAP, Figure, Line, Solution, Task
 from ...model.figures.amounts import Track, TwoBars
 from ...model.figures.measures import ClockFace
@@ -84,7 +85,7 @@ def _given_and_lines(task: Task, answers: int) -> tuple[Sequence[str], Sequence[
     if rowed:
         return [], [""] * max(1, min(answers, 3))
     if task.in_order:
-        return lines, [f"{place}. {GAP}" for place in range(1, len(lines) + 1)]
+        return lines, [f"{ordinal(place)}: {GAP}" for place in range(1, len(lines) + 1)]
     return _written(task.lines, answers, task.table is not None)
 
 
