@@ -138,7 +138,9 @@ def test_a_plan_is_one_sheet_and_a_recording_sheet_no_more_than_two_a_version() 
         pages = len(pdfium.PdfDocument(sheet.pdf))
         if sheet.data.what == "plan":
             assert pages <= 2, sheet.name
-        if sheet.data.what in ("half-page", "exit-question"):
+        if sheet.data.what == "half-page":
+            assert pages == 2, f"{sheet.name}: what to do on one side, help and answers on the other"
+        if sheet.data.what == "exit-question":
             assert pages == 1, sheet.name
         if sheet.data.what == "recording-sheet":
             assert pages <= 2 * len(sheet.data.parts), sheet.name

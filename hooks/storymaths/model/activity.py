@@ -158,6 +158,10 @@ class Task:
     """Number sentences, statements or questions to fill, to judge or to answer."""
     table: Table | None = None
     figures: tuple[Figure, ...] = ()
+    asks_after: tuple[str, ...] = ()
+    """What is asked one by one, each to be answered beside its name: ``the 8th``, ``the 10th``."""
+    in_order: bool = False
+    """Whether its lines are to be put in order."""
 
 
 @dataclass(frozen=True, slots=True)

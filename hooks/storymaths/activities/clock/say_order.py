@@ -26,7 +26,7 @@ def explain_order(told: Sequence[str], names: Sequence[Sequence[str]]) -> str:
 
 def explain_whole(first: str, last: str, minutes: int) -> str:
     """How long it is from the first to the last."""
-    return f"From {first} to {last}: {long(minutes)}"
+    return f"From “{first}” to “{last}” it is {long(minutes)}"
 
 
 def expect_face(names: Sequence[str]) -> LikelyError:

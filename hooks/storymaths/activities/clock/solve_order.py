@@ -79,7 +79,7 @@ def _order_by_parts(task: OrderDay, events: Sequence[_Event], context: Context) 
 def _task(task: OrderDay, ask: str, events: Sequence[_Event], tell: Callable[[int], str], context: Context) -> Task:
     if task.fact:
         return Task(ask, context.characters, tuple(Shown(tell(event.time)) for event in events))
-    return Task(ask, lines=tuple(say.list_event(event.name, tell(event.time)) for event in events))
+    return Task(ask, lines=tuple(say.list_event(event.name, tell(event.time)) for event in events), in_order=True)
 
 
 def _events(task: OrderDay, context: Context) -> list[_Event]:

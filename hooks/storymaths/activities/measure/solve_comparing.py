@@ -69,11 +69,11 @@ def _find_gap(more: Amount, less: Amount, gap: Amount) -> tuple[str, Sentence]:
     return "", (more, "−", less, "=", gap)
 
 
-def _set(task: WithMeasured, ask: str, things: Sequence[Measured], context: Context) -> Task:
-    """The task with what is measured on the cast's cards, or in lines."""
+def _set(task: WithMeasured, ask: str, things: Sequence[Measured], context: Context, in_order: bool = False) -> Task:
+    """The task with what is measured on the cast's cards, or in lines, which may be to put in order."""
     if task.fact:
         return Task(ask, context.characters, tuple(show(one.amount, context.year) for one in things))
-    return Task(ask, lines=list_things(things, context.year))
+    return Task(ask, lines=list_things(things, context.year), in_order=in_order)
 
 
 def order(task: OrderAmounts, context: Context) -> Solution[Ordered]:
@@ -98,7 +98,7 @@ def order(task: OrderAmounts, context: Context) -> Solution[Ordered]:
     if not sentences:
         words = ("less" if task.greatest_first else "more", *words)
     return Solution(
-        _set(task, say.ask_for_order(task), things, context),
+        _set(task, say.ask_for_order(task), things, context, in_order=True),
         (Answer(says, say.explain_order(says, sentences, task.greatest_first, year), _in_order(places, year)),),
         demands_of_told(given, year, (*words, "order")) | demands_of_sentences(sentences, year),
         len(things) - 1,
@@ -122,7 +122,7 @@ def _order_by_calendar(task: OrderAmounts, things: Sequence[Measured], context: 
     says = say.say_order(places, year)
     word = "less" if task.greatest_first else "more"
     return Solution(
-        _set(task, say.ask_for_order(task), things, context),
+        _set(task, say.ask_for_order(task), things, context, in_order=True),
         (Answer(says, say.explain_order(says, (), task.greatest_first, year), _in_order(places, year)),),
         demands_of_told([one.amount for one in things], year, (word, "order")),
         len(things) - 1,

@@ -64,7 +64,12 @@ def solve_row(task: RowTask, context: Context) -> Solution[RowAnswer]:
     values = [one.value for one in found]
     goes_on = isinstance(task, (PlacesTask, SaidTask))
     return Solution(
-        task=Task(say.ask_for(task, rule), lines=(_write_line(task, goes_on),), figures=_draw(task)),
+        task=Task(
+            say.ask_for(task, rule),
+            lines=(_write_line(task, goes_on),),
+            figures=_draw(task),
+            asks_after=_ask_after(task),
+        ),
         answers=tuple(
             Answer(
                 say.say_answer(one.value, task.decimals),
@@ -226,7 +231,18 @@ def _draw(task: RowTask) -> tuple[Figure, ...]:
     return (row, Figure(Towers(tuple(map(int, heights))), f"Towers of squares: {inside}."))
 
 
-def draw_track(cells: Sequence[str]) -> Figure:
-    """The numbers or things in boxes in a row; an empty text is an empty box."""
+def _ask_after(task: RowTask) -> tuple[str, ...]:
+    if isinstance(task, SaidTask):
+        return tuple(say.number(one, task.decimals) for one in task.said)
+    return ask_after(task.places) if isinstance(task, PlacesTask) else ()
+
+
+def ask_after(places: Sequence[int]) -> tuple[str, ...]:
+    """Places of a row as they are asked after: ``the 8th``."""
+    return tuple(f"the {ordinal(place)}" for place in places)
+
+
+def draw_track(cells: Sequence[str], repeats: int = 0) -> Figure:
+    """The numbers or things in boxes, an empty text an empty box; of a row that repeats, a repeat to a line."""
     inside = listed([cell or "an empty box" for cell in cells])
-    return Figure(Track(tuple(cells)), f"Boxes in a row: {inside}.")
+    return Figure(Track(tuple(cells), repeats), f"Boxes in a row: {inside}.")

@@ -12,7 +12,7 @@ from ..kind import Unsolvable
 from ..tables_used import tables_of
 from . import say_pattern as say
 from .repeating import Unit, at_place, mistakes_in, repeated, units_of
-from .solve import draw_track
+from .solve import ask_after, draw_track
 from .tasks import (
     FilledPattern,
     Mistake,
@@ -40,12 +40,14 @@ def solve_pattern(task: PatternTask, context: Context) -> Solution[PatternAnswer
     things = [names.get(thing, GAP) for thing in task.pattern]
     row = ", ".join(things)
     goes_on = isinstance(task, (UnitTask, PatternPlacesTask))
+    places = task.places if isinstance(task, PatternPlacesTask) else ()
     return Solution(
         task=Task(
             say.ask_for(task),
             tuple(character for character in context.characters if character.id in task.pattern),
             lines=(Line(tuple(f"{row}, …".split(GAP) if goes_on else row.split(GAP))),),
-            figures=(draw_track(["" if thing == GAP else thing for thing in things]),),
+            figures=(draw_track(["" if thing == GAP else thing for thing in things], len(unit) if places else 0),),
+            asks_after=ask_after(places),
         ),
         answers=tuple(
             Answer(

@@ -68,7 +68,8 @@ def say_reasons(who: str, reasons: Sequence[Reason], head: str = "") -> str:
     if all(one.startswith("has ") for one in says):
         return f"{who} has {listed([one.removeprefix('has ') for one in says])}."
     if all(map(is_verb_first, says)):
-        return f"{who} {listed(says)}."
+        unlike = len(says) == 2 and len([one for one in says if one.startswith("does not ")]) == 1
+        return f"{who} {' but '.join(says) if unlike else listed(says)}."
     return f"{head}: {', '.join(says)}." if head else f"{capital(', '.join(says))}."
 
 

@@ -66,6 +66,8 @@ class Track:
 
     NAME: ClassVar = "track"
     cells: tuple[str, ...]
+    repeats: int = 0
+    """After how many boxes the row begins again, for a line to each; 0 for one that does not."""
 
 
 @dataclass(frozen=True, slots=True)

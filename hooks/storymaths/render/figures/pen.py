@@ -22,6 +22,11 @@ def at(number: float) -> str:
     return f"{round(number, 2):g}" if abs(number) < 1e5 else str(round(number))
 
 
+def even(count: int, most: int) -> int:
+    """How many of some things go to a row, so that rows are as few as can be and as long as each other."""
+    return -(-count // -(-count // most)) if count else 1
+
+
 def line(x1: float, y1: float, x2: float, y2: float, kind: str = "fig-line") -> str:
     """A straight line."""
     return f'<line class="{kind}" x1="{at(x1)}" y1="{at(y1)}" x2="{at(x2)}" y2="{at(y2)}"/>'

@@ -7,15 +7,15 @@ from .lettering import LINE, block, broken, height, packed
 from .pen import box, svg
 
 _WIDE, _EDGE = 320, 4
-_LEAST = 110
+_HOOP = 200
 
 
 def draw(figure: SortHoop) -> str:
     """The hoop under its label, those outside below it."""
     label = broken(figure.label, _WIDE - 40)
-    inside, outside = packed(figure.inside, 210), packed(figure.outside, _WIDE - 40)
+    inside, outside = packed(figure.inside, 150), packed(figure.outside, _WIDE - 40)
     top = 12 + height(label)
-    hoop = max(_LEAST, height(inside) + 2 * LINE)
+    hoop = max(_HOOP, height(inside) + 2 * LINE)
     below = top + hoop + 14
     total = below + max(height(outside), LINE) + 10
     return svg(
@@ -23,8 +23,8 @@ def draw(figure: SortHoop) -> str:
         _WIDE,
         total + _EDGE,
         box(_EDGE, _EDGE, _WIDE - 2 * _EDGE, total - _EDGE, "fig-line"),
-        box(30, top, 260, hoop, "fig-soft", 50),
-        box(30, top, 260, hoop, "fig-line", 50),
+        box((_WIDE - _HOOP) / 2, top, _HOOP, hoop, "fig-soft", _HOOP / 2),
+        box((_WIDE - _HOOP) / 2, top, _HOOP, hoop, "fig-line", _HOOP / 2),
         block(160, LINE, label, kind="fig-text fig-mark-text"),
         block(160, top + (hoop - height(inside)) / 2 + LINE - 5, inside),
         block(160, below + LINE - 5, outside),

@@ -7,7 +7,7 @@ from .lettering import LINE, block, broken, height, packed
 from .pen import box, svg
 
 _WIDE, _EDGE, _LEFT, _HOOP, _SHIFT = 320, 4, 12, 196, 100
-_LEAST, _ROUND = 140, 56
+_LEAST, _ROUND = _HOOP, _HOOP / 2
 
 
 def draw(figure: SortVenn) -> str:

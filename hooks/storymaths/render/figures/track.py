@@ -1,12 +1,13 @@
-"""Boxes in a row with a number or a name in each, broken into lines where they are many; empty boxes to fill in."""
+"""Boxes in a row with a number or a name in each, empty ones to fill in; in lines of equal length where they are many."""
 
 from __future__ import annotations
 
 from ...model.figures.amounts import Track
 from .lettering import LINE, SIZE, block, broken
-from .pen import box, svg
+from .pen import box, even, svg
 
 _WIDE, _LETTER, _PAD = 308, 9, 12
+_MOST_ACROSS = 8
 
 
 def draw(figure: Track) -> str:
@@ -14,7 +15,7 @@ def draw(figure: Track) -> str:
     cells = figure.cells
     longest = max((len(word) for cell in cells for word in (cell.split() or [""])), default=1)
     wide = min(_WIDE, max(42, _PAD + _LETTER * longest))
-    across = max(1, min(_WIDE // wide, len(cells)))
+    across = figure.repeats if 1 < figure.repeats <= _MOST_ACROSS else even(len(cells), max(1, _WIDE // wide))
     texts = [broken(cell, wide - 6) for cell in cells]
     high = max(38, 14 + LINE * max((len(lines) for lines in texts), default=1))
     pieces: list[str] = []
@@ -24,4 +25,4 @@ def draw(figure: Track) -> str:
         first = y + high / 2 + SIZE / 3 - LINE * (len(lines) - 1) / 2
         pieces.append(block(x + wide / 2, first, lines))
     rows = -(-len(cells) // across)
-    return svg(figure.NAME, 320, 4 + rows * (high + 8), *pieces)
+    return svg(figure.NAME, max(320, 12 + across * wide), 4 + rows * (high + 8), *pieces)

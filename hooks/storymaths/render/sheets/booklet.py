@@ -14,14 +14,14 @@ from .sheet import Part, SheetData
 from .sheet_context import SheetContext, SheetPictures
 from .words import Block, parts_of, runs
 
-_MAY_BE_PRINTED = frozenset({"own", "public-domain"})
+MAY_BE_PRINTED = frozenset({"own", "public-domain"})
 _HOW = "Print on both sides, turned on the short edge; then fold once and staple."
 Leaf = dict[str, Any]
 
 
 def story_booklet(sheets: SheetContext, book: Document[Book], story: Document[Story]) -> SheetData | None:
     """The booklet; none where the rights do not allow it."""
-    if book.fields.rights not in _MAY_BE_PRINTED:
+    if book.fields.rights not in MAY_BE_PRINTED:
         return None
     pictures = SheetPictures(sheets.drawings)
     leaves = [_cover(book, pictures), *_pages(story, pictures)]

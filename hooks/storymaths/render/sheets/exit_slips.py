@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 from ...model.document import Document
 from ...model.session import Session
+from ..quotes import curl
 from .paper import PaperUse
 from .sheet import Part, SheetData
 from .sheet_context import SheetContext
@@ -11,17 +14,20 @@ from .words import runs
 
 ON_A_PAGE = 4
 WIDE_MM, HIGH_MM = 180, 65
+_DRAW = re.compile(r"\bdraw\b", re.IGNORECASE)
+"""In what is asked: a child who draws wants no lines."""
 
 
 def exit_slips(sheets: SheetContext, page: Document[Session]) -> SheetData:
     """Four slips to a page."""
     session = page.fields
     data = {
-        "heading": session.title,
+        "heading": curl(session.title),
         "ask": runs(session.exit_question.ask),
         "card": [WIDE_MM, HIGH_MM],
         "copies": ON_A_PAGE,
         "line": 12 if session.year <= 1 else 9,
+        "draws": bool(_DRAW.search(session.exit_question.ask)),
     }
     use = PaperUse(sheets.children, sheets.children, "slip", "one to a child", ON_A_PAGE)
     return SheetData(

@@ -1,31 +1,34 @@
-"""A home activity on half a page, two to a sheet, to send home."""
+"""A home activity on both sides of half a page, two to a sheet, to send home."""
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from typing import Any
 
+from ...model.address import resolve
+from ...model.body import Body
+from ...model.book import Book
 from ...model.document import Document
 from ...model.home import Home
+from ..quotes import curl
+from .booklet import MAY_BE_PRINTED
 from .brief import in_brief
 from .paper import PaperUse
 from .sheet import Part, SheetData
-from .sheet_context import SheetContext
-from .words import letters_in, parts_of, plain, runs
+from .sheet_context import SheetContext, SheetPictures
+from .words import parts_of, plain, runs
 
 ON_A_PAGE = 2
-_SIZE_BY_LETTERS = 395
-"""As for a plan: of 6 half pages, 396 to 405."""
 
 
 def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
     """Everything a grown-up needs at the table, in plain words."""
     home = page.fields
-    book = sheets.collection.books[home.book].fields
+    book = sheets.collection.books[home.book]
+    pictures = SheetPictures(sheets.drawings)
     data = {
-        "heading": home.title,
-        "kicker": plain(f"At home with {book.title} · {home.minutes} minutes · {home.pages}"),
+        "heading": curl(home.title),
+        "kicker": plain(f"At home with {book.fields.title} · {home.minutes} minutes · {home.pages}"),
         "say_first": runs(home.say_first),
         "things": list(_things(sheets, home)),
         "told": parts_of(sheets.without_activities(page, page.content.blocks)),
@@ -37,15 +40,27 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
         "care": [runs(note.note) for note in home.cautions],
         "puzzles": [in_brief(activity) for activity in sheets.activities(page)],
         "copies": ON_A_PAGE,
+        **_picture(sheets, home, book, pictures),
     }
     return SheetData(
         "half-page",
         f"At home: {home.title}",
-        "The activity on half a page, to cut in two and send home.",
-        (Part("half_page", {**data, "about": _SIZE_BY_LETTERS / math.sqrt(letters_in(data))}),),
-        PaperUse(sheets.children, sheets.children, "half page", "one to a family", ON_A_PAGE),
-        {},
+        "The activity on half a page, to cut in two and send home: what to do on one side, and help and answers on the other.",
+        (Part("half_page", data),),
+        PaperUse(sheets.children, sheets.children, "half page", "one to a family", ON_A_PAGE, sides=2),
+        pictures.kept,
     )
+
+
+def _picture(sheets: SheetContext, home: Home, book: Document[Book], pictures: SheetPictures) -> dict[str, str]:
+    """That of the first page it goes with, where the story may be printed; that of the cover where there is none."""
+    story = sheets.collection.stories.get(home.book)
+    if story and book.fields.rights in MAY_BE_PRINTED:
+        for section in story.content.sections[home.pages.first - 1 : home.pages.first]:
+            for scene in Body(section.blocks).pictures[:1]:
+                return {"picture": pictures.add(resolve(scene.target, story.source)), "alt": scene.text}
+    cover = book.fields.cover
+    return {"picture": pictures.add(book.beside(book.fields.cover_file)), "alt": cover.alt if cover else ""}
 
 
 def _things(sheets: SheetContext, home: Home) -> Iterator[dict[str, Any]]:

@@ -14,6 +14,11 @@ def stretch_in(note: str) -> tuple[int, int] | None:
     return (int(found[1]), int(found[2])) if found else None
 
 
+def numbers_in(note: str) -> list[int]:
+    """The whole numbers that a note names, each once: ``60 and 4``."""
+    return [int(number) for number in dict.fromkeys(re.findall(r"\b\d{1,4}\b", note))]
+
+
 def centimetres_in(note: str) -> int | None:
     """The side of squares that a note names, 1 or 2, if any: ``2 cm``."""
     found = _CENTIMETRES.search(note)

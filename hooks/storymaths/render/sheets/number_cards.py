@@ -11,7 +11,7 @@ from ...model.fields import year_name
 from ...model.session import Needed, Session
 from .card_faces import SIGNS, Card, number_card, sign_card
 from .card_sizes import SIZE_FOR, cards_part, sets_on_a_page
-from .note_numbers import stretch_in
+from .note_numbers import numbers_in, stretch_in
 from .paper import in_sets
 from .sheet import SheetData
 from .sheet_context import SheetActivity, SheetContext
@@ -48,6 +48,9 @@ def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[S
     """Cards for the session's own year, and for other years that need others: of the sorts the materials name, if any."""
     sets: dict[str, list[Card]] = {}
     named = _signs_named(materials.get("sign-card"))
+    to_show = _numbers_named(materials.get("number-card"))
+    if to_show and "sign-card" not in materials:
+        return {"": to_show}
     for year in dict.fromkeys((session.year, *sorted(year for one in activities for year in one.by_year))):
         solutions = [done for one in activities if (done := one.solution_in(year))]
         cards = _numbers_of(solutions) if "number-card" in materials or not materials else []
@@ -85,6 +88,13 @@ def _numbers_asked(needed: Needed | None) -> list[Card]:
         return []
     first, last = stretch_in(needed.note or "") or (0, 10)
     return [number_card(str(number)) for number in range(first, min(last, first + _MOST) + 1)]
+
+
+def _numbers_named(needed: Needed | None) -> list[Card]:
+    """The numbers of a note that names as many as there are to be, or goes on to say more: no others are printed."""
+    named = numbers_in(needed.note or "") if needed and not stretch_in(needed.note or "") else []
+    wanted = needed.count if needed and needed.count <= min(len(named), _MOST) else 0
+    return [number_card(str(number)) for number in named[:wanted]]
 
 
 def _signs_named(needed: Needed | None) -> list[Card]:

@@ -48,7 +48,8 @@ class PaperUse:
         told += [self.each] if self.each else []
         told += [f"{self.on_a_page} to a sheet"] if self.on_a_page > 1 else []
         told += [f"each in one of {self.versions} versions"] if self.versions > 1 else []
-        told += [f"each {self._long(pages)} pages long"] if self._long(pages) > 1 else []
+        told += ["printed on both sides"] if self.sides > 1 else []
+        told += [f"each {self._long(pages)} pages long"] if self._long(pages) > self.sides else []
         return f"{sheets} for a class of {self.children}: {', '.join(told)}.{self._noted}"
 
     @property

@@ -2,45 +2,122 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from typing import Any
 
-from ...model.activity import GAP, Line, Solution, Task
+from ...activities.ordinals import ordinal
+from ...model.activity import GAP, Figure, Line, Solution, Task
+from ...model.figures.amounts import Track, TwoBars
+from ...model.figures.measures import ClockFace
+from ...model.figures.shapes import MirrorSquares
+from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
 from .sheet_context import SheetPictures
-from .words import Runs, runs
+from .words import runs
 
 _MOST_LINES = 14
 _SPARE_LINES = 2
 """More lines than answers, so that the sheet does not say when all are found."""
+_NUMBER = re.compile(r"\d+")
+_JUDGED = re.compile(r"[=≠<>]")
+_LETTER_MM, _GAP_MM, _COLUMN_MM = 2.5, 25, 80
+"""How wide a letter and a short gap are about, and how wide half a sheet is."""
 
 
 def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[str, Any]:
     """The task without its answers."""
     task = solution.task
-    given, lines = _given_and_lines(task.lines, len(solution.answers), task.table is not None)
+    figures = [
+        figure for figure in task.figures if not isinstance(figure.data, TwoBars)
+    ]  # bars to scale tell who has more
+    given, lines = _given_and_lines(task, len(solution.answers))
+    tabled = task.table if task.table and len(task.table.columns) > 1 else None
     return {
         "title": runs(title),
         "ask": runs(task.ask),
         "players": pictures.characters(task.characters, task.shows) if task.shows else [],
-        "figures": list(pictures.figures(task.figures)),
-        "given": [runs(str(line)) for line in given],
-        "table": _table(task),
-        "lines": lines,
+        "figures": [
+            shown | {"written-in": _is_written_in(figure)}
+            for figure, shown in zip(figures, pictures.figures(tuple(figures)), strict=True)
+        ],
+        "given": [runs(one) for one in given],
+        "table": _table(task) if tabled else None,
+        "lines": [runs(one) for one in lines],
+        "across": 2 if len(lines) > 2 and all(map(_is_short, lines)) else 1,
     }
 
 
-def _given_and_lines(lines: tuple[Line, ...], answers: int, tabled: bool) -> tuple[Sequence[Line], list[Runs]]:
+def _is_written_in(figure: Figure) -> bool:
+    """Whether the answer goes into the drawing itself."""
+    match figure.data:
+        case MirrorSquares():
+            return True
+        case Places(places=places):
+            return not any(places)
+        case SortHoop(inside=inside, outside=outside):
+            return not inside and not outside
+        case (
+            SortVenn(both=both, first=first, second=second, neither=neither)
+            | SortCarroll(both=both, first=first, second=second, neither=neither)
+        ):
+            return not (both or first or second or neither)
+        case Track(cells=cells):
+            return "" in cells
+        case ClockFace(hands=hands):
+            return hands is None
+        case _:
+            return False
+
+
+def _given_and_lines(task: Task, answers: int) -> tuple[Sequence[str], Sequence[str]]:
     """What is only to be read, and the lines to write on; an empty line is all for writing.
 
-    A lone frame comes as often as there are answers to find and some to spare. A question has room for its answer
-    beside it, and so has each of several lines that have an answer apiece.
+    Whatever a drawing shows is not said again, and what is written into a drawing needs no line.
     """
+    lines = [str(line) for line in task.lines]
+    if task.table and len(task.table.columns) == 1:
+        lines.append(", ".join(row[0] for row in task.table.rows))
+    rowed = any(isinstance(figure.data, Track) for figure in task.figures)
+    if task.asks_after:
+        return [] if rowed else lines, [f"{one}: {GAP}" for one in task.asks_after]
+    if any(map(_is_written_in, task.figures)):
+        return [one for one in lines if GAP not in one], []
+    if rowed:
+        return [], [""] * max(1, min(answers, 3))
+    if task.in_order:
+        return lines, [f"{ordinal(place)}: {GAP}" for place in range(1, len(lines) + 1)]
+    return _written(task.lines, answers, task.table is not None)
+
+
+def _written(lines: tuple[Line, ...], answers: int, tabled: bool) -> tuple[Sequence[str], Sequence[str]]:
+    """A lone frame comes as often as there are answers to find and some to spare, and so does each of several that
+    have more answers than one. A question has room for its answer beside it, and so has each of several lines that
+    have an answer apiece or are to be judged."""
     spare = min(_MOST_LINES, answers + _SPARE_LINES)
+    texts = [str(line) for line in lines]
     if any(line.gaps for line in lines):
-        return (), [runs(str(line)) for line in (lines * spare if len(lines) == 1 and answers != 1 else lines)]
-    if lines and (len(lines) == answers or all(line.asks for line in lines)):
-        return (), [runs(f"{line} {GAP}") for line in lines]
-    return lines, [[]] * (0 if tabled and not lines else max(3, spare) if not lines else min(spare, 6))
+        if len(lines) == 1:
+            return (), texts * (1 if answers == 1 and _has_one_answer(lines[0]) else spare)
+        twice = answers > len(lines) and all(line.gaps > 1 for line in lines)
+        return (), [text for text in texts for _ in range(2 if twice else 1)]
+    judged = len(lines) > 1 and all(map(_JUDGED.search, texts))
+    if lines and (len(lines) == answers or judged or all(line.asks for line in lines)):
+        return (), [f"{text} {GAP}" for text in texts]
+    return texts, [""] * (0 if tabled and not lines else max(3, spare) if not lines else min(spare, 6))
+
+
+def _has_one_answer(line: Line) -> bool:
+    """Whether all but one number stands there, so that nothing is to be searched for."""
+    return line.gaps == 1 and len(_NUMBER.findall(str(line))) > 1
+
+
+def _is_short(text: str) -> bool:
+    """Whether two such lines go side by side: with a number in it, and gaps for numbers."""
+    gaps = text.count(GAP)
+    letters = len(text) - gaps * len(GAP)
+    numbers = len(_NUMBER.findall(text))
+    several_in_one = text.startswith(GAP) and gaps == numbers == 1  # coins or friends that make a total
+    return bool(gaps and numbers) and not several_in_one and letters * _LETTER_MM + gaps * _GAP_MM <= _COLUMN_MM
 
 
 def _table(task: Task) -> dict[str, Any] | None:

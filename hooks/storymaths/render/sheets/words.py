@@ -109,4 +109,6 @@ def breakable(word: str) -> str:
     """A very long word with places where a line may end, should it have to."""
     if len(word) <= _LONGEST_WORD or "\u00a0" in word or _GAP.search(word):
         return word
+    if "-" in word:  # where a line may end already
+        return "-".join(breakable(part) for part in word.split("-"))
     return "\u200b".join(word[at : at + 12] for at in range(0, len(word), 12))

@@ -1,0 +1,188 @@
+"""What a child or a family is handed of the demonstration can stand alone: held by its data, and by a look at the paper.
+
+What a sheet has to have is common practice, no source; sizes of letters are read by pdfplumber.
+"""
+
+from __future__ import annotations
+
+import io
+import re
+from collections.abc import Iterator
+from functools import lru_cache
+from typing import Any
+
+import pdfplumber
+from project import ROOT
+from storymaths.activities.on_pages import activities_of
+from storymaths.model.activity import GAP, Task
+from storymaths.render.sheets.half_page import half_page
+from storymaths.render.sheets.of_page import session_sheets
+from storymaths.render.sheets.sheet import SheetData
+from storymaths.render.sheets.sheet_context import SheetActivity, SheetContext
+from storymaths.render.sheets.typesetting import copy_of, set_in_type
+
+from .demonstration import demonstration
+
+NAMED = {
+    "recording-sheet": r"recording sheet|printed sheet",
+    "cast-cards": r"cast cards?",
+    "exit-question": r"exit question",
+}
+"""What a lesson calls the sheets that it speaks of."""
+HARDEST_HOMES = ("roundabout-parcel/home-2", "lamp-loft-lift/home-1", "twenty-lanterns/home-1")
+"""With the most words, a table, and the longest answer."""
+
+
+def read(source: str) -> str | None:
+    file = ROOT / "content" / source
+    return file.read_text(encoding="utf-8") if file.is_file() else None
+
+
+def context() -> SheetContext:
+    return SheetContext(demonstration(), lambda page: activities_of(page, demonstration()), read)
+
+
+@lru_cache(maxsize=1)
+def handed_out() -> dict[str, tuple[list[SheetActivity], dict[str, SheetData]]]:
+    """The activities and the sheets of each session, by its source."""
+    sessions = [page for name in demonstration().books for page in demonstration().sessions_of(name)]
+    return {
+        page.source: (context().activities(page), {one.what: one for one in session_sheets(context(), page)})
+        for page in sessions
+    }
+
+
+def child_tasks() -> Iterator[tuple[str, Task, dict[str, Any], SheetData]]:
+    """Each task that a child writes, as worked out and as it stands on the sheet."""
+    for source, (activities, sheets) in handed_out().items():
+        sheet = sheets.get("recording-sheet")
+        for part in sheet.parts if sheet else ():
+            shown = {text_of(task["ask"]): task for task in part.data["tasks"]}
+            for activity in activities:
+                year = part.data["mark"]["year"] if part.data["mark"] else activity.year
+                for task in [activity.by_year[year].task] if year in activity.by_year.keys() - activity.aloud else []:
+                    for ask, one in shown.items():
+                        if sheet and plain(ask) == plain(task.ask):
+                            yield f"{source}, {activity.title}", task, one, sheet
+
+
+def text_of(data: Any) -> str:
+    """All words in runs and whatever holds them."""
+    if isinstance(data, str):
+        return data
+    if isinstance(data, dict) and "style" in data:
+        return str(data["text"])
+    inner = data.values() if isinstance(data, dict) else data if isinstance(data, list) else ()
+    return " ".join(map(text_of, inner))
+
+
+def plain(text: str) -> str:
+    return re.sub(r"\W", "", text)
+
+
+def words_on(task: dict[str, Any], sheet: SheetData) -> str:
+    drawn = (
+        re.sub(r"<[^>]+>", " ", sheet.pictures[one["picture"]].partition("</style>")[2]) for one in task["figures"]
+    )
+    return f"{text_of(task)} {' '.join(drawn)}"
+
+
+def test_every_number_that_a_task_gives_stands_on_its_sheet() -> None:
+    seen = 0
+    for where, task, shown, sheet in child_tasks():
+        rows = [cell for row in task.table.rows for cell in row] if task.table else []
+        given = " ".join([task.ask, *map(str, task.lines), *(one.says for one in task.shows), *rows])
+        numbers = set(re.findall(r"\d+", given))
+        assert numbers <= set(re.findall(r"\d+", words_on(shown, sheet))), where
+        seen += len(numbers)
+    assert seen > 200
+
+
+def test_there_is_one_place_for_an_answer_and_always_one() -> None:
+    for where, _, shown, _ in child_tasks():
+        written_in = any(one["written-in"] for one in shown["figures"])
+        assert (not shown["lines"]) == (written_in or shown["table"] is not None), where
+
+
+def test_each_thing_asked_after_has_a_line_with_its_name() -> None:
+    found = [(task, shown) for _, task, shown, _ in child_tasks() if task.asks_after or task.in_order]
+    for task, shown in found:
+        labels = [text_of(line).replace(GAP, "").strip() for line in shown["lines"]]
+        places = [f"{place}:" for place in ("1st", "2nd", "3rd", "4th", "5th", "6th", "7th", "8th")[: len(task.lines)]]
+        assert labels == (places if task.in_order else [f"{one}:" for one in task.asks_after])
+    assert len(found) > 5
+
+
+def test_no_drawing_tells_who_has_more_and_no_lone_line_tells_that_there_is_one_answer() -> None:
+    for where, _, shown, sheet in child_tasks():
+        assert not [one for one in shown["figures"] if "figure-two-bars" in sheet.pictures[one["picture"]]], where
+        if len(shown["lines"]) == 1 and text_of(shown["lines"]).count(GAP):
+            line = text_of(shown["lines"])
+            assert line.count(GAP) == 1, where
+            assert len(re.findall(r"\d+", line)) > 1 or ":" in line or "." in line, where
+
+
+def test_a_week_that_repeats_stands_in_rows_of_seven() -> None:
+    (sheet,) = {id(sheet): sheet for where, task, _, sheet in child_tasks() if "nobody" in str(task.lines)}.values()
+    drawn = next(svg for svg in sheet.pictures.values() if ">nobody<" in svg)
+    columns = set(re.findall(r'<rect[^>]* x="([^"]+)"', drawn.partition("</style>")[2]))
+    assert len(columns) == 7
+
+
+def test_the_sheets_that_a_lesson_speaks_of_are_printed() -> None:
+    spoken = 0
+    for source, (_, sheets) in handed_out().items():
+        text = (read(source) or "").lower()
+        for what, words in NAMED.items():
+            if re.search(rf"\b(?:{words})\b", text):
+                assert what in sheets, f"{source} speaks of {words}"
+                spoken += 1
+    assert spoken > 20
+
+
+def test_cards_that_a_note_names_are_the_only_ones_printed() -> None:
+    _, sheets = handed_out()["books/long-for-ten/session-1.md"]
+    assert [card["number"] for card in sheets["number-cards"].parts[0].data["cards"]] == ["60", "4"]
+    assert len(sheets["number-cards"].parts) == 1
+
+
+def test_a_slip_that_asks_for_a_drawing_has_room_for_one() -> None:
+    slips = [sheets["exit-question"].parts[0].data for _, sheets in handed_out().values()]
+    assert {text_of(one["ask"]) for one in slips if one["draws"]} == {
+        text_of(one["ask"]) for one in slips if re.search(r"\b[Dd]raw\b", text_of(one["ask"]))
+    }
+    assert 3 <= sum(one["draws"] for one in slips) < len(slips)
+
+
+def test_no_second_page_is_for_a_few_lines() -> None:
+    for source, (_, sheets) in handed_out().items():
+        if (sheet := sheets.get("recording-sheet")) is None:
+            continue
+        with pdfplumber.open(io.BytesIO(set_in_type(copy_of(sheet)).pdf)) as pdf:
+            assert len(pdf.pages) <= 2 * len(sheet.parts), source
+            for page in pdf.pages:
+                low = max(
+                    float(one["bottom"])
+                    for one in (*page.chars, *page.lines, *page.rects, *page.curves)
+                    if one["bottom"] < 785
+                )
+                assert low > page.height / 4, f"{source}: page {page.page_number} is not a quarter full"
+
+
+def test_a_half_page_has_a_picture_large_letters_room_to_write_and_no_answer_in_sight() -> None:
+    homes = {page.source: page for name in demonstration().books for page in demonstration().homes_of(name)}
+    for name in HARDEST_HOMES:
+        sheet = half_page(context(), homes[f"books/{name}.md"])
+        (part,) = sheet.parts
+        assert part.data["picture"], name
+        with pdfplumber.open(io.BytesIO(set_in_type(copy_of(sheet)).pdf)) as pdf:
+            front, back = pdf.pages
+            small = [one for one in front.chars if one["size"] < 10.9 and one["top"] > 70 and one["top"] < 400]
+            assert not small, f"{name}: {small[0]['size']} points"
+            drawn = (*front.lines, *front.curves, *front.rects)
+            lines = [one for one in drawn if 200 < one["x1"] - one["x0"] < 400 and one["bottom"] - one["top"] < 2]
+            assert lines, f"{name}: nowhere to write"
+            answers = [plain(text_of(answer)) for puzzle in part.data["puzzles"] for answer in puzzle["answers"]]
+            assert not [one for one in answers if one in plain(front.extract_text())], name
+            turned = [one for one in back.chars if not one["upright"] or one["matrix"][0] < 0]
+            assert turned or not answers, f"{name}: the answers are not on their heads"
