@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 import yaml
 from project import reference
@@ -29,9 +31,7 @@ def test_steps_are_counted_down_to_nothing() -> None:
 
 def test_the_worst_search_is_a_problem_of_each_year_it_could_not_look_at() -> None:
     small = reference().limits.activity.model_copy(update={"version_steps": 3000})
-    told = reference().__class__(
-        **{**vars(reference()), "limits": reference().limits.model_copy(update={"activity": small})}
-    )
+    told = replace(reference(), limits=reference().limits.model_copy(update={"activity": small}))
     first, again = (work_out(yaml.safe_dump(WORST), "a.md", 1, None, 2, told).problems for _ in range(2))
     assert first == again
     given_up = [problem for problem in first if "was given up" in problem.message]

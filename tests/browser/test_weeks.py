@@ -53,7 +53,7 @@ def test_the_browser_lays_a_series_as_the_command_does(opened: Page) -> None:
 def fill(page: Page, start: str = "2027-02-10", **more: str) -> None:
     page.get_by_label("First day").fill(start)
     for label, value in more.items():
-        page.get_by_label(label.replace("_", " ")).fill(value)
+        page.get_by_label(label.replace("_", " ")).and_(page.locator("input, textarea")).fill(value)
     page.get_by_role("button", name="Lay the sessions").click()
 
 

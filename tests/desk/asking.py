@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import asyncio
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Awaitable, Mapping, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from typing import Any
 from urllib.parse import quote, urlencode
@@ -30,6 +31,10 @@ class Answer:
     def json(self) -> Any:
         """Its data."""
         return json.loads(self.data)
+
+
+async def _done(answering: Awaitable[None]) -> None:
+    await answering
 
 
 def ask(
@@ -63,7 +68,8 @@ def ask(
     async def send(message: Message) -> None:
         sent.append(message)
 
-    asyncio.run(app(scope, receive, send))
+    with ThreadPoolExecutor(1) as thread:  # the thread of a browser test has an event loop of its own
+        thread.submit(asyncio.run, _done(app(scope, receive, send))).result()
     start = sent[0]
     told = {name.decode().lower(): value.decode("latin-1") for name, value in start.get("headers", ())}
     return Answer(start.get("status", 0), told, b"".join(one.get("body", b"") for one in sent[1:]))

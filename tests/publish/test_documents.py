@@ -37,7 +37,7 @@ _NOT_TOLD = (
 def _made() -> tuple[dict[str, bytes], dict[str, str]]:
     """The documents of a session and a home activity, and their pages."""
     build = start_build(PROJECT)
-    site = build._bare_site
+    site = build.site
     assert site is not None
     pages = {page.source: page for page in site.collection.documents}
     one = {name: next(source for source in sorted(pages) if f"/{name}-1" in source) for name in ("session", "home")}
@@ -121,7 +121,7 @@ def test_it_says_whose_it_is_and_nothing_of_when(name: str) -> None:
 @pytest.mark.parametrize("name", ["session", "home"])
 def test_its_page_leads_to_it(name: str) -> None:
     """Among what is to print, where there is any."""
-    site = start_build(PROJECT)._bare_site
+    site = start_build(PROJECT).site
     assert site is not None
     page = next(page for page in site.collection.documents if f"/{name}-1" in page.source)
     sheet = Print("Plan", "It says.", "One.", 1, "plan.pdf", "plan.png")

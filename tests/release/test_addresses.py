@@ -14,6 +14,8 @@ from built import built_site, kept
 from project import ROOT
 from storymaths.publish.pack.limits import fault_of_name, same_place
 
+RUN = "would be run by whoever opens it"
+"""A fault of a file in a pack, and of none that belongs to the program."""
 LONGEST = 200
 """Of an address, so that 60 signs are left for the folder it stands in."""
 
@@ -27,7 +29,7 @@ def unfit(names: Iterable[str]) -> list[str]:
     names = list(names)
     folders = {parent.as_posix() for name in names for parent in Path(name).parents if parent.name}
     many = Counter(same_place(name) for name in (*names, *folders))
-    found = [f"{name} {fault}" for name in names if (fault := fault_of_name(name))]
+    found = [f"{name} {fault}" for name in names if (fault := fault_of_name(name)) and fault != RUN]
     found += [f"{name} is too long" for name in names if len(name) > LONGEST]
     return found + [f"{name} is there twice but for case" for name in names if many[same_place(name)] > 1]
 
