@@ -154,3 +154,18 @@ def test_lines_are_those_of_the_text(text: str) -> None:
         assert lines[block.line - 1][block.column - 1 :].startswith(("```", "~~~"))
     for one in read_body(text).every(List):
         assert 1 <= one.line <= len(lines)
+
+
+@pytest.mark.parametrize(
+    ("text", "kinds"),
+    [
+        ("9. A child who says 15 has added.", ["Paragraph"]),
+        ("9) Nine.\nAnd more.", ["Paragraph"]),
+        ("1. One.\n2. Two.", ["List"]),
+        ("9.5 is more.", ["Paragraph"]),
+    ],
+)
+def test_an_answer_that_begins_with_its_number_is_no_list_of_one(text: str, kinds: list[str]) -> None:
+    found = read_text(text)
+    assert [type(block).__name__ for block in found.blocks] == kinds
+    assert kinds == ["List"] or words_of(text).startswith(text[:2])

@@ -22,10 +22,12 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each field and each paragraph that says what the starter said."""
+    proposed = frozenset(caution.still_to_write for caution in collection.reference.cautions.values())
     for page in collection.documents:
         unfilled = starter_words(page.fields.kind) if page.fields.status == "ready" else frozenset()
         if not unfilled:
             continue
+        unfilled |= proposed
         places = [(text, page.place(*loc)) for loc, text in page.texts() if text.strip() in unfilled]
         places += [(words, page.place_on_line(line)) for words, line in paragraphs(page.content) if words in unfilled]
         for words, place in places:

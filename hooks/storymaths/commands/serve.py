@@ -63,7 +63,7 @@ def _take(port: int) -> LiveServer:
 
 def _stop(number: int, frame: FrameType | None) -> None:
     """Being told to end is what Ctrl and C is."""
-    raise KeyboardInterrupt
+    signal.raise_signal(signal.SIGINT)
 
 
 def _tell_problems(project: LiveProject) -> None:

@@ -104,3 +104,8 @@ class Caution(Strict):
     why: Text
     source: Text
     verified: Literal["retrieved", "retrieved (secondary)", "project rule"]
+
+    @property
+    def still_to_write(self) -> str:
+        """What a note on it says that is proposed and not yet written."""
+        return f"Say what the adult does about {self.name.lower()}."

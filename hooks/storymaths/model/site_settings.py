@@ -21,7 +21,7 @@ Language = Literal["en-GB", "en-IE", "en-AU", "en-NZ", "en-ZA", "en-IN"]
 Promise = Literal["worked-out", "checked", "private", "offline"]
 PROMISES: Mapping[Promise, str] = {
     "worked-out": "Every number in a lesson has been worked out.",
-    "checked": "Every claim on a page has been [checked](checked.md).",
+    "checked": "What a program can check on a page has been [checked](checked.md).",
     "private": "Nothing about you leaves this device.",
     "offline": "Each series can be kept on a memory stick and works without the internet.",
 }
@@ -40,7 +40,7 @@ class FrontWords(Strict):
     title: Text = "Maths in picture books"
     summary: Text = "Everything you need to teach maths from a picture book."
     words: Text | None = None
-    promises: tuple[Promise, ...] = ("worked-out", "checked")
+    promises: tuple[Promise, ...] = ("worked-out",)
 
 
 @dataclass(frozen=True, slots=True)

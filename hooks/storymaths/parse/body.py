@@ -21,6 +21,8 @@ from ..model.body import name_headings as _name_headings
 
 _NEEDS_READING = re.compile(r"[*`\[<&\\]|^\s*(?:>|(?:[-+]|#{1,6}|\d+[.)])\s+\S)|\n")
 """What makes a line more than words; most have none of it."""
+_ONE_NUMBER = re.compile(r"\A(\d+)([.)])(?=\s)(?!(?s:.*)\n\s*\d+[.)]\s)")
+"""A number with a full stop at the start of a text that has no second one at the start of a line."""
 _WRONG_ENDS = "]{wrong}"
 _OWN_NAME = re.compile(r" *\{#([\w-]+)\} *$")
 _MARKS = {"strong_open": Mark("strong"), "em_open": Mark("emphasis"), "wrong_open": Mark("wrong")}
@@ -36,6 +38,8 @@ def read_body(text: str, first_line: int = 1) -> Body:
 @lru_cache(maxsize=4096)  # the same fields are drawn on a page, on paper and in lists
 def read_text(text: str) -> Body:
     """A text of front matter or data: mostly a line of plain words."""
+    if _ONE_NUMBER.match(text):  # an answer such as "9. A child who says 15 has added" is no list of one
+        text = _ONE_NUMBER.sub(r"\1\\\2", text)
     if _NEEDS_READING.search(text):
         return read_body(text)
     return Body((Paragraph(1, (Run("words", text, 1),)),))

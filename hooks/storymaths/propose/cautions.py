@@ -78,7 +78,7 @@ def _is_read(draft: Draft, note: str) -> bool:
 
 def _note(draft: Draft, risk: str) -> str:
     caution = draft.reference.cautions[risk]
-    usual = draft.reference.proposals.notes.get(risk, f"Say what the adult does about {caution.name.lower()}.")
+    usual = draft.reference.proposals.notes.get(risk, caution.still_to_write)
     page = _with_materials(draft)
     calling = {
         material.plural

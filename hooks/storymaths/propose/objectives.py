@@ -33,6 +33,7 @@ def propose_revisits(draft: Draft) -> Iterator[Proposal]:
     taught = (
         {objective.code for _, objective, _ in _find_shown(draft)} if draft.lacks("objectives") else _find_named(draft)
     )
+    told = set()
     for concept in draft.concepts:
         known = reference.concepts.get(concept)
         if known is None or taught.isdisjoint(code for codes in known.objectives.values() for code in codes):
@@ -40,7 +41,8 @@ def propose_revisits(draft: Draft) -> Iterator[Proposal]:
         for framework, codes in known.objectives.items():
             for code in codes if reference.frameworks[framework].rests_on_law else ():
                 before = reference.objectives[framework, code]
-                if before.year == year - 1:
+                if before.year == year - 1 and (framework, code) not in told:
+                    told.add((framework, code))  # two concepts may hold it
                     reason = f"{code}, {before.says} (The year before, of the concept {known.name.lower()}.)"
                     yield Proposal("revisits", AddItem(("revisits", framework), code), reason)
 
