@@ -42,7 +42,7 @@ def test_what_the_program_asks_for_is_listed_and_says_its_licence() -> None:
     "words",
     [
         "Copyright (c) 2026 The storymaths authors",
-        "Copyright (c) 2022 CloudCannon",
+        "Copyright 2022 CloudCannon",
         "SIL OPEN FONT LICENSE Version 1.1",
         "Letterforms made from Lexend",
         "Letterforms made from Abeezee",

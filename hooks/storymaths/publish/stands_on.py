@@ -25,7 +25,7 @@ _SPDX = {
     "Mozilla Public License 2.0 (MPL 2.0)": "MPL-2.0",
 }
 """Classifiers of packages that say one licence, by its SPDX identifier (https://spdx.org/licenses/)."""
-_PAGEFIND = "Copyright (c) 2022 CloudCannon"
+_PAGEFIND = "Copyright 2022 CloudCannon"
 """As its makers publish it: its wheel brings no notice along."""
 
 
