@@ -102,7 +102,8 @@ def _meaning_shown(page: Page) -> None:
 
 def _slide(number: int, notes: bool = False) -> Callable[[Page], None]:
     def turn(page: Page) -> None:
-        page.locator(".where").select_option(str(number))
+        there = page.locator(".where option").nth(number)  # slides for other years have none
+        page.locator(".where").select_option(there.get_attribute("value"))
         if notes:
             page.get_by_role("button", name="Notes").click()
 

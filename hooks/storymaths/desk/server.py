@@ -57,6 +57,7 @@ def serve_desk(root: Path, port: int, tell: Callable[[str], None], alone: float 
             server_header=False,
         )
         server = uvicorn.Server(config)
+        listening.listen()  # before its address is told: who is quick waits, and is not turned away
         tell(f"http://{HOST}:{port}/?{KEY}={key}")
         asyncio.run(_serve(server, listening, asked, alone))
 
