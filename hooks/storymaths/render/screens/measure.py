@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from fractions import Fraction
 
+from ...activities.measure.amount import unit_name
 from ...activities.measure.answers import AtMark, Compared, MeasureAnswer, Ordered, Total
 from ...activities.measure.tasks import MeasureTask
 from ...activities.saying import written
@@ -29,7 +30,7 @@ def boards(worked: Worked[MeasureTask, MeasureAnswer]) -> Iterable[Board]:
             case Total(total=right, unit=unit):
                 yield _number("", right, unit)
             case Compared(difference=right, unit=unit):
-                yield _number("How much is between them?", right, unit)
+                yield _number("What is the difference?", right, unit)
             case Ordered():
                 yield _row(value)
 
@@ -37,10 +38,15 @@ def boards(worked: Worked[MeasureTask, MeasureAnswer]) -> Iterable[Board]:
 def _number(says: str, right: Fraction, unit: str) -> Board:
     if right.denominator == 1:
         numbers = [int(piece.name) for piece in with_nearby([int(right)])]
-        return one_card(says, f"{int(right)} {unit}".strip(), [card(f"{number} {unit}".strip()) for number in numbers])
+        whole = [card(_amount(str(number), unit, Fraction(number))) for number in numbers]
+        return one_card(says, _amount(str(int(right)), unit, right), whole)
     near = sorted({right, *(right + step for step in (Fraction(1, 2), 1, -1, 10) if right + step > 0)})
-    told = {number: f"{written(number, _MOST_PLACES)} {unit}".strip() for number in near}
+    told = {number: _amount(written(number, _MOST_PLACES), unit, number) for number in near}
     return one_card(says, told[right], list(map(card, told.values())))
+
+
+def _amount(says: str, unit: str, number: Fraction) -> str:
+    return f"{says} {unit_name(unit, number)}" if unit else says
 
 
 def _row(found: Ordered) -> Board:
