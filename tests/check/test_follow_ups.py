@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 import pytest
-from project import collection, problems_with, text_of
+from project import collection, problems_with, reference, text_of
 from storymaths.model.session import Session
 
 SESSIONS = [page.source for page in collection().of_kind(Session)]
@@ -43,3 +43,12 @@ def test_no_message_shows_a_pattern() -> None:
     )
     (problem,) = problems_with({source: text_of(source).replace("item: sign-card", "item: sign card")})
     assert 'Did you mean "sign-card"?' in problem.message
+
+
+def test_a_note_that_was_proposed_and_not_written_is_told() -> None:
+    """A caution's note that still says what is to be written would stand in front of a class as if it had been."""
+    path = "books/cliff-house-lift/session-1.md"
+    note = reference().cautions["small-parts"].still_to_write
+    changed, many = re.subn(r"(risk: small-parts\n\s+note: ).*", rf"\g<1>{note}", text_of(path), count=1)
+    assert many == 1
+    assert "starter-unfilled" in {problem.rule for problem in problems_with({path: changed})}
