@@ -73,7 +73,7 @@ def test_shares_are_those_of_divmod(things: int, friends: int) -> None:
         ("hidden", (10, 10), "None are hidden."),
         ("hidden", (4, 5), "You can see more than there are in all. Count once more: 5 is more than 4."),
         ("longer", (2, 3, 4), "14 apples in the end."),
-        ("lots", (4, 2), "8 friends on 4 apples."),
+        ("lots", (4, 2), "8 friends in all."),
         ("order", (9, 2, 5), "The fewest first: 2, 5, 9."),
         ("halfway", (25,), "Page 13 is the middle one."),
         ("halfway", (24,), "The middle is between page 12 and page 13."),

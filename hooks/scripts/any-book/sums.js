@@ -72,8 +72,8 @@ const SUMS = {
     return [`${counted(things + 1, ["way", "ways"])} in all.`, `${capital(ways.join(", "))}.`];
   },
 
-  lots: ([lots = 0, each = 0], [thing, part]) => [
-    `${counted(lots * each, part)} on ${counted(lots, thing)}.`, `${added(times(lots, each))}. ${lots} lots of ${each}.`,
+  lots: ([lots = 0, each = 0], [, part]) => [
+    `${counted(lots * each, part)} in all.`, `${added(times(lots, each))}. ${lots} lots of ${each}.`,
   ],
 
   order: (numbers, [thing]) => {

@@ -40,7 +40,7 @@ class FoundSum(Strict):
     sum: SumName
     """What is worked out: there-and-back, difference, share, gather, hidden, hours, longer, two-places, lots, order, halfway or refrain."""
     of: tuple[Text, ...] = ()
-    """What is counted, in the plural: the things, and those they are for where the sum has two."""
+    """What is counted, in the plural, where it is the same in every such book: the things, and whom they are for."""
     numbers: Annotated[tuple[NumberFound, ...], Field(min_length=1)]
     """The numbers to find, in the order of the sum."""
     such_as: Annotated[tuple[tuple[int, ...], ...], Field(min_length=1)]
