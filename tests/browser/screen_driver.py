@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -29,6 +30,7 @@ _BOARDS = """async () => {
     const slides = [...document.querySelectorAll(".slide")];
     return [...document.querySelectorAll("[data-board]")].map((board, number) => ({
         number, slide: String(slides.indexOf(board.closest(".slide"))), data: board.querySelector("script").textContent,
+        title: board.closest(".slide").querySelector("h2").textContent,
     })).filter(({ slide }) => shown.has(slide));
 }"""
 
@@ -42,6 +44,13 @@ class OnScreen:
     slide: str
     """The number of the slide it is on, from 0."""
     data: Mapping[str, Any]
+    title: str
+    """Of its slide: that of its activity, and which of its questions it is."""
+
+    @property
+    def is_first(self) -> bool:
+        """Whether its activity has no question before it."""
+        return not re.search(r"\((?!1 )\d+ of \d+\)\s*$", self.title)
 
     def show(self) -> None:
         """Turns to its slide."""
@@ -114,7 +123,7 @@ def boards_on(page: Page) -> list[OnScreen]:
     """Every board of the screen that is open, for the year that is chosen."""
     boards = page.locator("[data-board]")
     return [
-        OnScreen(page, boards.nth(found["number"]), found["slide"], json.loads(found["data"]))
+        OnScreen(page, boards.nth(found["number"]), found["slide"], json.loads(found["data"]), found["title"])
         for found in page.evaluate(_BOARDS)
     ]
 

@@ -25,7 +25,9 @@ def test_every_kind_is_played(page: Page, base: str, way: str) -> None:
     page.goto(base + TO_TRY)
     assert page.locator(".slide").count() >= len(PLAYED)
     assert page.locator("[data-board] ~ [data-board]").count() == 0, "one question a slide"
-    for one in boards_on(page):
+    boards = boards_on(page)
+    # The questions of one activity stand on boards alike: those after the first are played by touch alone.
+    for one in boards if way == "touch" else [board for board in boards if board.is_first]:
         one.show()
         one.put_all(one.wrong(), way)
         assert one.look_together() == "Not this time. What do you notice?"
