@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
 
-import yaml
+from yaml_files import read_yaml
 
 OPEN = '<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" viewBox="0 0 9 9">'
 _LISTS = Path(__file__).parent / "parse"
@@ -36,7 +36,7 @@ def ordinary() -> list[Tried]:
 
 @lru_cache(maxsize=2)
 def _rows(name: str) -> list[dict[str, str | int]]:
-    rows: list[dict[str, str | int]] = yaml.safe_load((_LISTS / name).read_text("utf-8"))
+    rows: list[dict[str, str | int]] = read_yaml(_LISTS / name)
     return rows
 
 

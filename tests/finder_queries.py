@@ -7,7 +7,6 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-import yaml
 from project import ROOT
 from storymaths.model.collection import Collection
 from storymaths.publish.finder_columns import finder_columns
@@ -15,10 +14,9 @@ from storymaths.publish.finder_words import questions
 from storymaths.publish.ideas import Idea, ideas
 from storymaths.render.site import Site
 from storymaths.scripts.run import run
+from yaml_files import read_yaml
 
-QUERIES: Sequence[Mapping[str, Any]] = yaml.safe_load(
-    (ROOT / "tests" / "scripts" / "finder_queries.yaml").read_text("utf-8")
-)
+QUERIES: Sequence[Mapping[str, Any]] = read_yaml(ROOT / "tests" / "scripts" / "finder_queries.yaml")
 FIRST = 3
 
 

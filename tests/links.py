@@ -2,36 +2,38 @@
 
 from __future__ import annotations
 
-from html.parser import HTMLParser
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import lru_cache
 from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
+from lxml import etree
 
-class Addresses(HTMLParser):
+
+@dataclass(frozen=True)
+class Addresses:
     """Every address a page names, what it would load from it, and every id on it."""
 
-    def __init__(self, text: str) -> None:
-        super().__init__()
-        self.links: list[str] = []
-        self.loads: list[str] = []
-        self.ids: list[str] = []
-        self.feed(text)
+    links: tuple[str, ...]
+    loads: tuple[str, ...]
+    ids: tuple[str, ...]
 
-    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        given = dict(attrs)
-        self.ids += [given["id"]] if given.get("id") else []
+
+@lru_cache(maxsize=3)
+def pages(site: Path) -> Mapping[Path, Addresses]:
+    """Every page of a finished site but that for what is not found."""
+    return {path: _addresses_in(path) for path in sorted(site.rglob("*.html")) if path.name != "404.html"}
+
+
+def _addresses_in(path: Path) -> Addresses:
+    root = etree.HTML(path.read_bytes(), etree.HTMLParser(encoding="utf-8", huge_tree=True))
+    links, loads = [], []
+    for element in root.iter(etree.Element):
         for name in ("href", "src", "action"):
-            if value := given.get(name):
-                (self.links if tag in ("a", "form") else self.loads).append(value)
-
-
-def pages(site: Path) -> dict[Path, Addresses]:
-    """Every page of the site but that for what is not found."""
-    return {
-        path: Addresses(path.read_text(encoding="utf-8"))
-        for path in sorted(site.rglob("*.html"))
-        if path.name != "404.html"
-    }
+            if value := element.get(name):
+                (links if element.tag in ("a", "form") else loads).append(value)
+    return Addresses(tuple(links), tuple(loads), tuple(map(str, root.xpath("//@id[. != '']"))))
 
 
 def broken_links(site: Path) -> list[str]:

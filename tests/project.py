@@ -11,9 +11,13 @@ from functools import lru_cache
 from pathlib import Path
 
 from run_folder import made_once
+from storymaths.activities.memory import Memory
+from storymaths.activities.on_pages import PageActivities, PageActivity, activities_of, work_out_pages
+from storymaths.activities.work_out import WorkedOut
 from storymaths.check.rules import check_all
 from storymaths.model.collection import Collection
 from storymaths.model.document import Document
+from storymaths.model.page_fields import PageFields
 from storymaths.model.problem import Problem
 from storymaths.model.reference import Reference
 from storymaths.parse.collection import read_collection, read_page
@@ -39,6 +43,7 @@ def copy_of_project(folder: Path) -> Path:
 
 PROJECT = made_once("project", copy_of_project)
 """The frozen collection as a project, for reading and building; whoever changes something takes a copy."""
+_SOLVED = Memory[WorkedOut]()
 
 
 @lru_cache(maxsize=1)
@@ -51,6 +56,17 @@ def reference() -> Reference:
 def collection() -> Collection:
     """The frozen collection."""
     return read_collection(PROJECT, reference())
+
+
+@lru_cache(maxsize=1)
+def all_activities() -> PageActivities:
+    """Every activity of the frozen collection, worked out."""
+    return work_out_pages(collection(), _SOLVED)
+
+
+def activities_on(page: Document[PageFields]) -> tuple[PageActivity, ...]:
+    """Those of a page, or of a page made up beside the frozen collection's: each is solved once, however often it is asked for."""
+    return activities_of(page, collection(), _SOLVED)
 
 
 def text_of(path: str) -> str:

@@ -7,13 +7,13 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-import yaml
 from project import copy_of_project
 from storymaths.parse.collection import read_page
 from storymaths.reading import ProjectReader, Reading, read_and_check
+from yaml_files import read_yaml
 
 LIFT = "content/books/cliff-house-lift"
-PLANTED = yaml.safe_load((Path(__file__).parent / "check" / "planted.yaml").read_text(encoding="utf-8"))
+PLANTED = read_yaml(Path(__file__).parent / "check" / "planted.yaml")
 
 
 @pytest.fixture(scope="module")

@@ -25,7 +25,7 @@ _JARGON = re.compile(r"NoneType|Traceback|Fraction\(|WrittenNumber|<class|object
 
 def read(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2) -> tuple[ActivityFields, Context]:
     """Fields and context of an activity written as YAML or as data, its inline cast made characters."""
-    told = dict(yaml.safe_load(data) if isinstance(data, str) else data)
+    told = dict(yaml.load(data, Loader=yaml.CSafeLoader) if isinstance(data, str) else data)
     told = {"kind": kind.name, "title": "A trial", **told}
     fields = kind.schema_for(told).model_validate(told)
     cast = told.get("cast") or {}

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -10,6 +11,28 @@ from typing import Any
 from playwright.sync_api import Locator, Page
 
 WAYS = ("mouse", "touch", "keyboard")
+Point = tuple[float, float]
+# Into the middle: along the bottom of the screen the bar lies over what is there.
+_MIDDLES = """async (board, [piece, place]) => {
+    const coming = [...board.querySelectorAll("img")].filter((picture) => !picture.complete);
+    await Promise.all(coming.map((picture) => new Promise((done) => { picture.onload = picture.onerror = done; })));
+    const one = board.querySelector(`.tray .piece[data-piece="${piece}"]`);
+    const there = board.querySelector(`.field .put[data-place="${place}"]`);
+    one.scrollIntoView({ block: "center" });
+    return [one, there].map((each) => {
+        const { left, top, width, height } = each.getBoundingClientRect();
+        return [left + width / 2, top + height / 2];
+    });
+}"""
+_BOARDS = """async () => {
+    await document.fonts.ready; // what stands on a slide is made to fit once more
+    const shown = new Set([...document.querySelectorAll(".where option")].map(({ value }) => value));
+    const slides = [...document.querySelectorAll(".slide")];
+    return [...document.querySelectorAll("[data-board]")].map((board, number) => ({
+        number, slide: String(slides.indexOf(board.closest(".slide"))), data: board.querySelector("script").textContent,
+        title: board.closest(".slide").querySelector("h2").textContent,
+    })).filter(({ slide }) => shown.has(slide));
+}"""
 
 
 @dataclass(frozen=True)
@@ -18,30 +41,38 @@ class OnScreen:
 
     page: Page
     board: Locator
+    slide: str
+    """The number of the slide it is on, from 0."""
     data: Mapping[str, Any]
+    title: str
+    """Of its slide: that of its activity, and which of its questions it is."""
+
+    @property
+    def is_first(self) -> bool:
+        """Whether its activity has no question before it."""
+        return not re.search(r"\((?!1 )\d+ of \d+\)\s*$", self.title)
+
+    def show(self) -> None:
+        """Turns to its slide."""
+        self.page.locator(".where").select_option(self.slide)
 
     def put(self, piece: str, place: str, way: str) -> None:
         """Moves a piece from the tray to a place."""
-        one = self.board.locator(f".tray .piece[data-piece='{piece}']")
-        there = self.board.locator(f".field .put[data-place='{place}']")
+        if way == "keyboard":
+            self._by_keys(self.board.locator(f".tray .piece[data-piece='{piece}']"), place)
+            return
+        start, end = self.board.evaluate(_MIDDLES, [piece, place])
         if way == "mouse":
-            self.drag(one, there)
-        elif way == "touch":
-            one.tap()
-            there.tap()
+            self._drag(start, end)
         else:
-            self._by_keys(one, place)
+            self.page.touchscreen.tap(*start)
+            self.page.touchscreen.tap(*end)
 
-    def drag(self, one: Locator, there: Locator) -> None:
-        # Into the middle: along the bottom of the screen the bar lies over what is there.
-        one.evaluate("piece => piece.scrollIntoView({block: 'center'})")
-        start, end = one.bounding_box(), there.bounding_box()
-        assert start is not None
-        assert end is not None
+    def _drag(self, start: Point, end: Point) -> None:
         mouse = self.page.mouse
-        mouse.move(start["x"] + start["width"] / 2, start["y"] + start["height"] / 2)
+        mouse.move(*start)
         mouse.down()
-        mouse.move(end["x"] + end["width"] / 2, end["y"] + end["height"] / 2, steps=4)
+        mouse.move(*end, steps=4)
         mouse.up()
 
     def _by_keys(self, one: Locator, place: str) -> None:
@@ -55,16 +86,14 @@ class OnScreen:
 
     def put_all(self, placing: Mapping[str, Sequence[str]], way: str) -> None:
         """Clears the board and places everything."""
-        again = self.board.get_by_role("button", name="Start again")
-        if again.is_enabled():
-            again.click()
+        self.board.get_by_text("Start again", exact=True).evaluate("again => again.click()")
         for place, pieces in placing.items():
             for piece in pieces:
                 self.put(piece, place, way)
 
     def look_together(self) -> str:
         """Asks whether it is right; what the board says."""
-        self.board.get_by_role("button", name="Look together").click()
+        self.board.get_by_text("Look together", exact=True).click()
         return self.board.locator(".verdict").inner_text()
 
     def answers(self) -> list[dict[str, list[str]]]:
@@ -92,24 +121,11 @@ class OnScreen:
 
 def boards_on(page: Page) -> list[OnScreen]:
     """Every board of the screen that is open, for the year that is chosen."""
-    found = []
-    shown = {int(value) for value in page.locator(".where option").evaluate_all("all => all.map(one => one.value)")}
-    for board in page.locator("[data-board]").all():
-        if slide_of(board) not in shown:
-            continue
-        data = json.loads(board.locator("script").text_content() or "")
-        found.append(OnScreen(page, board, data))
-    return found
-
-
-def slide_of(board: Locator) -> int:
-    """The number of the slide a board is on, from 0."""
-    return int(board.evaluate("board => [...document.querySelectorAll('.slide')].indexOf(board.closest('.slide'))"))
-
-
-def show_slide_of(page: Page, board: Locator) -> None:
-    """Turns to the slide a board is on."""
-    page.locator(".where").select_option(str(slide_of(board)))
+    boards = page.locator("[data-board]")
+    return [
+        OnScreen(page, boards.nth(found["number"]), found["slide"], json.loads(found["data"]), found["title"])
+        for found in page.evaluate(_BOARDS)
+    ]
 
 
 def stroke(page: Page, points: Sequence[tuple[float, float]]) -> None:

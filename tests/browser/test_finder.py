@@ -9,11 +9,11 @@ from pathlib import Path
 import pytest
 from bench.counting_server import serving
 from bench.many_sessions import make_project
-from built import mkdocs_build
 from playwright.sync_api import Locator, Page, Route, expect
 from project import collection
 from run_folder import made_once
 from storymaths.model.session import Session
+from storymaths.pipeline import build_site
 from storymaths.publish.ideas import ideas
 
 INDEX = re.compile(r"/(finder-data|questions|text-rows|plan-data)\.js|/cards/|/pagefind/")
@@ -59,8 +59,7 @@ def many() -> Path:
 def _build_many(folder: Path) -> None:
     project = folder.with_name("many-of")
     make_project(project, 100)
-    done = mkdocs_build(project, "--site-dir", str(folder))
-    assert done.returncode == 0, done.stdout + done.stderr
+    build_site(project, folder)
 
 
 @pytest.mark.parametrize("facet", ["year", "concept", "kind", "minutes", "print", "things", "theme"])

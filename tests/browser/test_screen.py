@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 
-from .screen_driver import boards_on, show_slide_of
+from .screen_driver import boards_on
 
 SCREEN = "books/cliff-house-lift/session-3-screen.html"
 
@@ -73,7 +73,7 @@ def test_the_timer_waits_to_be_asked_and_counts_down(screen: Page) -> None:
 
 def test_what_was_tried_survives_a_reload_and_can_be_forgotten(screen: Page) -> None:
     board = boards_on(screen)[0]
-    show_slide_of(screen, board.board)
+    board.show()
     board.put_all(board.answers()[0], "keyboard")
     board.look_together()
     screen.reload()
@@ -91,7 +91,7 @@ def test_what_was_tried_survives_a_reload_and_can_be_forgotten(screen: Page) -> 
 
 def test_taking_back_and_starting_again(screen: Page) -> None:
     board = boards_on(screen)[0]
-    show_slide_of(screen, board.board)
+    board.show()
     board.put("moose", "left", "keyboard")
     board.put("worm", "left", "mouse")
     board.board.get_by_role("button", name="Take one back").click()
@@ -104,7 +104,7 @@ def test_taking_back_and_starting_again(screen: Page) -> None:
 
 def test_the_beam_tilts_by_what_is_on_it_and_the_sums_wait(screen: Page) -> None:
     board = boards_on(screen)[0]
-    show_slide_of(screen, board.board)
+    board.show()
     field = board.board.locator(".field")
     board.put("camel", "right", "keyboard")
     expect(field).to_have_attribute("data-tilt", "1")
@@ -118,7 +118,7 @@ def test_the_beam_tilts_by_what_is_on_it_and_the_sums_wait(screen: Page) -> None
 
 def test_a_move_is_announced(screen: Page) -> None:
     board = boards_on(screen)[0]
-    show_slide_of(screen, board.board)
+    board.show()
     board.put("moose", "left", "keyboard")
     expect(screen.locator("[aria-live]").last).to_have_text("Moose to the left basket")
 
@@ -128,7 +128,7 @@ def test_from_a_memory_stick(page: Page, site: Path) -> None:
     page.on("request", lambda request: asked.append(request.url))
     page.goto((site / SCREEN).as_uri())
     board = boards_on(page)[0]
-    show_slide_of(page, board.board)
+    board.show()
     board.put_all(board.answers()[0], "mouse")
     assert board.look_together() == "Yes, that is one."
     assert all(url.startswith("file:") for url in asked)

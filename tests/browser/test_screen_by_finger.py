@@ -8,7 +8,7 @@ import pytest
 from bench.bench_screens import MEASURE, SIZES
 from playwright.sync_api import Page, expect
 
-from .screen_driver import OnScreen, boards_on, middle_of, show_slide_of, stroke, swipe
+from .screen_driver import OnScreen, boards_on, middle_of, stroke, swipe
 
 SCREEN = "books/cliff-house-lift/session-3-screen.html"
 BY_FINGER = pytest.mark.reads(has_touch=True, viewport={"width": 1280, "height": 800}, reduced_motion="reduce")
@@ -22,7 +22,7 @@ def number(page: Page) -> int:
 def first_board(page: Page) -> OnScreen:
     """Turns to the first board."""
     board = boards_on(page)[0]
-    show_slide_of(page, board.board)
+    board.show()
     return board
 
 

@@ -5,15 +5,15 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-import yaml
 from project import problems_with, text_of
 from storymaths.check.echoes import without_echoes
 from storymaths.check.rules import TABLE
 from storymaths.model.problem import Problem
+from yaml_files import read_yaml
 
 LIFT = "books/cliff-house-lift"
 BOOK, STORY, S2, H1 = (f"{LIFT}/{name}.md" for name in ("index", "story", "session-2", "home-1"))
-PLANTED = yaml.safe_load((Path(__file__).parent / "planted.yaml").read_text(encoding="utf-8"))
+PLANTED = read_yaml(Path(__file__).parent / "planted.yaml")
 WITH_TESTS_OF_THEIR_OWN = [
     "home-too-hard",
     "quotes-too-long",

@@ -5,14 +5,14 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-import yaml
 from project import collection, reference
 from storymaths.claims.find import FalseClaim, find_false_claims
 from storymaths.claims.table import CLASSES
 from storymaths.model.document import Document
 from storymaths.parse.document import parse_document
+from yaml_files import read_yaml
 
-BY_CLASS = yaml.safe_load((Path(__file__).parent / "sentences.yaml").read_text(encoding="utf-8"))
+BY_CLASS = read_yaml(Path(__file__).parent / "sentences.yaml")
 UNTRUE = [(name, text, so) for name, told in BY_CLASS.items() for text, so in told["untrue"].items()]
 LEFT = [(name, text) for name, told in BY_CLASS.items() for text in told["left"]]
 ORDINARY = (Path(__file__).parent / "left_alone.txt").read_text(encoding="utf-8").splitlines()

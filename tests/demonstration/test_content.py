@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import yaml
 from project import FROZEN, ROOT
-from storymaths.activities.on_pages import activities_of, bends_of
+from storymaths.activities.on_pages import bends_of
 from storymaths.model.moved import Moved
 
-from .demonstration import demonstration
+from .demonstration import activities_on, demonstration
 
 
 def test_it_has_no_problem() -> None:
@@ -18,7 +18,7 @@ def test_every_activity_of_every_page_works_out_in_its_own_year_and_the_years_it
     unsolved, unbent, solved = [], [], 0
     for page in demonstration().documents:
         bends = bends_of(page.fields) or {}
-        for found in activities_of(page, demonstration()):
+        for found in activities_on(page):
             fields = found.worked.fields
             if fields is None or found.worked.solution is None or not found.worked.solution.answers:
                 unsolved.append(str(found.place))

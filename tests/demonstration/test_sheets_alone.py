@@ -1,5 +1,7 @@
 """What a child or a family is handed of the demonstration can stand alone: held by its data, and by a look at the paper.
 
+A sheet of every sort is read by veraPDF.
+
 What a sheet has to have is common practice, no source; sizes of letters are read by pdfplumber.
 """
 
@@ -9,19 +11,21 @@ import io
 import re
 from collections.abc import Iterator
 from functools import lru_cache
+from pathlib import Path
 from typing import Any
 
 import pdfplumber
+import pytest
+from outside.verapdf import NotToBeHad, faults_of
 from project import ROOT
-from storymaths.activities.on_pages import activities_of
 from storymaths.model.activity import GAP, Task
 from storymaths.render.sheets.half_page import half_page
-from storymaths.render.sheets.of_page import session_sheets
+from storymaths.render.sheets.of_page import book_sheets, home_sheets, session_sheets
 from storymaths.render.sheets.sheet import SheetData
 from storymaths.render.sheets.sheet_context import SheetActivity, SheetContext
 from storymaths.render.sheets.typesetting import copy_of, set_in_type
 
-from .demonstration import demonstration
+from .demonstration import activities_on, demonstration
 
 NAMED = {
     "recording-sheet": r"recording sheet|printed sheet",
@@ -39,7 +43,7 @@ def read(source: str) -> str | None:
 
 
 def context() -> SheetContext:
-    return SheetContext(demonstration(), lambda page: activities_of(page, demonstration()), read)
+    return SheetContext(demonstration(), activities_on, read)
 
 
 @lru_cache(maxsize=1)
@@ -186,3 +190,17 @@ def test_a_half_page_has_a_picture_large_letters_room_to_write_and_no_answer_in_
             assert not [one for one in answers if one in plain(front.extract_text())], name
             turned = [one for one in back.chars if not one["upright"] or one["matrix"][0] < 0]
             assert turned or not answers, f"{name}: the answers are not on their heads"
+
+
+def test_one_of_each_sort_keeps_every_rule_of_pdf_ua(tmp_path: Path) -> None:
+    sorts = {what: sheet for _, sheets in handed_out().values() for what, sheet in sheets.items()}
+    for name, book in demonstration().books.items():
+        of_homes = (sheet for page in demonstration().homes_of(name) for sheet in home_sheets(context(), page))
+        sorts |= {sheet.what: sheet for sheet in (*book_sheets(context(), book, name), *of_homes)}
+    for what, sheet in sorts.items():
+        (tmp_path / f"{what}.pdf").write_bytes(set_in_type(copy_of(sheet)).pdf)
+    assert {"plan", "answers", "half-page", "story-booklet"} <= set(sorts)
+    try:
+        assert faults_of(sorted(tmp_path.iterdir())) == []
+    except NotToBeHad as why:
+        pytest.fail(f"PDF/UA was not checked: {why}", pytrace=False)

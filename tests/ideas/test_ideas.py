@@ -6,8 +6,8 @@ import re
 
 import pytest
 from ideas.books import STRANGER, ideas_for, stranger
-from project import collection, problems_with, reference, text_of
-from storymaths.activities.on_pages import activities_of, check_activities
+from project import activities_on, collection, problems_with, reference, text_of
+from storymaths.activities.on_pages import check_activities
 from storymaths.activities.work_out import work_out
 from storymaths.covers.practised import practised_in
 from storymaths.ideas.find import find_ideas
@@ -61,7 +61,7 @@ def test_ideas_stand_in_a_session_as_they_are() -> None:
     text = f"{text_of(SESSION)}\n\n{fenced}"
     page = read_page(f"content/{SESSION}", text.encode(), reference().limits.files)
     assert isinstance(page, Document)
-    activities = activities_of(page, collection())
+    activities = activities_on(page)
     assert len(activities) >= 10
     assert check_activities({page.path: activities}) == []
     assert [str(one) for one in problems_with({SESSION: text})] == []

@@ -8,10 +8,10 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-import yaml
 from activities.trials import answers_of
 from storymaths.activities.kind import Kind
 from storymaths.parse.number_sentence import exact
+from yaml_files import read_yaml
 
 CASES = Path(__file__).parent / "cases"
 
@@ -33,7 +33,7 @@ class Case:
 
 def published(kind: str) -> list[Case]:
     """The cases of ``cases/<kind>.yaml``."""
-    read = yaml.safe_load((CASES / f"{kind}.yaml").read_text(encoding="utf-8"))
+    read = read_yaml(CASES / f"{kind}.yaml")
     cases = []
     for case in read:
         several = isinstance(case["activity"], list)

@@ -6,15 +6,15 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-import yaml
 from activities.trials import read, stands
 from storymaths.activities.kind import Kind
+from yaml_files import read_yaml
 
 
 def cases_of(kind: Kind[Any]) -> list[dict[str, Any]]:
     """The cases kept for a kind."""
     path = Path(__file__).parent / "cases" / f"{kind.name.replace('-', '_')}.yaml"
-    cases: list[dict[str, Any]] = yaml.safe_load(path.read_text(encoding="utf-8"))
+    cases: list[dict[str, Any]] = read_yaml(path)
     return cases
 
 

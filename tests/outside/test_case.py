@@ -16,7 +16,6 @@ from uuid import UUID
 
 import jsonschema
 import pytest
-import yaml
 from project import collection, reference
 from storymaths.model.objective import Framework
 from storymaths.model.site_settings import SiteSettings
@@ -24,8 +23,9 @@ from storymaths.publish.open_data.curriculum import address, curriculum
 from storymaths.publish.open_data.files import open_data
 from storymaths.publish.open_data.stable_ids import StableIds
 from storymaths.render.site import Site
+from yaml_files import read_yaml
 
-TABLE = yaml.safe_load((Path(__file__).parent / "case_package.yaml").read_text("utf-8"))
+TABLE = read_yaml(Path(__file__).parent / "case_package.yaml")
 SETTINGS = SiteSettings("Plover Quay", url="https://ploverquay.example/")
 FRAMEWORKS = [framework for framework in reference().frameworks.values() if framework.objectives]
 _TYPES: dict[str, dict[str, Any]] = {

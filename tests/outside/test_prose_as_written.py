@@ -12,12 +12,12 @@ from functools import cache
 from pathlib import Path
 from typing import TypedDict
 
-import yaml
 from project import problems_with, text_of
+from yaml_files import read_yaml
 
 HERE = Path(__file__).parent
-READ = yaml.safe_load((HERE / "prose_as_written.yaml").read_text(encoding="utf-8"))
-DANGERS = yaml.safe_load((HERE / "dangers_as_written.yaml").read_text(encoding="utf-8"))
+READ = read_yaml(HERE / "prose_as_written.yaml")
+DANGERS = read_yaml(HERE / "dangers_as_written.yaml")
 LINES = (HERE / "prose_as_written.txt").read_text(encoding="utf-8").splitlines()
 PAGE = "---\nkind: page\ntitle: As written\nsummary: Words to be read.\n---\n\n"
 UNTRUE = {"number-sentence-untrue", "claim-untrue"}

@@ -6,7 +6,7 @@ import re
 from pathlib import Path
 from typing import Any
 
-import yaml
+from yaml_files import read_yaml
 
 HERE = Path(__file__).parent
 PARTS = re.compile(r"-(?:first|second|[a-d])$")
@@ -14,7 +14,7 @@ PARTS = re.compile(r"-(?:first|second|[a-d])$")
 
 
 def listed(path: Path) -> list[dict[str, Any]]:
-    found: list[dict[str, Any]] = yaml.safe_load(path.read_text(encoding="utf-8"))
+    found: list[dict[str, Any]] = read_yaml(path)
     return found
 
 

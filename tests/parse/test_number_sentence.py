@@ -7,12 +7,12 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 from storymaths.parse.number_sentence import exact, find_number_sentences, find_unread, is_true, value_of
+from yaml_files import read_yaml
 
-WRITTEN = yaml.safe_load((Path(__file__).parent / "number_sentences.yaml").read_text(encoding="utf-8"))
+WRITTEN = read_yaml(Path(__file__).parent / "number_sentences.yaml")
 
 
 def truths(text: str) -> list[tuple[str, bool | None]]:

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from bench.many_sessions import make_project
 from mini_sites.three_small_books import three_small_books
-from project import collection
+from project import all_activities, collection
 from storymaths.activities.on_pages import work_out_pages
 from storymaths.covers.table import year_tables
 from storymaths.model.address import coverage_page
@@ -97,7 +97,7 @@ def test_a_school_that_has_a_version_finds_what_is_new_from_there_down() -> None
 
 
 def test_every_series_has_each_of_its_parts() -> None:
-    site = Site(collection(), work_out_pages(collection()))
+    site = Site(collection(), all_activities())
     for series in site.collection.series.values():
         html = draw_series(site, series).html
         for part in ("books", "path", "words", "materials", "care", "covers", "licence", "changes"):

@@ -8,9 +8,8 @@ from functools import lru_cache
 from pathlib import Path
 
 from built import kept
-from project import PROJECT, collection, text_of
+from project import PROJECT, activities_on, all_activities, collection, text_of
 from run_folder import run_folder
-from storymaths.activities.on_pages import activities_of, work_out_pages
 from storymaths.activities.table import KINDS
 from storymaths.model.document import Document
 from storymaths.model.session import Needed, Session
@@ -50,7 +49,7 @@ class Made:
 @lru_cache(maxsize=1)
 def frozen_sheets() -> tuple[Sheet, ...]:
     """Every sheet of the frozen collection."""
-    return tuple(sheets_of(Site(collection(), work_out_pages(collection())), PROJECT, cache()))
+    return tuple(sheets_of(Site(collection(), all_activities()), PROJECT, cache()))
 
 
 def cache() -> Path:
@@ -123,7 +122,7 @@ def sheet_context(**drawings: str) -> SheetContext:
         file = PROJECT / "content" / source
         return file.read_text(encoding="utf-8") if file.is_file() else None
 
-    return SheetContext(collection(), lambda page: activities_of(page, collection()), read)
+    return SheetContext(collection(), activities_on, read)
 
 
 def session_needing(item: str, note: str = "", year: int = 2) -> Document[Session]:

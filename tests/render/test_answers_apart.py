@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import re
 
-from project import collection
+from project import all_activities, collection
 from storymaths.activities.memory import Memory
-from storymaths.activities.on_pages import work_out_pages
 from storymaths.model.session import Session
 from storymaths.render.answers_apart import draw_answers_apart
 from storymaths.render.site import Site
@@ -14,7 +13,7 @@ from storymaths.render.site import Site
 
 def test_each_answer_stands_under_its_title_without_its_fold() -> None:
     whole = collection()
-    activities = work_out_pages(whole)
+    activities = all_activities()
     site = Site(whole, activities, Memory())
     for page in whole.of_kind(Session):
         apart = draw_answers_apart(site, page)

@@ -6,10 +6,10 @@ import html
 import re
 from collections.abc import Iterator
 
-from project import collection
+from project import all_activities, collection
 from render.sheets_made import sheet_context
 from storymaths.activities.memory import Memory
-from storymaths.activities.on_pages import PageActivity, work_out_pages
+from storymaths.activities.on_pages import PageActivity
 from storymaths.model.document import Document
 from storymaths.model.fields import year_name
 from storymaths.model.session import Session
@@ -18,7 +18,7 @@ from storymaths.render.sheets.answer_key import answer_key
 from storymaths.render.sheets.recording import recording_sheet
 from storymaths.render.site import Site
 
-PAGES = work_out_pages(collection())
+PAGES = all_activities()
 SITE = Site(collection(), PAGES, Memory())
 
 

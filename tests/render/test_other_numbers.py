@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from project import collection
-from storymaths.activities.on_pages import activities_of
+from project import activities_on, collection
 from storymaths.model.document import Document
 from storymaths.model.session import Session
 from storymaths.render.activity import draw_activity
@@ -14,7 +13,7 @@ from storymaths.render.site import Site
 
 
 def sheet_of(page: Document[Session]) -> SheetData | None:
-    context = SheetContext(collection(), lambda one: activities_of(one, collection()), lambda source: None)
+    context = SheetContext(collection(), activities_on, lambda source: None)
     return other_numbers_sheet(context, page, context.activities(page))
 
 
@@ -22,7 +21,7 @@ def a_session_with_others() -> Document[Session]:
     return next(
         page
         for page in collection().of_kind(Session)
-        if any(len(found.worked.other_sets) > 1 for found in activities_of(page, collection()))
+        if any(len(found.worked.other_sets) > 1 for found in activities_on(page))
     )
 
 
@@ -40,7 +39,7 @@ def test_a_page_for_each_set_has_its_own_mark_and_the_answers_come_last() -> Non
 
 def test_they_are_folded_under_their_activity_with_their_answers_in_a_fold() -> None:
     page = a_session_with_others()
-    found = next(one for one in activities_of(page, collection()) if len(one.worked.other_sets) > 1)
+    found = next(one for one in activities_on(page) if len(one.worked.other_sets) > 1)
     site = Site(collection())
     html = draw_activity(site, found.worked, page.source, "activity-1", others=found.worked.other_sets)
     _, _, others = html.partition('<details class="other-numbers"><summary>Other numbers</summary>')

@@ -6,8 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 import pytest
-from project import collection, reference
-from storymaths.activities.on_pages import activities_of
+from project import activities_on, collection, reference
 from storymaths.activities.table import KINDS
 from storymaths.activities.work_out import work_out
 from storymaths.activities.worked import AnyWorked
@@ -31,7 +30,7 @@ NOT_ALL_PLAYED = {"measure", "coordinates", "shape"}
 ON_PAGES = [
     pytest.param(done, id=f"{page.path}:{found.place.line}{year or ''}")
     for page in collection().documents
-    for found in activities_of(page, collection())
+    for found in activities_on(page)
     if found.worked.done and found.worked.done.kind.name in PLAYED
     for year, done in every_year(found.worked.done)
 ]
@@ -156,7 +155,7 @@ def test_each_year_has_questions_of_its_own() -> None:
     changed = [
         (done, [year for year, version in done.versions.items() if not version.same])
         for page in collection().of_kind(Session)
-        for found in activities_of(page, collection())
+        for found in activities_on(page)
         if (done := found.worked.done) is not None
     ]
     assert any(years for _, years in changed)

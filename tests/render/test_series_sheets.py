@@ -4,12 +4,9 @@ from __future__ import annotations
 
 import csv
 import io
-from functools import lru_cache
-from typing import Any
 
 import pytest
-from project import collection
-from storymaths.activities.on_pages import PageActivities, PageActivity, work_out_pages
+from project import activities_on, all_activities, collection
 from storymaths.covers.path import path_of
 from storymaths.covers.starters import BACK, end_questions, in_short, starter_of
 from storymaths.model.document import Document
@@ -24,26 +21,17 @@ from storymaths.render.site import Site
 SERIES = collection().of_kind(Series)
 
 
-@lru_cache
-def worked_out() -> PageActivities:
-    return work_out_pages(collection())
-
-
-def activities(page: Document[Any]) -> tuple[PageActivity, ...]:
-    return worked_out()[page.path]
-
-
 def sheets_of(page: Document[Series]) -> dict[str, SheetData]:
-    made = series_sheets(SheetContext(collection(), activities, lambda source: None), page)
+    made = series_sheets(SheetContext(collection(), activities_on, lambda source: None), page)
     return {one.what: one for one in made}
 
 
 @pytest.mark.parametrize("page", SERIES, ids=lambda page: page.source)
 def test_a_session_begins_with_what_was_one_three_and_seven_sessions_before(page: Document[Series]) -> None:
     sessions = path_of(page.fields, collection()).sessions
-    assert starter_of(sessions, 0, activities) == []
+    assert starter_of(sessions, 0, activities_on) == []
     for place in range(len(sessions)):
-        for taken in starter_of(sessions, place, activities):
+        for taken in starter_of(sessions, place, activities_on):
             assert taken.before in BACK
             assert taken.page is sessions[place - taken.before]
             assert taken.solution.answers, "nothing is asked whose answer is not known"
@@ -64,7 +52,7 @@ def test_every_question_that_is_printed_has_its_answer_on_the_key(page: Document
 @pytest.mark.parametrize("page", SERIES, ids=lambda page: page.source)
 def test_a_question_for_the_end_is_for_an_objective_its_session_teaches(page: Document[Series]) -> None:
     sessions = path_of(page.fields, collection()).sessions
-    found = end_questions(sessions, activities, collection().reference)
+    found = end_questions(sessions, activities_on, collection().reference)
     assert len({one.key for one in found}) == len(found)
     for one in found:
         framework, code = one.key
@@ -85,7 +73,7 @@ def test_the_record_has_every_session_s_look_fors_and_question_and_no_name(page:
 
 def test_a_class_screen_begins_with_its_series_and_not_in_the_first_session() -> None:
     page = SERIES[0]
-    site = Site(collection(), worked_out())
+    site = Site(collection(), all_activities())
     first, *_, last = path_of(page.fields, collection()).sessions
     assert [slide.title for slide in begin_slides(site, first)] == []
     assert all(slide.title.startswith("To begin, from ") for slide in begin_slides(site, last))
@@ -93,7 +81,7 @@ def test_a_class_screen_begins_with_its_series_and_not_in_the_first_session() ->
 
 def test_a_task_is_cut_only_where_each_line_has_its_own_answer() -> None:
     for page in collection().documents:
-        for activity in activities(page):
+        for activity in activities_on(page):
             if activity.worked.solution is not None:
                 short = in_short(activity.worked.solution)
                 assert short is activity.worked.solution or len(short.task.lines) == len(short.answers)

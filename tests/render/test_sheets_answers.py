@@ -6,9 +6,8 @@ import re
 
 import pypdfium2 as pdfium
 import pytest
-from project import collection
+from project import activities_on, collection
 from render.sheets_made import Made, cache, frozen_sheets, kind_sheets, session_with, sheet_context
-from storymaths.activities.on_pages import activities_of
 from storymaths.activities.saying import listed
 from storymaths.activities.table import KINDS
 from storymaths.model.activity import Solution
@@ -49,7 +48,7 @@ def expected(solution: Solution) -> list[str]:
 def whole_key(page: Document[Session]) -> str:
     """All that the activities' part of a key says, straight from the solver."""
     said = [f"Answers: {page.fields.title}"]
-    for activity in activities_of(page, collection()):
+    for activity in activities_on(page):
         worked = activity.worked
         assert worked.fields
         assert worked.solution

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from PIL import Image
-from project import PROJECT, collection
+from project import PROJECT, all_activities, collection
 from render.sheets_made import WHOLE, cache, frozen_sheets
 from storymaths.activities.on_pages import work_out_pages
 from storymaths.publish import sheet_cache
@@ -93,7 +93,7 @@ def test_unchanged_sheets_are_not_made_again(monkeypatch: pytest.MonkeyPatch, tm
         raise AssertionError("a sheet was made that had not changed")
 
     monkeypatch.setattr(sheet_cache, "set_in_type", never)
-    assert sheets_of(Site(collection(), work_out_pages(collection())), PROJECT, cache()) == list(before)
+    assert sheets_of(Site(collection(), all_activities()), PROJECT, cache()) == list(before)
 
 
 def test_written_sheets_are_whole_and_what_is_no_longer_used_is_forgotten(tmp_path: Path) -> None:

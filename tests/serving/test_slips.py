@@ -30,7 +30,7 @@ PLAIN = "about-the-quay.md"
 Slip = dict[str, str]
 SLIPS: list[Slip]
 TOLD: list[Slip]
-SLIPS, TOLD = yaml.safe_load_all((Path(__file__).parent / "slips.yaml").read_text(encoding="utf-8"))
+SLIPS, TOLD = yaml.load_all((Path(__file__).parent / "slips.yaml").read_text("utf-8"), Loader=yaml.CSafeLoader)
 
 
 @pytest.fixture(scope="module")

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import ast
-import inspect
 from collections.abc import Iterator, Mapping
 from functools import cache
+from inspect import cleandoc, getsource
 from itertools import pairwise
-from textwrap import dedent
+from sys import modules
 
 from pydantic import BaseModel
 
@@ -18,14 +18,28 @@ def notes_of(schema: type[BaseModel]) -> Mapping[str, str]:
     notes: dict[str, str] = {}
     for cls in reversed(schema.__mro__):
         if issubclass(cls, BaseModel) and cls is not BaseModel:
-            notes.update(_notes_in(cls))
+            notes.update(_notes_in(cls.__module__)[cls.__qualname__])
     return notes
 
 
-def _notes_in(cls: type[BaseModel]) -> Iterator[tuple[str, str]]:
-    (found,) = ast.parse(dedent(inspect.getsource(cls))).body
-    for field, after in pairwise(found.body if isinstance(found, ast.ClassDef) else ()):
+@cache
+def _notes_in(module: str) -> Mapping[str, Mapping[str, str]]:
+    """The notes of every class of a module, by its name there: Python parses a module anew for each class it is asked for."""
+    return {name: dict(_notes_under(found)) for name, found in _classes_in(ast.parse(getsource(modules[module])))}
+
+
+def _classes_in(node: ast.AST, within: str = "") -> Iterator[tuple[str, ast.ClassDef]]:
+    for inner in ast.iter_child_nodes(node):
+        if isinstance(inner, ast.ClassDef):
+            yield f"{within}{inner.name}", inner
+            yield from _classes_in(inner, f"{within}{inner.name}.")
+        elif isinstance(inner, ast.FunctionDef):
+            yield from _classes_in(inner, f"{within}{inner.name}.<locals>.")
+
+
+def _notes_under(found: ast.ClassDef) -> Iterator[tuple[str, str]]:
+    for field, after in pairwise(found.body):
         if isinstance(field, ast.AnnAssign) and isinstance(field.target, ast.Name) and isinstance(after, ast.Expr):
             note = after.value.value if isinstance(after.value, ast.Constant) else None
             if isinstance(note, str):
-                yield field.target.id, inspect.cleandoc(note)
+                yield field.target.id, cleandoc(note)
