@@ -108,8 +108,12 @@ def try_all(frame: str, folder: Path) -> int:
             before, traces = traces, printed.read_text(encoding="utf-8").count("Traceback")
             told += "; a traceback" if traces > before else ""
             wrong += bool(told)
-            print(f"{frame} {number} {seconds[-1]:.1f} s {told or 'ok'}{f'  {name_of(slip)}' if told else ''}", flush=True)
-    print(f"{frame}: {len(seconds)} slips, {wrong} wrong, {traces} tracebacks; median {statistics.median(seconds):.1f} s")
+            print(
+                f"{frame} {number} {seconds[-1]:.1f} s {told or 'ok'}{f'  {name_of(slip)}' if told else ''}", flush=True
+            )
+    print(
+        f"{frame}: {len(seconds)} slips, {wrong} wrong, {traces} tracebacks; median {statistics.median(seconds):.1f} s"
+    )
     return wrong
 
 
