@@ -12,7 +12,7 @@ from typing import TypeGuard, TypeVar
 from .address import book_id
 from .book import Book
 from .document import Document, Fault, Unread
-from .generated_pages import ClassScreen, GeneratedPage, generated_pages
+from .generated_pages import FOR_AUTHORS, ClassScreen, GeneratedPage, generated_pages
 from .home import Home
 from .page_fields import PageFields
 from .reference import Reference
@@ -78,6 +78,12 @@ class Collection:
     def generated_pages(self) -> list[str]:
         """Their sources."""
         return [page.source for page in self.generated]
+
+    @property
+    def published_pages(self) -> list[str]:
+        """Those of them that readers get."""
+        guide = self.reference.site.authors_guide
+        return [source for source in self.generated_pages if guide or source not in FOR_AUTHORS]
 
     @cached_property
     def parts(self) -> Mapping[str, Part]:

@@ -59,6 +59,8 @@ class SiteSettings:
     """A picture in ``content/`` that stands before the name."""
     letterforms: Letterforms = field(default_factory=Letterforms)
     front: FrontWords = field(default_factory=FrontWords)
+    authors_guide: bool = False
+    """Whether the authors' guide is among the pages."""
     checked_with: str = FIRST_VERSION
     """The version of the program that last found nothing wrong with the collection."""
 
