@@ -24,19 +24,17 @@ _FIRST_WORD = re.compile(r"[a-z]+")
 class WordFinder:
     """Finds the words of a word bank in running text, in any of their forms, the longest form first."""
 
-    by_form: Mapping[str, Word]
+    by_form: Mapping[str, Word | None]
+    """None for a phrase of everyday talk, of which no word is meant."""
     by_first: Mapping[str, Sequence[str]]
     """Forms by their first run of letters: most pages hold few of those, so few forms need looking for."""
 
     @classmethod
     def of(cls, words: Iterable[Word]) -> WordFinder:
         """A finder for some words; everyday and ambiguous words are left alone."""
-        by_form = {
-            form.lower(): word
-            for word in words
-            if not (word.everyday or word.ambiguous)
-            for form in (word.word, *word.also)
-        }
+        meant = [word for word in words if not (word.everyday or word.ambiguous)]
+        by_form: dict[str, Word | None] = {phrase.lower(): None for word in meant for phrase in word.not_in}
+        by_form |= {form.lower(): word for word in meant for form in (word.word, *word.also)}
         by_first: dict[str, list[str]] = {}
         for form in by_form:
             first = _FIRST_WORD.search(form)
@@ -46,9 +44,11 @@ class WordFinder:
     def mark(self, html: str) -> tuple[str, list[Word]]:
         """The HTML with links on the first use of each word, and the words found, in order."""
         found: dict[str, Word] = {}
-        parts, end = [], 0
+        parts, end, present = [], 0, words_of(html.lower())
         for start, form in self._uses(html):
             word = self.by_form[form]
+            if word is None or (word.only_with and present.isdisjoint(word.only_with)):
+                continue
             if start >= end and word.word not in found:
                 found[word.word] = word
                 shown = html[start : start + len(form)]
@@ -61,7 +61,8 @@ class WordFinder:
         lowered = html.lower()
         if len(lowered) != len(html):  # a rare capital that grows when made small
             return []
-        plain = lowered.encode("ascii", "replace")  # byte for letter, and several times as fast to look through
+        # Byte for letter, and several times as fast to look through.
+        plain = lowered.replace("\n", " ").encode("ascii", "replace")
         kept = [match.span() for match in _KEPT.finditer(html)]
         starts = [start for start, _ in kept]
         uses: list[tuple[int, int, str]] = []
