@@ -2,8 +2,8 @@
 
 ``python tests/bench/try_slips.py [mkdocs|storymaths]`` (default both) serves a copy of the tests' collection, makes each
 slip in its files, waits until its page says so and the first page with it, mends it, and waits until both are whole. Ends
-with 1 if a page did not come, did not say it, did not become whole, or the server printed a traceback. Print sheets are
-those that are kept: none is set for a slip.
+with 1 if a page did not come, did not say it, did not become whole, or the server printed a traceback. No print
+sheets are set.
 """
 
 from __future__ import annotations
@@ -24,8 +24,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parent.parent))
 
-from built import copy_that_was_built
-from project import ROOT
+from project import ROOT, copy_of_project
 from serving.test_slips import SLIPS, TOLD, Slip, made, name_of, problems_on
 from storymaths.model.address import html_of, source_of
 
@@ -96,7 +95,10 @@ def _is_whole(page: str) -> bool:
 
 def try_all(frame: str, folder: Path) -> int:
     """How many slips went wrong under one frame."""
-    project, printed = copy_that_was_built(folder / frame), folder / f"{frame}.txt"
+    project, printed = copy_of_project(folder / frame), folder / f"{frame}.txt"
+    settings = project / "site_data/site.yaml"
+    text = settings.read_text(encoding="utf-8")
+    settings.write_text(text.replace("print_sheets: true", "print_sheets: false"), encoding="utf-8")
     wrong, seconds, traces = 0, list[float](), 0
     with served(frame, project, printed) as address:
         if not comes_to(f"{address}index.html", _is_whole):

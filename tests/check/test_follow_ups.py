@@ -5,8 +5,12 @@ from __future__ import annotations
 import re
 
 import pytest
-from project import collection, problems_with, reference, text_of
+from project import collection, collection_with, problems_with, reference, text_of
+from storymaths.check.echoes import without_echoes
+from storymaths.check.rules import check_all
+from storymaths.model.address import source_of
 from storymaths.model.session import Session
+from storymaths.naming.print_names import print_names
 
 SESSIONS = [page.source for page in collection().of_kind(Session)]
 
@@ -52,3 +56,18 @@ def test_a_note_that_was_proposed_and_not_written_is_told() -> None:
     changed, many = re.subn(r"(risk: small-parts\n\s+note: ).*", rf"\g<1>{note}", text_of(path), count=1)
     assert many == 1
     assert "starter-unfilled" in {problem.rule for problem in problems_with({path: changed})}
+
+
+@pytest.mark.parametrize(
+    "slip",
+    [("rights: own", "rights: mine"), ("kind: book", "kind: boook"), ("title:", "titel:"), ("---\nkind", "kind")],
+)
+def test_a_record_that_cannot_be_read_is_told_once_whatever_names_its_facts(slip: tuple[str, str]) -> None:
+    record, session, home = (f"books/cliff-house-lift/{name}.md" for name in ("index", "session-2", "home-1"))
+    named = text_of(session).replace("Read page 8 and talk", "Camel is [[camel.mass]]. Read page 8 and talk", 1)
+    ways = text_of(home).rstrip() + "\n\nThere are [[session-2/one-with-two: count]] ways.\n"
+    fixed = text_of(home).replace("whole: 9", 'whole: "[[camel.mass: number]]"', 1)
+    for texts in ({session: named}, {session: named, home: ways}, {session: named, home: fixed}):
+        whole = collection_with({record: text_of(record).replace(*slip, 1), **texts})
+        problems = without_echoes(check_all(print_names(whole)))
+        assert [source_of(problem.place.path) for problem in problems] == [record], problems

@@ -22,6 +22,7 @@ from storymaths.model.generated_pages import FOR_AUTHORS
 from storymaths.model.page_schemas import SCHEMAS
 from storymaths.model.site_settings import SiteSettings
 from storymaths.parse.collection import read_page
+from storymaths.parse.reference import read_reference
 from storymaths.parse.schema_faults import schema_in
 from storymaths.publish.generated import generated
 from storymaths.publish.guide.fields import FieldLine, example_page, fields_of
@@ -172,3 +173,18 @@ def test_a_link_to_a_guide_that_readers_do_not_get_is_broken() -> None:
     linking = replace(collection(), documents=(*collection().documents, page))
     assert not list(link_broken.check(linking))
     assert list(link_broken.check(replace(linking, reference=replace(linking.reference, site=site))))
+
+
+def test_an_entry_of_ones_own_can_be_written_as_the_guide_shows(tmp_path: Path) -> None:
+    html = generated(GUIDED)[LISTS["guide-names"]]().html
+    own = {one.id: one.own for one in name_lists(collection().reference) if one.own}
+    assert own.keys() == {"concepts", "themes", "materials", "cautions", "words"}
+    assert all(f"site_data/{name}.yaml" in html for name in own)
+    (tmp_path / "site_data").mkdir()
+    shutil.copy(PROJECT / "site_data/site.yaml", tmp_path / "site_data")
+    for name, text in own.items():
+        entry = yaml.safe_load(text)
+        entry[name][0]["word" if name == "words" else "id"] = "kelp"
+        (tmp_path / "site_data" / f"{name}.yaml").write_text(yaml.safe_dump(entry, sort_keys=False), encoding="utf-8")
+    read = read_reference(tmp_path)
+    assert all("kelp" in listed for listed in (read.concepts, read.themes, read.materials, read.cautions, read.words))

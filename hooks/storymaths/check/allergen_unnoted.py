@@ -14,12 +14,12 @@ RULE = Rule(
     name="allergen-unnoted",
     says="A page that uses food, or a thing that holds one of the fourteen allergens, carries an allergy note.",
     why="A child may react to food that is only handled, and to foods outside the fourteen.",
-    source="Annex II to Regulation (EU) No 1169/2011 (the fourteen); allergens of each thing in site_data/materials.yaml.",
+    source="Annex II to Regulation (EU) No 1169/2011 (the fourteen); the allergens of each thing stand with it in the list of things.",
     wrong="materials: [{item: bread-slice}] … cautions: []",
     right="materials: [{item: bread-slice}] … cautions: [{risk: allergens, note: …}]",
 )
 CAUTION = "allergens"
-_FIX = "add to cautions: {risk: allergens, note: whose plans to check, and what to use instead}."
+_FIX = 'add under cautions:  - {risk: allergens, note: "whose plans to check, and what to use instead"}'
 
 
 def check(collection: Collection) -> Iterator[Problem]:

@@ -14,7 +14,7 @@ RULE = Rule(
     name="file-name-unusable",
     says="Files and folders are named in small letters, digits and single hyphens, with one dot before the ending.",
     why="Names become addresses; some systems take Page-1 and page-1 for one, and some will not open a file called con.",
-    source="Reserved names: Microsoft, Naming Files, Paths, and Namespaces. The rest is a rule of this collection.",
+    source="Reserved names: Microsoft, Naming Files, Paths, and Namespaces. The rest is a rule of the program, storymaths.",
     wrong="Session 1 (new).md",
     right="session-1.md",
 )

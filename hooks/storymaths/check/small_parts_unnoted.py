@@ -16,13 +16,13 @@ RULE = Rule(
     says="A page that uses a thing which is, or may be, a small part carries a small-parts note.",
     why="What goes wholly inside the test cylinder can close the throat of a child under three; "
     "homes and classrooms have visitors of that age.",
-    source="16 CFR 1501.4 and Figure 1 (USA, Consumer Product Safety Commission), worked out from sizes in "
-    "site_data/materials.yaml.",
+    source="16 CFR 1501.4 and Figure 1 (USA, Consumer Product Safety Commission), worked out from the sizes "
+    "in the list of things.",
     wrong="materials: [{item: interlocking-cube}] … cautions: []",
     right="materials: [{item: interlocking-cube}] … cautions: [{risk: small-parts, note: …}]",
 )
 CAUTION = "small-parts"
-_FIX = "add to cautions: {risk: small-parts, note: how they are counted out and in, and kept from under-threes}."
+_FIX = 'add under cautions:  - {risk: small-parts, note: "how they are counted out and in, and kept from under-threes"}'
 
 
 def check(collection: Collection) -> Iterator[Problem]:

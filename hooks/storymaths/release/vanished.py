@@ -32,7 +32,8 @@ def check(before: Mapping[str, str], now: Mapping[str, str], today: datetime.dat
         yield RULE.problem(
             Place("site_data/moved.yaml"),
             f'{address} ("{title}") was published, and is gone.{near}',
-            f"write under moved: in site_data/moved.yaml  - {{from: {_source(address)}, to: {_source(target) or '…'}, "
+            "write under moved: in site_data/moved.yaml (make that file if you have none)  "
+            f"- {{from: {_source(address)}, to: {_source(target) or '…'}, "
             f"since: {today.isoformat()}}}  or, if nothing took its place, retired: and see: in place of to:",
         )
 
