@@ -19,7 +19,7 @@ RULE = Rule(
     right="materials: [{item: bread-slice}] … cautions: [{risk: allergens, note: …}]",
 )
 CAUTION = "allergens"
-_FIX = 'add under cautions:  - {risk: allergens, note: "whose plans to check, and what to use instead"}'
+_FIX = 'write under cautions:, in place of [ ] if it has that,  - {risk: allergens, note: "whose plans to check, and what to use instead"}'
 
 
 def check(collection: Collection) -> Iterator[Problem]:

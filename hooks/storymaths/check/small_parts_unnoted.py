@@ -22,7 +22,10 @@ RULE = Rule(
     right="materials: [{item: interlocking-cube}] … cautions: [{risk: small-parts, note: …}]",
 )
 CAUTION = "small-parts"
-_FIX = 'add under cautions:  - {risk: small-parts, note: "how they are counted out and in, and kept from under-threes"}'
+_FIX = (
+    'write under cautions:, in place of [ ] if it has that,  - {risk: small-parts, note: "how they are counted out and '
+    'in, and kept from under-threes"}'
+)
 
 
 def check(collection: Collection) -> Iterator[Problem]:

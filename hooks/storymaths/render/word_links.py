@@ -47,7 +47,7 @@ class WordFinder:
         parts, end, present = [], 0, words_of(html.lower())
         for start, form in self._uses(html):
             word = self.by_form[form]
-            if word is None or (word.only_with and present.isdisjoint(word.only_with)):
+            if word is None or not word.is_meant_among(present):
                 continue
             if start >= end and word.word not in found:
                 found[word.word] = word
