@@ -71,3 +71,15 @@ def test_a_record_that_cannot_be_read_is_told_once_whatever_names_its_facts(slip
         whole = collection_with({record: text_of(record).replace(*slip, 1), **texts})
         problems = without_echoes(check_all(print_names(whole)))
         assert [source_of(problem.place.path) for problem in problems] == [record], problems
+
+
+@pytest.mark.parametrize("risk", ["small-parts", "trapped-fingers"])
+def test_the_note_that_a_fix_gives_can_be_pasted_and_is_then_still_to_be_written(risk: str) -> None:
+    source = "books/cliff-house-lift/session-2.md"
+    found = re.search(rf"  - risk: {risk}\n    note: .*\n", text_of(source))
+    assert found
+    (problem,) = problems_with({source: text_of(source).replace(found[0], "")})
+    item = re.search(r"- \{.*?\}", problem.fix)
+    assert item
+    pasted = problems_with({source: text_of(source).replace(found[0], f"  {item[0]}\n")})
+    assert [one.rule for one in pasted] == ["starter-unfilled"]

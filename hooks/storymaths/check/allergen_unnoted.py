@@ -19,12 +19,13 @@ RULE = Rule(
     right="materials: [{item: bread-slice}] … cautions: [{risk: allergens, note: …}]",
 )
 CAUTION = "allergens"
-_FIX = 'write under cautions:, in place of [ ] if it has that,  - {risk: allergens, note: "whose plans to check, and what to use instead"}'
+_SUCH_AS = "whose plans to check, and what to use instead"
 
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the first food or allergen of each page without the note."""
     named = ThingsInProse(collection.reference)
+    fix = f"{collection.reference.cautions[CAUTION].how_to_note}: {_SUCH_AS}."
     for page in pages_of_doing(collection):
         if CAUTION in notes_on(page):
             continue
@@ -34,7 +35,7 @@ def check(collection: Collection) -> Iterator[Problem]:
                 yield RULE.problem(
                     page.place(*loc),
                     f"The page uses {material.plural} (allergens: {holds}) and has no allergy note.",
-                    _FIX,
+                    fix,
                 )
                 break
         else:
@@ -44,6 +45,6 @@ def check(collection: Collection) -> Iterator[Problem]:
                     yield RULE.problem(
                         page.place_in_prose(handled.start, handled.words),
                         f'The page says "{handled.words}" (allergens: {holds}) and has no allergy note.',
-                        _FIX,
+                        fix,
                     )
                     break

@@ -58,5 +58,5 @@ def _problem(place: Place, reason: str, caution: Caution) -> Problem:
     return RULE.problem(
         place,
         f'{reason}, and the page has no note on "{caution.id}" ({caution.name.lower()}).',
-        f'write under cautions:, in place of [ ] if it has that,  - {{risk: {caution.id}, note: "what the adult does about it"}}',
+        f"{caution.how_to_note}.",
     )
