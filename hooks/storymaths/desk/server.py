@@ -68,8 +68,10 @@ def take_port(listening: socket.socket, port: int) -> None:
     Elsewhere reuse is what lets a port be had again at once. On Windows it would let another program have the same one
     (Microsoft, Using SO_REUSEADDR and SO_EXCLUSIVEADDRUSE).
     """
-    reuse = socket.SO_EXCLUSIVEADDRUSE if sys.platform == "win32" else socket.SO_REUSEADDR
-    listening.setsockopt(socket.SOL_SOCKET, reuse, 1)
+    if sys.platform == "win32":
+        listening.setsockopt(socket.SOL_SOCKET, socket.SO_EXCLUSIVEADDRUSE, 1)
+    else:
+        listening.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
     listening.bind((HOST, port))
 
 
