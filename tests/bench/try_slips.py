@@ -28,7 +28,7 @@ from project import ROOT, copy_of_project
 from serving.test_slips import SLIPS, TOLD, Slip, made, name_of, problems_on
 from storymaths.model.address import html_of, source_of
 
-WAIT = 90.0
+WAIT = 300.0
 """Seconds after which a page that has not come, or not changed, counts as one that hangs."""
 COMMANDS = {"mkdocs": ["mkdocs", "serve", "--dev-addr"], "storymaths": ["storymaths", "serve", "--port"]}
 
