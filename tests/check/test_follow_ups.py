@@ -83,3 +83,12 @@ def test_the_note_that_a_fix_gives_can_be_pasted_and_is_then_still_to_be_written
     assert item
     pasted = problems_with({source: text_of(source).replace(found[0], f"  {item[0]}\n")})
     assert [one.rule for one in pasted] == ["starter-unfilled"]
+
+
+def test_a_name_that_is_wrong_is_told_beside_whatever_is_wrong_with_the_record() -> None:
+    record, session = "books/cliff-house-lift/index.md", "books/cliff-house-lift/session-2.md"
+    named = text_of(session).replace("Read page 8 and talk", "Camel is [[camel.mas]]. Read page 8 and talk", 1)
+    linked = text_of(record).rstrip() + "\n\n[See](nowhere.md)\n"
+    whole = collection_with({record: linked, session: named})
+    problems = without_echoes(check_all(print_names(whole)))
+    assert {problem.rule for problem in problems} == {"link-broken", "name-unknown"}

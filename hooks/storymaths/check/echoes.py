@@ -66,13 +66,14 @@ def _of_a_short_book(problems: Collection[Problem]) -> Iterator[Problem]:
 def _of_a_book_unread(problems: Collection[Problem]) -> Iterator[Problem]:
     """What is said of names in a text where the record of their book, or the activity, is told of by itself."""
     without_cast = {problem.place.path for problem in problems if problem.message == NO_CAST}
+    unread = {_book(problem) for problem in problems if problem.message == NO_CAST}
     records = [p for p in problems if p.rule == "book-unknown" or basename(p.place.path) == "index.md"]
     told = {_book(problem) for problem in records if problem.place.path.startswith("content/books/")}
     unsolved = {_book(problem) for problem in problems if problem.rule.startswith("activity-")}
     for problem in problems:
         names_facts = problem.place.path in without_cast or "[[" in problem.message
         follows = names_facts and problem not in records
-        if (follows and _book(problem) in told) or (
+        if (follows and _book(problem) in told & unread) or (
             problem.message.endswith(NOT_WORKED_OUT) and _book(problem) in told | unsolved
         ):
             yield problem

@@ -90,6 +90,7 @@ FORMATS = {"text": as_text, "json": as_json, "github": as_annotations}
 
 
 _WIDE = 40
+"""More letters than the line that counts has."""
 
 
 class ProgressLine:

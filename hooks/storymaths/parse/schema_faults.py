@@ -62,10 +62,8 @@ def faults_of(error: ValidationError, schema: type[BaseModel], raw: Mapping[str,
         if _follows_from_its_items(detail):
             continue
         fault = _fault(detail, schema, raw, locator)
-        at = (
-            fault.place.line,
-            0 if _is_in_curly_quotes(detail["input"]) else fault.place.column,
-        )  # a line of them is one slip
+        # A line of curly quotes is one slip.
+        at = (fault.place.line, 0 if _is_in_curly_quotes(detail["input"]) else fault.place.column)
         faults[at] = _joined(faults[at], fault) if at in faults else fault
     return _causes(list(faults.values()))
 
