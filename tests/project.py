@@ -76,6 +76,11 @@ def text_of(path: str) -> str:
 
 def problems_with(changed: dict[str, str], removed: tuple[str, ...] = ()) -> list[Problem]:
     """The problems of the whole content when some files hold other text, are new, or are gone."""
+    return check_all(collection_with(changed, removed))
+
+
+def collection_with(changed: dict[str, str], removed: tuple[str, ...] = ()) -> Collection:
+    """The whole content with some files that hold other text, are new, or are gone."""
     whole = collection()
     gone = {f"content/{path}" for path in (*changed, *removed)}
     pages = [page for page in whole.documents if page.path not in gone]
@@ -92,4 +97,4 @@ def problems_with(changed: dict[str, str], removed: tuple[str, ...] = ()) -> lis
             unread.append(page)
     files = (whole.files - {f"content/{path}" for path in removed}) | {f"content/{path}" for path in changed}
     pages.sort(key=lambda page: page.path)
-    return check_all(Collection(tuple(pages), tuple(unread), files, whole.reference, tuple(faults)))
+    return Collection(tuple(pages), tuple(unread), files, whole.reference, tuple(faults))

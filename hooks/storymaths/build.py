@@ -65,7 +65,8 @@ class Build:
     def _settings(self) -> SiteSettings:
         whole = self.reading.collection
         settings = whole.reference.site if whole else SiteSettings()
-        return replace(settings, url=self.address) if self.address else settings
+        shown = settings.authors_guide or self.serving
+        return replace(settings, url=self.address or settings.url, authors_guide=shown)
 
     @cached_property
     def site(self) -> Site | None:

@@ -19,7 +19,7 @@ ROOT = "https://ploverquay.example/"
 
 @pytest.fixture(scope="module")
 def root() -> etree._Element:
-    text = sitemap(Site(collection(), settings=SiteSettings(url=ROOT)))
+    text = sitemap(Site(collection(), settings=SiteSettings(url=ROOT, authors_guide=True)))
     return etree.fromstring(text.encode())
 
 

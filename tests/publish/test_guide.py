@@ -4,17 +4,25 @@ from __future__ import annotations
 
 import shutil
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import pytest
 import yaml
-from project import ROOT, collection, copy_of_project
+from project import PROJECT, ROOT, collection, copy_of_project, text_of
 from pydantic import BaseModel
 from storymaths.activities.table import KINDS
+from storymaths.build import Build
+from storymaths.check import link_broken
 from storymaths.model.address import LISTS, guide_page
+from storymaths.model.document import Document
 from storymaths.model.field_notes import notes_of
+from storymaths.model.generated_pages import FOR_AUTHORS
 from storymaths.model.page_schemas import SCHEMAS
+from storymaths.model.site_settings import SiteSettings
+from storymaths.parse.collection import read_page
+from storymaths.parse.reference import read_reference
 from storymaths.parse.schema_faults import schema_in
 from storymaths.publish.generated import generated
 from storymaths.publish.guide.fields import FieldLine, example_page, fields_of
@@ -23,8 +31,10 @@ from storymaths.publish.guide.pages import COMMONEST
 from storymaths.publish.page_kinds.kind import NotListed
 from storymaths.publish.page_kinds.table import PAGE_KINDS
 from storymaths.publish.starter_examples import with_examples
-from storymaths.reading import read_and_check
+from storymaths.reading import Reading, read_and_check
 from storymaths.render.site import Site
+
+GUIDED = Site(collection(), settings=SiteSettings(authors_guide=True))
 
 
 def front_of(kind: str) -> dict[str, Any]:
@@ -75,7 +85,7 @@ def test_every_field_of_an_activity_has_a_note(kind: str) -> None:
 def test_every_field_has_an_example_and_stands_on_its_page(kind: str) -> None:
     fields = tuple(fields_of(SCHEMAS[kind]))
     assert list(untold(fields, front_of(kind), kind)) == []
-    html = generated(Site(collection()))[guide_page(kind)]().html
+    html = generated(GUIDED)[guide_page(kind)]().html
     for field in fields:
         assert f'id="field-{field.name}"' in html
     SCHEMAS[kind].model_validate(front_of(kind))
@@ -116,12 +126,12 @@ def test_every_name_can_be_copied() -> None:
     for every in (reference.concepts, reference.themes, reference.materials, reference.cautions, reference.words):
         assert written >= every.keys()
     assert written >= {code for _, code in reference.objectives}
-    assert "interlocking-cube</code>" in generated(Site(collection()))[LISTS["guide-names"]]().html
+    assert "interlocking-cube</code>" in generated(GUIDED)[LISTS["guide-names"]]().html
 
 
 def test_the_commonest_problems_are_fifteen_and_each_says_how_it_is_mended() -> None:
     assert len(set(COMMONEST)) == 15
-    html = generated(Site(collection()))[LISTS["guide-problems"]]().html
+    html = generated(GUIDED)[LISTS["guide-problems"]]().html
     assert html.count("<dt>Right</dt>") == 15
 
 
@@ -136,8 +146,46 @@ def test_a_starter_has_a_finished_example_beside_each_text(kind: str) -> None:
 
 
 def test_the_guide_names_the_files_a_new_collection_has() -> None:
-    html = generated(Site(collection()))[LISTS["guide"]]().html
+    html = generated(GUIDED)[LISTS["guide"]]().html
     folder = ROOT / "hooks" / "storymaths" / "commands" / "collection"
     for name in ("open-on-windows.bat", "open-on-a-mac.command", "open-on-linux.sh"):
         assert (folder / name).is_file()
         assert name in html
+
+
+def test_the_guide_is_its_authors_and_no_readers_unless_she_says_so() -> None:
+    # Readers of a site are not those who write it; common practice, no source.
+    unsaid = Site(collection())
+    assert not FOR_AUTHORS & generated(unsaid).keys()
+    assert generated(GUIDED).keys() >= FOR_AUTHORS
+    site = collection().reference.site
+    for shown, serving in ((False, False), (False, True), (True, False)):
+        reference = replace(collection().reference, site=replace(site, authors_guide=shown))
+        build = Build(PROJECT, Reading(replace(collection(), reference=reference), ()), serving=serving, offered={})
+        assert ("guide/index.html" in build.page("credits.md")) == (shown or serving)
+        assert ("guide/index.md" in build.pages) == (shown or serving)
+
+
+def test_a_link_to_a_guide_that_readers_do_not_get_is_broken() -> None:
+    site = replace(collection().reference.site, authors_guide=False)
+    text = text_of("about-the-quay.md") + "\n[How it is written](guide/index.md)\n"
+    page = read_page("content/about-the-quay.md", text.encode(), collection().reference.limits.files)
+    assert isinstance(page, Document)
+    linking = replace(collection(), documents=(*collection().documents, page))
+    assert not list(link_broken.check(linking))
+    assert list(link_broken.check(replace(linking, reference=replace(linking.reference, site=site))))
+
+
+def test_an_entry_of_ones_own_can_be_written_as_the_guide_shows(tmp_path: Path) -> None:
+    html = generated(GUIDED)[LISTS["guide-names"]]().html
+    own = {one.id: one.own for one in name_lists(collection().reference) if one.own}
+    assert own.keys() == {"concepts", "themes", "materials", "cautions", "words"}
+    assert all(f"site_data/{name}.yaml" in html for name in own)
+    (tmp_path / "site_data").mkdir()
+    shutil.copy(PROJECT / "site_data/site.yaml", tmp_path / "site_data")
+    for name, text in own.items():
+        entry = yaml.safe_load(text)
+        entry[name][0]["word" if name == "words" else "id"] = "kelp"
+        (tmp_path / "site_data" / f"{name}.yaml").write_text(yaml.safe_dump(entry, sort_keys=False), encoding="utf-8")
+    read = read_reference(tmp_path)
+    assert all("kelp" in listed for listed in (read.concepts, read.themes, read.materials, read.cautions, read.words))

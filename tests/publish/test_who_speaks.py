@@ -11,9 +11,10 @@ import pypdfium2
 import pytest
 import yaml
 from command import storymaths
-from project import PROJECT, ROOT, copy_of_project
-from storymaths.model.site_settings import SiteSettings
+from project import PROJECT, ROOT, collection, copy_of_project
+from storymaths.model.site_settings import Doors, FrontWords, SiteSettings
 from storymaths.pipeline import build_site
+from storymaths.publish.generated import generated
 from storymaths.publish.pack.first_page import _PROGRAM_LICENCE
 from storymaths.publish.sheets import sheets_of
 from storymaths.reading import read_and_check
@@ -139,3 +140,17 @@ def test_the_program_is_under_the_licence_of_the_repository() -> None:
 def test_a_site_that_says_little_of_itself_has_the_program_look() -> None:
     settings = SiteSettings()
     assert (settings.colours, settings.mark, settings.language) == ("harbour", None, "en-GB")
+
+
+def test_the_doors_of_the_first_page_say_what_its_publisher_has_them_say() -> None:
+    def front(**doors: object) -> str:
+        settings = SiteSettings(front=FrontWords(doors=Doors.model_validate(doors)))
+        return generated(Site(collection(), settings=settings))["index.md"]().html
+
+    assert "I publish and plan" in front()
+    other = front(teach={"name": "For my schools", "says": "Ideas by year."}, without=["plan"], houses=False)
+    assert "For my schools" in other
+    assert "Ideas by year." in other
+    assert "I publish and plan" not in other
+    assert 'class="house-top"' not in other
+    assert 'class="houses' not in front(without=["teach", "home", "plan"])

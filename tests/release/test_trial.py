@@ -108,7 +108,7 @@ def test_sizes(tmp_path: Path) -> None:
     assert [(problem.rule, problem.place.path) for problem in problems] == [
         ("published-too-large", "a.pdf"),
         ("published-too-large", SESSION),
-        ("published-too-large", "site_data/limits.yaml"),
+        ("published-too-large", "site"),
     ]
     assert reference().limits.published.page_bytes > 0
 

@@ -1,4 +1,4 @@
-"""What stands for pictures: a cover set in type and tokens, the same for the same book, told apart and easy to read."""
+"""What stands for pictures: a card and tokens, the same for the same book, told apart and easy to read."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ from storymaths.model.session import Reading
 from storymaths.model.token import token_of
 from storymaths.parse.drawing import faults_in_drawing
 from storymaths.publish.sheets import _drawings
-from storymaths.render.in_type.cover import INK, LANDS, LIGHT, cover_in_type
+from storymaths.render.in_type.card import INK, LIGHT, TINTS, book_card
 from storymaths.render.in_type.drawings import drawings_in_type
 from storymaths.render.in_type.letters import lines_of, outline, width
 from storymaths.render.in_type.token import PAPER, token_drawing
@@ -26,8 +26,8 @@ NAMES = [f"{letter}{letter.lower()}{vowel}n" for letter in "BCDFGHJK" for vowel 
 BOOK = "books/ferry-fare/index.md"
 
 
-def a_book(title: str = "A Gate in the Hedge") -> Book:
-    return Book.model_construct(title=title, story_by="L. Oke", pictures_by="P. Wren")
+def a_book(title: str = "A Gate in the Hedge", rights: str = "in-copyright") -> Book:
+    return Book.model_construct(title=title, story_by="L. Oke", pictures_by="P. Wren", rights=rights)
 
 
 def without_pictures(rights: str = "own") -> str:
@@ -48,20 +48,25 @@ def test_a_book_without_a_picture_is_in_order() -> None:
     assert problems_with({BOOK: without_pictures()}) == []
 
 
-def test_a_cover_is_the_same_for_the_same_book_and_another_for_another() -> None:
+def test_a_card_is_the_same_for_the_same_book_and_another_for_another() -> None:
     ids = [f"a-book-{number}" for number in range(60)]
-    drawn = {name: cover_in_type(name, a_book(), ["Home"]) for name in ids}
-    assert drawn == {name: cover_in_type(name, a_book(), ["Home"]) for name in ids}
+    drawn = {name: book_card(name, a_book()) for name in ids}
+    assert drawn == {name: book_card(name, a_book()) for name in ids}
     assert len(set(drawn.values())) == len(ids)
 
 
 @pytest.mark.parametrize(
     "title", ["Hush", "Six Pegs in a Row", "An Extraordinarily Long Tale of a Goose " * 3, "é ≠ 中"]
 )
-def test_a_cover_can_be_used_as_any_drawing_can(title: str) -> None:
-    drawn = cover_in_type("a", a_book(title), ["Secrets and surprises", "Growing things", "The sea"])
+def test_a_card_can_be_used_as_any_drawing_can(title: str) -> None:
+    drawn = book_card("a", a_book(title))
     assert faults_in_drawing("", drawn) == []
     assert drawn.isascii()  # letters are outlines: no typeface has to be there
+
+
+def test_a_card_says_that_the_book_is_needed_and_that_our_own_is_not() -> None:
+    said = {rights: book_card("a", a_book(rights=rights)) for rights in ("in-copyright", "public-domain", "own")}
+    assert said["in-copyright"] == said["public-domain"] != said["own"]
 
 
 def test_words_stay_within_the_room_they_are_given() -> None:
@@ -71,11 +76,11 @@ def test_words_stay_within_the_room_they_are_given() -> None:
     assert outline("a", 0, 0, 20).startswith("M")
 
 
-def test_the_words_of_a_cover_have_contrast_enough() -> None:
+def test_the_words_of_a_card_have_contrast_enough() -> None:
     # WCAG 2.2, 1.4.3 (AA) and 1.4.6 (AAA); the same by day and by night, since drawings keep their own paper.
-    for sky, _, (_, _, near) in LANDS:
-        assert contrast(INK, sky) >= 7
-        assert contrast(LIGHT, near) >= 7
+    for paper, band in TINTS:
+        assert contrast(INK, paper) >= 7
+        assert contrast(LIGHT, band) >= 7
     assert contrast(INK, PAPER) >= 7
 
 

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import re
+
+import pytest
+from project import reference
 from storymaths.model.concept import Word
 from storymaths.render.word_links import WordFinder
 
@@ -29,3 +33,25 @@ def test_links_headings_and_attributes_are_left_alone() -> None:
 
 def test_everyday_words_and_parts_of_words_are_left_alone() -> None:
     assert FINDER.mark("<p>A big shareholder.</p>")[1] == []
+
+
+@pytest.mark.parametrize(
+    ("text", "marked"),
+    [
+        # Everyday talk, and the same words of the subject; common practice, no source.
+        ("Show the little ones the tens and the ones.", ["tens", "ones"]),
+        ("Give the red ones to the class.", []),
+        ("The ones that are left go back.", []),
+        ("The whole cast comes, and the whole class claps.", []),
+        ("The whole is 7 and one part is 3.", ["whole"]),
+        ("Even the goose came, and even if it rained.", []),
+        ("Is 8 an even number?", ["even"]),
+        ("Which is the odd one out? Wait half an hour.", []),
+        ("Half of 8 is 4, an hour on the clock.", ["Half", "hour"]),
+        ("Read for ten minutes, in a circle.", []),
+        ("The little\nones sat down. Tens first.", ["Tens"]),
+    ],
+)
+def test_everyday_talk_is_not_explained(text: str, marked: list[str]) -> None:
+    html = WordFinder.of(reference().words.values()).mark(f"<p>{text}</p>")[0]
+    assert re.findall(r'<a class="word"[^>]*>([^<]*)</a>', html) == marked

@@ -73,7 +73,7 @@ BEYOND_YEAR = Rule(
     name="activity-beyond-year",
     says="The numbers, signs and units of an activity are within the reach of its year.",
     why="The task must be about its idea and not about numbers nobody has met.",
-    source="Programmes of study, key stages 1 and 2 (DfE, 2013); site_data/years.yaml.",
+    source="Programmes of study, key stages 1 and 2 (DfE, 2013); the page of each year.",
     wrong="year 1: masses that add to 34",
     right="year 1: masses that add to no more than 20",
 )

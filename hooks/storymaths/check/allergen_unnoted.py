@@ -14,17 +14,18 @@ RULE = Rule(
     name="allergen-unnoted",
     says="A page that uses food, or a thing that holds one of the fourteen allergens, carries an allergy note.",
     why="A child may react to food that is only handled, and to foods outside the fourteen.",
-    source="Annex II to Regulation (EU) No 1169/2011 (the fourteen); allergens of each thing in site_data/materials.yaml.",
+    source="Annex II to Regulation (EU) No 1169/2011 (the fourteen); the allergens of each thing stand with it in the list of things.",
     wrong="materials: [{item: bread-slice}] … cautions: []",
     right="materials: [{item: bread-slice}] … cautions: [{risk: allergens, note: …}]",
 )
 CAUTION = "allergens"
-_FIX = "add to cautions: {risk: allergens, note: whose plans to check, and what to use instead}."
+_SUCH_AS = "whose plans to check, and what to use instead"
 
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the first food or allergen of each page without the note."""
     named = ThingsInProse(collection.reference)
+    fix = f"{collection.reference.cautions[CAUTION].how_to_note}: {_SUCH_AS}."
     for page in pages_of_doing(collection):
         if CAUTION in notes_on(page):
             continue
@@ -34,7 +35,7 @@ def check(collection: Collection) -> Iterator[Problem]:
                 yield RULE.problem(
                     page.place(*loc),
                     f"The page uses {material.plural} (allergens: {holds}) and has no allergy note.",
-                    _FIX,
+                    fix,
                 )
                 break
         else:
@@ -44,6 +45,6 @@ def check(collection: Collection) -> Iterator[Problem]:
                     yield RULE.problem(
                         page.place_in_prose(handled.start, handled.words),
                         f'The page says "{handled.words}" (allergens: {holds}) and has no allergy note.',
-                        _FIX,
+                        fix,
                     )
                     break

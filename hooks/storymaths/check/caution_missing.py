@@ -16,9 +16,9 @@ RULE = Rule(
     name="caution-missing",
     says="A page that uses something that can hurt carries a note on it.",
     why="An adult with ten minutes will not think of it unless the page does.",
-    source="Each caution names its own source: site_data/cautions.yaml.",
+    source="Each caution names its own source, on the page Safety and care.",
     wrong="materials: [{item: scissors}] … cautions: []",
-    right="materials: [{item: scissors}] … cautions: [{risk: scissors, note: Round-ended, counted out and in.}]",
+    right='materials: [{item: scissors}] … cautions: [{risk: scissors, note: "Round-ended, counted out and in."}]',
 )
 
 
@@ -58,5 +58,5 @@ def _problem(place: Place, reason: str, caution: Caution) -> Problem:
     return RULE.problem(
         place,
         f'{reason}, and the page has no note on "{caution.id}" ({caution.name.lower()}).',
-        f"add to cautions: {{risk: {caution.id}, note: what the adult does about it}}.",
+        f"{caution.how_to_note}.",
     )

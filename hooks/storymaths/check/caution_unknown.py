@@ -11,7 +11,7 @@ from .named_ids import not_listed
 
 RULE = Rule(
     name="caution-unknown",
-    says="A caution that is named is a risk in site_data/cautions.yaml.",
+    says="A caution that is named is on the list of risks.",
     why="The standard line printed beside a note comes from the list.",
     source=HOUSE_RULE,
     wrong="risk: small-part",

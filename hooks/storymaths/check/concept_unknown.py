@@ -11,7 +11,7 @@ from .named_ids import not_listed
 
 RULE = Rule(
     name="concept-unknown",
-    says="A concept that is named is an idea, as in site_data/concepts.yaml.",
+    says="A concept that is named is on the list of ideas.",
     why="Pages are found by their concepts; one that is not in the tree is found by nobody.",
     source=HOUSE_RULE,
     wrong="concepts: [equalitty]",

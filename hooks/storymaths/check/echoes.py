@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterator
 from posixpath import basename, dirname
 
+from ..model.names import NO_CAST, NOT_WORKED_OUT
 from ..model.problem import Problem
 
 Reach = Callable[[Problem], tuple[str, int]]
@@ -44,7 +45,7 @@ _OF_PAGES = ("page-outside-book", "lesson-contradicted", "stop-outside-reading",
 
 def without_echoes(problems: Collection[Problem]) -> set[Problem]:
     """The problems without those that follow from another of them."""
-    return {*problems} - {*_echoes(problems)} - {*_of_a_short_book(problems)}
+    return {*problems} - {*_echoes(problems)} - {*_of_a_short_book(problems)} - {*_of_a_book_unread(problems)}
 
 
 def _echoes(problems: Collection[Problem]) -> Iterator[Problem]:
@@ -60,3 +61,19 @@ def _of_a_short_book(problems: Collection[Problem]) -> Iterator[Problem]:
     for folder in {_book(problem) for problem in own}:
         first = min(problem for problem in own if _book(problem) == folder)
         yield from (p for p in problems if p.rule in _OF_PAGES and _book(p) == folder and p != first)
+
+
+def _of_a_book_unread(problems: Collection[Problem]) -> Iterator[Problem]:
+    """What is said of names in a text where the record of their book, or the activity, is told of by itself."""
+    without_cast = {problem.place.path for problem in problems if problem.message == NO_CAST}
+    unread = {_book(problem) for problem in problems if problem.message == NO_CAST}
+    records = [p for p in problems if p.rule == "book-unknown" or basename(p.place.path) == "index.md"]
+    told = {_book(problem) for problem in records if problem.place.path.startswith("content/books/")}
+    unsolved = {_book(problem) for problem in problems if problem.rule.startswith("activity-")}
+    for problem in problems:
+        names_facts = problem.place.path in without_cast or "[[" in problem.message
+        follows = names_facts and problem not in records
+        if (follows and _book(problem) in told & unread) or (
+            problem.message.endswith(NOT_WORKED_OUT) and _book(problem) in told | unsolved
+        ):
+            yield problem

@@ -14,7 +14,7 @@ RULE = Rule(
     name="file-name-unusable",
     says="Files and folders are named in small letters, digits and single hyphens, with one dot before the ending.",
     why="Names become addresses; some systems take Page-1 and page-1 for one, and some will not open a file called con.",
-    source="Reserved names: Microsoft, Naming Files, Paths, and Namespaces. The rest is a rule of this collection.",
+    source="Reserved names: Microsoft, Naming Files, Paths, and Namespaces. The rest is a rule of the program, storymaths.",
     wrong="Session 1 (new).md",
     right="session-1.md",
 )
@@ -24,7 +24,8 @@ _LONGEST = 80
 
 
 def check(collection: Collection) -> Iterator[Problem]:
-    """A problem for each file whose own name, or the name of a folder it is in, cannot be used."""
+    """A problem for each file whose own name, or the name of a folder it is in, cannot be used; and for each id of a list
+    that has a page of its own."""
     for path in sorted(collection.files):
         *folders, file = source_of(path).split("/")
         name, dot, ending = file.rpartition(".")
@@ -36,6 +37,15 @@ def check(collection: Collection) -> Iterator[Problem]:
                     f"rename it under {CONTENT}: small letters, digits and hyphens, such as session-1.md.",
                 )
                 break
+    reference = collection.reference
+    for file, ids in (("concepts", reference.concepts), ("themes", reference.themes)):
+        for index, name in enumerate(ids):
+            if wrong := wrong_with_name(name):
+                yield RULE.problem(
+                    reference.locators[f"{file}.yaml"].place((file, index, "id")),
+                    f'The page of "{name}" would have that name, and it {wrong}.',
+                    "give it another id.",
+                )
 
 
 def wrong_with_name(part: str) -> str:

@@ -25,5 +25,5 @@ def check(collection: Collection) -> Iterator[Problem]:
         yield RULE.problem(
             fault.place,
             f"This file could not be used: {fault.detail}.",
-            "put a file of the right sort and size here, or take it out; limits are in site_data/limits.yaml.",
+            "put a file of the right sort and size here, or take it out.",
         )

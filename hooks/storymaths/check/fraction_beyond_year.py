@@ -15,7 +15,7 @@ RULE = Rule(
     name="fraction-beyond-year",
     says="Fractions are of kinds the year has met.",
     why="A half and a quarter come first; a fifth in Year 1 is a word without a meaning.",
-    source="Programmes of study, key stages 1 and 2 (DfE, 2013), fractions; site_data/years.yaml.",
+    source="Programmes of study, key stages 1 and 2 (DfE, 2013), fractions; the page of each year.",
     wrong="year: 1 … Take 1/3 of the shells.",
     right="year: 1 … Take 1/2 of the shells.",
 )

@@ -18,7 +18,7 @@ from ..parse.reading_level import count_words, reading_grade
 
 RULE = Rule(
     name="home-too-hard",
-    says="Each passage of a home page reads at or under the grade in site_data/limits.yaml, with a grade of slack.",
+    says="Each passage of a home page reads at or under the grade that is the limit, with a grade of slack.",
     why="A parent reads it with one eye on the pan.",
     source="Flesch–Kincaid grade: Kincaid and others, Research Branch Report 8-75 (US Navy, 1975). The limit is ours.",
     wrong="Subsequently endeavour to establish equivalence between the respective receptacles.",

@@ -63,7 +63,7 @@ class _Leads:
 
     def __init__(self, collection: Collection) -> None:
         self._collection = collection
-        self._generated = frozenset(collection.generated_pages)
+        self._generated = frozenset(collection.published_pages)
         self._pages = {page.source: page for page in collection.documents}
         self._unread = {page.source for page in collection.unread}
         self._files = {source_of(file) for file in collection.files}

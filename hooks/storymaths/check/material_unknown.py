@@ -11,7 +11,7 @@ from .named_ids import not_listed
 
 RULE = Rule(
     name="material-unknown",
-    says="A material that is named is something in site_data/materials.yaml.",
+    says="A material that is named is on the list of things.",
     why="Sizes, allergens and what to use at home come from the list; a thing that is not in it is not thought through.",
     source=HOUSE_RULE,
     wrong="item: bucket-balence",

@@ -27,7 +27,7 @@ def check(collection: Collection) -> Iterator[Problem]:
         return
     pages = {page.source for page in collection.without_drafts().documents}
     pages.update(page.source for page in collection.unread)
-    pages.update(collection.without_drafts().generated_pages)
+    pages.update(collection.without_drafts().published_pages)
     for was, moved in reference.moved.items():
         place, target = reference.moved_places[was], moved.leads_to
         if was in pages:

@@ -20,5 +20,6 @@ def not_listed(rule: Rule, collection: Collection, file: ListName, known: Names[
                 yield rule.problem(
                     page.place(*loc),
                     f'"{name}" is not in the list of {file}.' + did_you_mean(name, known),
-                    f"use a name from site_data/{file}.yaml, or add this one there.",
+                    f"use a name from Names to copy, in the authors' guide, or add one of your own in site_data/{file}.yaml: "
+                    "make that file if you have none. The guide shows what an entry looks like.",
                 )

@@ -20,7 +20,7 @@ RULE = Rule(
     says="The numbers pupils meet are within the reach of their year: size, decimals, numbers below zero, "
     "and what is added and taken away.",
     why="A number beyond the year turns a lesson on one idea into a lesson on two.",
-    source="Programmes of study, key stages 1 and 2 (DfE, 2013); early learning goals (DfE, 2021); site_data/years.yaml.",
+    source="Programmes of study, key stages 1 and 2 (DfE, 2013); early learning goals (DfE, 2021); the page of each year.",
     wrong="year: 2 … Make 250 with the cards.",
     right="year: 2 … Make 25 with the cards.",
 )

@@ -13,7 +13,7 @@ from .codes_named import NamedCode, codes_named
 
 RULE = Rule(
     name="objective-part-unknown",
-    says="Where an objective has parts, a session says which of them it teaches, by their names in site_data/curricula.",
+    says="Where an objective has parts, a session says which of them it teaches, by the names that its page gives them.",
     why="“Taught” means every part; an objective named whole for the sake of one part is what a school would trust in vain.",
     source=HOUSE_RULE,
     wrong="england-content-domain: [2N1]",

@@ -14,7 +14,7 @@ RULE = Rule(
     name="objective-unknown",
     says="An objective code is one of its framework's.",
     why="Coverage is worked out from codes; a wrong one claims what is not taught.",
-    source="The published codes, with their documents, in site_data/curricula.",
+    source="The published codes, with their documents, on the page Objectives.",
     wrong="england-content-domain: [2C44]",
     right="england-content-domain: [2C4]",
 )

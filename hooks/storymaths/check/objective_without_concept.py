@@ -10,7 +10,7 @@ from ..model.rule import HOUSE_RULE, Rule
 
 RULE = Rule(
     name="objective-without-concept",
-    says="Every objective of a curriculum is taught by a concept, in site_data/concepts.yaml.",
+    says="Every objective of a curriculum is taught by a concept.",
     why="Teachers look for an idea; an objective that belongs to none cannot be found, and its gap is not seen.",
     source=HOUSE_RULE,
     wrong="an objective 2C12 in site_data/curricula/, and no concept with england-content-domain: [2C12]",
@@ -33,5 +33,6 @@ def check(collection: Collection) -> Iterator[Problem]:
                 yield RULE.problem(
                     reference.locators[f"curricula/{framework.id}.yaml"].place(("objectives", index)),
                     f"No concept teaches {objective.code}, “{objective.says}”.",
-                    f"name it in site_data/concepts.yaml, under a concept's objectives: {framework.id}: [{objective.code}].",
+                    f"name it with the idea that teaches it, in site_data/concepts.yaml (make that file if you have none), as in "
+                    f"concepts: [{{id: counting, objectives: {{{framework.id}: [{objective.code}]}}}}].",
                 )

@@ -15,8 +15,8 @@ from .codes_named import codes_named
 
 RULE = Rule(
     name="objective-without-trace",
-    says="What a session says it teaches leaves a trace in it: one of the words or signs that site_data/curricula has "
-    "beside the part.",
+    says="What a session says it teaches leaves a trace in it: one of the words or signs that stand beside "
+    "the part in the list of objectives.",
     why="Counting in threes is not taught where nobody says “threes”; a claim without a trace is a slip or a wish.",
     source=HOUSE_RULE,
     wrong="2N1: [tens, threes], in a session that counts in tens alone",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..model.address import CONTENT, source_of
-from ..model.book import COVER_IN_TYPE
+from ..model.book import BOOK_CARD
 from ..model.collection import Collection
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
@@ -28,7 +28,7 @@ def check(collection: Collection) -> Iterator[Problem]:
     drawn = {
         CONTENT + page.beside(name)
         for page in collection.books.values()
-        for name in (COVER_IN_TYPE, *(f"token-{character.id}.svg" for character in page.fields.cast))
+        for name in (BOOK_CARD, *(f"token-{character.id}.svg" for character in page.fields.cast))
     }
     for path in sorted(collection.files):
         source = source_of(path)

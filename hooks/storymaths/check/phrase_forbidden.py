@@ -13,7 +13,7 @@ RULE = Rule(
     name="phrase-forbidden",
     says="No page asks for what no note can put right: filming children, copying pages of a book, calling a thing safe.",
     why="Some things are the school's or the law's to decide, not a lesson plan's.",
-    source="Each caution names its own source: site_data/cautions.yaml.",
+    source="Each caution names its own source, on the page Safety and care.",
     wrong="Photocopy the page for each child.",
     right="Draw your own picture of the page.",
 )

@@ -16,7 +16,7 @@ RULE = Rule(
     says="The words quoted from a book in copyright, over all its pages here, stay within the limit.",
     why="Quotation is for pointing at a book, not for standing in its place.",
     source="Copyright, Designs and Patents Act 1988, section 30(1ZA): no more than needed, acknowledged. The figure "
-    "is ours: site_data/limits.yaml.",
+    "is the program's own.",
     wrong="> forty words copied from the book",
     right="> four words copied from the book",
 )

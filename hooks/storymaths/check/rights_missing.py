@@ -50,7 +50,7 @@ def check(collection: Collection) -> Iterator[Problem]:
                     page.place(*loc),
                     f"{picture} stands for a book in copyright. The pictures of a book, its cover among them, are its "
                     "publisher's, and may not be on the site.",
-                    "take it out: a cover set in type and tokens for the cast stand there. If it is your own photograph or "
+                    "take it out: a card with the title and tokens for the cast stand there. If it is your own photograph or "
                     "drawing of a toy or of objects, say so beside it: shows: toy, or shows: objects.",
                 )
             if book in collection.stories:

@@ -16,18 +16,19 @@ RULE = Rule(
     says="A page that uses a thing which is, or may be, a small part carries a small-parts note.",
     why="What goes wholly inside the test cylinder can close the throat of a child under three; "
     "homes and classrooms have visitors of that age.",
-    source="16 CFR 1501.4 and Figure 1 (USA, Consumer Product Safety Commission), worked out from sizes in "
-    "site_data/materials.yaml.",
+    source="16 CFR 1501.4 and Figure 1 (USA, Consumer Product Safety Commission), worked out from the sizes "
+    "in the list of things.",
     wrong="materials: [{item: interlocking-cube}] … cautions: []",
     right="materials: [{item: interlocking-cube}] … cautions: [{risk: small-parts, note: …}]",
 )
 CAUTION = "small-parts"
-_FIX = "add to cautions: {risk: small-parts, note: how they are counted out and in, and kept from under-threes}."
+_SUCH_AS = "how they are counted out and in, and kept from under-threes"
 
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the first small part of each page without the note."""
     named = ThingsInProse(collection.reference)
+    fix = f"{collection.reference.cautions[CAUTION].how_to_note}: {_SUCH_AS}."
     for page in pages_of_doing(collection):
         if CAUTION in notes_on(page):
             continue
@@ -40,7 +41,7 @@ def check(collection: Collection) -> Iterator[Problem]:
                 yield RULE.problem(
                     page.place(*loc),
                     f"The page has no small-parts note, and {with_article(material.name)} {why} inside the small-parts cylinder.",
-                    _FIX,
+                    fix,
                 )
                 break
         else:
@@ -50,6 +51,6 @@ def check(collection: Collection) -> Iterator[Problem]:
                         page.place_in_prose(handled.start, handled.words),
                         f'The page says "{handled.words}": one fits inside the small-parts cylinder, and the page has no '
                         "small-parts note.",
-                        _FIX,
+                        fix,
                     )
                     break

@@ -15,7 +15,7 @@ RULE = Rule(
     name="symbol-beyond-year",
     says="Signs are ones the year has met: + − = from Year 1, < > × ÷ from Year 2.",
     why="A sign is a new word; it needs its own lesson, in its own year.",
-    source="Programmes of study, key stages 1 and 2 (DfE, 2013); site_data/years.yaml. For ≠: common practice, no source.",
+    source="Programmes of study, key stages 1 and 2 (DfE, 2013); the page of each year. For ≠: common practice, no source.",
     wrong="year: 1 … 3 × 2 = 6",
     right="year: 1 … 2 + 2 + 2 = 6",
 )

@@ -11,7 +11,7 @@ from .named_ids import not_listed
 
 RULE = Rule(
     name="theme-unknown",
-    says="A theme that is named is what the story is about, as in site_data/themes.yaml.",
+    says="A theme that is named is on the list of what stories are about.",
     why="Pages are found by their themes; one that is not listed is found by nobody.",
     source=HOUSE_RULE,
     wrong="themes: [fairnes]",

@@ -17,7 +17,7 @@ RULE = Rule(
     name="unit-beyond-year",
     says="Amounts are in units the year has met.",
     why="Year 1 compares and measures; grams and centimetres are Year 2's.",
-    source="Programmes of study, key stages 1 and 2 (DfE, 2013), measurement; site_data/years.yaml.",
+    source="Programmes of study, key stages 1 and 2 (DfE, 2013), measurement; the page of each year.",
     wrong="year: 1 … The parcel is 5 kg.",
     right="year: 1 … The parcel is as heavy as 5 bricks.",
 )

@@ -11,7 +11,7 @@ from .named_ids import not_listed
 
 RULE = Rule(
     name="word-unknown",
-    says="A word that is named is a word in the word bank, site_data/words.yaml.",
+    says="A word that is named is a word in the word bank.",
     why="A word is shown with what it means; one that is not in the word bank has no meaning to show.",
     source=HOUSE_RULE,
     wrong="new: [equall]",

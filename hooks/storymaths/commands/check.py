@@ -69,7 +69,7 @@ def _has_changed(root: Path) -> bool:
 def _summary(problems: int, warnings: int, pages: int) -> str:
     found = count_problems(problems) if problems else "No problems"
     found += f", {count_warnings(warnings)}" if warnings else ""
-    return f"{found} in {pages} pages." if pages else f"{found}."
+    return f"{found} in {pages} page{'s' if pages != 1 else ''}." if pages else f"{found}."
 
 
 COMMAND = Command(add_arguments, in_project(run))

@@ -12,6 +12,7 @@ from functools import partial
 from pathlib import Path
 
 from ..build import Build
+from ..edits.in_place import move_in_place
 from ..model.problem import ProblemsFound
 from ..pipeline import write_site
 from ..publish.pack.make import pack_files, series_id
@@ -103,7 +104,7 @@ def _write(files: Mapping[str, bytes], out: Path, series: str) -> None:
         verify(part)
         part.chmod(0o644)
         # What is there may have come while the pages were built.
-        part.replace(_place_for(out, "", series))
+        move_in_place(part, _place_for(out, "", series))
     except NotWhole as error:
         raise Misused(f"It would not be a pack that can be checked:\n{error}", FAILED) from None
     except OSError as error:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import errno
 import json
+import os
 import re
 import sys
 from collections.abc import Sequence
@@ -68,6 +69,10 @@ def say_why(error: OSError) -> str:
     if error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EFBIG):
         return "There is no room left on the disk."
     file = spell_out(str(error.filename or "A file"))
+    if os.name == "nt" and isinstance(error, (PermissionError, FileExistsError)):  # what is open there cannot be moved
+        return (
+            f"{file} cannot be changed. Is it, or a file in it, open in another program? Close it there, and try again."
+        )
     return f"{file} cannot be used: {(error.strerror or str(error) or 'no reason was given').lower()}."
 
 
@@ -82,6 +87,10 @@ def count_warnings(warnings: int) -> str:
 
 
 FORMATS = {"text": as_text, "json": as_json, "github": as_annotations}
+
+
+_WIDE = 40
+"""More letters than the line that counts has."""
 
 
 class ProgressLine:
@@ -99,5 +108,5 @@ class ProgressLine:
     def clear(self) -> None:
         """Takes the line away."""
         if self._shown:
-            self._out.write("\r\033[K")
+            self._out.write(f"\r{' ' * _WIDE}\r")  # not every terminal knows the sign that clears a line
             self._out.flush()

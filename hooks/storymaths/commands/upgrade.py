@@ -60,7 +60,9 @@ def _summary(plan: Plan, last: str, *, written: bool) -> str:
             if written
             else f"{files} to rewrite; nothing has been written. To write: storymaths upgrade --write"
         )
-    if plan.noted:
+    if plan.noted and not (plan.touched or left or plan.by_hand):
+        told.append(f"Nothing to change: the collection is as version {VERSION} has it.")
+    elif plan.noted:
         noted = written or not plan.touched
         told.append(f"{SETTINGS} {'says' if noted else 'will say'} that version {VERSION} last checked the collection.")
     else:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import socket
+import sys
 import time
 from collections.abc import Callable
 from pathlib import Path
@@ -43,8 +44,7 @@ class _Asked:
 def serve_desk(root: Path, port: int, tell: Callable[[str], None], alone: float = ALONE_SECONDS) -> None:
     """Serves the desk, telling its address first. With port 0 any that is free is taken. Raises ``OSError``."""
     with socket.socket(socket.AF_INET, socket.SOCK_STREAM) as listening:
-        listening.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
-        listening.bind((HOST, port))
+        take_port(listening, port)
         app = desk_app(root, read_first=True)
         key, port = new_key(), listening.getsockname()[1]
         asked = _Asked(app)
@@ -60,6 +60,19 @@ def serve_desk(root: Path, port: int, tell: Callable[[str], None], alone: float 
         listening.listen()  # before its address is told: who is quick waits, and is not turned away
         tell(f"http://{HOST}:{port}/?{KEY}={key}")
         asyncio.run(_serve(server, listening, asked, alone))
+
+
+def take_port(listening: socket.socket, port: int) -> None:
+    """Binds a port of this machine that nobody else has, or can have meanwhile. Raises ``OSError``.
+
+    Elsewhere reuse is what lets a port be had again at once. On Windows it would let another program have the same one
+    (Microsoft, Using SO_REUSEADDR and SO_EXCLUSIVEADDRUSE).
+    """
+    if sys.platform == "win32":
+        listening.setsockopt(socket.SOL_SOCKET, socket.SO_EXCLUSIVEADDRUSE, 1)
+    else:
+        listening.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+    listening.bind((HOST, port))
 
 
 async def _serve(server: uvicorn.Server, listening: socket.socket, asked: _Asked, alone: float) -> None:

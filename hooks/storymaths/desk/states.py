@@ -10,6 +10,7 @@ from difflib import unified_diff
 from pathlib import Path
 
 from ..edits.edit import EditRefused
+from ..edits.in_place import move_in_place
 
 FOLDER = ".desk"
 """Beside ``content/``; it begins with a dot, so it is no part of the collection."""
@@ -49,7 +50,7 @@ class States:
         folder.mkdir(parents=True, exist_ok=True)
         aside = folder / f".{os.getpid()}"
         aside.write_bytes(data)
-        aside.replace(folder / f"{self._name(kept)}.md")
+        move_in_place(aside, folder / f"{self._name(kept)}.md")
         for old in kept[: len(kept) + 1 - _MOST]:
             old.unlink(missing_ok=True)
 

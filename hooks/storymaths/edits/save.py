@@ -8,6 +8,7 @@ import stat
 from pathlib import Path, PurePosixPath
 
 from .edit import EditRefused
+from .in_place import move_in_place
 
 
 class ChangedOutside(Exception):
@@ -54,7 +55,11 @@ def save(content: Path, source: str, before: str, text: str) -> str:
     try:
         _write(aside, data, stat.S_IMODE(path.stat().st_mode))
         _hold_unchanged(path, before, text)
-        os.replace(aside, path)
+        move_in_place(aside, path)
+    except PermissionError:
+        raise EditRefused(
+            f"{source} may not be written, or another program holds it: close it there, and make the change again."
+        ) from None
     finally:
         aside.unlink(missing_ok=True)
     _make_sure_of_folder(path.parent)

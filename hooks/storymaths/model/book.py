@@ -20,7 +20,7 @@ Rights = Literal["own", "public-domain", "in-copyright"]
 FactValue = bool | int | Annotated[str, Audience.PUPILS]
 
 
-COVER_IN_TYPE = "cover-in-type.svg"
+BOOK_CARD = "book-card.svg"
 """What stands beside a book's page where it has no picture of its cover; drawn by the build."""
 OwnPicture = Literal["toy", "objects"]
 
@@ -121,7 +121,7 @@ class Book(Dated, PageFields):
     """The years it is for."""
     summary: Text
     cover: Picture | None = None
-    """A picture of your own for the cover. Without one the cover is set in type from the title."""
+    """A picture of your own for the cover. Without one a card with its title and its authors stands there."""
     sensitive: tuple[Sensitive, ...] = ()
     """What some children may find close to home."""
     maths_on_pages: Annotated[tuple[MathsOnPages, ...], Field(min_length=1)]
@@ -136,7 +136,7 @@ class Book(Dated, PageFields):
     @property
     def cover_file(self) -> str:
         """The file beside its page that shows its cover."""
-        return self.cover.picture if self.cover else COVER_IN_TYPE
+        return self.cover.picture if self.cover else BOOK_CARD
 
     def picture_of(self, place: int) -> str:
         """The file beside its page that shows a character, by the character's place in the cast."""

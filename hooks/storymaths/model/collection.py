@@ -13,7 +13,7 @@ from .address import book_id
 from .any_book import AnyBook
 from .book import Book
 from .document import Document, Fault, Unread
-from .generated_pages import ClassScreen, GeneratedPage, generated_pages
+from .generated_pages import FOR_AUTHORS, ClassScreen, GeneratedPage, generated_pages
 from .home import Home
 from .page_fields import PageFields
 from .reference import Reference
@@ -79,6 +79,12 @@ class Collection:
     def generated_pages(self) -> list[str]:
         """Their sources."""
         return [page.source for page in self.generated]
+
+    @property
+    def published_pages(self) -> list[str]:
+        """Those of them that readers get."""
+        guide = self.reference.site.authors_guide
+        return [source for source in self.generated_pages if guide or source not in FOR_AUTHORS]
 
     @cached_property
     def parts(self) -> Mapping[str, Part]:

@@ -60,3 +60,11 @@ class Word(Strict):
     """True where running text often means something else by it: "three times" is no multiplication."""
     everyday: bool = False
     """True for words most children know from talk; sessions need not teach them first."""
+    not_in: tuple[Text, ...] = ()
+    """Everyday phrases that hold the word and mean nothing of the subject: "little ones"."""
+    only_with: tuple[Text, ...] = ()
+    """Other words, one of which stands on a page where this one means something of the subject: ones beside tens."""
+
+    def is_meant_among(self, words: frozenset[str]) -> bool:
+        """Whether it means something of the subject on a page with these words, in small letters."""
+        return not self.only_with or not words.isdisjoint(self.only_with)

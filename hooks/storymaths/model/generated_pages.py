@@ -70,6 +70,11 @@ class GuideToKind:
     kind: str
 
 
+FOR_AUTHORS = frozenset(
+    {LISTS["guide"], LISTS["guide-names"], LISTS["guide-problems"], *(guide_page(kind) for kind in SCHEMAS)}
+)
+"""The authors' guide, by its sources: its author has it, and readers where ``site.yaml`` says so."""
+
 Subject = (
     SinglePage
     | GuideToKind

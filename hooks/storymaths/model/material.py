@@ -109,3 +109,9 @@ class Caution(Strict):
     def still_to_write(self) -> str:
         """What a note on it says that is proposed and not yet written."""
         return f"Say what the adult does about {self.name.lower()}."
+
+    @property
+    def how_to_note(self) -> str:
+        """How a note on it comes into a page, to be pasted as it stands; what it then says has still to be written."""
+        note = f'- {{risk: {self.id}, note: "{self.still_to_write}"}}'
+        return f"write under cautions:, in place of [ ] if it has that,  {note}  and in the quotes what is done"

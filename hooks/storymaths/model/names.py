@@ -17,6 +17,8 @@ _FACT = r"[A-Za-z][\w-]*\.[A-Za-z]\w*"
 NAME = re.compile(rf"\[\[((?:{_FACT}(?: [+−-] {_FACT})*(?:: [A-Za-z ]+)?|(?:[\w-]+/)?[A-Za-z][\w-]*: [A-Za-z ]+))\]\]")
 LEFT = re.compile(r"\[\[([^\[\]\n]*)\]\](?!\()")
 """Whatever stands in such brackets and was not printed."""
+NOT_WORKED_OUT = "could not be worked out, so it prints nothing."
+NO_CAST = "This page is of no book, so there is no cast to name."
 _HIDDEN = str.maketrans("[]:", "\ue0f1\ue0f2\ue0f3")
 _SHOWN = str.maketrans("\ue0f1\ue0f2\ue0f3", "[]:")
 

@@ -8,7 +8,7 @@ from .problem import Place, Problem
 from .program_version import FIRST_VERSION
 
 COMMON_PRACTICE = "Common practice in the trade; no single source."
-HOUSE_RULE = "A rule of this collection."
+HOUSE_RULE = "A rule of the program, storymaths."
 
 
 @dataclass(frozen=True, slots=True)

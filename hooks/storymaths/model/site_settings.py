@@ -34,12 +34,33 @@ class Letterforms(Strict):
     child: Face = "abeezee"
 
 
+DoorName = Literal["teach", "home", "plan"]
+
+
+class Door(Strict):
+    """What stands on a door of the first page."""
+
+    name: Text
+    says: Text
+
+
+class Doors(Strict):
+    """The doors of the first page: what each says, which are left out, and whether they are drawn as houses."""
+
+    teach: Door = Door(name="I teach", says="Find an idea by what it teaches, the year and the story.")
+    home: Door = Door(name="I am at home with a child", says="Ten minutes, a book, and what is in the kitchen.")
+    plan: Door = Door(name="I publish and plan", says="Series, coverage and gaps, and how every lesson is checked.")
+    without: tuple[DoorName, ...] = ()
+    houses: bool = True
+
+
 class FrontWords(Strict):
     """What the first page says before it leads on, and what it promises."""
 
     title: Text = "Maths in picture books"
     summary: Text = "Everything you need to teach maths from a picture book."
     words: Text | None = None
+    doors: Doors = Doors()
     promises: tuple[Promise, ...] = ("worked-out",)
 
 
@@ -59,6 +80,8 @@ class SiteSettings:
     """A picture in ``content/`` that stands before the name."""
     letterforms: Letterforms = field(default_factory=Letterforms)
     front: FrontWords = field(default_factory=FrontWords)
+    authors_guide: bool = False
+    """Whether the authors' guide is among the pages."""
     checked_with: str = FIRST_VERSION
     """The version of the program that last found nothing wrong with the collection."""
 

@@ -15,6 +15,7 @@ from ..expression.noun import number_in_words
 from ..model.body import Run, Runs, Table
 from ..model.collection import Collection
 from ..model.document import Document
+from ..model.names import NOT_WORKED_OUT
 from ..model.page_fields import PageFields
 from ..parse.suggestion import did_you_mean
 from .facts import Unprintable
@@ -65,7 +66,7 @@ class NamedActivities:
             raise Unprintable(message + did_you_mean(own, found), fix)
         worked = found[own]
         if worked is None:
-            raise Unprintable(f"{own} could not be worked out, so it prints nothing.", "put right the activity first.")
+            raise Unprintable(f"{own} {NOT_WORKED_OUT}", "put right the activity first.")
         return worked
 
     def _of_page(self, path: str) -> Mapping[str, AnyWorked | None]:

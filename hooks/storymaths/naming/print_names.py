@@ -14,7 +14,7 @@ from ..model.body import Table
 from ..model.book import Book
 from ..model.collection import Collection
 from ..model.document import Document, Unread
-from ..model.names import Prints, names_in
+from ..model.names import NO_CAST, Prints, names_in
 from ..model.page_fields import PageFields
 from ..parse.collection import read_page
 from .facts import Unprintable, print_fact
@@ -63,7 +63,7 @@ def _facts(page: _Page, book: Book | None) -> Prints:
         if _is_of_activity(name):
             continue
         if book is None:
-            wrong[name] = ("This page is of no book, so there is no cast to name.", "write the words out.")
+            wrong[name] = (NO_CAST, "write the words out.")
             continue
         try:
             words[name] = print_fact(name, book)

@@ -23,6 +23,10 @@ from .page_text import faults_in_fields, nested_in_fields, page_numbers_too_larg
 
 Progress = Callable[[int, int], None]
 _CONTROLS = re.compile(r"[\x00-\x1f\x7f-\x9f]")
+_HIDDEN = (".", "~$")
+"""What begins with a dot; and what word processors lay beside a file that is open."""
+_MADE_BY_SYSTEMS = frozenset(("thumbs.db", "ehthumbs.db", "desktop.ini", "icon\r"))
+"""What Windows and macOS put into a folder that is looked at, and then do not show."""
 PICTURES = (".svg", ".png", ".jpg", ".jpeg", ".webp")
 
 
@@ -165,7 +169,7 @@ def _faults_beside(name: str, data: bytes) -> tuple[Fault, ...]:
 
 
 def _files_under(root: Path, folder: Path) -> dict[str, str]:
-    """Every file by its name, and every link to a folder, which is not followed; what begins with a dot is passed over.
+    """Every file by its name, and every link to a folder, which is not followed; what is hidden is passed over.
 
     So is every folder that cannot be looked into, to be told.
     """
@@ -181,6 +185,6 @@ def _files_under(root: Path, folder: Path) -> dict[str, str]:
         found += [
             (above + printable(name), os.path.join(parent, name))
             for name in (*names, *linked)
-            if not name.startswith(".")
+            if not (name.startswith(_HIDDEN) or name.lower() in _MADE_BY_SYSTEMS)
         ]
     return dict(sorted(found, key=lambda one: one[0].split("/")))

@@ -94,6 +94,7 @@ class SiteFile(Imprint):
     mark: FileName | None = None
     letterforms: Letterforms = Letterforms()
     home: FrontWords = FrontWords()
+    authors_guide: bool = False
     checked_with: ProgramVersion = FIRST_VERSION
 
     def settings(self) -> SiteSettings:
@@ -101,7 +102,8 @@ class SiteFile(Imprint):
         url = f"{self.address.rstrip('/')}/" if self.address else ""
         return SiteSettings(
             self.name, self.description, url, self.print_sheets,
-            self.spelling, self.colours, self.mark, self.letterforms, self.home, self.checked_with,
+            self.spelling, self.colours, self.mark, self.letterforms, self.home, self.authors_guide,
+            self.checked_with,
         )  # fmt: skip
 
 

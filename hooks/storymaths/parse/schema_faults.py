@@ -48,6 +48,10 @@ _MENDS = {
     "value_error": "write it in this way.",
     "too_short": "write one, or take the line out if the page can do without.",
 }
+_STRAIGHTEN = (
+    'type straight quotes in their place all along this line, as in "{}". Word processors make curly ones; write in a '
+    "plain text editor, or with storymaths desk."
+)
 _MENDS |= dict.fromkeys(("model_type", "dict_type"), _MENDS["mapping_type"])
 
 
@@ -58,7 +62,8 @@ def faults_of(error: ValidationError, schema: type[BaseModel], raw: Mapping[str,
         if _follows_from_its_items(detail):
             continue
         fault = _fault(detail, schema, raw, locator)
-        at = (fault.place.line, fault.place.column)
+        # A line of curly quotes is one slip.
+        at = (fault.place.line, 0 if _is_in_curly_quotes(detail["input"]) else fault.place.column)
         faults[at] = _joined(faults[at], fault) if at in faults else fault
     return _causes(list(faults.values()))
 
@@ -123,7 +128,14 @@ def _fault(detail: ErrorDetails, schema: type[BaseModel], raw: Mapping[str, Any]
         return Fault("unknown", locator.place((*loc, "[key]")), str(loc[-1]), name, keys_at(schema, loc[:-1]))
     if detail["type"] == "missing":
         return Fault("missing", locator.place(loc[:-1]), str(loc[-1]), name)
+    if _is_in_curly_quotes(detail["input"]):
+        told = f"is {detail['input']}, in curly quotes; only straight ones are read"
+        return Fault("mistyped", locator.place(loc), name, told, fix=_STRAIGHTEN.format(detail["input"][1:-1]))
     return Fault("mistyped", locator.place(loc), name, _in_words(detail), fix=_mend(detail))
+
+
+def _is_in_curly_quotes(given: object) -> bool:
+    return isinstance(given, str) and len(given) > 1 and given[0] in "“‘" and given[-1] in "”’"
 
 
 def _mend(detail: ErrorDetails) -> str:

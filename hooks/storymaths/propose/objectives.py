@@ -82,7 +82,9 @@ def _only_ones(draft: Draft) -> dict[tuple[str, str], _Reasons]:
     """Where nothing is seen: what is the only objective of its concept in the year, with the first of its parts."""
     return {
         (framework, own[0].code): {
-            own[0].parts[0].id if own[0].parts else "": f"(It is what {concept} is in this year.)"
+            own[0].parts[0].id
+            if own[0].parts
+            else "": f"(It is what {draft.reference.concepts[concept].name.lower()} comes to in this year.)"
         }
         for concept, framework, own in of_concepts(draft, draft.fields.year)
         if len(own) == 1 and not any(part.trace for part in own[0].parts)

@@ -25,7 +25,8 @@ def propose_words(draft: Draft) -> Iterator[Proposal]:
     found, stressed = _words_in(draft), _words_stressed(draft)
     new = [word for word in found if word.word not in here and _is_new(draft, word, stressed)]
     for word in new:
-        reason = f"“{word.word}” is stressed in the text, and no session before it teaches it."
+        how = "is stressed in the text" if _is_stressed(word, stressed) else "stands in the lesson"
+        reason = f"“{word.word}” {how}, and no session before it teaches it."
         yield Proposal("words.new", AddItem(("words", "new"), word.word), reason)
     known = [word for word, times in found.items() if word not in new and _is_known(draft, word, times)]
     for word in dict.fromkeys((*known, *_words_for_signs(draft))):
@@ -42,9 +43,13 @@ def _words_taught(draft: Draft) -> frozenset[str]:
 def _is_new(draft: Draft, word: Word, stressed: frozenset[str]) -> bool:
     if word.everyday or word.year > draft.fields.year or word.word in _words_taught(draft):
         return False
-    if not {word.word.lower(), *(form.lower() for form in word.also)}.isdisjoint(stressed):
+    if _is_stressed(word, stressed):
         return True
     return not stressed and word.year == draft.fields.year and word.concept in draft.concepts
+
+
+def _is_stressed(word: Word, stressed: frozenset[str]) -> bool:
+    return not {word.word.lower(), *(form.lower() for form in word.also)}.isdisjoint(stressed)
 
 
 def _is_known(draft: Draft, word: Word, times: int) -> bool:
@@ -67,12 +72,15 @@ def _words_for_signs(draft: Draft) -> Iterator[Word]:
 
 def _words_in(draft: Draft) -> Counter[Word]:
     """The words of the bank that stand in the lesson, and how often; the longest form counts at a place."""
-    forms = {form.lower(): word for word in draft.reference.words.values() for form in (word.word, *word.also)}
+    words = draft.reference.words.values()
+    forms: dict[str, Word | None] = {phrase.lower(): None for word in words for phrase in word.not_in}
+    forms |= {form.lower(): word for word in words for form in (word.word, *word.also)}
     pattern = re.compile(rf"(?<![\w-])(?:{'|'.join(map(re.escape, sorted(forms, key=len, reverse=True)))})(?![\w-])")
     prose, found = draft.page.prose, Counter[Word]()
     for match in pattern.finditer(prose.lowered.replace("’", "'")):
-        if prose.part_at(match.start()).year is None:
-            found[forms[match.group()]] += 1
+        word = forms[match.group()]
+        if word and prose.part_at(match.start()).year is None and word.is_meant_among(prose.words):
+            found[word] += 1
     return found
 
 

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from importlib.util import find_spec
 from pathlib import Path
 
+from ..edits.in_place import move_in_place
 from ..model.site_settings import Face, Letterforms
 
 _EDITION = "2"
@@ -55,7 +56,7 @@ def _cut_once(font: _Font, name: str, kept: Path) -> bytes:
         kept.mkdir(parents=True, exist_ok=True)
         part = held.with_suffix(".part")
         part.write_bytes(made)
-        part.replace(held)
+        move_in_place(part, held)
     return held.read_bytes()
 
 

@@ -65,7 +65,7 @@ _ONE_OF_EACH: Mapping[str, Callable[[Site], Rendered]] = {
 
 def generated(site: Site) -> Mapping[str, Callable[[], Rendered]]:
     """How to draw each generated page, by its source inside ``content/``."""
-    return {page.source: partial(_draw, site, page.about) for page in site.collection.generated}
+    return {page.source: partial(_draw, site, page.about) for page in site.generated}
 
 
 def _draw(site: Site, about: Subject) -> Rendered:

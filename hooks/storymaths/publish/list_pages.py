@@ -9,6 +9,7 @@ from ..model.address import LISTS
 from ..model.any_book import AnyBook
 from ..model.document import Document
 from ..model.fields import YEARS
+from ..model.rule import HOUSE_RULE
 from ..model.series import Series
 from ..model.session import Session
 from ..render.site import Rendered, Site
@@ -104,5 +105,5 @@ def draw_safety(site: Site) -> Rendered:
 
 def draw_checked(site: Site) -> Rendered:
     """Every rule, why it is there and where it comes from."""
-    html = site.draw("checked.html", LISTS["checked"], rules=list(every_rule().values()))
+    html = site.draw("checked.html", LISTS["checked"], rules=list(every_rule().values()), ours=HOUSE_RULE)
     return Rendered(LISTS["checked"], "How these lessons are checked", "Every rule, and why.", html, "list")

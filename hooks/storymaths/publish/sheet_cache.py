@@ -15,6 +15,7 @@ from collections.abc import Iterable, Mapping
 from contextlib import suppress
 from pathlib import Path
 
+from ..edits.in_place import move_in_place
 from ..render.sheets.typesetting import pages_in, set_in_type
 
 WORTH_A_SECOND_PROCESS = 60
@@ -107,4 +108,4 @@ def keep(file: Path, content: bytes) -> None:
     """Written beside and moved into place, so that a build cut short leaves no half sheet."""
     part = file.with_name(f"{file.name}.{os.getpid()}")
     part.write_bytes(content)
-    part.replace(file)
+    move_in_place(part, file)

@@ -8,6 +8,7 @@ from string import Template
 
 from ..check.file_name_unusable import wrong_with_name
 from ..model.address import CONTENT, slug
+from ..parse.yaml_text import BrokenYaml, load
 from .new_file import write_new
 from .page_kinds.kind import NotListed, Starter
 from .page_kinds.table import PAGE_KINDS
@@ -65,10 +66,20 @@ def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -
         "book": book or (books[0] if books else "name-of-a-book"),
     }
     path, number = _next(root / CONTENT, starter.path, told)
+    told["year"] = _best_year(root / CONTENT / "books" / str(told["book"]) / "index.md")
     told |= {"number": number, "needs": f"[{number - 1}]" if number > 1 else "[]"}
     text = Template(starter.text.read_text(encoding="utf-8")).substitute(told)
     example = next(kind.example for kind in PAGE_KINDS.values() if kind.starter is starter)
     return write_page(path, with_examples(example.read_text(encoding="utf-8"), text))
+
+
+def _best_year(record: Path) -> str:
+    """The year that a book's record says it fits best, as it is written there; Year 2 where it cannot be read."""
+    try:
+        front = record.read_text(encoding="utf-8").split("---\n")[1]
+        return str(load(front)[0]["years"]["best"])
+    except (OSError, UnicodeError, BrokenYaml, LookupError, TypeError):
+        return "2"
 
 
 def _short(words: str) -> str:

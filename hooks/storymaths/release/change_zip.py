@@ -60,7 +60,7 @@ def zip_changes(dest: Path, request: Request, locks: Path, *, rehearse: bool = F
                 raise Refused(f"{zipped} is there already, so it is left alone: take it away, or name another zip.")
             move_in(zipped, lambda part: _write_zip(part, site, in_order(new, changed), gone))
             uploaded = json.dumps(asdict(Uploaded(last.number + 1, sums, site.titles())), ensure_ascii=False)
-            move_in(record_beside(dest), lambda part: part.write_text(uploaded, encoding="utf-8"))
+            move_in(record_beside(dest), lambda part: part.write_text(uploaded, encoding="utf-8", newline="\n"))
             packed = zipped.stat().st_size
         size = sum(site.files.values())
         release = last.number + 1 if made else None

@@ -19,6 +19,7 @@ from pathlib import Path
 
 from pydantic import TypeAdapter, ValidationError
 
+from ..edits.in_place import move_in_place
 from ..publish.pack.limits import fault_of_name
 from .built_pages import NOT_FOUND, BuiltSite, read_built
 from .lock import hold_lock
@@ -120,7 +121,7 @@ def move_in(place: Path, write: Callable[[Path], object]) -> None:
     part = place.with_name(f"{place.name}{_PART}")
     try:
         write(part)
-        part.replace(place)
+        move_in_place(part, place)
     finally:
         part.unlink(missing_ok=True)
 

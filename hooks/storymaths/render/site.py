@@ -30,6 +30,7 @@ from ..model.collection import Collection
 from ..model.concept import Concept
 from ..model.document import Document
 from ..model.fields import year_name
+from ..model.generated_pages import FOR_AUTHORS, GeneratedPage
 from ..model.imprint import Terms
 from ..model.page_fields import PageFields
 from ..model.session import Session
@@ -109,6 +110,12 @@ class Site:
     prints: Mapping[str, Sequence[Print]] = field(default_factory=dict)
     """By source, the sheets of each page; empty where none are made."""
     settings: SiteSettings = field(default_factory=SiteSettings)
+
+    @property
+    def generated(self) -> Sequence[GeneratedPage]:
+        """The pages the build makes that are shown: the authors' guide only where it is."""
+        made = self.collection.generated
+        return made if self.settings.authors_guide else [page for page in made if page.source not in FOR_AUTHORS]
 
     def address(self, target: str, here: str) -> str:
         """The full address of a source where the site's own is known, else a link to it from the page ``here``."""

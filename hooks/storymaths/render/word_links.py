@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from bisect import bisect_right
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
@@ -13,8 +12,8 @@ from ..model.prose import words_of
 
 # What must not be touched: whole elements, or a tag.
 _KEPT = re.compile(
-    r'<(ul|p|dl|table) class="(?:objectives|facts|glance-facts|covers)[^"]*">.*?</\1>|<span class="sum.*?</span>|'
-    r"<(a|h1|h2|h3|h4|button|summary|dfn|code|svg|script|style|th|legend|label|nav)\b.*?</\2>|<[^>]*>",
+    r'<(ul|p|dl|table|section) class="(?:objectives|facts|glance-facts|covers|to-print)[^>]*>.*?</\1>|<span class="sum.*?</span>|'
+    r"<(a|h[1-6]|button|summary|dfn|code|svg|script|style|th|legend|label|nav)\b.*?</\2>|<[^>]*>",
     re.DOTALL,
 )
 _FIRST_WORD = re.compile(r"[a-z]+")
@@ -24,19 +23,17 @@ _FIRST_WORD = re.compile(r"[a-z]+")
 class WordFinder:
     """Finds the words of a word bank in running text, in any of their forms, the longest form first."""
 
-    by_form: Mapping[str, Word]
+    by_form: Mapping[str, Word | None]
+    """None for a phrase of everyday talk, of which no word is meant."""
     by_first: Mapping[str, Sequence[str]]
     """Forms by their first run of letters: most pages hold few of those, so few forms need looking for."""
 
     @classmethod
     def of(cls, words: Iterable[Word]) -> WordFinder:
         """A finder for some words; everyday and ambiguous words are left alone."""
-        by_form = {
-            form.lower(): word
-            for word in words
-            if not (word.everyday or word.ambiguous)
-            for form in (word.word, *word.also)
-        }
+        meant = [word for word in words if not (word.everyday or word.ambiguous)]
+        by_form: dict[str, Word | None] = {phrase.lower(): None for word in meant for phrase in word.not_in}
+        by_form |= {form.lower(): word for word in meant for form in (word.word, *word.also)}
         by_first: dict[str, list[str]] = {}
         for form in by_form:
             first = _FIRST_WORD.search(form)
@@ -45,39 +42,33 @@ class WordFinder:
 
     def mark(self, html: str) -> tuple[str, list[Word]]:
         """The HTML with links on the first use of each word, and the words found, in order."""
+        # What must not be touched as blanks, letter for letter.
+        text = _KEPT.sub(lambda kept: " " * len(kept[0]), html).lower().replace("\n", " ")
+        if len(text) != len(html):  # a rare capital that grows when made small
+            return html, []
         found: dict[str, Word] = {}
-        parts, end = [], 0
-        for start, form in self._uses(html):
+        parts, end, present = [], 0, words_of(text)
+        for start, form in self._uses(text, present):
             word = self.by_form[form]
-            if start >= end and word.word not in found:
+            if word and word.word not in found and word.is_meant_among(present):
                 found[word.word] = word
                 shown = html[start : start + len(form)]
                 parts += [html[end:start], f'<a class="word" href="#word-{slug(word.word)}">{shown}</a>']
                 end = start + len(form)
         return "".join((*parts, html[end:])), list(found.values())
 
-    def _uses(self, html: str) -> list[tuple[int, str]]:
-        """Where forms stand in text that may be touched, in order; at one place the longest, others left out."""
-        lowered = html.lower()
-        if len(lowered) != len(html):  # a rare capital that grows when made small
-            return []
-        plain = lowered.encode("ascii", "replace")  # byte for letter, and several times as fast to look through
-        kept = [match.span() for match in _KEPT.finditer(html)]
-        starts = [start for start, _ in kept]
-        uses: list[tuple[int, int, str]] = []
-        for first in words_of(lowered) & self.by_first.keys():
-            for form in self.by_first[first]:
-                for at in _places(form.encode("ascii", "replace"), plain):
-                    before = bisect_right(starts, at) - 1
-                    if before < 0 or kept[before][1] <= at:
-                        uses.append((at, -len(form), form))
-        uses.sort()
-        free, told = 0, []
+    def _uses(self, text: str, present: frozenset[str]) -> Iterator[tuple[int, str]]:
+        """Where forms stand, in order; at one place the longest, others left out."""
+        plain = text.encode("ascii", "replace")  # byte for letter, and several times as fast to look through
+        forms = (form for first in present & self.by_first.keys() for form in self.by_first[first])
+        uses = sorted(
+            (at, -len(form), form) for form in forms for at in _places(form.encode("ascii", "replace"), plain)
+        )
+        free = 0
         for at, length, form in uses:
             if at >= free:
-                told.append((at, form))
+                yield at, form
                 free = at - length
-        return told
 
 
 def _places(form: bytes, text: bytes) -> Iterator[int]:

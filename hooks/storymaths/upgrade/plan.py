@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from ..edits.in_place import move_in_place
 from ..model.address import CONTENT
 from ..model.program_version import FIRST_VERSION, VERSION
 from ..reading import Reading, read_and_check
@@ -118,7 +119,7 @@ def write(plan: Plan) -> None:
             if (plan.root / path).read_bytes() != plan.before[path].encode():
                 raise Changed(path)
         for path, part in aside.items():
-            part.replace(plan.root / path)
+            move_in_place(part, plan.root / path)
         for path in plan.touched:
             if path not in plan.after:
                 (plan.root / path).unlink()

@@ -7,8 +7,9 @@ from dataclasses import dataclass, field
 
 import yaml
 
+from ..edits.edit import EditRefused
 from .changes import Change, Given, Joined, Renamed
-from .spans import Edit, Yaml, child, edited, entries, front_matter_in, line_end, yaml_in
+from .spans import Edit, Yaml, child, edited, entries, front_matter_in, line_break_of, yaml_in
 from .to_bends import ByHand, to_bends
 
 
@@ -36,8 +37,8 @@ class Rewriting:
                 for path in self._of("", change.kinds):
                     try:
                         self._edit(path, to_bends(self.texts[path]))
-                    except ByHand as why:
-                        self.by_hand.append(f"{path}: {why}.")
+                    except (ByHand, EditRefused) as why:
+                        self.by_hand.append(f"{path}: {str(why).rstrip('.')}.")
 
     def set_line(self, path: str, field: str, value: str) -> None:
         """Gives a field at the outermost level of a file its value; one that is not there yet goes to the end."""
@@ -48,7 +49,7 @@ class Rewriting:
             start, end = there[1].start_mark.index, there[1].end_mark.index
             self._edit(path, [Edit(part.at + start, part.at + end, value if end > start else f" {value}")])
         elif part:
-            nl = line_end(text)
+            nl = line_break_of(text)
             self.texts[path] = f"{text.rstrip()}{nl}{field}: {value}{nl}"
 
     def _edit(self, path: str, edits: Sequence[Edit] | Iterator[Edit]) -> None:
@@ -90,7 +91,7 @@ class Rewriting:
         if both:
             self.by_hand.append(f"{change.was}: {change.now} says {', '.join(both)} as well; keep one of each there.")
             return
-        nl = line_end(now)
+        nl = line_break_of(now)
         self.texts[change.now] = f"{now.rstrip()}{nl}{nl}{nl.join(one.words.splitlines())}{nl}"
         del self.texts[change.was]
 
@@ -100,6 +101,6 @@ class Rewriting:
         for _, (_, mapping) in entries(part.root, above) if part else ():
             if part and isinstance(mapping, yaml.MappingNode) and mapping.value and not child(mapping, name):
                 first = mapping.value[0][0].start_mark
-                between = ", " if mapping.flow_style else line_end(part.words) + " " * first.column
+                between = ", " if mapping.flow_style else line_break_of(part.words) + " " * first.column
                 at = part.at + first.index
                 yield Edit(at, at, f"{name}: {change.value}{between}")

@@ -55,7 +55,7 @@ def edited(text: str, edits: Iterable[Edit]) -> str:
     return text
 
 
-def line_end(text: str) -> str:
+def line_break_of(text: str) -> str:
     """How the lines of a file end."""
     return "\r\n" if "\r\n" in text else "\n"
 
@@ -77,17 +77,3 @@ def entries(node: yaml.Node, keys: Sequence[str]) -> Iterator[tuple[yaml.Node, E
             yield from entries(found[1], keys[1:])
         else:
             yield node, found
-
-
-def end_of(words: str, node: yaml.Node) -> int:
-    """Where the words of a value end, without the blank lines and notes that follow."""
-    while isinstance(node, yaml.CollectionNode) and not node.flow_style and node.value:
-        last = node.value[-1]
-        node = last[1] if isinstance(last, tuple) else last
-    return len(words[: node.end_mark.index].rstrip())
-
-
-def next_line(words: str, at: int) -> int:
-    """Where the line after a spot begins."""
-    found = words.find("\n", at)
-    return len(words) if found < 0 else found + 1

@@ -9,7 +9,8 @@ from typing import NamedTuple
 
 import yaml
 
-from .spans import Edit, Yaml, child, end_of, front_matter_in, line_end, next_line, yaml_in
+from ..edits.tree import content_end, line_end
+from .spans import Edit, Yaml, child, front_matter_in, line_break_of, yaml_in
 
 _ACTIVITY = re.compile(r"^```maths[ \t]*\r?\n(.*?)^```", re.DOTALL | re.MULTILINE)
 
@@ -46,9 +47,9 @@ def to_bends(text: str) -> list[Edit]:
         for year, version in _versions(block.words, years[0].end_mark.index + 1, years[1], name):
             by_year.setdefault(year, []).append(version)
         start = block.words.rfind("\n", 0, years[0].start_mark.index) + 1
-        edits.append(Edit(block.at + start, block.at + next_line(block.words, end_of(block.words, years[1])), ""))
+        edits.append(Edit(block.at + start, block.at + line_end(block.words, content_end(block.words, years[1])), ""))
     home = (kind := child(front.root, "kind")) is not None and kind[1].value == "home"
-    return [*edits, *_into_bends(front, by_year, home, line_end(text))]
+    return [*edits, *_into_bends(front, by_year, home, line_break_of(text))]
 
 
 def _name(block: Yaml) -> str:
@@ -64,10 +65,10 @@ def _name(block: Yaml) -> str:
 def _versions(words: str, before: int, years: yaml.MappingNode, name: str) -> Iterator[tuple[str, _Version]]:
     """Each year's version, with the notes that stand above it, after the spot ``before``."""
     for year, value in years.value:
-        end = end_of(words, value)
+        end = content_end(words, value)
         above = [] if years.flow_style else words[before : year.start_mark.index].splitlines()
         notes = [line.strip() for line in above if line.strip().startswith("#")]
-        end = end if years.flow_style else next_line(words, end)
+        end = end if years.flow_style else line_end(words, end)
         before = end
         start = value.start_mark
         if isinstance(value, yaml.MappingNode) and value.value:
@@ -92,7 +93,7 @@ def _into_bends(front: Yaml, by_year: dict[str, list[_Version]], home: bool, nl:
             raise ByHand(f"write what the activities are in year {year} under activities in the bend to it")
         column = there.value[-1][0].start_mark.column
         lines = [f"{' ' * column}activities:", *_lines(versions, column + 2)]
-        at = front.at + next_line(front.words, end_of(front.words, bend[1]))
+        at = front.at + line_end(front.words, content_end(front.words, bend[1]))
         yield Edit(at, at, "".join(line + nl for line in lines))
     if new:
         at = front.at + len(front.words)

@@ -4,11 +4,13 @@ cd /d "%~dp0"
 where storymaths >nul 2>nul
 if not errorlevel 1 (
   storymaths serve --open
-) else (
+  goto end
+)
+py -c "import storymaths" >nul 2>nul
+if not errorlevel 1 (
   py -m storymaths serve --open
+  goto end
 )
-if errorlevel 1 (
-  echo.
-  echo If storymaths was not found, install it first:  py -m pip install storymaths
-  pause
-)
+echo storymaths is not installed on this computer. Install it first:  py -m pip install storymaths
+:end
+pause

@@ -18,7 +18,7 @@ _SCHEMA = "http://www.sitemaps.org/schemas/sitemap/0.9"
 def sitemap(site: Site) -> str:
     """The sitemap. The site's address must be known."""
     days = {page.source: page.fields.updated for page in site.collection.documents}
-    sources = sorted({*days, *site.collection.generated_pages})
+    sources = sorted({*days, *(page.source for page in site.generated)})
     root = Element("urlset", {"xmlns": _SCHEMA})
     for source in sources[:MOST]:
         entry = child(root, "url")

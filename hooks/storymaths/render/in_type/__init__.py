@@ -1,1 +1,1 @@
-"""What stands where a book has no pictures that may be shown: a cover set in type, and the cast as tokens."""
+"""What stands where a book has no pictures that may be shown: a card of ours for the book, and the cast as tokens."""

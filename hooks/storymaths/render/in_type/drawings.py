@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from ...model.book import COVER_IN_TYPE
+from ...model.book import BOOK_CARD
 from ...model.collection import Collection
-from .cover import cover_in_type
+from .card import book_card
 from .token import token_drawing
 
 
@@ -14,11 +14,9 @@ def drawings_in_type(collection: Collection) -> Mapping[str, str]:
     """Each one's source inside ``content/``, and the drawing."""
     drawn: dict[str, str] = {}
     for name, page in collection.books.items():
-        book, themes = page.fields, collection.reference.themes
+        book = page.fields
         if book.cover is None:
-            about = [themes[one] for one in book.themes if one in themes]
-            gentle = [theme.name for theme in about if not theme.sensitive] or [theme.name for theme in about]
-            drawn[page.beside(COVER_IN_TYPE)] = cover_in_type(name, book, gentle)
+            drawn[page.beside(BOOK_CARD)] = book_card(name, book)
         for place, character in enumerate(book.cast):
             if character.picture is None:
                 drawn[page.beside(book.picture_of(place))] = token_drawing(book.token_of(place))
