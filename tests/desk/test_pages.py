@@ -7,21 +7,22 @@ import random
 import re
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
+from typing import Any, Literal
 
 import pytest
 from project import PROJECT, collection, copy_of_project
 from storymaths.activities.table import KINDS
 from storymaths.desk.asked import ASKED
 from storymaths.desk.asked_edits import edits_for
-from storymaths.desk.control import Control, controls_of
+from storymaths.desk.control import Control, control, controls_of
 from storymaths.desk.new_activity import begin_activity, tasks
 from storymaths.desk.page_text import ActivityForm, PageText
 from storymaths.desk.server import desk_app
 from storymaths.desk.shape import NOTATION, Shape, group_of, shape_at
-from storymaths.desk.values import meant
+from storymaths.desk.values import meant, turned
 from storymaths.edits.apply import apply_all
 from storymaths.edits.edit import EditRefused
+from storymaths.model.fields import Strict
 from storymaths.model.page_schemas import SCHEMAS
 from storymaths.parse.yaml_text import load
 
@@ -71,6 +72,47 @@ def test_what_a_box_shows_is_what_the_file_says_when_it_is_typed_again(source: s
             if one.is_there and not one.inner and one.sort not in ("list", "group", "map"):
                 shape = one.shape if one.sort == one.shape.sort else NOTATION
                 assert meant(shape, one.value) == one.raw, one.id
+
+
+def test_a_value_that_may_be_of_several_sorts_is_asked_for_as_the_one_it_is_and_turned_into_another() -> None:
+    class Both(Strict):
+        bins: Literal["any", "all"] | int | tuple[str, ...] = "any"
+
+    shape = group_of(Both).fields[0].shape
+    for raw, sort, chosen in (
+        ("all", "choice", "all"),
+        (4, "number", "a number"),
+        (["a"], "list", "a list"),
+        (None, "notation", ""),
+    ):
+        one = control(shape, raw, "front.bins", ("bins",), "Bins")
+        assert (one.sort, [says for _, says, is_this in one.sorts if is_this]) == (sort, [chosen] if chosen else [])
+    assert [says for _, says, _ in one.sorts] == ["any", "all", "a number", "a list"]
+    assert [turned(shape.either[at], "7") for at in range(4)] == ["any", "all", 7, [""]]
+
+
+def test_every_sort_of_a_value_is_one_that_its_schema_takes(tab: Tab, tmp_path: Path) -> None:
+    """Of several sorts: who takes part, what is done in another year, the signs that are promised."""
+    page = {"do": "turn", "activity": 0, "loc": ["cast"]}
+    cast = next(asked.shape for asked in group_of(KINDS["balance"].tasks[0]).fields if asked.key == "cast")
+    assert [one.choices or one.sort for one in cast.either] == [("all",), "list", "map"]
+    assert cast.either[1].inner == Shape("name", of="cast")
+
+    def all_take_part() -> int:
+        return file_of(tmp_path).read_text("utf-8").count("\ncast: all\n")
+
+    before = all_take_part()
+    tab.post("/edit", page | {"sort": 0})
+    assert all_take_part() == before + 1
+    assert tab.post("/edit", page | {"sort": 7}).status == 422
+    tab.post("/edit", page | {"sort": None})
+    assert all_take_part() == before
+    bend = shape_at(group_of(SCHEMAS["session"]), ("bends", 1))
+    assert bend is not None
+    does, signs = (next(asked.shape for asked in bend.fields if asked.key == key) for key in ("activities", "signs"))
+    assert does.inner is not None
+    assert [one.choices or one.sort for one in does.inner.either] == [("same",), ("find",), ("left out",), "map"]
+    assert [one.choices or one.sort for one in signs.either] == [("none",), "list"]
 
 
 def test_every_id_of_a_form_is_its_own() -> None:

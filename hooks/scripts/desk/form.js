@@ -48,6 +48,7 @@ const whatWasTyped = (element) => {
     return kind ? { do: "write-activity", activity: place.activity, kind, task } : null;
   }
   if ("add" in element.dataset) return element.value.trim() ? { do: "add", ...place, text: element.value } : null;
+  if ("sortOf" in element.dataset) return { do: "turn", ...place, sort: element.value ? Number(element.value) : null };
   if ("objectivePart" in element.dataset) {
     const box = element.closest("[data-loc]");
     const code = box && part(box, "[data-type]", HTMLInputElement).value;
@@ -186,17 +187,38 @@ export const listen = (form, change) => {
 /** Which folds are open, by their names. @type {(form: HTMLElement) => Set<string>} */
 const openFolds = (form) => new Set(all(form, "details[open][id]", HTMLDetailsElement).map((one) => one.id));
 
+const TAKES_KEYS = "input, textarea, select, button, summary";
+
+/** Where the keys go now, so that it is found again in a form drawn anew: by its id, or by its place in what has one. @type {(form: HTMLElement) => (() => HTMLElement | null)} */
+const keepPlace = (form) => {
+  const was = document.activeElement;
+  if (!(was instanceof HTMLElement) || !form.contains(was)) return () => null;
+  const holder = was.parentElement?.closest("[id]"), { id } = was, holderId = holder?.id ?? "";
+  const at = holder ? all(holder, TAKES_KEYS, HTMLElement).indexOf(was) : 0;
+  const typed = was.matches("input:not([type=checkbox]), textarea") && /** @type {HTMLInputElement} */ (was);
+  const words = typed && typed.value !== typed.defaultValue ? typed.value : null, [from, to] = typed ? [typed.selectionStart, typed.selectionEnd] : [null, null];
+  return () => {
+    const now = document.getElementById(holderId), every = now ? all(now, TAKES_KEYS, HTMLElement) : [];
+    const found = (id ? document.getElementById(id) : null) ?? every[Math.min(at, every.length - 1)] ?? null;
+    if (words === null || !(found instanceof HTMLInputElement || found instanceof HTMLTextAreaElement) || found.id !== id) return found;
+    found.value = words; // typed since the change was sent: it stays, and is sent in its turn
+    if (from !== null) found.setSelectionRange(from, to);
+    found.dispatchEvent(new Event("input", { bubbles: true }));
+    return found;
+  };
+};
+
 /** The form as the desk drew it anew: folds stay open, and who was in a box stays in it. @type {(form: HTMLElement, html: string, go: string) => void} */
 export const redraw = (form, html, go) => {
-  const was = document.activeElement?.id ?? "", open = openFolds(form), top = window.scrollY;
+  const placeKept = keepPlace(form), open = openFolds(form), top = window.scrollY;
   form.replaceChildren(drawn(html));
   finish(form);
   all(form, "details[id]", HTMLDetailsElement).forEach((one) => { if (open.has(one.id)) one.open = true; });
-  const wanted = (go && document.getElementById(go)) || (was && document.getElementById(was));
+  const kept = placeKept(), wanted = (go && document.getElementById(go)) || kept;
   window.scrollTo({ top });
   if (!wanted) return;
   for (let fold = wanted.closest("details"); fold; fold = fold.parentElement?.closest("details") ?? null) fold.open = true;
   if (go) all(wanted, "details", HTMLDetailsElement).slice(0, 1).forEach((one) => { one.open = true; });
-  const inside = wanted.matches("input, textarea, select, button") ? wanted : wanted.querySelector("input, textarea, select, summary");
+  const inside = wanted.matches(TAKES_KEYS) ? wanted : wanted.querySelector("input, textarea, select, summary");
   if (inside instanceof HTMLElement) inside.focus();
 };

@@ -23,7 +23,8 @@ const foldsAround = (at) => {
 /** @type {(list: HTMLElement) => void} */
 export const goTo = (list) => {
   foldsAround(list).forEach((fold) => { fold.open = true; });
-  const box = document.getElementById(list.id.replace("problems-", "in-")) ?? list.parentElement;
+  const named = (/** @type {string} */ start) => document.getElementById(list.id.replace("problems-", start));
+  const box = named("in-") ?? named("sort-") ?? list.parentElement;
   if (!(box instanceof HTMLElement)) return;
   if (!box.matches("input, textarea, select, button")) box.tabIndex = -1;
   box.focus();

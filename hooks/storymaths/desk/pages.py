@@ -213,6 +213,7 @@ def _makeup(text: PageText) -> object:
             (
                 one.id,
                 one.sort,
+                one.sorts,
                 one.is_there and one.shape.sort == "objective" and one.value.partition(":")[0],
                 boxes(one.inner),
             )

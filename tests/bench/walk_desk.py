@@ -1,0 +1,373 @@
+"""Walks the desk as an author does: a new collection, a book of somebody else's in it, and its first session, to no problems.
+
+``python tests/bench/walk_desk.py [mouse|keys] [--into FOLDER] [--pictures FOLDER]`` does it in a real browser, by mouse or
+by keys alone (Tab, arrows, Enter, Space and letters: no key of a mouse, and no script that puts the focus anywhere). It
+prints, of the book and of the session, how many values were typed, picked from a list and taken as proposed, how many
+keys or clicks it took, the minutes by this machine, the problems that were met, and what hindered: a save after which
+the focus was nowhere, a box no key leads to.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import re
+import signal
+import subprocess
+import sys
+import tempfile
+import time
+from collections import Counter
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from functools import wraps
+from pathlib import Path
+from typing import Any
+
+from playwright.sync_api import Error, Locator, Page, expect, sync_playwright
+
+sys.path.insert(0, str(Path(__file__).parent.parent))
+
+from bench import walk_plan as plan
+from browser.get_browser import FLAGS, find_browser
+from project import ROOT
+
+PARTED = re.compile(r"\n\n|\n(?=\d+\. |- )")
+_TABS = 700
+
+
+def noted(act: Callable[..., None]) -> Callable[..., None]:
+    """What cannot be done is noted, and the walk goes on."""
+
+    @wraps(act)
+    def done(walk: Walk, *words: Any) -> None:
+        try:
+            act(walk, *words)
+        except (Error, AssertionError) as error:
+            walk.hindered.append(f"{act.__name__}{words}: {str(error).splitlines()[0]}")
+
+    return done
+
+
+class Walk:
+    """A way to use the desk; what it took is counted."""
+
+    def __init__(self, page: Page) -> None:
+        self.page, self.count, self.hindered, self.met = page, Counter[str](), list[str](), list[str]()
+
+    def box(self, id: str) -> Locator:
+        return self.page.locator(f'[id="{id}"]')
+
+    def settle(self) -> None:
+        """Waits until all is saved."""
+        self.page.wait_for_function("!document.querySelector('#told').textContent.includes('Saving')")
+        if told := [text for text in self.page.locator(".not-saved").all_inner_texts() if text not in self.hindered]:
+            self.hindered += told
+
+    @noted
+    def type(self, id: str, text: str, sort: str = "typed") -> None:
+        """Fills a box: each paragraph or item in it is a value."""
+        self.reach(id)
+        self.write(id, text)
+        self.count[sort] += len(PARTED.split(text.strip()))
+        self.settle()
+
+    @noted
+    def add(self, id: str, text: str, sort: str = "picked") -> None:
+        """One more of a list."""
+        self.reach(f"add-front.{id}")
+        self.write(f"add-front.{id}", text, enter=True)
+        self.count[sort] += 1
+        self.settle()
+
+    def problems(self) -> list[str]:
+        """What the desk says is wrong, once it has looked."""
+        self.settle()
+        self.page.wait_for_timeout(700)
+        expect(self.page.locator("#all-wrong-title")).to_have_text(re.compile(r"problem", re.I), timeout=60_000)
+        self.page.wait_for_load_state("networkidle")
+        return self.page.locator("#all-wrong > li").all_inner_texts()
+
+    def open_folds(self, id: str) -> None:
+        """Opens what a box is folded away in, from without."""
+        folds = self.box(id).evaluate(
+            """box => { const all = []; for (let one = box.closest("details"); one; one = one.parentElement.closest("details"))
+            if (!(box.matches("summary") && box.parentElement === one) && !one.open) all.unshift(one.id || one.className); return all; }"""
+        )
+        for fold in folds:
+            self.push(f'[id="{fold}"] > summary' if self.box(fold).count() else f"details.{fold}:not([open]) > summary")
+
+    def reach(self, id: str) -> None:
+        raise NotImplementedError
+
+    def write(self, id: str, text: str, enter: bool = False) -> None:
+        raise NotImplementedError
+
+    def choose(self, id: str, value: str) -> None:
+        raise NotImplementedError
+
+    def push(self, selector: str) -> None:
+        """Presses what a selector says."""
+        raise NotImplementedError
+
+
+class Mouse(Walk):
+    """Clicks, and types where it clicked."""
+
+    def reach(self, id: str) -> None:
+        self.open_folds(id)
+        self.box(id).click()
+        self.count["clicks"] += 1
+
+    def write(self, id: str, text: str, enter: bool = False) -> None:
+        self.box(id).fill(text)
+        self.count["letters"] += len(text)
+        if enter:
+            self.page.keyboard.press("Enter")
+        self.page.locator("#page-title").click()
+
+    @noted
+    def choose(self, id: str, value: str) -> None:
+        self.open_folds(id)
+        self.box(id).select_option(value)
+        self.count["picked"] += 1
+        self.count["clicks"] += 2
+        if self.page.locator("#told").count():
+            self.settle()
+
+    @noted
+    def push(self, selector: str) -> None:
+        self.page.locator(selector).first.click()
+        self.count["clicks"] += 1
+        if self.page.locator("#told").count():
+            self.settle()
+
+
+_WHERE = """wanted => { const seen = one => one.getClientRects().length && !one.disabled && one.tabIndex >= 0;
+const all = [...document.querySelectorAll("a[href], button, input, select, textarea, summary, iframe, [tabindex]")].filter(seen);
+return all.indexOf(wanted) - all.indexOf(document.activeElement); }"""
+
+
+class Keys(Walk):
+    """Goes by keys alone."""
+
+    def press(self, key: str) -> None:
+        self.page.keyboard.press(key)
+        self.count["keys"] += 1
+
+    def go(self, wanted: Locator, name: str) -> None:
+        """Tabs to an element, the shorter way."""
+        element = wanted.first.element_handle()
+        if element is None:
+            self.hindered.append(f"not there: {name}")
+            return
+        key = "Tab" if element.evaluate(_WHERE) >= 0 else "Shift+Tab"
+        for _ in range(_TABS):
+            if element.evaluate("one => one === document.activeElement"):
+                return
+            self.press(key)
+            self.count["tabs"] += 1
+        self.hindered.append(f"no key leads to {name}")
+
+    def reach(self, id: str) -> None:
+        self.open_folds(id)
+        self.go(self.box(id), id)
+
+    def write(self, id: str, text: str, enter: bool = False) -> None:
+        self.press("Control+A")
+        self.page.keyboard.insert_text(text)
+        self.count["letters"] += len(text)
+        self.press("Enter" if enter else "Tab")
+        self.settle()
+        self.lost(id)
+
+    @noted
+    def choose(self, id: str, value: str) -> None:
+        self.open_folds(id)
+        self.go(self.box(id), id)
+        says = self.box(id).evaluate("(box, value) => [...box.options].find(one => one.value === value).label", value)
+        self.page.keyboard.type(says[:40])
+        self.count["keys"] += 3
+        self.count["picked"] += 1
+        if self.box(id).input_value() != value:
+            self.hindered.append(f"not to be chosen by letters: {value} of {id}")
+        self.press("Tab")
+        if self.page.locator("#told").count():
+            self.settle()
+            self.lost(id)
+
+    @noted
+    def push(self, selector: str) -> None:
+        self.go(self.page.locator(selector), selector)
+        self.press("Enter")
+        if self.page.locator("#told").count():
+            self.settle()
+            self.lost(selector)
+
+    def lost(self, where: str) -> None:
+        """Notes where the focus is on nothing."""
+        self.page.wait_for_timeout(60)
+        if self.page.evaluate("document.activeElement === document.body"):
+            self.hindered.append(f"focus lost after {where}")
+
+
+def begin(walk: Walk, address: str, kind: str, title: str) -> None:
+    """A new page from the collection's page."""
+    walk.page.goto(address)
+    walk.choose("new-kind", kind)
+    walk.reach("new-title")
+    walk.page.keyboard.insert_text(title)
+    walk.count["typed"] += 1
+    walk.push("#new-page button")
+    walk.page.wait_for_url(re.compile("/page"))
+    walk.page.wait_for_load_state("networkidle")
+
+
+def write_book(walk: Walk) -> None:
+    """The record of the book: whose it is, its pages' maths, its cast and their fact."""
+    walk.choose("in-front.rights", "in-copyright")
+    for box, text in plan.BOOK_HEAD:
+        walk.type(f"in-front.{box}", text)
+    for at, (pages, see, concepts) in enumerate(plan.PAGES):
+        if at:
+            walk.open_folds("fold-front.maths_on_pages")
+            walk.push('[id="front.maths_on_pages"] > details > .add > [data-do=add]')
+        base = f"maths_on_pages.{at}"
+        walk.type(f"in-front.{base}.pages", pages)
+        walk.type(f"in-front.{base}.see", see)
+        walk.type(f"in-front.{base}.concepts.0", concepts[0], "picked")
+        for more in concepts[1:]:
+            walk.add(f"{base}.concepts", more)
+    walk.type("key-front.facts", plan.FACT)
+    walk.push('[id="front.facts"] > details > .add > [data-do=add]')
+    walk.type(f"in-front.facts.{plan.FACT}.means", plan.MEANS)
+    walk.type(f"in-front.facts.{plan.FACT}.unit", plan.UNIT)
+    for at, (id, name, plural, strides) in enumerate(plan.CAST):
+        if at:
+            walk.open_folds("fold-front.cast")
+            walk.push('[id="front.cast"] > details > .add > [data-do=add]')
+        for box, text in (("id", id), ("name", name), ("plural", plural)):
+            walk.type(f"in-front.cast.{at}.{box}", text)
+        walk.type(f"key-front.cast.{at}.facts", plan.FACT, "picked")
+        walk.push(f'[id="front.cast.{at}.facts"] > details > .add > [data-do=add]')
+        walk.type(f"in-front.cast.{at}.facts.{plan.FACT}", strides)
+    walk.type("in-words-0-0", plan.BOOK_TEXT)
+
+
+def write_session(walk: Walk) -> None:
+    """What only its author can say."""
+    for box, text in plan.SESSION_HEAD:
+        walk.type(f"in-front.{box}", text)
+    walk.open_folds("fold-front.reads.0.stops")
+    walk.push('[id="front.reads.0.stops"] > details > .add > [data-do=add]')
+    for box, text in plan.SECOND_STOP:
+        walk.type(f"in-front.reads.0.stops.1.{box}", text)
+    walk.type("in-front.concepts.0", "number-bonds", "picked")
+    for concept in plan.PICKED["concepts"]:
+        walk.add("concepts", concept)
+    for list, text in plan.MORE:
+        walk.add(list, text, "typed")
+    for at, text in enumerate(plan.WORDS):
+        walk.type(f"in-words-{at + 1}-0", text)
+    walk.reach("begin-3-0")
+    walk.choose("begin-3-0", "bonds:cast")
+    walk.push("#words-3-0 [data-do=begin-activity]")
+    for box, text in plan.ACTIVITY:
+        walk.type(f"in-activity-0.{box}", text)
+    write_cast(walk)
+    expect(walk.page.locator("#worked-0")).to_contain_text("3 answers", timeout=30_000)
+    walk.push("#worked-0 [data-do=put]")
+    walk.push("#section-3 [data-do=more-words]")
+    walk.page.keyboard.insert_text(plan.AFTER)
+    walk.count["typed"] += 2
+    walk.page.keyboard.press("Tab")
+    walk.settle()
+
+
+def write_cast(walk: Walk) -> None:
+    """All of them take part."""
+    walk.type("in-activity-0.cast", "all", "picked")
+
+
+def take_proposals(walk: Walk) -> None:
+    """Each that is offered, read and taken, and what it leaves to be written."""
+    walk.push("#show-offers")
+    expect(walk.page.locator("#offers .offers, #offers p").first).to_be_visible(timeout=60_000)
+    for _ in range(60):
+        if not walk.page.locator("#offers [data-take]").count():
+            break
+        walk.push("#offers [data-take]")
+        walk.count["taken"] += 1
+        walk.problems()
+    for box, text in plan.MISCONCEPTION:
+        walk.type(f"in-front.misconceptions.0.{box}", text)
+    for year, boxes in plan.BENDS.items():
+        for box, text in boxes:
+            if walk.box(f"in-front.bends.{year}.{box}").count():
+                walk.type(f"in-front.bends.{year}.{box}", text)
+
+
+def finish(walk: Walk) -> None:
+    """No draft any more; what is wrong then is what was met."""
+    walk.choose("in-front.status", "")
+    walk.met += walk.problems()
+
+
+@contextmanager
+def desk(root: Path) -> Iterator[str]:
+    """The desk of a project; it is stopped as its author stops it."""
+    environment = {**os.environ, "PYTHONPATH": str(ROOT / "hooks"), "PYTHONUNBUFFERED": "1"}
+    command = [sys.executable, "-m", "storymaths", "desk", "--stay"]
+    with subprocess.Popen(command, cwd=root, env=environment, stdout=subprocess.PIPE, text=True) as program:
+        assert program.stdout is not None
+        yield next(found[0] for line in program.stdout if (found := re.search(r"http://127\.0\.0\.1:\S+", line)))
+        program.send_signal(signal.SIGINT)
+
+
+def told(walk: Walk, name: str, seconds: float) -> None:
+    """Prints what it took, and begins to count anew."""
+    print(f"{name}: {dict(walk.count)}, {seconds / 60:.1f} minutes")
+    for sort, lines in (("met", walk.met), ("hindered", walk.hindered)):
+        print("".join(f"  {sort}: {line}\n" for line in lines), end="")
+    walk.count, walk.met, walk.hindered = Counter(), [], []
+
+
+def main() -> None:
+    """Walks, and prints."""
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("by", choices=("mouse", "keys"), nargs="?", default="mouse")
+    parser.add_argument("--into", type=Path)
+    parser.add_argument("--pictures", type=Path)
+    options = parser.parse_args()
+    root = (options.into or Path(tempfile.mkdtemp())) / f"walk-{options.by}"
+    environment = {**os.environ, "PYTHONPATH": str(ROOT / "hooks")}
+    names = ("--name", "Bramble Yard", "--publisher", "Hedge and Gate", "--contact", "", "--licence", "reserved")
+    subprocess.run([sys.executable, "-m", "storymaths", "start", str(root), *names], check=True, env=environment)
+    with desk(root) as address, sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=find_browser(), args=FLAGS)
+        page = browser.new_page(viewport={"width": 1280, "height": 900}, locale="en-GB")
+        page.set_default_timeout(8_000)
+        walk = (Keys if options.by == "keys" else Mouse)(page)
+        try:
+            for name, kind, title, acts in (
+                ("The book", "book", plan.BOOK_TITLE, (write_book, finish)),
+                ("The session", "session", plan.SESSION_TITLE, (write_session, take_proposals, finish)),
+            ):
+                start = time.monotonic()
+                begin(walk, address if kind == "book" else address.split("?")[0], kind, title)
+                for act in acts:
+                    noted(act)(walk)
+                told(walk, name, time.monotonic() - start)
+                if options.pictures:
+                    page.screenshot(path=options.pictures / f"{options.by}-{kind}.png")
+        except Exception:
+            told(walk, "Stopped", 0)
+            if options.pictures:
+                page.screenshot(path=options.pictures / f"{options.by}-stopped.png")
+            raise
+        browser.close()
+    print(f"Written in {root}")
+
+
+if __name__ == "__main__":
+    main()
