@@ -60,7 +60,7 @@ class Walk:
 
     def settle(self) -> None:
         """Waits until all is saved."""
-        self.page.wait_for_function("!document.querySelector('#told').textContent.includes('Saving')")
+        expect(self.page.locator("#told")).not_to_contain_text("Saving")
         if told := [text for text in self.page.locator(".not-saved").all_inner_texts() if text not in self.hindered]:
             self.hindered += told
 
