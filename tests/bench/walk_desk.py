@@ -21,16 +21,19 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from functools import wraps
+from itertools import count
 from pathlib import Path
 from typing import Any
 
-from playwright.sync_api import Error, Locator, Page, expect, sync_playwright
+import yaml
+from playwright.sync_api import Error, Locator, Page, Request, expect, sync_playwright
 
 sys.path.insert(0, str(Path(__file__).parent.parent))
 
-from bench import walk_plan as plan
 from browser.get_browser import FLAGS, find_browser
 from project import ROOT
+
+PLAN: Any = yaml.safe_load(Path(__file__).with_suffix(".yaml").read_text("utf-8"))
 
 PARTED = re.compile(r"\n\n|\n(?=\d+\. |- )")
 _TABS = 700
@@ -54,6 +57,15 @@ class Walk:
 
     def __init__(self, page: Page) -> None:
         self.page, self.count, self.hindered, self.met = page, Counter[str](), list[str](), list[str]()
+        self._events, self._changed, self._checked = count(1), 0, 0
+        page.on("requestfinished", self._hear)
+
+    def _hear(self, request: Request) -> None:
+        """Notes when something was last changed, and when the desk last looked for problems."""
+        if request.method == "POST":
+            self._changed = next(self._events)
+        if "/problems" in request.url:
+            self._checked = next(self._events)
 
     def box(self, id: str) -> Locator:
         return self.page.locator(f'[id="{id}"]')
@@ -83,19 +95,20 @@ class Walk:
     def problems(self) -> list[str]:
         """What the desk says is wrong, once it has looked."""
         self.settle()
-        self.page.wait_for_timeout(700)
-        expect(self.page.locator("#all-wrong-title")).to_have_text(re.compile(r"problem", re.I), timeout=60_000)
-        self.page.wait_for_load_state("networkidle")
+        for _ in range(100):
+            self.page.wait_for_timeout(150)
+            if self._checked > self._changed:
+                break
         return self.page.locator("#all-wrong > li").all_inner_texts()
 
     def open_folds(self, id: str) -> None:
         """Opens what a box is folded away in, from without."""
         folds = self.box(id).evaluate(
             """box => { const all = []; for (let one = box.closest("details"); one; one = one.parentElement.closest("details"))
-            if (!(box.matches("summary") && box.parentElement === one) && !one.open) all.unshift(one.id || one.className); return all; }"""
+            if (!(box.matches("summary") && box.parentElement === one) && !one.open) all.unshift(one.id); return all; }"""
         )
         for fold in folds:
-            self.push(f'[id="{fold}"] > summary' if self.box(fold).count() else f"details.{fold}:not([open]) > summary")
+            self.push(f'[id="{fold}"] > summary')
 
     def reach(self, id: str) -> None:
         raise NotImplementedError
@@ -220,73 +233,81 @@ def begin(walk: Walk, address: str, kind: str, title: str) -> None:
     walk.count["typed"] += 1
     walk.push("#new-page button")
     walk.page.wait_for_url(re.compile("/page"))
-    walk.page.wait_for_load_state("networkidle")
+    expect(walk.page.locator("#all-wrong-title")).to_contain_text(re.compile("problems? on", re.I))
 
 
 def write_book(walk: Walk) -> None:
     """The record of the book: whose it is, its pages' maths, its cast and their fact."""
+    book = PLAN["book"]
     walk.choose("in-front.rights", "in-copyright")
-    for box, text in plan.BOOK_HEAD:
+    for box, text in book["head"].items():
         walk.type(f"in-front.{box}", text)
-    for at, (pages, see, concepts) in enumerate(plan.PAGES):
+    for at, note in enumerate(book["pages"]):
         if at:
-            walk.open_folds("fold-front.maths_on_pages")
-            walk.push('[id="front.maths_on_pages"] > details > .add > [data-do=add]')
+            more(walk, "maths_on_pages")
         base = f"maths_on_pages.{at}"
-        walk.type(f"in-front.{base}.pages", pages)
-        walk.type(f"in-front.{base}.see", see)
-        walk.type(f"in-front.{base}.concepts.0", concepts[0], "picked")
-        for more in concepts[1:]:
-            walk.add(f"{base}.concepts", more)
-    walk.type("key-front.facts", plan.FACT)
-    walk.push('[id="front.facts"] > details > .add > [data-do=add]')
-    walk.type(f"in-front.facts.{plan.FACT}.means", plan.MEANS)
-    walk.type(f"in-front.facts.{plan.FACT}.unit", plan.UNIT)
-    for at, (id, name, plural, strides) in enumerate(plan.CAST):
+        walk.type(f"in-front.{base}.pages", note["pages"])
+        walk.type(f"in-front.{base}.see", note["see"])
+        walk.type(f"in-front.{base}.concepts.0", note["concepts"][0], "picked")
+        for concept in note["concepts"][1:]:
+            walk.add(f"{base}.concepts", concept)
+    fact = book["fact"]["name"]
+    walk.type("key-front.facts", fact)
+    more(walk, "facts")
+    for box in ("means", "unit"):
+        walk.type(f"in-front.facts.{fact}.{box}", book["fact"][box])
+    for at, character in enumerate(book["cast"]):
         if at:
-            walk.open_folds("fold-front.cast")
-            walk.push('[id="front.cast"] > details > .add > [data-do=add]')
-        for box, text in (("id", id), ("name", name), ("plural", plural)):
-            walk.type(f"in-front.cast.{at}.{box}", text)
-        walk.type(f"key-front.cast.{at}.facts", plan.FACT, "picked")
-        walk.push(f'[id="front.cast.{at}.facts"] > details > .add > [data-do=add]')
-        walk.type(f"in-front.cast.{at}.facts.{plan.FACT}", strides)
-    walk.type("in-words-0-0", plan.BOOK_TEXT)
+            more(walk, "cast")
+        for box in ("id", "name", "plural"):
+            walk.type(f"in-front.cast.{at}.{box}", character[box])
+        walk.type(f"key-front.cast.{at}.facts", fact, "picked")
+        more(walk, f"cast.{at}.facts")
+        walk.type(f"in-front.cast.{at}.facts.{fact}", character["fact"])
+    walk.type("in-words-0-0", book["text"])
+
+
+def more(walk: Walk, field: str) -> None:
+    """One more of a list or mapping, by its button."""
+    walk.open_folds(f"fold-front.{field}")
+    walk.push(f'[id="front.{field}"] > details > .add > [data-do=add]')
 
 
 def write_session(walk: Walk) -> None:
     """What only its author can say."""
-    for box, text in plan.SESSION_HEAD:
+    session = PLAN["session"]
+    for box, text in session["head"].items():
         walk.type(f"in-front.{box}", text)
-    walk.open_folds("fold-front.reads.0.stops")
-    walk.push('[id="front.reads.0.stops"] > details > .add > [data-do=add]')
-    for box, text in plan.SECOND_STOP:
+    more(walk, "reads.0.stops")
+    for box, text in session["second_stop"].items():
         walk.type(f"in-front.reads.0.stops.1.{box}", text)
-    walk.type("in-front.concepts.0", "number-bonds", "picked")
-    for concept in plan.PICKED["concepts"]:
+    walk.type("in-front.concepts.0", session["concepts"][0], "picked")
+    for concept in session["concepts"][1:]:
         walk.add("concepts", concept)
-    for list, text in plan.MORE:
+    for list, text in session["more"]:
         walk.add(list, text, "typed")
-    for at, text in enumerate(plan.WORDS):
-        walk.type(f"in-words-{at + 1}-0", text)
-    walk.reach("begin-3-0")
+    for box, text in session["misconception"].items():
+        walk.type(f"in-front.misconceptions.0.{box}", text)
+    for at, text in enumerate(session["sections"], start=1):
+        walk.type(f"in-words-{at}-0", text)
+    write_activity(walk)
+
+
+def write_activity(walk: Walk) -> None:
+    """One of a kind, with everybody in it, and the words after it."""
+    session = PLAN["session"]
     walk.choose("begin-3-0", "bonds:cast")
     walk.push("#words-3-0 [data-do=begin-activity]")
-    for box, text in plan.ACTIVITY:
+    for box, text in session["activity"].items():
         walk.type(f"in-activity-0.{box}", text)
-    write_cast(walk)
+    walk.choose("sort-activity-0.cast", "0")
     expect(walk.page.locator("#worked-0")).to_contain_text("3 answers", timeout=30_000)
     walk.push("#worked-0 [data-do=put]")
     walk.push("#section-3 [data-do=more-words]")
-    walk.page.keyboard.insert_text(plan.AFTER)
-    walk.count["typed"] += 2
+    walk.page.keyboard.insert_text(session["after"])
+    walk.count["typed"] += len(PARTED.split(session["after"]))
     walk.page.keyboard.press("Tab")
     walk.settle()
-
-
-def write_cast(walk: Walk) -> None:
-    """All of them take part."""
-    walk.type("in-activity-0.cast", "all", "picked")
 
 
 def take_proposals(walk: Walk) -> None:
@@ -296,21 +317,24 @@ def take_proposals(walk: Walk) -> None:
     for _ in range(60):
         if not walk.page.locator("#offers [data-take]").count():
             break
+        print("  proposed:", walk.page.locator("#offers li").first.inner_text().replace("\n", " · ")[:160])
         walk.push("#offers [data-take]")
         walk.count["taken"] += 1
         walk.problems()
-    for box, text in plan.MISCONCEPTION:
-        walk.type(f"in-front.misconceptions.0.{box}", text)
-    for year, boxes in plan.BENDS.items():
-        for box, text in boxes:
+    for year, boxes in PLAN["session"]["bends"].items():
+        for box, text in boxes.items():
             if walk.box(f"in-front.bends.{year}.{box}").count():
                 walk.type(f"in-front.bends.{year}.{box}", text)
 
 
 def finish(walk: Walk) -> None:
-    """No draft any more; what is wrong then is what was met."""
+    """No draft any more; what is wrong then is what was met, and is put right."""
     walk.choose("in-front.status", "")
     walk.met += walk.problems()
+    for box, text in PLAN["session"]["put_right"].items():
+        if walk.box(f"in-front.{box}").count():
+            walk.type(f"in-front.{box}", text)
+    print("  left:", walk.problems())
 
 
 @contextmanager
@@ -350,8 +374,8 @@ def main() -> None:
         walk = (Keys if options.by == "keys" else Mouse)(page)
         try:
             for name, kind, title, acts in (
-                ("The book", "book", plan.BOOK_TITLE, (write_book, finish)),
-                ("The session", "session", plan.SESSION_TITLE, (write_session, take_proposals, finish)),
+                ("The book", "book", PLAN["book"]["title"], (write_book, finish)),
+                ("The session", "session", PLAN["session"]["title"], (write_session, take_proposals, finish)),
             ):
                 start = time.monotonic()
                 begin(walk, address if kind == "book" else address.split("?")[0], kind, title)

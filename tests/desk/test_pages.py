@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 import html
 import random
 import re
@@ -25,6 +26,7 @@ from storymaths.edits.edit import EditRefused
 from storymaths.model.fields import Strict
 from storymaths.model.page_schemas import SCHEMAS
 from storymaths.parse.yaml_text import load
+from storymaths.publish.starters import start, starters
 
 from .asking import Tab
 from .random_changes import random_change
@@ -280,10 +282,18 @@ def test_the_collection_shows_every_page_with_its_problems_counted(tab: Tab) -> 
     assert "1 problem in the collection" in shown
 
 
-def test_a_new_page_is_what_the_command_begins(tab: Tab, tmp_path: Path) -> None:
+def test_a_new_page_is_what_the_command_begins_without_the_notes_in_its_file(tab: Tab, tmp_path: Path) -> None:
+    root, source = tmp_path / "project", "books/cliff-house-lift/session-5.md"
+    usual = starters()["session"][1]
+    start(root, usual, "Once more", datetime.date.today().isoformat(), "cliff-house-lift")
+    noted = PageText(file_of(tmp_path, source).read_text("utf-8"))
+    file_of(tmp_path, source).unlink()
     answer = tab.post("/new", {"kind": "session", "book": "cliff-house-lift", "title": "Once more"})
     assert answer.json()["page"].endswith("session-5.md")
-    assert 'title: "Once more"' in file_of(tmp_path, "books/cliff-house-lift/session-5.md").read_text("utf-8")
+    begun = PageText(file_of(tmp_path, source).read_text("utf-8"))
+    assert (begun.raw, begun.body) == (noted.raw, noted.body)
+    assert begun.front is not None
+    assert "#" not in begun.front
     shown = Tab(tab.app, "books/cliff-house-lift/session-5.md").get("/page").text
     assert "Once more" in shown
     assert "/site/books/cliff-house-lift/session-5-screen.html" in shown

@@ -127,7 +127,7 @@ class Pages:
                 raise EditRefused(
                     f"{folder.name} is a link to another place: pages are begun in the collection itself."
                 )
-        file = starters.start(self._root, starter, title.strip(), today, book)
+        file = starters.start(self._root, starter, title.strip(), today, book, notes=False)
         return file.relative_to(self._root / CONTENT).as_posix()
 
     def _form(self, text: PageText) -> str:
