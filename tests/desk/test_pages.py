@@ -333,6 +333,23 @@ def test_a_proposal_is_put_in_as_it_was_offered(tab: Tab, tmp_path: Path) -> Non
     assert tab.post("/take", {"key": "0" * 16}).status == 422
 
 
+def test_what_still_holds_a_number_of_the_cast_that_was_changed_is_shown_beside_it(tab: Tab, tmp_path: Path) -> None:
+    book = Tab(tab.app, "books/cliff-house-lift/index.md")
+    page = file_of(tmp_path)
+    page.write_text(f"{page.read_text('utf-8')}\nCamel is as heavy as 9 bricks.\n", "utf-8")
+    raw = PageText(file_of(tmp_path, book.source).read_text("utf-8")).raw
+    assert raw is not None
+    camel = next(at for at, one in enumerate(raw["cast"]) if one["id"] == "camel")
+    assert raw["cast"][camel]["facts"]["mass"] == 9
+    (told,) = book.post("/edit", {"do": "type", "loc": ["cast", camel, "facts", "mass"], "text": "8"}).json()["hanging"]
+    assert told["box"] == f"front.cast.{camel}.facts.mass"
+    sure, _, perhaps = told["html"].partition("<details>")
+    assert "Camel is as heavy as 9 bricks." in sure
+    assert f'href="/page?source={SESSION}"' in html.unescape(sure)
+    assert perhaps
+    assert "hanging" not in book.post("/edit", {"do": "type", "loc": ["title"], "text": "Lift"}).json()
+
+
 def test_words_are_not_written_over_an_activity(tab: Tab, tmp_path: Path) -> None:
     before = file_of(tmp_path).read_bytes()
     places = [

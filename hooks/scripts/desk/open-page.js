@@ -86,8 +86,18 @@ class OpenPage {
     } else if (typeof asked.activity === "number") {
       void this.workOut(asked.activity);
     }
+    saved.hanging?.forEach(({ box, html }) => this.showHanging(box, html));
     if (saved.title) part(document, "#page-title", HTMLElement).textContent = saved.title;
     this.settle(SETTLED);
+  }
+
+  /** What still holds the number that was in a box, beside it; typed again, it is told anew. @param {string} box @param {string} html */
+  showHanging(box, html) {
+    const at = document.getElementById(`problems-${box}`), told = document.getElementById(`hanging-${box}`) ?? element("div", "hanging");
+    told.id = `hanging-${box}`;
+    told.setAttribute("role", "status");
+    at?.after(told);
+    told.replaceChildren(drawn(html));
   }
 
   /** @param {string} why @param {Asked} asked */

@@ -2,7 +2,7 @@
 
 /**
  * What the desk says of a change.
- * @typedef {{ mark: string, undo: boolean, redo: boolean, form?: string, title?: string }} Saved
+ * @typedef {{ mark: string, undo: boolean, redo: boolean, form?: string, title?: string, hanging?: { box: string, html: string }[] }} Saved
  * @typedef {{ refused: string, mark?: string, difference?: string[] }} Refused
  * @typedef {{ [field: string]: unknown }} Asked
  */
