@@ -317,7 +317,7 @@ def take_proposals(walk: Walk) -> None:
     for _ in range(60):
         if not walk.page.locator("#offers [data-take]").count():
             break
-        print("  proposed:", walk.page.locator("#offers li").first.inner_text().replace("\n", " · ")[:160])
+        print("  proposed:", walk.page.locator("#offers li").first.inner_text().replace("\n", " · ")[:160], flush=True)
         walk.push("#offers [data-take]")
         walk.count["taken"] += 1
         walk.problems()
@@ -370,7 +370,7 @@ def main() -> None:
     with desk(root) as address, sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=find_browser(), args=FLAGS)
         page = browser.new_page(viewport={"width": 1280, "height": 900}, locale="en-GB")
-        page.set_default_timeout(8_000)
+        page.set_default_timeout(5_000)
         walk = (Keys if options.by == "keys" else Mouse)(page)
         try:
             for name, kind, title, acts in (

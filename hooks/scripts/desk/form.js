@@ -1,5 +1,6 @@
 /* The form of a page: what is typed, chosen, added, moved or taken out in it becomes a change to the page. */
 import { all, around, part } from "../site/find.js";
+import { keepPlace, TAKES_KEYS } from "./keep-place.js";
 import { drawn } from "./send.js";
 
 const PAUSE = 900;
@@ -186,27 +187,6 @@ export const listen = (form, change) => {
 
 /** Which folds are open, by their names. @type {(form: HTMLElement) => Set<string>} */
 const openFolds = (form) => new Set(all(form, "details[open][id]", HTMLDetailsElement).map((one) => one.id));
-
-const TAKES_KEYS = "input, textarea, select, button, summary";
-
-/** Where the keys go now, so that it is found again in a form drawn anew: by its id, or by its place in what has one. @type {(form: HTMLElement) => (() => HTMLElement | null)} */
-const keepPlace = (form) => {
-  const was = document.activeElement;
-  if (!(was instanceof HTMLElement) || !form.contains(was)) return () => null;
-  const holder = was.parentElement?.closest("[id]"), { id } = was, holderId = holder?.id ?? "";
-  const at = holder ? all(holder, TAKES_KEYS, HTMLElement).indexOf(was) : 0;
-  const typed = was.matches("input:not([type=checkbox]), textarea") && /** @type {HTMLInputElement} */ (was);
-  const words = typed && typed.value !== typed.defaultValue ? typed.value : null, [from, to] = typed ? [typed.selectionStart, typed.selectionEnd] : [null, null];
-  return () => {
-    const now = document.getElementById(holderId), every = now ? all(now, TAKES_KEYS, HTMLElement) : [];
-    const found = (id ? document.getElementById(id) : null) ?? every[Math.min(at, every.length - 1)] ?? null;
-    if (words === null || !(found instanceof HTMLInputElement || found instanceof HTMLTextAreaElement) || found.id !== id) return found;
-    found.value = words; // typed since the change was sent: it stays, and is sent in its turn
-    if (from !== null) found.setSelectionRange(from, to);
-    found.dispatchEvent(new Event("input", { bubbles: true }));
-    return found;
-  };
-};
 
 /** The form as the desk drew it anew: folds stay open, and who was in a box stays in it. @type {(form: HTMLElement, html: string, go: string) => void} */
 export const redraw = (form, html, go) => {

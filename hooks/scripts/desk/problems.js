@@ -1,6 +1,7 @@
 /* Puts each problem beside the box it belongs to, and all of them in a list above the form. */
 import { all, part } from "../site/find.js";
 import { button, element } from "../site/element.js";
+import { keepPlace } from "./keep-place.js";
 
 /** @typedef {{ box: string, line: number, message: string, fix: string }} Problem */
 
@@ -54,7 +55,7 @@ const inWords = (count, of) => (count ? `${count} ${count === 1 ? "problem" : "p
 export const show = (problems, elsewhere) => {
   clear();
   part(document, "#all-wrong-title", HTMLElement).textContent = inWords(problems.length, "on this page");
-  const every = part(document, "#all-wrong", HTMLElement);
+  const every = part(document, "#all-wrong", HTMLElement), placeKept = keepPlace(every);
   every.replaceChildren();
   problems.forEach((problem) => {
     const list = boxFor(problem.box), line = element("li"), told = element("li", "", `${problem.message} `);
@@ -69,5 +70,6 @@ export const show = (problems, elsewhere) => {
     }
     every.append(line);
   });
+  placeKept()?.focus();
   part(document, "#wrong-elsewhere", HTMLElement).textContent = elsewhere ? inWords(elsewhere, "on other pages") : "";
 };
