@@ -54,7 +54,8 @@ const inWords = (count, of) => (count ? `${count} ${count === 1 ? "problem" : "p
 /** @type {(problems: Problem[], elsewhere: number) => void} */
 export const show = (problems, elsewhere) => {
   clear();
-  part(document, "#all-wrong-title", HTMLElement).textContent = inWords(problems.length, "on this page");
+  const title = part(document, "#all-wrong-title", HTMLElement), counted = inWords(problems.length, "on this page");
+  if (title.textContent !== counted) title.textContent = counted; // told aloud where it is another
   const every = part(document, "#all-wrong", HTMLElement), placeKept = keepPlace(every);
   every.replaceChildren();
   problems.forEach((problem) => {
