@@ -337,6 +337,19 @@ def finish(walk: Walk) -> None:
     print("  left:", walk.problems())
 
 
+def take_pictures(page: Page, folder: Path, name: str) -> None:
+    """The page as it is now, wide and narrow, light and dark; with its activity in sight, and with what is offered."""
+    for width, scheme in ((1280, "light"), (1280, "dark"), (390, "light"), (390, "dark")):
+        page.set_viewport_size({"width": width, "height": 900})
+        page.emulate_media(color_scheme="dark" if scheme == "dark" else "light")
+        for what in ("#page-title", "#activity-0", "#front\\.cast", "#offers"):
+            if page.locator(what).count() and page.locator(what).is_visible():
+                page.locator(what).scroll_into_view_if_needed()
+                page.evaluate("what => document.querySelector(what).scrollIntoView()", what)
+                page.screenshot(path=folder / f"{name}-{what.strip('#').replace(chr(92), '')}-{width}-{scheme}.png")
+    page.set_viewport_size({"width": 1280, "height": 900})
+
+
 @contextmanager
 def desk(root: Path) -> Iterator[str]:
     """The desk of a project; it is stopped as its author stops it."""
@@ -383,7 +396,7 @@ def main() -> None:
                     noted(act)(walk)
                 told(walk, name, time.monotonic() - start)
                 if options.pictures:
-                    page.screenshot(path=options.pictures / f"{options.by}-{kind}.png")
+                    take_pictures(page, options.pictures, f"{options.by}-{kind}")
         except Exception:
             told(walk, "Stopped", 0)
             if options.pictures:
