@@ -156,9 +156,17 @@ class Mouse(Walk):
             self.settle()
 
 
-_WHERE = """wanted => { const seen = one => one.getClientRects().length && !one.disabled && one.tabIndex >= 0;
-const all = [...document.querySelectorAll("a[href], button, input, select, textarea, summary, iframe, [tabindex]")].filter(seen);
-return all.indexOf(wanted) - all.indexOf(document.activeElement); }"""
+_WHERE = """wanted => { const seen = one => one.getClientRects().length && !one.disabled;
+const stops = [...document.querySelectorAll("a[href], button, input, select, textarea, summary, iframe")].filter(seen);
+const headings = [...document.querySelectorAll("#page-title, #content h2, #content h3, #content h4")];
+const parts = headings.filter(one => seen(one) && !one.closest(".only-heard"));
+const now = document.activeElement, at = stops.indexOf(wanted), after = (a, b) => Boolean(a.compareDocumentPosition(b) & 4);
+const tabs = at - (stops.includes(now) ? stops.indexOf(now) : stops.findIndex(one => after(now, one)) - 1);
+const last = parts.filter(one => after(one, wanted)).at(-1);
+if (!last) return [tabs, 0, tabs];
+const down = parts.filter(one => after(now, one) && !after(last, one)).length;
+const jumps = down || -parts.filter(one => after(one, now) && !after(one, last)).length;
+return [tabs, jumps, stops.slice(0, at + 1).filter(one => after(last, one)).length]; }"""
 
 
 class Keys(Walk):
@@ -174,7 +182,13 @@ class Keys(Walk):
         if element is None:
             self.hindered.append(f"not there: {name}")
             return
-        key = "Tab" if element.evaluate(_WHERE) >= 0 else "Shift+Tab"
+        tabs, jumps, then = element.evaluate(_WHERE)
+        if abs(jumps) + then < abs(tabs) and not element.evaluate("one => one === document.activeElement"):
+            for _ in range(abs(jumps)):
+                self.press("Alt+PageDown" if jumps > 0 else "Alt+PageUp")
+                self.count["parts"] += 1
+            tabs = then
+        key = "Tab" if tabs >= 0 else "Shift+Tab"
         for _ in range(_TABS):
             if element.evaluate("one => one === document.activeElement"):
                 return
