@@ -61,6 +61,8 @@ class OfferedIdeas:
     ideas: Sequence[OfferedIdea]
     not_carried: Sequence[tuple[str, str, str]]
     """Each objective's code, what it says, and why not."""
+    had: int
+    """How many more a page of the book has already."""
 
 
 def ideas_for(collection: Collection, book: str, year: int) -> OfferedIdeas:
@@ -72,6 +74,7 @@ def ideas_for(collection: Collection, book: str, year: int) -> OfferedIdeas:
         found.title,
         [_in_words(idea, collection) for idea in found.ideas[:_FIRST]],
         [(one.code, one.says, say_why_not(one, year)) for one in found.not_carried],
+        found.had,
     )
 
 
