@@ -95,7 +95,7 @@ class Walk:
     def problems(self) -> list[str]:
         """What the desk says is wrong, once it has looked."""
         self.settle()
-        for _ in range(100):
+        for _ in range(200):
             self.page.wait_for_timeout(150)
             if self._checked > self._changed:
                 break
@@ -247,7 +247,7 @@ def begin(walk: Walk, address: str, kind: str, title: str) -> None:
     walk.count["typed"] += 1
     walk.push("#new-page button")
     walk.page.wait_for_url(re.compile("/page"))
-    expect(walk.page.locator("#all-wrong-title")).to_contain_text(re.compile("problems? on", re.I))
+    expect(walk.page.locator("#all-wrong-title")).to_contain_text(re.compile("problems? on", re.I), timeout=60_000)
 
 
 def write_book(walk: Walk) -> None:
@@ -371,8 +371,10 @@ def desk(root: Path) -> Iterator[str]:
     command = [sys.executable, "-m", "storymaths", "desk", "--stay"]
     with subprocess.Popen(command, cwd=root, env=environment, stdout=subprocess.PIPE, text=True) as program:
         assert program.stdout is not None
-        yield next(found[0] for line in program.stdout if (found := re.search(r"http://127\.0\.0\.1:\S+", line)))
-        program.send_signal(signal.SIGINT)
+        try:
+            yield next(found[0] for line in program.stdout if (found := re.search(r"http://127\.0\.0\.1:\S+", line)))
+        finally:
+            program.send_signal(signal.SIGINT)
 
 
 def told(walk: Walk, name: str, seconds: float) -> None:
@@ -397,7 +399,8 @@ def main() -> None:
     with desk(root) as address, sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=find_browser(), args=FLAGS)
         page = browser.new_page(viewport={"width": 1280, "height": 900}, locale="en-GB")
-        page.set_default_timeout(5_000)
+        page.set_default_timeout(25_000)
+        page.set_default_navigation_timeout(60_000)
         walk = (Keys if options.by == "keys" else Mouse)(page)
         try:
             for name, kind, title, acts in (

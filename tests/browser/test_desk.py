@@ -146,6 +146,7 @@ def test_what_is_typed_while_a_change_is_saved_stays_and_so_does_the_place(
     expect(page.locator('[id^="in-front.concepts."]').last).to_have_value("counting", timeout=30_000)
     expect(page.locator("#told")).to_contain_text("Saved at")
     assert box(page, "summary").input_value() == "Typed meanwhile."
+    assert page.locator("[data-task]").first.locator("option").count() > 20, "every task is still offered"
     page.locator('[id="fold-front.steps"] > summary').focus()
     expect(page.locator("#told")).to_contain_text("Saved at")
     page.wait_for_timeout(1500)

@@ -132,8 +132,8 @@ def _values(shape: Shape, raw: Mapping[Any, Any], of: Control) -> Iterator[Contr
 
 
 _CALLED: Mapping[Sort, str] = {
-    "number": "a number", "yes-no": "yes or no", "words": "words", "name": "a name", "list": "a list", "group": "by fields",
-    "map": "by names", "notation": "written out",
+    "number": "a number", "yes-no": "yes or no", "words": "words", "name": "text", "list": "a list",
+    "group": "with values of its own", "map": "with values of its own", "notation": "written out",
 }  # fmt: skip
 
 

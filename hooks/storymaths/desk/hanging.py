@@ -33,7 +33,9 @@ def find_hanging(root: Path, folder: str, book: Book, before: PageText, after: P
     if not changed:
         return
     pages = sorted((root / folder).glob("*.md"))
-    texts = {path.relative_to(root).as_posix(): path.read_text("utf-8") for path in pages if not path.is_symlink()}
+    texts = {
+        path.relative_to(root).as_posix(): path.read_text("utf-8", "replace") for path in pages if not path.is_symlink()
+    }
     for place, id, fact, was in changed:
         known = next((one for one in book.cast if one.id == id), None)
         if known is None:

@@ -134,10 +134,11 @@ class _Finder:
             name = " ".join(line.text for line in first)
             step = PlanSection("step", name if minutes_in(name) else f"{labels[0]} {name}")
             self.found.append(step)
-            for label, cell in zip(labels[1:], cells, strict=False):
+            unnamed = [""] * (len(cells) + 1 - len(labels))
+            for label, cell in zip([*labels[1:], *unnamed], cells, strict=False):
                 part = self.part_of(label, begins=True)
                 if part in _OF_ROWS or "/" in label:  # two parts in one
-                    step.blocks += [PlanLine(f"{label}: {line.text}") for line in cell]
+                    step.blocks += [PlanLine(f"{label}: {line.text}" if label else line.text) for line in cell]
                 elif cell:
                     self.found.append(PlanSection(part, label, [*cell]))
         self.found.append(PlanSection(None, ""))
