@@ -87,7 +87,7 @@ def of_concepts(draft: Draft, year: int) -> Iterator[tuple[str, str, list[Object
 
 def _practised(draft: Draft) -> dict[tuple[str, str], _Reasons]:
     """Where nothing is seen for sure: what of its concepts an activity can practise; which parts is hers to say."""
-    found = {}
+    found: dict[tuple[str, str], _Reasons] = {}
     for activity in draft.activities:
         for concept, key in practised_of_concepts(draft, activity.worked, draft.fields.year):
             title = activity.worked.fields.title if activity.worked.fields else ""
