@@ -322,13 +322,15 @@ def test_shapes_lead_nowhere_where_nothing_can_stand() -> None:
 
 def test_a_proposal_is_put_in_as_it_was_offered(tab: Tab, tmp_path: Path) -> None:
     tab.post("/edit", {"do": "remove", "loc": ["revisits"]})
-    tab.post("/edit", {"do": "type", "loc": ["minutes"], "text": "5"})
+    tab.post("/edit", {"do": "type", "loc": ["words"], "text": ""})
+    tab.post("/edit", {"do": "type", "loc": ["status"], "text": "draft"})
     tab.get("/problems")
     shown = tab.get("/offers").text
     before = file_of(tmp_path).read_text("utf-8")
     keys = re.findall(r'data-take="(\w+)"', shown)
     assert keys
-    assert tab.post("/take", {"key": keys[0]}).status == 200
+    for key in keys:  # each as it was shown, whatever has been put in before it
+        assert tab.post("/take", {"key": key}).status == 200
     assert file_of(tmp_path).read_text("utf-8") != before
     assert tab.post("/take", {"key": "0" * 16}).status == 422
 

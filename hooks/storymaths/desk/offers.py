@@ -7,12 +7,13 @@ from dataclasses import dataclass
 from hashlib import sha256
 
 from ..edits.apply import apply
-from ..edits.edit import Edit, EditRefused
+from ..edits.edit import AddItem, Edit, EditRefused, SetValue
 from ..ideas.find import find_ideas
 from ..ideas.idea import Idea
 from ..ideas.say_reasons import say_change, say_hardness, say_reason, say_why_not
 from ..model.address import CONTENT
 from ..model.collection import Collection
+from ..propose.proposal import Proposal
 from ..propose.table import proposals
 from .states import difference
 
@@ -38,9 +39,17 @@ def offers_for(collection: Collection, source: str, text: str) -> list[Offer]:
             lines = difference(text, apply(text, one.edit)) if one.edit else []
         except EditRefused:
             continue
-        key = sha256(f"{one.field}\n{one.reason}\n{lines}".encode()).hexdigest()[:16]
-        found.append(Offer(key, one.field, one.reason, one.edit, lines))
+        found.append(Offer(_key(one), one.field, one.reason, one.edit, lines))
     return found
+
+
+def _key(one: Proposal) -> str:
+    """The same for as long as it is proposed, whatever else has been put into the same list meanwhile."""
+    told: tuple[object, ...] = ()
+    if isinstance(one.edit, (SetValue, AddItem)):
+        path = one.edit.path[:-1] if isinstance(one.edit.path[-1], int) else one.edit.path
+        told = (path, one.edit.value)
+    return sha256(f"{one.field}\n{one.reason}\n{told}".encode()).hexdigest()[:16]
 
 
 @dataclass(frozen=True, slots=True)

@@ -22,9 +22,12 @@ _OFTEN = 4
 
 def propose_objectives(draft: Draft) -> Iterator[Proposal]:
     """Objectives of the session's year, where none is named yet, with the parts that are seen; others are hers to tick."""
-    if not draft.lacks("objectives"):
+    if not draft.is_open("objectives"):
         return
+    named = _find_named(draft)
     for framework, objective, parts in _find_shown(draft):
+        if objective.code in named:
+            continue
         known = [part for part in parts if part]
         value: Value = {objective.code: list(known)} if objective.has_parts and known else objective.code
         reason = f"{objective.code}, {objective.says} {next(iter(parts.values()))}"
@@ -33,9 +36,10 @@ def propose_objectives(draft: Draft) -> Iterator[Proposal]:
 
 def propose_revisits(draft: Draft) -> Iterator[Proposal]:
     """What of the year before the activities take up again, or, of a concept that none of them is of, what it holds there."""
-    if not draft.lacks("revisits"):
+    if not draft.is_open("revisits"):
         return
-    reference, told = draft.reference, set[tuple[str, str]]()
+    reference = draft.reference
+    told = {(framework, claim.code) for framework, claims in draft.fields.revisits.items() for claim in claims}
     taught = (
         {objective.code for _, objective, _ in _find_shown(draft)} if draft.lacks("objectives") else _find_named(draft)
     )
