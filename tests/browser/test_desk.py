@@ -180,6 +180,8 @@ def test_every_state_of_the_desk_is_without_fault(page: Page, address: str, root
     expect(page.locator("#ideas [data-idea]").first).to_be_visible(timeout=60_000)
     page.locator("[data-do=rename-section]").first.click()
     assert faults_of_what_changed(page) == {}
+    page.set_viewport_size({"width": 390, "height": 800})
+    assert page.evaluate("document.documentElement.scrollWidth") <= 390, "nothing is wider than a phone"
     file = root / "content" / SESSION
     file.write_text(file.read_text("utf-8").replace("minutes: 7", "minutes:  8"), "utf-8")
     page.set_viewport_size({"width": 1280, "height": 800})

@@ -92,13 +92,13 @@ const rename = (button, change) => {
   const done = (/** @type {boolean} */ keep) => {
     box.replaceWith(heading);
     if (keep && box.value.trim() && box.value !== old) change({ do: "rename-section", section, name: box.value });
-    button.focus();
   };
   let left = false;
   box.addEventListener("keydown", (event) => {
     if (event.key !== "Enter" && event.key !== "Escape") return;
     left = true;
     done(event.key === "Enter");
+    button.focus(); // whoever goes on elsewhere is left there
   });
   box.addEventListener("blur", () => { if (!left) done(true); });
   heading.replaceWith(box);
