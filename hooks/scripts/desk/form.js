@@ -199,6 +199,6 @@ export const redraw = (form, html, go) => {
   if (!wanted) return;
   for (let fold = wanted.closest("details"); fold; fold = fold.parentElement?.closest("details") ?? null) fold.open = true;
   if (go) all(wanted, "details", HTMLDetailsElement).slice(0, 1).forEach((one) => { one.open = true; });
-  const inside = wanted.matches(TAKES_KEYS) ? wanted : wanted.querySelector("input, textarea, select, summary");
+  const inside = wanted.matches(TAKES_KEYS) ? wanted : wanted.querySelector("input, textarea, select, summary") ?? wanted;
   if (inside instanceof HTMLElement) inside.focus();
 };

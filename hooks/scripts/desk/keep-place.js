@@ -13,7 +13,8 @@ export const keepPlace = (form) => {
   const words = typed && typed.value !== typed.defaultValue ? typed.value : null, [from, to] = typed ? [typed.selectionStart, typed.selectionEnd] : [null, null];
   return () => {
     const now = document.getElementById(holderId), every = now ? all(now, TAKES_KEYS, HTMLElement) : [];
-    const found = (id ? document.getElementById(id) : null) ?? every[Math.min(at, every.length - 1)] ?? null;
+    if (now && !every.length) now.tabIndex = -1; // nothing in it takes keys any more: it does itself
+    const found = (id ? document.getElementById(id) : null) ?? every[Math.min(at, every.length - 1)] ?? now;
     if (words === null || !(found instanceof HTMLInputElement || found instanceof HTMLTextAreaElement) || found.id !== id) return found;
     const isSaved = found.value === words;
     found.value = words;

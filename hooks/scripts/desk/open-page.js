@@ -3,6 +3,7 @@ import { all, around, part } from "../site/find.js";
 import { element } from "../site/element.js";
 import { letDrag } from "./drag.js";
 import { finish, listen, redraw } from "./form.js";
+import { keepPlace } from "./keep-place.js";
 import { Look } from "./look.js";
 import { Offers } from "./offers.js";
 import { show } from "./problems.js";
@@ -140,7 +141,10 @@ class OpenPage {
   /** @param {number} number */
   async workOut(number) {
     const at = document.getElementById(`worked-${number}`);
-    if (at) at.replaceChildren(drawn(await read(about("/work-out", this.source, { activity: String(number) }))));
+    if (!at) return;
+    const html = await read(about("/work-out", this.source, { activity: String(number) })), placeKept = keepPlace(at);
+    at.replaceChildren(drawn(html));
+    placeKept()?.focus();
   }
 
   workOutAll() {
