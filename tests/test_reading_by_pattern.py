@@ -134,8 +134,6 @@ OUTSIDERS = {
 }
 OWN_TEXT = {
     "render/word_processor/parts.py": "the page drawn, of which a document for a word processor is made",
-    "propose/misconceptions.py": "likely errors worked out, for the line they are of: the slip could say it",
-    "propose/stems.py": "answers worked out, for where a sum leaves a gap: the answer's own numbers could say",
     "publish/linked_data/features.py": "the page drawn, for pictures with words: the page's content could say",
     "publish/pack/page_links.py": "pages drawn, to turn links out of a pack into words",
     "render/spoken.py": "the page drawn, for the maths in it, so that it is heard right",

@@ -19,6 +19,12 @@ from .axe import faults_in_every_light, faults_of_what_changed, note_changes
 from .watching import watch
 
 SESSION = "books/cliff-house-lift/session-1.md"
+SLOW = """const ask = window.fetch.bind(window);
+window.fetch = async (address, ...more) => {
+  if (String(address) === "/edit") await new Promise((done) => setTimeout(done, 600));
+  return ask(address, ...more);
+};"""
+"""A desk that takes its time to save."""
 
 
 @contextmanager
@@ -123,6 +129,35 @@ def test_a_list_is_added_to_and_put_in_order_by_keys(page: Page, address: str, r
     assert file.read_text("utf-8") == before
 
 
+def test_what_is_typed_while_a_change_is_saved_stays_and_so_does_the_place(
+    page: Page, address: str, root: Path
+) -> None:
+    """A form drawn anew takes nothing from who has gone on: neither words nor the place, in a box, on a fold or a button."""
+    file = root / "content" / SESSION
+    before = file.read_text("utf-8")
+    page.add_init_script(SLOW)
+    open_session(page, address)
+    page.locator('[id="fold-front.concepts"] > summary').press("Enter")
+    page.locator('[id="add-front.concepts"]').fill("counting")
+    page.keyboard.press("Enter")
+    box(page, "summary").focus()
+    page.keyboard.press("Control+A")
+    page.keyboard.type("Typed meanwhile.")
+    expect(page.locator('[id^="in-front.concepts."]').last).to_have_value("counting", timeout=30_000)
+    expect(page.locator("#told")).to_contain_text("Saved at")
+    assert box(page, "summary").input_value() == "Typed meanwhile."
+    assert page.locator("[data-task]").first.locator("option").count() > 20, "every task is still offered"
+    page.locator('[id="fold-front.steps"] > summary').focus()
+    expect(page.locator("#told")).to_contain_text("Saved at")
+    page.wait_for_timeout(1500)
+    assert "summary: Typed meanwhile." in file.read_text("utf-8")
+    page.locator("#undo").click()
+    expect(page.locator("#redo")).to_be_enabled()
+    page.locator("#undo").click()
+    expect(box(page, "summary")).not_to_have_value("Typed meanwhile.")
+    assert file.read_text("utf-8") == before
+
+
 def test_every_state_of_the_desk_is_without_fault(page: Page, address: str, root: Path) -> None:
     page.goto(address)
     assert faults_in_every_light(page) == {}
@@ -140,7 +175,13 @@ def test_every_state_of_the_desk_is_without_fault(page: Page, address: str, root
     page.locator("#show-states").click()
     expect(problems(page, "minutes")).to_have_count(1, timeout=60_000)
     page.locator("#show-sheets").click()
+    page.locator("#show-offers").click()
+    page.locator("#find-ideas").click()
+    expect(page.locator("#ideas [data-idea]").first).to_be_visible(timeout=60_000)
+    page.locator("[data-do=rename-section]").first.click()
     assert faults_of_what_changed(page) == {}
+    page.set_viewport_size({"width": 390, "height": 800})
+    assert page.evaluate("document.documentElement.scrollWidth") <= 390, "nothing is wider than a phone"
     file = root / "content" / SESSION
     file.write_text(file.read_text("utf-8").replace("minutes: 7", "minutes:  8"), "utf-8")
     page.set_viewport_size({"width": 1280, "height": 800})

@@ -132,11 +132,17 @@ def test_no_path_leads_out_of_the_content(locked: ASGIApp, root: Path, source: s
         if not os.path.lexists(root / "content" / name):
             (root / "content" / name).symlink_to(target)
     before = outside.read_bytes()
-    for path, asked in (("/edit", {}), ("/step", {"by": -1}), ("/restore", {"name": "1"}), ("/rewrite", {"text": "x"})):
+    for path, asked in (
+        ("/edit", {}),
+        ("/step", {"by": -1}),
+        ("/restore", {"name": "1"}),
+        ("/rewrite", {"text": "x"}),
+        ("/take", {"key": "x"}),
+    ):
         sent = {"source": source, "before": "", "do": "type", "loc": ["title"], "text": "Mine", **asked}
         headers = [("Content-Type", "application/json"), *AT_HOME, ("Origin", ORIGIN)]
         assert ask(locked, "POST", path, headers, json.dumps(sent).encode()).status in (400, 422), path
-    for path in ("/page", "/problems", "/states", "/state"):
+    for path in ("/page", "/problems", "/states", "/state", "/sheets", "/offers", "/ideas", "/work-out"):
         answer = (
             ask(locked, "GET", path, AT_HOME, query=f"source={source}")
             if "\0" not in source and "\n" not in source

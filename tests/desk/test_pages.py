@@ -2,28 +2,31 @@
 
 from __future__ import annotations
 
+import datetime
 import html
 import random
 import re
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
+from typing import Any, Literal
 
 import pytest
 from project import PROJECT, collection, copy_of_project
 from storymaths.activities.table import KINDS
 from storymaths.desk.asked import ASKED
 from storymaths.desk.asked_edits import edits_for
-from storymaths.desk.control import Control, controls_of
+from storymaths.desk.control import Control, control, controls_of
 from storymaths.desk.new_activity import begin_activity, tasks
 from storymaths.desk.page_text import ActivityForm, PageText
 from storymaths.desk.server import desk_app
 from storymaths.desk.shape import NOTATION, Shape, group_of, shape_at
-from storymaths.desk.values import meant
+from storymaths.desk.values import meant, turned
 from storymaths.edits.apply import apply_all
 from storymaths.edits.edit import EditRefused
+from storymaths.model.fields import Strict
 from storymaths.model.page_schemas import SCHEMAS
 from storymaths.parse.yaml_text import load
+from storymaths.publish.starters import start, starters
 
 from .asking import Tab
 from .random_changes import random_change
@@ -71,6 +74,47 @@ def test_what_a_box_shows_is_what_the_file_says_when_it_is_typed_again(source: s
             if one.is_there and not one.inner and one.sort not in ("list", "group", "map"):
                 shape = one.shape if one.sort == one.shape.sort else NOTATION
                 assert meant(shape, one.value) == one.raw, one.id
+
+
+def test_a_value_that_may_be_of_several_sorts_is_asked_for_as_the_one_it_is_and_turned_into_another() -> None:
+    class Both(Strict):
+        bins: Literal["any", "all"] | int | tuple[str, ...] = "any"
+
+    shape = group_of(Both).fields[0].shape
+    for raw, sort, chosen in (
+        ("all", "choice", "all"),
+        (4, "number", "a number"),
+        (["a"], "list", "a list"),
+        (None, "notation", ""),
+    ):
+        one = control(shape, raw, "front.bins", ("bins",), "Bins")
+        assert (one.sort, [says for _, says, is_this in one.sorts if is_this]) == (sort, [chosen] if chosen else [])
+    assert [says for _, says, _ in one.sorts] == ["any", "all", "a number", "a list"]
+    assert [turned(shape.either[at], "7") for at in range(4)] == ["any", "all", 7, [""]]
+
+
+def test_every_sort_of_a_value_is_one_that_its_schema_takes(tab: Tab, tmp_path: Path) -> None:
+    """Of several sorts: who takes part, what is done in another year, the signs that are promised."""
+    page = {"do": "turn", "activity": 0, "loc": ["cast"]}
+    cast = next(asked.shape for asked in group_of(KINDS["balance"].tasks[0]).fields if asked.key == "cast")
+    assert [one.choices or one.sort for one in cast.either] == [("all",), "list", "map"]
+    assert cast.either[1].inner == Shape("name", of="cast")
+
+    def all_take_part() -> int:
+        return file_of(tmp_path).read_text("utf-8").count("\ncast: all\n")
+
+    before = all_take_part()
+    tab.post("/edit", page | {"sort": 0})
+    assert all_take_part() == before + 1
+    assert tab.post("/edit", page | {"sort": 7}).status == 422
+    tab.post("/edit", page | {"sort": None})
+    assert all_take_part() == before
+    bend = shape_at(group_of(SCHEMAS["session"]), ("bends", 1))
+    assert bend is not None
+    does, signs = (next(asked.shape for asked in bend.fields if asked.key == key) for key in ("activities", "signs"))
+    assert does.inner is not None
+    assert [one.choices or one.sort for one in does.inner.either] == [("same",), ("find",), ("left out",), "map"]
+    assert [one.choices or one.sort for one in signs.either] == [("none",), "list"]
 
 
 def test_every_id_of_a_form_is_its_own() -> None:
@@ -238,10 +282,18 @@ def test_the_collection_shows_every_page_with_its_problems_counted(tab: Tab) -> 
     assert "1 problem in the collection" in shown
 
 
-def test_a_new_page_is_what_the_command_begins(tab: Tab, tmp_path: Path) -> None:
+def test_a_new_page_is_what_the_command_begins_without_the_notes_in_its_file(tab: Tab, tmp_path: Path) -> None:
+    root, source = tmp_path / "project", "books/cliff-house-lift/session-5.md"
+    usual = starters()["session"][1]
+    start(root, usual, "Once more", datetime.date.today().isoformat(), "cliff-house-lift")
+    noted = PageText(file_of(tmp_path, source).read_text("utf-8"))
+    file_of(tmp_path, source).unlink()
     answer = tab.post("/new", {"kind": "session", "book": "cliff-house-lift", "title": "Once more"})
     assert answer.json()["page"].endswith("session-5.md")
-    assert 'title: "Once more"' in file_of(tmp_path, "books/cliff-house-lift/session-5.md").read_text("utf-8")
+    begun = PageText(file_of(tmp_path, source).read_text("utf-8"))
+    assert (begun.raw, begun.body) == (noted.raw, noted.body)
+    assert begun.front is not None
+    assert "#" not in begun.front
     shown = Tab(tab.app, "books/cliff-house-lift/session-5.md").get("/page").text
     assert "Once more" in shown
     assert "/site/books/cliff-house-lift/session-5-screen.html" in shown
@@ -270,15 +322,34 @@ def test_shapes_lead_nowhere_where_nothing_can_stand() -> None:
 
 def test_a_proposal_is_put_in_as_it_was_offered(tab: Tab, tmp_path: Path) -> None:
     tab.post("/edit", {"do": "remove", "loc": ["revisits"]})
-    tab.post("/edit", {"do": "type", "loc": ["minutes"], "text": "5"})
+    tab.post("/edit", {"do": "type", "loc": ["words"], "text": ""})
+    tab.post("/edit", {"do": "type", "loc": ["status"], "text": "draft"})
     tab.get("/problems")
     shown = tab.get("/offers").text
     before = file_of(tmp_path).read_text("utf-8")
     keys = re.findall(r'data-take="(\w+)"', shown)
     assert keys
-    assert tab.post("/take", {"key": keys[0]}).status == 200
+    for key in keys:  # each as it was shown, whatever has been put in before it
+        assert tab.post("/take", {"key": key}).status == 200
     assert file_of(tmp_path).read_text("utf-8") != before
     assert tab.post("/take", {"key": "0" * 16}).status == 422
+
+
+def test_what_still_holds_a_number_of_the_cast_that_was_changed_is_shown_beside_it(tab: Tab, tmp_path: Path) -> None:
+    book = Tab(tab.app, "books/cliff-house-lift/index.md")
+    page = file_of(tmp_path)
+    page.write_text(f"{page.read_text('utf-8')}\nCamel is as heavy as 9 bricks.\n", "utf-8")
+    raw = PageText(file_of(tmp_path, book.source).read_text("utf-8")).raw
+    assert raw is not None
+    camel = next(at for at, one in enumerate(raw["cast"]) if one["id"] == "camel")
+    assert raw["cast"][camel]["facts"]["mass"] == 9
+    (told,) = book.post("/edit", {"do": "type", "loc": ["cast", camel, "facts", "mass"], "text": "8"}).json()["hanging"]
+    assert told["box"] == f"front.cast.{camel}.facts.mass"
+    sure, _, perhaps = told["html"].partition("<details>")
+    assert "Camel is as heavy as 9 bricks." in sure
+    assert f'href="/page?source={SESSION}"' in html.unescape(sure)
+    assert perhaps
+    assert "hanging" not in book.post("/edit", {"do": "type", "loc": ["title"], "text": "Lift"}).json()
 
 
 def test_words_are_not_written_over_an_activity(tab: Tab, tmp_path: Path) -> None:

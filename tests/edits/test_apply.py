@@ -178,3 +178,11 @@ def test_line_ends_and_the_mark_at_the_start_stay() -> None:
     assert apply(windows, edit) == "\ufeff" + apply(PAGE, edit).replace("\n", "\r\n")
     mixed = PAGE.replace("Above all.\n", "Above all.\r\n")
     assert apply(mixed, edit) == apply(PAGE, edit).replace("Above all.\n", "Above all.\r\n")
+
+
+def test_what_was_begun_with_nothing_in_it_is_filled_in_without_quotes() -> None:
+    begun = apply(PAGE, AddItem(("steps",), {"name": "", "minutes": 9}))
+    assert 'name: ""' in begun
+    filled = apply(begun, SetValue(("steps", 2, "name"), "Tell"))
+    assert "name: Tell\n" in filled or "name: Tell," in filled
+    assert apply(filled, SetValue(("steps", 2, "name"), "")) == begun

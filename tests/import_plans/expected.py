@@ -34,4 +34,9 @@ EXPECTED: Mapping[str, tuple[str, str]] = {
     "deep-table.docx": ("Pond Dippers' Tally", "year steps harder"),
     "styles.docx": ("One Hundred Buttons", "year minutes objectives steps exit_question"),
     "one-cell.docx": ("Angles in the Paper Swan", "year steps easier harder cautions"),
+    "columns.docx": ("Hedgehog's Jam Cupboard", "year minutes steps words materials"),
+    "bullet-soup.md": ("The Otter Who Lost a Half", "year minutes steps words materials misconceptions"),
+    "two-columns.docx": ("The Lighthouse with Ten Stairs Missing", "year minutes steps materials easier harder"),
+    "capitals.docx": ("SIX GEESE AND A CART", "year minutes steps materials misconceptions cautions"),
+    "term-grid.docx": ("Autumn 2, Year 4: The Weaver's Loom", "year steps words look_for"),
 }

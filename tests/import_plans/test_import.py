@@ -1,4 +1,4 @@
-"""Old plans in twenty forms become drafts: no word lost, and what is what recognised. What plans call their parts is common
+"""Old plans in twenty-five forms become drafts: no word lost, and what is what recognised. What plans call their parts is common
 practice, no source.
 
 The words that go in are counted by other programs than the one under test: python-docx's own tree for .docx (ECMA-376), lxml
@@ -20,6 +20,7 @@ import pytest
 from command import storymaths
 from docx import Document
 from import_plans.expected import EXPECTED
+from import_plans.further import FURTHER
 from import_plans.held_back import HELD_BACK
 from import_plans.seen import SEEN
 from import_plans.writing import write_odt, write_zip
@@ -34,7 +35,7 @@ from storymaths.parse.old_plan.sections import sections_of
 from storymaths.pipeline import start_build
 from storymaths.publish.page_kinds.table import PAGE_KINDS
 
-PLANS = {**SEEN, **HELD_BACK}
+PLANS = {**SEEN, **HELD_BACK, **FURTHER}
 READERS = import_module("storymaths.commands.import").READERS
 _WORD = re.compile(r"[^\W_]+")
 _W = "{http://schemas.openxmlformats.org/wordprocessingml/2006/main}"

@@ -19,7 +19,7 @@ from storymaths.propose.proposal import Proposal
 from storymaths.propose.table import proposals
 
 PAGE = "books/ferry-fare/session-3.md"
-EMPTIED = ("minutes", "objectives", "words", "symbols", "stem_sentences", "misconceptions", "materials", "cautions")
+EMPTIED = ("minutes", "objectives", "words", "symbols", "stem_sentences", "materials", "cautions")
 
 
 @lru_cache(maxsize=1)
@@ -85,18 +85,34 @@ def test_minutes_left_over_are_shared_among_the_steps_without_any() -> None:
     assert sum(step["minutes"] for step in shared) == page["minutes"]
 
 
-def test_words_left_to_the_author_are_those_of_the_starter() -> None:
-    made = [edit.value for edit in edits_of(proposed_for_emptied()) if hasattr(edit, "value")]
-    left = {value[name] for value in made if isinstance(value, dict) and "try" in value for name in ("says", "try")}
-    assert left
-    assert left <= starter_words("session")
+def test_a_bend_says_in_the_words_of_the_starter_what_is_left_and_names_only_what_its_activities_practise() -> None:
+    bare = apply_all(text_of(PAGE), [RemoveItem(("bends",)), SetValue(("concepts",), ["counting"])])
+    for text, teaches in ((apply(text_of(PAGE), RemoveItem(("bends",))), True), (bare, False)):
+        bends = [
+            edit.value for edit in edits_of(proposed(text)) if isinstance(edit, SetValue) and edit.path[0] == "bends"
+        ]
+        assert bends
+        for bend in bends:
+            assert isinstance(bend, dict)
+            assert {bend[name] for name in ("numbers", "recording", "question", "why")} <= starter_words("session")
+        assert any("objectives" in bend for bend in bends) == teaches, "nothing of counting is practised there"
+
+
+def test_the_first_sentence_takes_the_place_of_the_starters() -> None:
+    unwritten = next(words for words in starter_words("session") if "___" in words)
+    text = apply(emptied(), SetValue(("stem_sentences",), [unwritten]))
+    made = apply_all(text, [one.edit for one in proposed(text) if one.field == "stem_sentences" and one.edit])
+    stems = raw_of(made)["stem_sentences"]
+    assert isinstance(stems, list)
+    assert stems
+    assert unwritten not in stems
 
 
 @pytest.mark.parametrize(
     "text", ["", "---\nkind: page\n---\n", "---\nkind: [session\n---\n", "---\nkind: session\n---\n"]
 )
 def test_a_page_that_is_hardly_begun_is_no_trouble(text: str) -> None:
-    assert {one.field for one in proposed(text)} <= {"stem_sentences", "misconceptions"}
+    assert proposed(text) == ()
 
 
 def test_the_table_of_sentences_names_kinds_and_tasks_there_are() -> None:

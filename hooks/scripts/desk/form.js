@@ -1,5 +1,6 @@
 /* The form of a page: what is typed, chosen, added, moved or taken out in it becomes a change to the page. */
 import { all, around, part } from "../site/find.js";
+import { keepPlace, TAKES_KEYS } from "./keep-place.js";
 import { drawn } from "./send.js";
 
 const PAUSE = 900;
@@ -48,6 +49,7 @@ const whatWasTyped = (element) => {
     return kind ? { do: "write-activity", activity: place.activity, kind, task } : null;
   }
   if ("add" in element.dataset) return element.value.trim() ? { do: "add", ...place, text: element.value } : null;
+  if ("sortOf" in element.dataset) return { do: "turn", ...place, sort: element.value ? Number(element.value) : null };
   if ("objectivePart" in element.dataset) {
     const box = element.closest("[data-loc]");
     const code = box && part(box, "[data-type]", HTMLInputElement).value;
@@ -90,13 +92,13 @@ const rename = (button, change) => {
   const done = (/** @type {boolean} */ keep) => {
     box.replaceWith(heading);
     if (keep && box.value.trim() && box.value !== old) change({ do: "rename-section", section, name: box.value });
-    button.focus();
   };
   let left = false;
   box.addEventListener("keydown", (event) => {
     if (event.key !== "Enter" && event.key !== "Escape") return;
     left = true;
     done(event.key === "Enter");
+    button.focus(); // whoever goes on elsewhere is left there
   });
   box.addEventListener("blur", () => { if (!left) done(true); });
   heading.replaceWith(box);
@@ -188,15 +190,15 @@ const openFolds = (form) => new Set(all(form, "details[open][id]", HTMLDetailsEl
 
 /** The form as the desk drew it anew: folds stay open, and who was in a box stays in it. @type {(form: HTMLElement, html: string, go: string) => void} */
 export const redraw = (form, html, go) => {
-  const was = document.activeElement?.id ?? "", open = openFolds(form), top = window.scrollY;
+  const placeKept = keepPlace(form), open = openFolds(form), top = window.scrollY;
   form.replaceChildren(drawn(html));
   finish(form);
   all(form, "details[id]", HTMLDetailsElement).forEach((one) => { if (open.has(one.id)) one.open = true; });
-  const wanted = (go && document.getElementById(go)) || (was && document.getElementById(was));
+  const kept = placeKept(), wanted = (go && document.getElementById(go)) || kept;
   window.scrollTo({ top });
   if (!wanted) return;
   for (let fold = wanted.closest("details"); fold; fold = fold.parentElement?.closest("details") ?? null) fold.open = true;
   if (go) all(wanted, "details", HTMLDetailsElement).slice(0, 1).forEach((one) => { one.open = true; });
-  const inside = wanted.matches("input, textarea, select, button") ? wanted : wanted.querySelector("input, textarea, select, summary");
+  const inside = wanted.matches(TAKES_KEYS) ? wanted : wanted.querySelector("input, textarea, select, summary") ?? wanted;
   if (inside instanceof HTMLElement) inside.focus();
 };

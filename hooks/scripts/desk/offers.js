@@ -1,5 +1,6 @@
 /* Proposals for the page and ideas for its book, each to take or to leave. */
 import { around, part } from "../site/find.js";
+import { keepPlace } from "./keep-place.js";
 import { about, drawn, read } from "./send.js";
 
 /** @typedef {import("./send.js").Asked} Asked */
@@ -13,6 +14,8 @@ export class Offers {
     this.more = part(document, "#show-offers", HTMLButtonElement);
     /** What its author has left, while the page is open. @type {Set<string>} */
     this.left = new Set();
+    /** What was asked for before somebody pressed a button is not shown any more. */
+    this.turn = 0;
     this.more.addEventListener("click", () => void this.show(Boolean(this.at.hidden)));
     this.at.addEventListener("click", (event) => void this.press(event));
   }
@@ -27,18 +30,23 @@ export class Offers {
   /** Asks again, once the page is another; ideas that were found stay. */
   async renew() {
     if (this.at.hidden) return;
-    const found = [...(document.getElementById("ideas")?.childNodes ?? [])], html = await read(about("/offers", this.source));
+    const turn = ++this.turn, html = await read(about("/offers", this.source));
+    if (turn !== this.turn) return;
+    const found = [...(document.getElementById("ideas")?.childNodes ?? [])];
+    const placeKept = keepPlace(this.at);
     this.at.replaceChildren(drawn(html));
     part(this.at, "#ideas", HTMLElement).replaceChildren(...found);
     this.at.querySelectorAll("[data-leave]").forEach((one) => {
       if (one instanceof HTMLElement && this.left.has(one.dataset.leave ?? "")) one.closest("li")?.remove();
     });
+    placeKept()?.focus();
   }
 
   /** @param {Event} event */
   async press(event) {
     const chosen = around(event, "button"), idea = around(event, "[data-idea]");
     if (!chosen) return;
+    this.turn += 1;
     if (chosen.id === "find-ideas") return this.findIdeas();
     if (chosen.dataset.take) this.send("/take", { key: chosen.dataset.take });
     if (chosen.dataset.leave) this.left.add(chosen.dataset.leave);

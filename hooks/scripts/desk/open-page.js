@@ -3,6 +3,7 @@ import { all, around, part } from "../site/find.js";
 import { element } from "../site/element.js";
 import { letDrag } from "./drag.js";
 import { finish, listen, redraw } from "./form.js";
+import { keepPlace } from "./keep-place.js";
 import { Look } from "./look.js";
 import { Offers } from "./offers.js";
 import { show } from "./problems.js";
@@ -86,8 +87,18 @@ class OpenPage {
     } else if (typeof asked.activity === "number") {
       void this.workOut(asked.activity);
     }
+    saved.hanging?.forEach(({ box, html }) => this.showHanging(box, html));
     if (saved.title) part(document, "#page-title", HTMLElement).textContent = saved.title;
     this.settle(SETTLED);
+  }
+
+  /** What still holds the number that was in a box, beside it; typed again, it is told anew. @param {string} box @param {string} html */
+  showHanging(box, html) {
+    const at = document.getElementById(`problems-${box}`), told = document.getElementById(`hanging-${box}`) ?? element("div", "hanging");
+    told.id = `hanging-${box}`;
+    told.setAttribute("role", "status");
+    at?.after(told);
+    told.replaceChildren(drawn(html));
   }
 
   /** @param {string} why @param {Asked} asked */
@@ -130,7 +141,10 @@ class OpenPage {
   /** @param {number} number */
   async workOut(number) {
     const at = document.getElementById(`worked-${number}`);
-    if (at) at.replaceChildren(drawn(await read(about("/work-out", this.source, { activity: String(number) }))));
+    if (!at) return;
+    const html = await read(about("/work-out", this.source, { activity: String(number) })), placeKept = keepPlace(at);
+    at.replaceChildren(drawn(html));
+    placeKept()?.focus();
   }
 
   workOutAll() {

@@ -1,6 +1,7 @@
 /* Puts each problem beside the box it belongs to, and all of them in a list above the form. */
 import { all, part } from "../site/find.js";
 import { button, element } from "../site/element.js";
+import { keepPlace } from "./keep-place.js";
 
 /** @typedef {{ box: string, line: number, message: string, fix: string }} Problem */
 
@@ -23,7 +24,8 @@ const foldsAround = (at) => {
 /** @type {(list: HTMLElement) => void} */
 export const goTo = (list) => {
   foldsAround(list).forEach((fold) => { fold.open = true; });
-  const box = document.getElementById(list.id.replace("problems-", "in-")) ?? list.parentElement;
+  const named = (/** @type {string} */ start) => document.getElementById(list.id.replace("problems-", start));
+  const box = named("in-") ?? named("sort-") ?? list.parentElement;
   if (!(box instanceof HTMLElement)) return;
   if (!box.matches("input, textarea, select, button")) box.tabIndex = -1;
   box.focus();
@@ -52,8 +54,9 @@ const inWords = (count, of) => (count ? `${count} ${count === 1 ? "problem" : "p
 /** @type {(problems: Problem[], elsewhere: number) => void} */
 export const show = (problems, elsewhere) => {
   clear();
-  part(document, "#all-wrong-title", HTMLElement).textContent = inWords(problems.length, "on this page");
-  const every = part(document, "#all-wrong", HTMLElement);
+  const title = part(document, "#all-wrong-title", HTMLElement), counted = inWords(problems.length, "on this page");
+  if (title.textContent !== counted) title.textContent = counted; // told aloud where it is another
+  const every = part(document, "#all-wrong", HTMLElement), placeKept = keepPlace(every);
   every.replaceChildren();
   problems.forEach((problem) => {
     const list = boxFor(problem.box), line = element("li"), told = element("li", "", `${problem.message} `);
@@ -68,5 +71,6 @@ export const show = (problems, elsewhere) => {
     }
     every.append(line);
   });
+  placeKept()?.focus();
   part(document, "#wrong-elsewhere", HTMLElement).textContent = elsewhere ? inWords(elsewhere, "on other pages") : "";
 };

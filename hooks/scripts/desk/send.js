@@ -2,7 +2,7 @@
 
 /**
  * What the desk says of a change.
- * @typedef {{ mark: string, undo: boolean, redo: boolean, form?: string, title?: string }} Saved
+ * @typedef {{ mark: string, undo: boolean, redo: boolean, form?: string, title?: string, hanging?: { box: string, html: string }[] }} Saved
  * @typedef {{ refused: string, mark?: string, difference?: string[] }} Refused
  * @typedef {{ [field: string]: unknown }} Asked
  */
@@ -37,7 +37,7 @@ export const about = (path, source, more = {}) => `${path}?${new URLSearchParams
 
 /** A part of a page that the desk drew. Its words went through the desk's templates. @type {(html: string) => DocumentFragment} */
 export const drawn = (html) => {
-  const made = document.createDocumentFragment();
-  made.append(...new DOMParser().parseFromString(html, "text/html").body.childNodes);
+  const made = document.createDocumentFragment(), { head, body } = new DOMParser().parseFromString(html, "text/html");
+  made.append(...head.childNodes, ...body.childNodes); // a template that comes first is put into the head
   return made;
 };

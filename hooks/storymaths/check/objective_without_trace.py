@@ -63,8 +63,13 @@ def _plain(text: str) -> str:
 
 def stands_in(text: str, sign: str) -> bool:
     """Whether a word or phrase stands in a text by itself, or a sign anywhere."""
+    return times_in(text, sign) > 0
+
+
+def times_in(text: str, sign: str) -> int:
+    """How often it does."""
     wanted = _plain(sign)
     if wanted not in text:
-        return False
+        return 0
     before, after = (r"(?<!\w)" if wanted[0].isalnum() else ""), (r"(?!\w)" if wanted[-1].isalnum() else "")
-    return bool(re.search(before + re.escape(wanted) + after, text))
+    return len(re.findall(before + re.escape(wanted) + after, text))

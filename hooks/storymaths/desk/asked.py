@@ -26,6 +26,13 @@ class Type(InForm):
     text: Annotated[str, Field(max_length=100_000)]
 
 
+class Turn(InForm):
+    """Another sort for a value that may be of several, by its number; none takes the field out."""
+
+    do: Literal["turn"]
+    sort: Annotated[int, Field(ge=0)] | None = None
+
+
 class Add(InForm):
     """One more item of a list, or with a key of a mapping; with a text, that is in it."""
 
@@ -101,5 +108,7 @@ class Section(Strict):
     to: int = 0
 
 
-Asked = Type | Add | Remove | Move | Write | WriteActivity | BeginActivity | PutActivity | RemoveActivity | Section
+Asked = (
+    Type | Turn | Add | Remove | Move | Write | WriteActivity | BeginActivity | PutActivity | RemoveActivity | Section
+)
 ASKED: TypeAdapter[Asked] = TypeAdapter(Annotated[Asked, Field(discriminator="do")])

@@ -33,6 +33,7 @@ from .asked import (
     Remove,
     RemoveActivity,
     Section,
+    Turn,
     Type,
     Write,
     WriteActivity,
@@ -42,13 +43,13 @@ from .page_text import ActivityForm, PageText
 from .sections import with_activity, with_words
 from .shape import NOTATION, Shape, group_of, shape_at
 from .steps import with_sections
-from .values import blank, meant
+from .values import blank, meant, turned
 
 
 def edits_for(asked: Asked, page: PageText) -> Sequence[Edit]:
     """The changes to the page's text. Raises ``EditRefused`` for what its form does not have."""
     match asked:
-        case Type() | Add() | Remove() | Move():
+        case Type() | Turn() | Add() | Remove() | Move():
             return _in_form(asked, page)
         case Write(section=section, part=part, text=text):
             _hold(page, section, part, activity=False)
@@ -70,7 +71,7 @@ def edits_for(asked: Asked, page: PageText) -> Sequence[Edit]:
             return [_section(asked, page)]
 
 
-def _in_form(asked: Type | Add | Remove | Move, page: PageText) -> list[Edit]:
+def _in_form(asked: Type | Turn | Add | Remove | Move, page: PageText) -> list[Edit]:
     shape, raw = _form(asked, page)
     edits = _value_edits(asked, shape, raw)
     if asked.activity is None:
@@ -95,10 +96,13 @@ def _activity(page: PageText, number: int) -> ActivityForm:
     return ActivityForm(page.activities[number])
 
 
-def _value_edits(asked: Type | Add | Remove | Move, form: Shape, raw: Any) -> list[ValueEdit]:
+def _value_edits(asked: Type | Turn | Add | Remove | Move, form: Shape, raw: Any) -> list[ValueEdit]:
     loc = asked.loc
-    shape = shape_at(form, loc)
+    usual = shape_at(form, loc)
+    shape = usual.now(_value_at(raw, loc)) if usual else None
     match asked:
+        case Turn(sort=sort):
+            return _turn(loc, usual, sort, form, raw)
         case Remove():
             return [RemoveItem(loc)]
         case Move(to=to):
@@ -111,7 +115,9 @@ def _value_edits(asked: Type | Add | Remove | Move, form: Shape, raw: Any) -> li
                 return [SetValue((*loc, _key(shape, key or "")), value)]
             return [AddItem(loc, value)]
         case Type(text=text):
-            return _type(loc, text, shape or NOTATION, form, raw)
+            # What an empty box of several sorts is filled with says itself of which it is.
+            unsaid = usual is not None and usual.sort == "either" and not _value_at(raw, loc)
+            return _type(loc, text, NOTATION if unsaid else shape or NOTATION, form, raw)
 
 
 def _type(loc: Loc, text: str, shape: Shape, form: Shape, raw: Any) -> list[ValueEdit]:
@@ -123,6 +129,14 @@ def _type(loc: Loc, text: str, shape: Shape, form: Shape, raw: Any) -> list[Valu
     )
     value: Value = meant(NOTATION if as_it_stands else shape, text)
     return [SetValue(loc, value)]
+
+
+def _turn(loc: Loc, usual: Shape | None, sort: int | None, form: Shape, raw: Any) -> list[ValueEdit]:
+    if usual is None or (sort is not None and sort >= len(usual.either)):
+        raise EditRefused("There is no such sort of value there.")
+    if sort is None:
+        return _type(loc, "", NOTATION, form, raw)
+    return [SetValue(loc, turned(usual.either[sort], _value_at(raw, loc)))]
 
 
 def _key(shape: Shape, key: str) -> str | int:

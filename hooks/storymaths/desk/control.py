@@ -5,11 +5,11 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from ..model.document import Loc
-from .shape import NOTATION, Asked, Shape
+from .shape import NOTATION, Asked, Shape, Sort
 from .values import shown
 
 _WORDS_IN_A_LINE = 60
@@ -31,6 +31,16 @@ class Control:
     is_there: bool
     """Whether the file says anything of it."""
     inner: tuple[Control, ...] = ()
+    either: Shape | None = None
+    """The sorts of which this is one, where its author may choose another."""
+
+    @property
+    def sorts(self) -> list[tuple[int, str, bool]]:
+        """The sorts there are to choose from: the number of each, what it is called, and whether it is this one."""
+        at = self.either.at(self.raw) if self.either else None
+        return [
+            (number, _called(one), number == at) for number, one in enumerate(self.either.either if self.either else ())
+        ]
 
     @property
     def value(self) -> str:
@@ -97,6 +107,8 @@ def control(
     shape: Shape, raw: Any, id: str, loc: Loc, label: str, what: str = "", needed: bool = False, there: bool = True
 ) -> Control:
     """A value with all that stands inside it."""
+    if shape.sort == "either":
+        return replace(control(shape.now(raw), raw, id, loc, label, what, needed, there), either=shape)
     made = Control(id, loc, label, what, needed, shape, raw, there)
     inner: tuple[Control, ...] = ()
     match made.sort:
@@ -106,7 +118,7 @@ def control(
             inner = tuple(_items(shape.inner or NOTATION, raw or [], made))
         case "map":
             inner = tuple(_values(shape.inner or NOTATION, raw or {}, made))
-    return Control(id, loc, label, what, needed, shape, raw, there, inner)
+    return replace(made, inner=inner)
 
 
 def _items(shape: Shape, raw: list[Any], of: Control) -> Iterator[Control]:
@@ -117,6 +129,17 @@ def _items(shape: Shape, raw: list[Any], of: Control) -> Iterator[Control]:
 def _values(shape: Shape, raw: Mapping[Any, Any], of: Control) -> Iterator[Control]:
     for key, item in raw.items():
         yield control(shape, item, id_under(of.id, key), (*of.loc, key), label_of(key), needed=True)
+
+
+_CALLED: Mapping[Sort, str] = {
+    "number": "a number", "yes-no": "yes or no", "words": "words", "name": "text", "list": "a list",
+    "group": "with values of its own", "map": "with values of its own", "notation": "written out",
+}  # fmt: skip
+
+
+def _called(shape: Shape) -> str:
+    """A sort as it stands among others to choose from; a literal is called what it is."""
+    return shape.choices[0] if shape.choices else _CALLED.get(shape.sort, shape.sort)
 
 
 def singular(label: str) -> str:

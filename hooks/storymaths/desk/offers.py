@@ -7,12 +7,13 @@ from dataclasses import dataclass
 from hashlib import sha256
 
 from ..edits.apply import apply
-from ..edits.edit import Edit, EditRefused
+from ..edits.edit import AddItem, Edit, EditRefused, SetValue
 from ..ideas.find import find_ideas
 from ..ideas.idea import Idea
 from ..ideas.say_reasons import say_change, say_hardness, say_reason, say_why_not
 from ..model.address import CONTENT
 from ..model.collection import Collection
+from ..propose.proposal import Proposal
 from ..propose.table import proposals
 from .states import difference
 
@@ -38,9 +39,17 @@ def offers_for(collection: Collection, source: str, text: str) -> list[Offer]:
             lines = difference(text, apply(text, one.edit)) if one.edit else []
         except EditRefused:
             continue
-        key = sha256(f"{one.field}\n{one.reason}\n{lines}".encode()).hexdigest()[:16]
-        found.append(Offer(key, one.field, one.reason, one.edit, lines))
+        found.append(Offer(_key(one), one.field, one.reason, one.edit, lines))
     return found
+
+
+def _key(one: Proposal) -> str:
+    """The same for as long as it is proposed, whatever else has been put into the same list meanwhile."""
+    told: tuple[object, ...] = ()
+    if isinstance(one.edit, (SetValue, AddItem)):
+        path = one.edit.path[:-1] if isinstance(one.edit.path[-1], int) else one.edit.path
+        told = (path, one.edit.value)
+    return sha256(f"{one.field}\n{one.reason}\n{told}".encode()).hexdigest()[:16]
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +70,8 @@ class OfferedIdeas:
     ideas: Sequence[OfferedIdea]
     not_carried: Sequence[tuple[str, str, str]]
     """Each objective's code, what it says, and why not."""
+    had: int
+    """How many more a page of the book has already."""
 
 
 def ideas_for(collection: Collection, book: str, year: int) -> OfferedIdeas:
@@ -72,6 +83,7 @@ def ideas_for(collection: Collection, book: str, year: int) -> OfferedIdeas:
         found.title,
         [_in_words(idea, collection) for idea in found.ideas[:_FIRST]],
         [(one.code, one.says, say_why_not(one, year)) for one in found.not_carried],
+        found.had,
     )
 
 

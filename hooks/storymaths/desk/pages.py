@@ -13,7 +13,7 @@ from urllib.parse import quote
 from ..edits.edit import EditRefused
 from ..edits.save import ChangedOutside
 from ..live.project import LiveProject
-from ..model.address import CONTENT, html_of, screen_page
+from ..model.address import CONTENT, html_of, screen_page, source_of
 from ..publish import starters
 from ..publish.assets import stylesheet
 from ..scripts.join import joined
@@ -23,6 +23,7 @@ from .choices import Choice, choices, parts_of
 from .control import Control, label_of, singular
 from .desk import Desk, Saved
 from .drawing import draw
+from .hanging import find_hanging
 from .new_activity import tasks
 from .page_text import ActivityForm, PageText
 from .shelf import Shelf, shelves
@@ -84,7 +85,18 @@ class Pages:
         told: dict[str, Any] = {"mark": saved.mark, "undo": saved.can_undo, "redo": saved.can_redo}
         if before is None or _makeup(before) != _makeup(text):
             told |= {"form": self._form(text), "title": self._title(source, text)}
+        if hanging := self._hanging(source, before, text) if before else []:
+            told["hanging"] = hanging
         return told
+
+    def _hanging(self, source: str, before: PageText, text: PageText) -> list[Mapping[str, str]]:
+        """What to show beside each number of the cast that is another now."""
+        collection = self._now.build.reading.collection
+        record = collection.books.get(source.removeprefix("books/").removesuffix("/index.md")) if collection else None
+        if record is None or record.source != source:
+            return []
+        found = find_hanging(self._root, record.folder, record.fields, before, text)
+        return [{"box": one.box, "html": draw("hanging.html", one=one, source_of=source_of)} for one in found]
 
     def read(self, source: str, before: str) -> PageText:
         """The text that a change is to be made to. Raises ``ChangedOutside`` where it is not the one the tab has."""
@@ -127,7 +139,7 @@ class Pages:
                 raise EditRefused(
                     f"{folder.name} is a link to another place: pages are begun in the collection itself."
                 )
-        file = starters.start(self._root, starter, title.strip(), today, book)
+        file = starters.start(self._root, starter, title.strip(), today, book, notes=False)
         return file.relative_to(self._root / CONTENT).as_posix()
 
     def _form(self, text: PageText) -> str:
@@ -213,6 +225,7 @@ def _makeup(text: PageText) -> object:
             (
                 one.id,
                 one.sort,
+                one.sorts,
                 one.is_there and one.shape.sort == "objective" and one.value.partition(":")[0],
                 boxes(one.inner),
             )

@@ -8,17 +8,23 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
-from pydantic import BaseModel
+from pydantic import BaseModel, BeforeValidator, PlainValidator
 from pydantic.fields import FieldInfo
+from pydantic_core import PydanticUndefined
 
 from ..model.field_notes import notes_of
 from ..model.fields import Audience, Claims, Day, PageRange, Year
 from ..model.picked import OneOf
 
 Sort = Literal[
-    "words", "name", "number", "yes-no", "choice", "year", "pages", "day", "list", "group", "map", "objective", "notation"
+    "words", "name", "number", "yes-no", "choice", "year", "pages", "day", "list", "group", "map", "objective", "either",
+    "notation",
 ]  # fmt: skip
-"""How a value is asked for. ``notation`` is what may be of several sorts: it is typed as it stands in the file."""
+"""How a value is asked for. ``either`` is one of several sorts; ``notation`` is typed as it stands in the file."""
+_HELD: Mapping[Sort, type] = {"yes-no": bool, "number": int, "list": list, "group": dict, "map": dict}
+
+
+_SAYS_WHAT = (BeforeValidator, PlainValidator)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,12 +51,37 @@ class Shape:
     """Of an item of a list, or of a value of a mapping."""
     keys: Shape | None = None
     """Of a key of a mapping."""
+    either: tuple[Shape, ...] = ()
+    """The sorts of which it is one, each literal a choice by itself."""
 
     def under(self, key: str | int) -> Shape | None:
         """What stands under a key, or at a place of a list; None where nothing can."""
+        if self.sort == "either":
+            holding = ("list",) if isinstance(key, int) else ("group", "map")
+            return next((one.under(key) for one in self.either if one.sort in holding), None)
         if self.sort == "group":
             return next((asked.shape for asked in self.fields if asked.key == key), None)
         return self.inner
+
+    def fits(self, raw: Any) -> bool:
+        """Whether a value as it stands in the file is of this sort."""
+        if self.sort == "choice":
+            return isinstance(raw, str) and raw in self.choices
+        if self.sort == "notation":
+            return True
+        held = _HELD.get(self.sort, str)
+        return isinstance(raw, held) and (held is not int or not isinstance(raw, bool))
+
+    def at(self, raw: Any) -> int | None:
+        """Which of its sorts a value is of; None where there is no value, or it is of none."""
+        return None if raw is None else next((at for at, one in enumerate(self.either) if one.fits(raw)), None)
+
+    def now(self, raw: Any) -> Shape:
+        """The one sort that a value is of."""
+        if self.sort != "either":
+            return self
+        at = self.at(raw)
+        return NOTATION if at is None else self.either[at]
 
 
 NOTATION = Shape("notation")
@@ -99,8 +130,12 @@ def shape_of(hint: Any) -> Shape:
         return Shape("name", of=picked)
     if any(isinstance(extra, Audience) for extra in extras):
         return Shape("words")
-    own_reading = any(not isinstance(extra, FieldInfo) and hasattr(extra, "func") for extra in extras)
-    return NOTATION if own_reading else _bare(base)
+    reading = [extra for extra in extras if not isinstance(extra, FieldInfo) and hasattr(extra, "func")]
+    if not reading:
+        return _bare(base)
+    # What is read in a way of its own says itself what may be written, where that is more than a text.
+    written = next((extra.json_schema_input_type for extra in reading if isinstance(extra, _SAYS_WHAT)), Any)
+    return NOTATION if written in (Any, PydanticUndefined) else shape_of(written)
 
 
 def _parted(hint: Any) -> tuple[Any, tuple[Any, ...]]:
@@ -127,12 +162,12 @@ def _bare(hint: Any) -> Shape:
 
 
 def _either(parts: Sequence[Any]) -> Shape:
-    """One of several sorts: what all may be, or what the author types as it stands in the file."""
+    """One of several sorts: a literal before words, which it would pass for, and what is typed as it stands last."""
     shapes = [shape_of(part) for part in parts]
     if len(shapes) == 1:
         return shapes[0]
-    if all(shape.sort == "choice" for shape in shapes):
-        return Shape("choice", tuple(choice for shape in shapes for choice in shape.choices))
-    picked = next((part.of for shape in shapes for part in (shape, shape.inner) if part and part.of), "")
-    words = tuple(choice for shape in shapes for choice in shape.choices)
-    return Shape("notation", words, picked)
+    literals = tuple(choice for shape in shapes if shape.sort == "choice" for choice in shape.choices)
+    others = sorted((shape for shape in shapes if shape.sort != "choice"), key=lambda shape: shape.sort == "notation")
+    if not others:
+        return Shape("choice", literals)
+    return Shape("either", either=(*(Shape("choice", (literal,)) for literal in literals), *dict.fromkeys(others)))

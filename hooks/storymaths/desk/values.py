@@ -126,7 +126,15 @@ def blank(shape: Shape) -> Value:
             return 1
         case "yes-no":
             return True
+        case "either":
+            return blank(shape.either[0]) if shape.either[0].sort == "choice" else ""
     return ""
+
+
+def turned(shape: Shape, raw: Any) -> Value:
+    """A value as one of another sort: what was there, where it can be read so."""
+    kept = meant(shape, shown(shape, raw)) if raw is not None and not isinstance(raw, (dict, list)) else None
+    return kept if kept and shape.fits(kept) else blank(shape)
 
 
 def years(known: Sequence[int]) -> list[tuple[str, str]]:

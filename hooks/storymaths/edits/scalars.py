@@ -15,6 +15,8 @@ USUAL_WIDTH = 120
 """How long a line of a folded text becomes where the file has none to go by."""
 _ESCAPES = {"\\": "\\\\", '"': '\\"', "\n": "\\n", "\t": "\\t", "\r": "\\r", "\0": "\\0"}
 _UNSEEN = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028\u2029\ufeff\ufffe\uffff]")
+_NOTHING_YET = '""'
+"""What stands where something was begun: no style that anybody chose."""
 _PARTS = re.compile(r"(\s+)")
 
 
@@ -96,7 +98,7 @@ def forms_in_place(source: str, old: yaml.ScalarNode, value: Any, indent: str, w
     if not is_text(value):
         yield bare(value)
         return
-    style = old.style or ""
+    style = "" if source == _NOTHING_YET else old.style or ""
     if style in ("|", ">"):
         yield from _blocks(source, str(old.value), value, indent, width)
     else:

@@ -78,7 +78,7 @@ def _with_blank_lines(pieces: Sequence[_Piece]) -> str:
     """The pieces one after the other, a blank line between any two."""
     made = ""
     for piece in pieces:
-        if made and not made.endswith("\n\n"):
+        if made.strip("\n") and not made.endswith("\n\n"):
             made += "\n" if made.endswith("\n") else "\n\n"
         made += piece.whole
     return made

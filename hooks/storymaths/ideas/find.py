@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from ..activities.on_pages import activities_of
 from ..covers.taught import Key
 from ..expression.say import written
 from ..model.collection import Collection
@@ -15,7 +16,7 @@ from .material import Material
 from .rank import in_order, reasons_for
 from .reason import Reason
 from .seeds.table import SEEDS
-from .tried import Tried, try_candidate
+from .tried import Tried, same_work, try_candidate
 
 
 def find_ideas(
@@ -24,12 +25,14 @@ def find_ideas(
     """Ideas for a book, by its id, and a year, best first; with ``objective`` only those that practise it.
 
     What ``series`` still misses ranks higher; without it, what any series that has the book misses. Of the book's
-    sessions only their objectives are looked at, never their activities.
+    pages only the objectives are looked at, and which work they set already: that is not proposed again.
     """
     reference, material = collection.reference, material_of(collection, book)
     gaps = gaps_of(collection, book, series)
     planted, tried = _try_all(material, year, reference)
-    wanted = [one for one in tried if objective is None or objective in _keys(one)]
+    had = _find_had(collection, book)
+    asked = [one for one in tried if objective is None or objective in _keys(one)]
+    wanted = [one for one in asked if one.alike not in had]
     ordered = in_order([(one, reasons_for(one, material, gaps, year, reference)) for one in wanted], material)
     return Ideas(
         book,
@@ -40,7 +43,15 @@ def find_ideas(
         tuple(_idea(one, reasons, year, material) for one, reasons in ordered),
         tuple(_not_carried(tried, planted, year, objective, reference)),
         tuple(_unfed(tried)),
+        len(asked) - len(wanted),
     )
+
+
+def _find_had(collection: Collection, book: str) -> frozenset[tuple[object, ...]]:
+    """The work that the book's sessions and home activities set."""
+    pages = (*collection.sessions_of(book), *collection.homes_of(book))
+    done = (activity.worked.done for page in pages for activity in activities_of(page, collection))
+    return frozenset(same_work(one.fields, one.solution) for one in done if one is not None)
 
 
 def _keys(tried: Tried) -> set[Key]:

@@ -131,3 +131,5 @@ class Ideas:
     ideas: tuple[Idea, ...]
     not_carried: tuple[NotCarried, ...]
     unfed: tuple[Unfed, ...]
+    had: int = 0
+    """How many more come out that a page of the book has already."""

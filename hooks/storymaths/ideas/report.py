@@ -38,7 +38,8 @@ def _opening(ideas: Ideas, first: int) -> str:
     ways = "1 idea" if count == 1 else f"{count} ideas"
     rest = f", the first {shown} of them here" if shown < count else ""
     series = f" Gaps looked at: {', '.join(ideas.series)}." if ideas.series else ""
-    return f"{ideas.title}, {year_name(ideas.year)}: {ways}{about}{rest}.{series}"
+    had = f" What its pages have already is left out: {ideas.had}." if ideas.had else ""
+    return f"{ideas.title}, {year_name(ideas.year)}: {ways}{about}{rest}.{series}{had}"
 
 
 def _idea(number: int, idea: Idea, reference: Reference) -> Iterator[str]:

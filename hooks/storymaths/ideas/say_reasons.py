@@ -59,9 +59,9 @@ def say_reason(reason: Reason, reference: Reference) -> str:
         case CastTakesPart():
             return f"{counted(reason.how_many, 'characters')} of the story in it"
         case FirstFor():
-            return f"the first here for {reason.code}"
+            return f"nothing above it in this list is for {reason.code}"
         case FirstOf():
-            return f"the first here for {_concept(reason.concept, reference)}"
+            return f"nothing above it in this list is of {_concept(reason.concept, reference)}"
         case LikeOneAbove():
             return f"{reason.times} of its kind above it"
 

@@ -45,8 +45,13 @@ class Tried:
     @property
     def alike(self) -> tuple[object, ...]:
         """Equal for two that set a child the same work."""
-        said = tuple(answer.says for answer in self.solution.answers)
-        return self.kind, self.task, self.solution.demands.numbers, said
+        return same_work(self.fields, self.solution)
+
+
+def same_work(fields: ActivityFields, solution: Solution) -> tuple[object, ...]:
+    """Equal for two activities that set a child the same work, in whatever words."""
+    said = tuple(answer.says for answer in solution.answers)
+    return fields.kind, fields.task_name, solution.demands.numbers, said
 
 
 def try_candidate(candidate: Candidate, material: Material, year: int, reference: Reference) -> Tried | None:

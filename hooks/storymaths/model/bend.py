@@ -15,7 +15,8 @@ Serves = Literal["same", "find", "left out"]
 _SERVES: tuple[Serves, ...] = get_args(Serves)
 Choice = Serves | Mapping[str, Any]
 """The same, or what is pinned: fields of the activity as they are in that year."""
-CLOCKS = {"o'clock": 60, "half past": 30, "quarter past": 15, "five minutes": 5, "one minute": 1}
+Clock = Literal["o'clock", "half past", "quarter past", "five minutes", "one minute"]
+CLOCKS: Mapping[str, int] = dict(zip(get_args(Clock), (60, 30, 15, 5, 1), strict=True))
 """To how many minutes a clock is read, by the finest time that is told."""
 
 
@@ -50,17 +51,22 @@ class YearBend(Strict):
     held to the year alone.
     """
 
-    activities: Mapping[str, Annotated[Choice, PlainValidator(_choice)]] = Field(default_factory=dict)
+    activities: Mapping[str, Annotated[Choice, PlainValidator(_choice, json_schema_input_type=Choice)]] = Field(
+        default_factory=dict
+    )
     """By the id or title of each activity: same, find (numbers are found), left out, or the fields it has in that
     year. One that is not named is not done.
     """
     up_to: Count | None = None
     """A promise that no number is larger."""
-    signs: Annotated[tuple[str, ...], PlainValidator(_signs)] | None = None
+    signs: (
+        Annotated[tuple[str, ...], PlainValidator(_signs, json_schema_input_type=Literal["none"] | tuple[str, ...])]
+        | None
+    ) = None
     """A promise that no other signs are read or written, or none."""
     units: tuple[str, ...] | None = None
     """A promise that no other units are met."""
-    clock: Annotated[int, PlainValidator(_clock)] | None = None
+    clock: Annotated[int, PlainValidator(_clock, json_schema_input_type=Clock)] | None = None
     """A promise that no finer time is told: o'clock, half past, quarter past, five minutes or one minute."""
     cast: tuple[CastId, ...] | None = None
     """A promise that no other characters take part."""

@@ -67,7 +67,7 @@ def _sort(line: str, name: re.Pattern[str], named: re.Pattern[str], value: objec
     is_named = any(named.search(match[1]) for match in NAME.finditer(line))
     if isinstance(value, str):
         return "with a number" if value.lower() in typed.lower() else "by name" if is_named else None
-    numbers = set(_numbers(typed))
+    numbers = set(numbers_in(typed))
     if is_named:
         return "by name, and more" if value in numbers or numbers & sums else "by name"
     if not numbers:
@@ -77,7 +77,8 @@ def _sort(line: str, name: re.Pattern[str], named: re.Pattern[str], value: objec
     return "the same number" if value in numbers else "a sum" if numbers & sums else None
 
 
-def _numbers(text: str) -> Iterator[int]:
+def numbers_in(text: str) -> Iterator[int]:
+    """The whole numbers of a text, in digits and in words."""
     for match in _NUMBER.finditer(text):
         yield int(match[1]) if match[1] else number_in_words(match[2].lower())
 

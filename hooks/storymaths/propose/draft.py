@@ -88,6 +88,10 @@ class Draft:
         """The concepts she names."""
         return () if "concepts" in self.made_up else self.fields.concepts
 
+    def is_open(self, *path: str) -> bool:
+        """Whether more may be proposed for a list: nothing is in it, or its page is a draft, where she may take one by one."""
+        return self.fields.status == "draft" or self.lacks(*path)
+
     def lacks(self, *path: str | int) -> bool:
         """Whether nothing stands at a path, or something empty."""
         value: Any = self.raw

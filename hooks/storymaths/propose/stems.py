@@ -1,47 +1,52 @@
-"""Sentences to finish, from what the activities have: a line of sums in words, or the sentence of their kind."""
+"""Sentences to finish, from what the activities have: those of their kind, or one of their lines in words."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping
 
-from ..edits.edit import AddItem
-from ..expression.number import NUMBER
+from ..edits.edit import AddItem, SetValue
+from ..expression.number import read_number
+from ..model.activity import Line
+from ..parse.starter_words import starter_words
 from .draft import Draft
 from .proposal import Proposal
 
 _GAP = "___"
-_TO_WRITE = "Write a sentence with ___ for the children to finish."
-"""The words of the starter, which `check` asks her to replace."""
-_SIGN = re.compile(r" ?([+−×÷=<>≠]) ?")
+_FIELD = "stem_sentences"
 
 
 def propose_stems(draft: Draft) -> Iterator[Proposal]:
-    """Up to three sentences, where there is none."""
-    if "stem_sentences" not in draft.made_up and not draft.lacks("stem_sentences"):
+    """A few sentences, where there is none but that of the starter, which the first takes the place of."""
+    there = draft.raw.get(_FIELD) or []
+    unwritten = isinstance(there, list) and len(there) == 1 and there[0] in starter_words("session")
+    if not (unwritten or draft.lacks(_FIELD)):
         return
+    found = _find_stems(draft)
+    for at, (stem, title) in enumerate(list(found.items())[: draft.reference.proposals.most_stems]):
+        edit = SetValue((_FIELD, 0), stem) if unwritten and not at else AddItem((_FIELD,), stem)
+        yield Proposal(_FIELD, edit, f"It says what “{title}” finds.")
+
+
+def _find_stems(draft: Draft) -> Mapping[str, str]:
+    """Each sentence, and the title of the first activity that gives it."""
     known = draft.reference.proposals
     found: dict[str, str] = {}
     for activity in draft.activities:
         worked = activity.worked
         if worked.kind is None or worked.fields is None or worked.solution is None:
             continue
-        kind, task = worked.kind.name, worked.fields.task_name
-        usual = known.stems.get(kind, {}).get(task, ())
-        first = worked.solution.answers[:1]
-        for stem in usual or filter(None, (_in_words(answer.worked, known.signs) for answer in first)):
+        usual = known.stems.get(worked.kind.name, {}).get(worked.fields.task_name, ())
+        lines = worked.solution.task.lines[:1]
+        for stem in usual or filter(None, (_in_words(line, known.signs) for line in lines)):
             found.setdefault(stem, worked.fields.title)
-    if not found:
-        reason = "A session has one, and none of its activities gives any."
-        yield Proposal("stem_sentences", AddItem(("stem_sentences",), _TO_WRITE), reason)
-    for stem, title in list(found.items())[: known.most_stems]:
-        yield Proposal("stem_sentences", AddItem(("stem_sentences",), stem), f"It says what “{title}” finds.")
+    return found
 
 
-def _in_words(worked: str, says: Mapping[str, str]) -> str:
-    """The first sum of a line that shows why, with gaps for its numbers and words for its signs."""
-    sentence = re.split(r"[.;:](?:\s|$)|, (?:because|so) ", worked)[0]
-    if not re.search(r"[=<>≠]", sentence) or re.search(r"[A-Za-z]", sentence):
+def _in_words(line: Line, says: Mapping[str, str]) -> str:
+    """A line of numbers and signs, with gaps for its numbers and words for its signs; empty for any other line."""
+    parts = str(line).split()
+    if not any(part in says for part in parts):
         return ""
-    gapped = re.sub(NUMBER, _GAP, sentence)
-    return " ".join(_SIGN.sub(lambda sign: f" {says[sign[1]]} ", gapped).split()) + "."
+    if not all(part in says or part == _GAP or read_number(part) is not None for part in parts):
+        return ""
+    return " ".join(says.get(part, _GAP) for part in parts) + "."

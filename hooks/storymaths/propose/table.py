@@ -9,7 +9,6 @@ from .cautions import propose_cautions
 from .draft import Draft, draft_of
 from .materials import propose_materials
 from .minutes import propose_minutes
-from .misconceptions import propose_misconceptions
 from .objectives import propose_objectives, propose_revisits
 from .preparation import propose_preparation
 from .proposal import Proposal
@@ -25,7 +24,6 @@ FIELDS: tuple[Callable[[Draft], Iterator[Proposal]], ...] = (
     propose_words,
     propose_signs,
     propose_stems,
-    propose_misconceptions,
     propose_materials,
     propose_cautions,
     propose_versions,

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
+from ..activities.bending import Version
 from ..activities.bent import Bending
 from ..activities.block import Block
 from ..activities.kind import Unsolvable
@@ -12,7 +14,7 @@ from ..edits.edit import SetValue, Value
 from ..model.bend import Choice, YearBend
 from ..model.fields import year_name
 from .draft import Draft
-from .objectives import of_concepts
+from .objectives import practised_of_concepts
 from .proposal import Proposal
 
 _OLDER: tuple[Choice, ...] = ("find", "same")
@@ -36,7 +38,7 @@ def propose_versions(draft: Draft) -> Iterator[Proposal]:
         for activity in draft.activities:
             fields = activity.worked.fields
             if fields is not None and not any(fields.is_called(name) for name in bend.activities):
-                choice, why = _choice(draft, activity, year, bend)
+                choice, why, _ = _choice(draft, activity, year, bend)
                 path = ("bends", key, "activities", fields.id or fields.title)
                 yield Proposal("bends", SetValue(path, choice), f"{year_name(year)}, “{fields.title}”: {why}")
 
@@ -47,23 +49,42 @@ def _new_bends(draft: Draft) -> Iterator[Proposal]:
     for year in sorted({*also, *((draft.book.years.best,) if draft.book else ())}):
         if abs(year - draft.fields.year) != 1 or year in draft.fields.bends or "bends" in draft.made_up:
             continue
-        objectives = [(framework, own[0].code) for _, framework, own in of_concepts(draft, year) if own]
-        if objectives:
-            framework, code = objectives[0]
-            made: dict[str, Value] = {"objectives": {framework: [code]}, **_LEFT_TO_HER}
-            made["activities"] = {
-                fields.id or fields.title: _choice(draft, activity, year, YearBend())[0]
-                for activity in draft.activities
-                if (fields := activity.worked.fields)
-            }
-            reason = f"The book is for {year_name(year)} as well; {code} is of its concepts there."
-            yield Proposal("bends", SetValue(("bends", year or "Reception"), made), reason)
+        made: dict[str, Value] = {**_LEFT_TO_HER}
+        chosen = {
+            fields.id or fields.title: _choice(draft, activity, year, YearBend())
+            for activity in _readable(draft)
+            if (fields := activity.worked.fields)
+        }
+        reason = f"The book is for {year_name(year)} as well; which objectives it has there is yours to say."
+        if practised := _find_practised(draft, year, list(chosen.values())):
+            framework, code = practised
+            made = {"objectives": {framework: [code]}, **made}
+            reason = f"The book is for {year_name(year)} as well; its activities practise {code} there."
+        made["activities"] = {name: choice for name, (choice, _, _) in chosen.items()}
+        yield Proposal("bends", SetValue(("bends", year or "Reception"), made), reason)
 
 
-def _choice(draft: Draft, activity: PageActivity, year: int, bend: YearBend) -> tuple[str, str]:
+def _find_practised(
+    draft: Draft, year: int, chosen: Sequence[tuple[Choice, str, Version | None]]
+) -> tuple[str, str] | None:
+    """The first objective of a year that a version practises, by framework and code."""
+    for activity, (_, _, version) in zip(_readable(draft), chosen, strict=True):
+        if version is not None:
+            worked = replace(activity.worked, fields=version.fields, solution=version.solution)
+            for _, key in practised_of_concepts(draft, worked, year):
+                return key
+    return None
+
+
+def _readable(draft: Draft) -> list[PageActivity]:
+    return [activity for activity in draft.activities if activity.worked.fields]
+
+
+def _choice(draft: Draft, activity: PageActivity, year: int, bend: YearBend) -> tuple[Choice, str, Version | None]:
+    """What the year does with it, why, and the version."""
     worked, reference = activity.worked, draft.reference
     if worked.kind is None or worked.fields is None or worked.context is None or worked.solution is None:
-        return "left out", "it cannot be worked out yet."
+        return "left out", "it cannot be worked out yet.", None
     block = Block(worked.kind, worked.fields, worked.raw, activity.fence.text)
     limits = reference.years[year].held_to(bend.up_to, bend.signs or (), bend.clock)
     bending = Bending(block, worked.context, worked.solution, bend, limits, reference, ())
@@ -76,7 +97,7 @@ def _choice(draft: Draft, activity: PageActivity, year: int, bend: YearBend) -> 
             continue
         assert version is not None, "only what is left out has none"
         if version.same:
-            return "same", "as the class does it, it fits the year and keeps the promises."
+            return "same", "as the class does it, it fits the year and keeps the promises.", version
         found = "; ".join(answer.says for answer in version.solution.answers[:_SHOWN])
-        return "find", f"other numbers fit, with {len(version.solution.answers)} answers: {found}"
-    return "left out", refused
+        return "find", f"other numbers fit, with {len(version.solution.answers)} answers: {found}", version
+    return "left out", refused, None

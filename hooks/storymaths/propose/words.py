@@ -57,8 +57,8 @@ def _is_known(draft: Draft, word: Word, times: int) -> bool:
     if word.concept not in draft.concepts or word.year > draft.fields.year:
         return False
     if word.everyday:
-        return times >= _TWICE and draft.lacks("words", "again")
-    return word.word in _words_taught(draft) or (word.year < draft.fields.year and draft.lacks("words", "again"))
+        return times >= _TWICE and draft.is_open("words", "again")
+    return word.word in _words_taught(draft) or (word.year < draft.fields.year and draft.is_open("words", "again"))
 
 
 def _words_for_signs(draft: Draft) -> Iterator[Word]:

@@ -15,6 +15,7 @@ from .page_kinds.table import PAGE_KINDS
 from .starter_examples import with_examples
 
 _LONGEST_TITLE = 200
+_NOTE = re.compile(r"^ *#.*\n| +# .*$", re.MULTILINE)
 
 
 class AlreadyThere(Exception):
@@ -43,8 +44,11 @@ def folder_of(title: str) -> str:
     return slug(re.sub("['’]", "", title))
 
 
-def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -> Path:
-    """Writes the file a page starts with; without ``book`` it speaks of the first there is."""
+def start(root: Path, starter: Starter, title: str, date: str, book: str = "", notes: bool = True) -> Path:
+    """Writes the file a page starts with; without ``book`` it speaks of the first there is.
+
+    Its notes are for who writes in the file; who writes in a form reads there what a field is for.
+    """
     if starter.for_book and not (root / CONTENT / "books" / book / "index.md").is_file():
         raise NoSuchBook(book)
     name = folder_of(title)
@@ -68,9 +72,12 @@ def start(root: Path, starter: Starter, title: str, date: str, book: str = "") -
     path, number = _next(root / CONTENT, starter.path, told)
     told["year"] = _best_year(root / CONTENT / "books" / str(told["book"]) / "index.md")
     told |= {"number": number, "needs": f"[{number - 1}]" if number > 1 else "[]"}
-    text = Template(starter.text.read_text(encoding="utf-8")).substitute(told)
+    text = starter.text.read_text(encoding="utf-8")
+    if not notes:
+        _, front, body = text.split("---\n", 2)
+        return write_page(path, Template(f"---\n{_NOTE.sub('', front)}---\n{body}").substitute(told))
     example = next(kind.example for kind in PAGE_KINDS.values() if kind.starter is starter)
-    return write_page(path, with_examples(example.read_text(encoding="utf-8"), text))
+    return write_page(path, with_examples(example.read_text(encoding="utf-8"), Template(text).substitute(told)))
 
 
 def _best_year(record: Path) -> str:

@@ -40,7 +40,9 @@ def _read_numbers(value: Any) -> Numbers:
     return tuple(value)
 
 
-OverNumbers = Annotated[Numbers | Mapping[str, Numbers], PlainValidator(_read_over)]
+OverNumbers = Annotated[
+    Numbers | Mapping[str, Numbers], PlainValidator(_read_over, json_schema_input_type=Numbers | Mapping[str, Numbers])
+]
 """``1 to 20``, a list of at most 200 whole numbers, or either of these for each of one to four letters."""
 
 

@@ -30,10 +30,18 @@ def _gaps(value: Any) -> Any:
     raise ValueError('should be a range such as 0-20, a list such as [2, 5, 10], or "cast"')
 
 
-Gaps = Annotated[range | tuple[int, ...] | Literal["cast"], PlainValidator(_gaps)]
+Gaps = Annotated[
+    range | tuple[int, ...] | Literal["cast"],
+    PlainValidator(_gaps, json_schema_input_type=Literal["cast"] | tuple[int, ...] | str),
+]
 """The numbers that may stand in gaps, in rising order; ``cast`` for the numbers of the characters."""
 
-OneOrMore = Annotated[tuple[Text, ...], BeforeValidator(lambda value: (value,) if isinstance(value, str) else value)]
+OneOrMore = Annotated[
+    tuple[Text, ...],
+    BeforeValidator(
+        lambda value: (value,) if isinstance(value, str) else value, json_schema_input_type=tuple[Text, ...]
+    ),
+]
 Sign = Literal["+", "−", "×", "÷", "=", "≠", "<", ">"]
 
 

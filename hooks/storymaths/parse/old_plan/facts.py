@@ -13,6 +13,9 @@ from .sections import PlanSection, texts
 from .times import minutes_in, without_times
 
 _YEAR = re.compile(r"\b(?:years?|yr|y)\s*(?:group)?\s*[:.\t]?\s*(\d)\b", re.IGNORECASE)
+_AGES = re.compile(r"\bage[sd]?\W*(\d{1,2})\s*(?:-|–|to)\s*(\d{1,2})\b", re.IGNORECASE)
+_AGE_BEFORE_YEARS = 4
+"""A child is five when Year 1 begins, and six when it ends (England's school years)."""
 _COUNT = re.compile(r"\b(\d{1,3})\b")
 _CODE = re.compile(r"[A-Z0-9]+(?:-[A-Z0-9]+)*[a-z]?")
 _PIECES = re.compile(r"[,;\n•]| and ")
@@ -42,6 +45,9 @@ def year_in(sections: Sequence[PlanSection], reference: Reference) -> int | None
         found = _YEAR.search(text)
         if found and int(found[1]) in reference.years:
             return int(found[1])
+        ages = _AGES.search(text)
+        if ages and int(ages[2]) == int(ages[1]) + 1 and (year := int(ages[1]) - _AGE_BEFORE_YEARS) in reference.years:
+            return year
         for year in reference.years:
             if not year and re.search(rf"\b{year_name(year)}\b", text):
                 return year

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 import re
 
+from ...expression.number_words import ONES, TENS
+
 _DASH = r"\s*(?:-|–|—|to)\s*"
 _CLOCK = re.compile(rf"\b(\d{{1,2}})[.:](\d\d)\s*(?:[ap]m)?{_DASH}(\d{{1,2}})[.:](\d\d)\b")
 _RANGE = re.compile(rf"\b(\d{{1,3}}){_DASH}(\d{{1,3}})\s*(?:minutes?|mins?)\b", re.IGNORECASE)
 _MINUTES = re.compile(r"\b(\d{1,3})\s*-?\s*(?:minutes?|mins?)\b", re.IGNORECASE)
+_TEN, _ONE = ("|".join(words) for words in (TENS, ONES))
+_IN_WORDS = re.compile(rf"\b(?:({_TEN})[ -])?({_TEN}|{_ONE})\s*-?\s*minutes?\b", re.IGNORECASE)
 _HOURS = re.compile(r"\b(\d)\s*(?:hours?|hrs?)\b", re.IGNORECASE)
-_TIMES = (_CLOCK, _RANGE, _MINUTES, _HOURS)
+_TIMES = (_CLOCK, _RANGE, _MINUTES, _IN_WORDS, _HOURS)
 
 
 def minutes_in(text: str) -> int | None:
@@ -21,6 +25,9 @@ def minutes_in(text: str) -> int | None:
         return max(0, int(found[2]) - int(found[1])) or None
     if found := _MINUTES.search(text):
         return int(found[1]) or None
+    if found := _IN_WORDS.search(text):
+        tens, ones = (found[1] or "").lower(), found[2].lower()
+        return (TENS.get(tens, 0) + {**TENS, **ONES}[ones]) or None
     found = _HOURS.search(text)
     return 60 * int(found[1]) if found else None
 
