@@ -37,6 +37,8 @@ _SAYS_NOTHING = re.compile(
     r"|england-|\d{4}-\d\d-\d\d|\]\("
 )
 """Lines whose numbers are names, dates and codes."""
+_KEY = re.compile(r"( *(?:- )?)\{?([a-z_]+):(?: |$)")
+_KEY_WITHIN = re.compile(r"[{,] ?([a-z_]+): ")
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,19 +53,25 @@ class Mutant:
 
 def mutants(text: str) -> Iterator[Mutant]:
     """Every number of a page that says something."""
-    at, place, fenced = 0, "", False
+    at, outer, key, fenced = 0, "", "", False
     front = text.find("\n---", 3)
+    kind = re.search(r"^kind: (\w+)", text, re.MULTILINE)
     for line in text.splitlines(keepends=True):
-        if at < front:
-            key = re.match(r"(\w+):", line)
-            place = f"front: {key[1]}" if key else place
-        elif line.startswith("```"):
-            fenced = not fenced
-        else:
-            place = "activity" if fenced else "body"
-        if not _SAYS_NOTHING.search(line):
-            for number in _NUMBER.finditer(line):
-                yield Mutant(at + number.start(), number[0], _by_one(number[0]), place)
+        in_front = at < front
+        if line.startswith("```"):
+            fenced, outer, key = not fenced, "activity", ""
+        opens = _KEY.match(line) if in_front or fenced else None
+        if opens:
+            key = opens[2]
+            outer = key if in_front and not opens[1] else outer
+        for number in () if _SAYS_NOTHING.search(line) else _NUMBER.finditer(line):
+            within = [match[1] for match in _KEY_WITHIN.finditer(line, 0, number.start())] if in_front or fenced else []
+            inner = within[-1] if within else key
+            if in_front or fenced:
+                place = outer if inner == outer else f"{outer}: {inner}"
+            else:
+                place = f"{kind[1] if kind else 'page'}: {'picture' if line.startswith('![') else 'text'}"
+            yield Mutant(at + number.start(), number[0], _by_one(number[0]), place)
         at += len(line)
 
 
