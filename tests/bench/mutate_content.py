@@ -20,6 +20,7 @@ from pathlib import Path
 from storymaths.activities.memory import Memory
 from storymaths.activities.on_pages import check_activities, work_out_pages
 from storymaths.activities.page_bends import check_bends
+from storymaths.activities.told_claims import check_words
 from storymaths.activities.work_out import WorkedOut
 from storymaths.check.rules import check_all
 from storymaths.expression.number_words import ONES
@@ -105,6 +106,7 @@ class Checked:
             *check_all(collection),
             *check_activities(activities, collection.documents),
             *check_bends(collection, activities),
+            *check_words(collection, activities),
         }
         return Counter((problem.rule, problem.message) for problem in found)
 

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 
-from ..claims.cast_facts import BookFacts
+from ..claims.cast_facts import BookFacts, UntrueFact
 from ..model.collection import Collection
-from ..model.problem import Problem
+from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..parse.prose import year_of_bend
 
@@ -30,12 +30,17 @@ def check(collection: Collection) -> Iterator[Problem]:
             continue
         own = _years_with_facts(page.raw.get("bends"))
         for prose, place in ((page.prose, page.place_in_prose), (page.notes, page.place_in_notes)):
-            for told in of_book.find(prose, own):
-                yield RULE.problem(
-                    place(told.start, told.words),
-                    f'"{told.words}" is not what the cast says: {told.so}.',
-                    "put right the sentence, or the facts of the cast in the book's record.",
-                )
+            yield from problems(of_book.find(prose, own), place)
+
+
+def problems(untrue: Iterable[UntrueFact], place: Callable[[int, str], Place]) -> Iterator[Problem]:
+    """A problem for each thing said of a character that the cast does not bear out, at its ``place``."""
+    for told in untrue:
+        yield RULE.problem(
+            place(told.start, told.words),
+            f'"{told.words}" is not what the cast says: {told.so}.',
+            "put right the sentence, or the facts of the cast in the book's record.",
+        )
 
 
 def _years_with_facts(bends: object) -> frozenset[int]:
