@@ -19,10 +19,14 @@ from .lesson_frame import Contradiction
 from .number_words import NUMBER_IN_WORDS, number_in_words
 
 _N = rf"(?:\d+(?![\w/%°-]|[.,:]\d)|{NUMBER_IN_WORDS})"
-_READ = Form(r"(?<![a-z’'])[Rr]ead pages? (?P<one>\d+)(?:(?P<way> to | and | or |, |–|-)(?P<other>\d+))?(?![\w%]|, \d| and \d)")
+_READ = Form(
+    r"(?<![a-z’'])[Rr]ead pages? (?P<one>\d+)(?:(?P<way> to | and | or |, |–|-)(?P<other>\d+))?(?![\w%]|, \d| and \d)"
+)
 _AND_STOP = Form(r"(?:,| and) (?:stop|ask|talk)\b(?! where| when)")
 _STOPS = Form(rf"(?:\bat the (?P<count>{_N}) stops\b|\bstop (?P<times>{_N}) times\b)")
-_GROUPS = Form(rf"\bgroups of (?P<count>{_N})(?= (?:have|has|share|begin|get|sit|take|check|need|work|go|lay|stand|and|put)\b|[,.])")
+_GROUPS = Form(
+    rf"\bgroups of (?P<count>{_N})(?= (?:have|has|share|begin|get|sit|take|check|need|work|go|lay|stand|and|put)\b|[,.])"
+)
 _IN_PAGES = Form(rf"\bin (?P<count>{_N}) pages\b")
 _YEAR = Form(r"year (?P<year>\d)\b(?![–-])")
 
@@ -34,7 +38,7 @@ def pages_not_read(prose: Prose, session: Session) -> Iterator[Contradiction]:
         ends = int(match["one"]), int(match["other"] or match["one"])
         beyond = [page for page in ends if not any(page in reading.pages for reading in session.reads)]
         is_stop = _AND_STOP.match(prose.text, match.end()) is not None
-        if len(beyond) == 1 and match["other"] or beyond and is_stop:  # reading on for the pleasure of it is free
+        if (len(beyond) == 1 and match["other"]) or (beyond and is_stop):  # reading on for the pleasure of it is free
             yield Contradiction(match.start(), match.group(), f"reads: has no page {beyond[0]}")
         elif not beyond and stops and is_stop and ends[1] not in stops:
             yield Contradiction(match.start(), match.group(), f"reads: has no stop on page {ends[1]}")

@@ -33,7 +33,9 @@ _SLIP = re.compile(
 _TASK = re.compile(r"^\W*(?:then |next |now )?(?:the )?(?:children|pupils) write\b", re.I)
 """What a plan says that all of them do, which is no slip."""
 _SAID_TRUE = re.compile(r"[\"”’]?,?\s*(?:is|are) true\b", re.I)
-_OPEN = re.compile(r"\b(?:if|whether|when|unless|which|who|what|how|why|thinks?|says?|said|not|cannot|never|n[’']t)\b|\?", re.I)
+_OPEN = re.compile(
+    r"\b(?:if|whether|when|unless|which|who|what|how|why|thinks?|says?|said|not|cannot|never|n[’']t)\b|\?", re.I
+)
 _SCALE = re.compile(
     r"\b(?:plan|map|scale|model|graph|chart|axis|key|drawing|picture|pictogram|symbol|stands? for|represents?|every|each|per|"
     r"water|rule|machine|input|output|code|price|costs?|speed|exchange|rate|worth)s?\b",
@@ -85,7 +87,7 @@ def _is_said_true(before: str, after: str) -> bool:
     clause = re.split(r"[.?!:]", after)[0]
     asked = re.split(r"[;:—–(“\"]", before)[-1].split()[:1]
     is_open = _OPEN.search(before) or _OPEN.search(clause) or (asked and asked[0].lower() in _ASKS)
-    return bool(_SAID_TRUE.match(after)) and not is_open and "?" not in after.split(".")[0]
+    return bool(_SAID_TRUE.match(after)) and not is_open and "?" not in after.split(".", maxsplit=1)[0]
 
 
 def _is_asked(before: str) -> bool:

@@ -166,7 +166,12 @@ def _usual_site() -> Site:
 
 def _problems_of(whole: Collection, memory: Memory[WorkedOut]) -> tuple[set[Problem], Any]:
     activities = work_out_pages(whole, memory)
-    found = [*check_all(whole), *check_activities(activities, whole.documents), *check_bends(whole, activities), *check_words(whole, activities)]
+    found = [
+        *check_all(whole),
+        *check_activities(activities, whole.documents),
+        *check_bends(whole, activities),
+        *check_words(whole, activities),
+    ]
     return set(found), activities
 
 
