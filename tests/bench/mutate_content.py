@@ -38,6 +38,8 @@ _SAYS_NOTHING = re.compile(
     r"|england-|\d{4}-\d\d-\d\d|\]\("
 )
 """Lines whose numbers are names, dates and codes."""
+_MARKER = re.compile(r"\d+\. ")
+"""What numbers the items of a list, which are numbered anew when they are drawn."""
 _KEY = re.compile(r"( *(?:- )?)\{?([a-z_]+):(?: |$)")
 _KEY_WITHIN = re.compile(r"[{,] ?([a-z_]+): ")
 
@@ -66,6 +68,8 @@ def mutants(text: str) -> Iterator[Mutant]:
             key = opens[2]
             outer = key if in_front and not opens[1] else outer
         for number in () if _SAYS_NOTHING.search(line) else _NUMBER.finditer(line):
+            if not in_front and not fenced and number.start() == 0 and _MARKER.match(line):
+                continue
             within = [match[1] for match in _KEY_WITHIN.finditer(line, 0, number.start())] if in_front or fenced else []
             inner = within[-1] if within else key
             if in_front or fenced:

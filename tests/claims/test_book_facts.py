@@ -45,3 +45,20 @@ def test_a_fact_of_a_page_is_read_where_the_page_is_named() -> None:
     name = next(c.name for c in collection().books["ferry-fare"].fields.cast if c.facts.get("coin") == 10)
     assert said_of_cast(f"{name}’s coin is 5.", FERRY) == []
     assert len(said_of_cast(f"On page 6 {name}’s coin is 5.", FERRY)) == 1
+
+
+def test_what_the_words_for_a_picture_count_is_what_the_cast_says() -> None:
+    index = "books/ferry-fare/index.md"
+    text, who = (
+        text_of(index),
+        next(c for c in collection().books["ferry-fare"].fields.cast if c.facts.get("legs") == 4),
+    )
+    assert who.alt
+    for words, is_found in (
+        ("on three legs", True), ("with five long legs", True), ("on four legs", False), ("with 4 long legs", False),
+        ("on three walking legs, with one raised", False), ("on legs", False),
+    ):  # fmt: skip
+        changed = text.replace(f"alt: {who.alt}", f"alt: A friend {words}, in a hat.", 1)
+        assert changed != text
+        found = [problem.message for problem in problems_with({index: changed}) if problem.rule == "book-fact-untrue"]
+        assert len(found) == is_found, (words, found)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 
 from ..claims.cast_facts import BookFacts, UntrueFact
+from ..claims.cast_pictures import unlike_picture
 from ..model.collection import Collection
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
@@ -24,6 +25,11 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each thing said of a character that the cast does not bear out."""
     facts = {name: BookFacts(book.fields) for name, book in collection.books.items()}
+    for record in collection.books.values():
+        for row, character in enumerate(record.fields.cast):
+            for words, so in unlike_picture(character, record.fields.facts):
+                place = record.place("cast", row, "alt", within=words)
+                yield RULE.problem(place, f'"{words}" is not what the cast says: {so}.', "make the two agree.")
     for page in collection.documents:
         of_book = facts.get(page.book) if page.book is not None else None
         if of_book is None:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 
 from ..claims.find import FalseClaim, find_false_claims
+from ..claims.told_tables import untrue_rows
+from ..model.body import Table
 from ..model.collection import Collection
 from ..model.problem import Place, Problem
 from ..model.prose import Prose
@@ -27,6 +29,10 @@ def check(collection: Collection) -> Iterator[Problem]:
     for page in collection.documents:
         claims = find_false_claims(page.prose, collection.reference.facts)
         yield from problems(claims, page.prose, page.place_in_prose)
+        for table in page.content.every(Table) if "|" in page.body else ():
+            for line, words, so in untrue_rows(table):
+                message, fix = f'"{words}" is not so in this row: {so}.', "put right the row."
+                yield RULE.problem(page.place_on_line(line, words), message, fix)
 
 
 def problems(claims: Iterable[FalseClaim], prose: Prose, place: Callable[[int, str], Place]) -> Iterator[Problem]:
