@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import pytest
+import yaml
 from project import collection, problems_with, text_of
+from storymaths.claims.cast_pictures import unlike_shape
 
 LIFT, FERRY = "books/cliff-house-lift/session-2.md", "books/ferry-fare/session-1.md"
 
@@ -62,3 +64,20 @@ def test_what_the_words_for_a_picture_count_is_what_the_cast_says() -> None:
         assert changed != text
         found = [problem.message for problem in problems_with({index: changed}) if problem.rule == "book-fact-untrue"]
         assert len(found) == is_found, (words, found)
+
+
+@pytest.mark.parametrize(
+    ("facts", "is_found"),
+    [
+        ("parcel: cube, squares: 6, flat_faces: 6, circles: 0", 0),
+        ("parcel: cube, squares: 5, flat_faces: 7", 2),
+        ("parcel: triangular prism, triangles: 3, edges: 9", 1),
+        ("parcel: cylinder, circles: 2, flat_faces: 2, squares: 0", 0),
+        ("parcel: cube of straw, squares: 4", 0),
+    ],
+)  # fmt: skip
+def test_what_a_solid_of_the_cast_cannot_have(facts: str, is_found: int) -> None:
+    book = collection().books["ferry-fare"].fields
+    shapes = collection().reference.facts.shapes
+    who = book.cast[0].model_copy(update={"facts": yaml.safe_load(f"{{{facts}}}")})
+    assert len(list(unlike_shape(who, shapes))) == is_found

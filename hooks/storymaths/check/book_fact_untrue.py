@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 
 from ..claims.cast_facts import BookFacts, UntrueFact
-from ..claims.cast_pictures import unlike_picture
+from ..claims.cast_pictures import unlike_picture, unlike_shape
 from ..model.collection import Collection
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
@@ -30,6 +30,9 @@ def check(collection: Collection) -> Iterator[Problem]:
             for words, so in unlike_picture(character, record.fields.facts):
                 place = record.place("cast", row, "alt", within=words)
                 yield RULE.problem(place, f'"{words}" is not what the cast says: {so}.', "make the two agree.")
+            for fact, (words, so) in unlike_shape(character, collection.reference.facts.shapes):
+                place = record.place("cast", row, "facts", fact)
+                yield RULE.problem(place, f'"{words}" cannot be: {so}.', "put right the number, or the shape.")
     for page in collection.documents:
         of_book = facts.get(page.book) if page.book is not None else None
         if of_book is None:
