@@ -38,7 +38,8 @@ def pages_not_read(prose: Prose, session: Session) -> Iterator[Contradiction]:
         ends = int(match["one"]), int(match["other"] or match["one"])
         beyond = [page for page in ends if not any(page in reading.pages for reading in session.reads)]
         is_stop = _AND_STOP.match(prose.text, match.end()) is not None
-        if (len(beyond) == 1 and match["other"]) or (beyond and is_stop):  # reading on for the pleasure of it is free
+        is_off = any((ends[0] == one.pages.first) != (ends[1] == one.pages.last) for one in session.reads)
+        if (is_off and match["other"] and len(beyond) == 1) or (beyond and is_stop):  # reading on is free
             yield Contradiction(match.start(), match.group(), f"reads: has no page {beyond[0]}")
         elif not beyond and stops and is_stop and ends[1] not in stops:
             yield Contradiction(match.start(), match.group(), f"reads: has no stop on page {ends[1]}")
