@@ -33,6 +33,9 @@ _SAID = ("title", "ask", "because")
 _IN_ORDER = re.compile(rf"\b(?:put|lay|place) the (?P<count>\d+|{NUMBER_IN_WORDS}) [a-z]+(?: [a-z]+)? in order\b", re.I)
 
 
+_OF_WAYS = frozenset(("way", "ways", "answer", "answers", "solutions", "there"))
+
+
 class Said(NamedTuple):
     """Words of an activity with what holds for them: the answers there are, and how many things of each sort."""
 
@@ -45,9 +48,9 @@ class Said(NamedTuple):
 def check_words(collection: Collection, pages: PageActivities) -> Iterator[Problem]:
     """Every problem of what activities say in words, and bends in their place."""
     facts = collection.reference.facts
+    books = {name: BookFacts(record.fields) for name, record in collection.books.items()}
     for page in collection.documents:
-        record = collection.book_of(page)
-        book = BookFacts(record.fields) if record else None
+        book = books.get(page.book) if page.book is not None else None
         for activity in pages.get(page.path, ()):
             for said in _of_class(page, activity):
                 yield from _untrue(said, facts, book)
@@ -103,7 +106,7 @@ def _untrue(said: Said, facts: KnownFacts, book: BookFacts | None) -> Iterator[P
     yield from claim_untrue.problems(find_false_claims(prose, facts), prose, placed.place)
     if book:
         yield from book_fact_untrue.problems(book.find(prose), placed.place)
-    for match in _IN_ORDER.finditer(placed.text):
+    for match in _IN_ORDER.finditer(placed.text) if " in order" in placed.text else ():
         count = match["count"]
         if said.counts and (int(count) if count.isdigit() else number_in_words(count.lower())) not in said.counts:
             yield CLAIM_WRONG.problem(
@@ -111,7 +114,8 @@ def _untrue(said: Said, facts: KnownFacts, book: BookFacts | None) -> Iterator[P
                 f'"{match.group()}" is not so: other numbers of things are put in order.',
                 "put right the number, or the list.",
             )
-    for told in told_ways(read_text(placed.text).blocks) if said.answers is not None else ():
+    may_count = said.answers is not None and not prose.words.isdisjoint(_OF_WAYS)
+    for told in told_ways(read_text(placed.text).blocks) if may_count else ():
         if told.says != said.answers:
             yield WAYS_MISCOUNTED.problem(
                 placed.place(max(0, placed.text.find(told.words)), told.words),

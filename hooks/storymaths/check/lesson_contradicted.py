@@ -46,6 +46,10 @@ def check(collection: Collection) -> Iterator[Problem]:
     for page in collection.documents:
         for start, words, so in _found(page, collection):
             yield _problem(page, words, so, start=start)
+        summary, book = page.raw.get("summary"), collection.book_of(page)
+        if book and isinstance(summary, str) and (words := pages_in_all(summary, book.fields.pages)):
+            place = page.place("summary", within=words)
+            yield RULE.problem(place, f'"{words}" cannot be: the book has {book.fields.pages} pages.', _FIX)
         if isinstance(page.fields, Session):
             minutes = {step.name: step.minutes for step in page.fields.steps}
             for section in page.content.sections if "minute" in page.body and "(" in page.body else ():
@@ -62,7 +66,6 @@ def _found(page: Document[PageFields], collection: Collection) -> Iterator[Contr
     book = collection.book_of(page)
     if book is not None:
         yield from pages_past_the_end(page.prose, book.fields.pages)
-        yield from pages_in_all(page.prose, book.fields.pages)
     fields, materials = page.fields, collection.reference.materials
     if isinstance(fields, Session):
         yield from minutes_of_session(page.prose, fields.minutes)

@@ -25,16 +25,18 @@ _ROUND = 12
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
-    between = [*_HALFWAY.finditer(sentence)] if _OF_A_CLOCK.search(sentence) else []
+    has_half = "half" in sentence or "middle" in sentence or "in between" in sentence
+    between = [*_HALFWAY.finditer(sentence)] if has_half and _OF_A_CLOCK.search(sentence) else []
     for match in between:
         one, two = number(match["one"]), number(match["two"])
         if 0 < one <= _ROUND and 0 < two <= _ROUND and two != one % _ROUND + 1:
             yield Untrue(*match.span(), f"after {says(one)} on a clock comes {says(one % _ROUND + 1)}")
-    yield from _halves(sentence, [number(match["one"]) for match in between])
-    for match in _AT.finditer(sentence) if not _LONG.search(sentence) else ():
+    if "half past" in sentence:
+        yield from _halves(sentence, [number(match["one"]) for match in between])
+    for match in _AT.finditer(sentence) if "clock" in sentence and not _LONG.search(sentence) else ():
         if number(match["one"]) != number(match["hour"]):
             yield Untrue(*match.span(), f"there it is {match['one']} o’clock")
-    for match in _FROM.finditer(sentence) if "hour" in sentence else ():
+    for match in _FROM.finditer(sentence) if "hour" in sentence and "from" in sentence else ():
         one, two, span = (number(match[part]) for part in ("one", "two", "span"))
         if 0 < one <= _ROUND and 0 < two <= _ROUND and (two - one - span) % _ROUND:
             yield Untrue(*match.span(), f"it is {says((two - one) % _ROUND)} hours")
@@ -61,7 +63,8 @@ def _halves(sentence: str, between: list[object]) -> Iterator[Untrue]:
 
 CLASS = ClaimClass(
     name="hands of a clock",
-    reads="The two numbers the short hand is halfway between, and half past which that is; at the 8 it is 8 o'clock; hours from one to another.",
+    reads="The two numbers the short hand is halfway between, and half past which that is; at the 8 it is 8 o'clock; how many hours "
+    "there are from one to another.",
     leaves="The long hand; halfway on a number line; times told one before or after another.",
     source="Common practice, no source: twelve numbers round the clock, each an hour of the short hand.",
     cues=frozenset(("halfway", "half", "middle", "clock", "hour", "hours")),

@@ -10,7 +10,10 @@ from .amounts import END, LIST, N, number, numbers, says
 from .claim_class import ClaimClass, Untrue
 from .form import Form
 
-_AMOUNTS = r"(?!(?:minutes|hours|seconds|days|weeks|months|years|pounds|pence|metres|centimetres|grams|kilograms|litres|times|tens|ones|hundreds)\b)"
+_AMOUNTS = (
+    r"(?!(?:minutes|hours|seconds|days|weeks|months|years|pounds|pence|metres|centimetres|grams|kilograms|litres|times|tens"
+    r"|ones|hundreds)\b)"
+)
 _NUMBERS = Form(rf"(?P<count>{N}) {_AMOUNTS}[a-z]+s(?:: |, (?:which are )?| are | were )(?P<list>{LIST}){END}")
 _NAMED = Form(
     rf"(?P<count>{N}) {_AMOUNTS}[a-z]+s(?: (?!are\b|is\b|was\b|were\b|have\b|has\b)[a-z]+){{0,4}}: "

@@ -21,8 +21,9 @@ _CLOSE = {
     "−": re.compile(r"−(?=\d)(?<![\d)] −)"),
     **{word: re.compile(rf"{word} [\w-]+ (?:comes|is|you|we)\b") for word in ("before", "after")},
     **{letter: re.compile(rf"{letter}(?= [+−×÷=])(?<![a-z]{letter})") for letter in ("n", "x", "y")},
-    ": ": re.compile(r": (?=\w)"),
-    "and": re.compile(r"and(?= \d)(?<=\d and)"),
+    ": ": re.compile(r": (?=[^.;?!:]{1,60}, [^.;?!:]{1,60} and )"),
+    "and": re.compile(r"and(?= \d)(?:(?<=, \d and)|(?<=, \d\d and))"),
+    "each": re.compile(r"each(?<=[nr] each)"),  # on, in, for each
     "that": re.compile(r"that(?= is [\dtfsen]|[’']s [\dtfsen])"),
     "partner": re.compile(r"partners? (?:of|to|for)\b"),
     "pairs": re.compile(r"pairs (?:of|to|for|that|which|making|include)\b"),

@@ -18,7 +18,10 @@ from .sentences import Sentences
 Numbers = tuple[int, ...]
 
 _N = r"\d+(?![\w/%°-]|[.:]\d|,\d)"
-_LIST = Form(rf"(?<![\w£−/.,:+×÷=<>≠|-]){_N}(?:(?:,? and |, ){_N}){{3,40}}(?! ?[+−×÷=<>≠|])")
+_LIST = Form(rf"{_N}(?:(?:,? and |, ){_N}){{3,40}}(?! ?[+−×÷=<>≠|])")
+_NO_LIST_AFTER = frozenset("£−/.,:+×÷=<>≠|-_")
+"""Signs before a number that make it part of something else; looking back at them first would be many times as slow."""
+_THREE = Form(r"\d, \d+, \d")
 _IN_DATA = Form(r"\[(?:\d+, ?){3,40}\d+\]")
 _FIGURES = Form(r"\d+")
 
@@ -33,10 +36,13 @@ class Listed(NamedTuple):
 
 def lists_in(prose: Prose) -> Iterator[Listed]:
     """The lists of the class's own numbers that a page states."""
-    if "," not in prose.text:
+    if not _THREE.search(prose.text):
         return
     text, sentences = prose.text.replace("\n", " "), Sentences(prose)
     for match in _LIST.finditer(text):
+        before = text[match.start() - 1 : match.start()]
+        if before.isalnum() or before in _NO_LIST_AFTER:
+            continue
         if prose.passage_at(match.start()).year is None and sentences.states(*match.span()):
             yield Listed(match.start(), match.group(), _numbers(match.group()))
 

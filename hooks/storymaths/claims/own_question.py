@@ -13,7 +13,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from ..expression.number import Rational
-from .amounts import N, InFigures, number, numbers, says
+from .amounts import InFigures, N, number, numbers, says
 from .form import Form
 
 _MORE = Form(r"\bhow (?:many|much) (?:more|fewer|less)\b|\bwhat is the difference\b")

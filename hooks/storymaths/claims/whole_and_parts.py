@@ -34,8 +34,8 @@ _COMPOSED = (
         rf"(?:(?:you|we|they) (?:can |could )?)?(?:split|break|partition) {_ALL} (?:up )?into (?P<parts>{_TERMS}){END_OR_AND}"
     ),
     Form(rf"(?P<parts>{_TERMS}) (?:together )?{_MAKES} {_ALL}{END_OR_AND}"),
-    Form(rf"(?P<parts>{_TERMS}),? (?:and |so )?that(?:[’']s| is) {_ALL}{END_OR_AND}"),
 )
+_THAT_IS = Form(rf"(?P<parts>{_TERMS}),? (?:and |so )?that(?:[’']s| is) {_ALL}{END_OR_AND}")
 _PAIRED = (
     Form(rf"\bthe {_BONDS} (?:of|for|to) (?P<one>{N})(?: (?:to|for|in|of) (?:make )?{_ALL})? is (?P<other>{N}){END_OR_AND}"),
     Form(rf"{_PAIR},? (?:is|are|make|form) (?:both |together )?(?:an? |one |another )?{_BONDS} {_TO} {_ALL}\b"),
@@ -76,7 +76,8 @@ _EQUAL = Form(
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
-    for form in _COMPOSED if " and " in sentence or " with " in sentence else ():
+    composed = _COMPOSED if " and " in sentence or " with " in sentence else ()
+    for form in (*composed, *((_THAT_IS,) if composed and "that" in sentence else ())):
         for match in form.finditer(sentence):
             side_by_side = "".join(map(says, numbers(match["parts"])))  # a five and a two, that's fifty-two
             if stands_clear(sentence, match.start()) and side_by_side != says(number(match["all"])):
