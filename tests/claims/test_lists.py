@@ -25,7 +25,8 @@ def test_one_number_off_is_found(words: str) -> None:
 @pytest.mark.parametrize(
     "words",
     [
-        "Lay out 10, 5, 2, 2 and 1.", "Lay out 10, 5, 2 and 1.", "Lay out 10, 5, 2, 1 and 2.", "Lay out 5, 2, 2.", "If it were 10, 5, 2, 2 and 2?",
+        "Lay out 10, 5, 2, 2 and 1.", "Lay out 10, 5, 2 and 1.", "Lay out 10, 5, 2, 1 and 2.", "Lay out 5, 2, 2.",
+        "If it were 10, 5, 2, 2 and 2?",
         "A child says, \"10, 5, 2, 2 and 2.\"", "[10, 5, 2, 2 and 2]{wrong} is not the tin.", "Count 2, 4, 6, 8, 10.", "10, 5, 2, 2 + 1",
     ],
 )  # fmt: skip
