@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
 
-from ..claims.lists import Listed, Numbers, lists_in, lists_in_data, lists_of_cast, nearly
+from ..claims.lists import Listed, Numbers, is_stated, lists_in, lists_in_data, lists_of_cast, nearly
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.page_fields import PageFields
@@ -48,7 +48,7 @@ def _unlike(said: Sequence[tuple[Document[PageFields], Listed]], firm: set[Numbe
     firm = firm | {numbers for numbers, count in times.items() if count >= _FIRM}
     for page, listed in said:
         near = nearly(listed.numbers, sorted(firm)) if listed.numbers not in firm else None
-        if near:
+        if near and is_stated(page.prose, listed):
             yield RULE.problem(
                 page.place_in_prose(listed.start, listed.words),
                 f'"{listed.words}" is {", ".join(map(str, near))} but for one number, and the book says that elsewhere.',

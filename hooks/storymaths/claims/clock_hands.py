@@ -67,7 +67,7 @@ CLASS = ClaimClass(
     "there are from one to another.",
     leaves="The long hand; halfway on a number line; times told one before or after another.",
     source="Common practice, no source: twelve numbers round the clock, each an hour of the short hand.",
-    cues=frozenset(("halfway", "half", "middle", "clock", "hour", "hours")),
+    cues=frozenset(("halfway", "middle", "clock", "hour", "hours")),
     find=_find,
     numbers=2,
 )

@@ -35,16 +35,19 @@ class Listed(NamedTuple):
 
 
 def lists_in(prose: Prose) -> Iterator[Listed]:
-    """The lists of the class's own numbers that a page states."""
+    """The lists of the class's own numbers in a page's words."""
     if not _THREE.search(prose.text):
         return
-    text, sentences = prose.text.replace("\n", " "), Sentences(prose)
+    text = prose.text.replace("\n", " ")
     for match in _LIST.finditer(text):
         before = text[match.start() - 1 : match.start()]
-        if before.isalnum() or before in _NO_LIST_AFTER:
-            continue
-        if prose.passage_at(match.start()).year is None and sentences.states(*match.span()):
+        if not (before.isalnum() or before in _NO_LIST_AFTER) and prose.part_at(match.start()).year is None:
             yield Listed(match.start(), match.group(), _numbers(match.group()))
+
+
+def is_stated(prose: Prose, listed: Listed) -> bool:
+    """Whether a list is said plainly, and not asked, supposed or a child's."""
+    return Sentences(prose).states(listed.start, listed.start + len(listed.words))
 
 
 def lists_in_data(written: str) -> Iterator[Numbers]:

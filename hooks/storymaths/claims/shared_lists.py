@@ -31,20 +31,25 @@ _ONE_PAIR = Form(rf"({N})(?: [a-z]+)? (?:are|is|make|makes|fill|fills) ({N})")
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
-    for match in _FACTORS.finditer(sentence):
+    for match in (
+        _FACTORS.finditer(sentence) if " and " in sentence and ("works" in sentence or "share" in sentence) else ()
+    ):
         whole = number(match["all"])
         wrong = [each for each in numbers(match["list"]) if not each or whole % each]
         if wrong:
             yield Untrue(
                 *match.span(), f"{says(whole)} shared by {says(wrong[0])} does not come out even", supposed=True
             )
-    for match in _BETWEEN.finditer(sentence):
+    if " each" not in sentence:
+        return
+    for match in _BETWEEN.finditer(sentence) if " and " in sentence else ():
         among, each = numbers(match["one"]), numbers(match["two"])
         if len(among) == len(each):
             yield from _judge(match.span(), number(match["all"]), list(zip(among, each, strict=True)))
-    for match in _WITH.finditer(sentence):
+    has_with = "with " in sentence
+    for match in _WITH.finditer(sentence) if has_with else ():
         yield from _judge(match.span(), number(match["all"]), [(number(match["among"]), number(match["each"]))])
-    for match in _WITH_EACH.finditer(sentence):
+    for match in _WITH_EACH.finditer(sentence) if has_with else ():
         each = number(match["each"])
         for whole, among in _ONE_PAIR.pairs(match["pairs"]):
             yield from _judge(match.span(), number(whole), [(number(among), each)])
