@@ -1,7 +1,7 @@
 """What a character's picture and shape are said to count: the words for it, held to the facts, and the facts to the shape.
 
 It reads a number before what a fact counts, with a word between them at most: four legs, two yellow stripes. It leaves a
-count that, with the other numbers told, comes to the fact: eight walking legs and two claws. Of a
+count of one sort that, with the other numbers told, comes to the fact: eight walking legs and two claws. Of a
 character who has a named solid, it holds the faces of each sort, edges and corners. Source: the book's record, and
 site_data/facts.yaml.
 """
@@ -31,12 +31,12 @@ def unlike_picture(character: Character, facts: Mapping[str, FactAbout]) -> Iter
     alt = character.alt or ""
     counts = [_worth(match) for match in re.findall(_N, alt, re.IGNORECASE)]
     for fact, value in character.facts.items():
-        if not counts or isinstance(value, bool) or not isinstance(value, int) or value == sum(counts):
+        if not counts or isinstance(value, bool) or not isinstance(value, int):
             continue
         unit = facts[fact].unit if fact in facts else ""
         names = "|".join(re.escape(word) for word in {unit, fact.replace("_", " ")} - {""})
-        told = re.search(rf"(?P<count>{_N}) (?:[a-z-]+ )?(?:{names})\b", alt, re.IGNORECASE) if names else None
-        if told and _worth(told["count"]) != value:
+        told = re.search(rf"(?P<count>{_N}) (?P<sort>[a-z-]+ )?(?:{names})\b", alt, re.IGNORECASE) if names else None
+        if told and _worth(told["count"]) != value and not (told["sort"] and value == sum(counts)):
             yield Unlike(told.group(), f"{character.name} has {fact}: {value}")
 
 
