@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from ..expression.number import Rational
 from ..model.known_facts import KnownFacts
 from .amounts import END, LIST, N, number, numbers, says
 from .claim_class import ClaimClass, Untrue
@@ -30,6 +31,11 @@ _BEFORE = Form(
 )
 
 
+def _is_near(count: Rational, listed: int) -> bool:
+    """Whether a number may be meant as a count of what is listed."""
+    return 1 < count <= _MOST and listed - _NEAR <= count <= listed + _NEAR
+
+
 def _begins(sentence: str, start: int) -> bool:
     """Whether a number begins what is told, and is no part of another amount."""
     return _BEFORE.search(sentence, max(0, start - 12), start) is not None
@@ -38,16 +44,18 @@ def _begins(sentence: str, start: int) -> bool:
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for match in _NUMBERS.finditer(sentence):
         listed, count = numbers(match["list"]), number(match["count"])
-        is_near = 1 < count <= _MOST and abs(count - len(listed)) <= _NEAR
-        if is_near and count not in (len(listed), sum(listed)) and _begins(sentence, match.start()):
+        if (
+            _is_near(count, len(listed))
+            and count not in (len(listed), sum(listed))
+            and _begins(sentence, match.start())
+        ):
             yield Untrue(*match.span(), f"{len(listed)} are listed")
     for match in _NAMED.finditer(sentence) if ": " in sentence and " and " in sentence else ():
         items, count = re.split(r", and |, ", match["list"]), number(match["count"])
         most = sum(1 for _ in _JOINS.finditer(match["list"])) + 1
         fewest = most if match["list"].count(" and ") == 1 else len(items)
         short = all(len(item.split()) <= _LONGEST for part in items for item in part.split(" and "))
-        is_near = 1 < count <= _MOST and abs(count - most) <= _NEAR
-        if short and is_near and not fewest <= count <= most and _begins(sentence, match.start()):
+        if short and _is_near(count, most) and not fewest <= count <= most and _begins(sentence, match.start()):
             yield Untrue(*match.span(), f"{says(most)} are listed")
 
 

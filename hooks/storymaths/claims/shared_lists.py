@@ -50,9 +50,9 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for match in _WITH.finditer(sentence) if has_with else ():
         yield from _judge(match.span(), number(match["all"]), [(number(match["among"]), number(match["each"]))])
     for match in _WITH_EACH.finditer(sentence) if has_with else ():
-        each = number(match["each"])
-        for whole, among in _ONE_PAIR.pairs(match["pairs"]):
-            yield from _judge(match.span(), number(whole), [(number(among), each)])
+        on_each = number(match["each"])
+        for lights, boats in _ONE_PAIR.pairs(match["pairs"]):
+            yield from _judge(match.span(), number(lights), [(number(boats), on_each)])
 
 
 def _judge(span: tuple[int, int], whole: Rational, shares: list[tuple[Rational, Rational]]) -> Iterator[Untrue]:
