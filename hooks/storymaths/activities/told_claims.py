@@ -75,7 +75,9 @@ def _as_written(page: Document[PageFields], place: Callable[[int, str], Place]) 
 def _of_bends(page: Document[PageFields], activity: PageActivity) -> Iterator[Said]:
     """The words that bends pin for an activity."""
     fields, bends = activity.worked.fields, page.raw.get("bends")
-    for year, bend in bends.items() if fields and isinstance(bends, dict) else ():
+    if fields is None or not isinstance(bends, dict):
+        return
+    for year, bend in bends.items():
         pinned = bend.get("activities") if isinstance(bend, dict) else None
         for name, pins in pinned.items() if isinstance(pinned, dict) else ():
             if not isinstance(pins, dict) or not isinstance(name, str) or not fields.is_called(name):

@@ -28,11 +28,11 @@ def check(collection: Collection) -> Iterator[Problem]:
     for record in collection.books.values():
         for row, character in enumerate(record.fields.cast):
             for words, so in unlike_picture(character, record.fields.facts):
-                place = record.place("cast", row, "alt", within=words)
-                yield RULE.problem(place, f'"{words}" is not what the cast says: {so}.', "make the two agree.")
+                here = record.place("cast", row, "alt", within=words)
+                yield RULE.problem(here, f'"{words}" is not what the cast says: {so}.', "make the two agree.")
             for fact, (words, so) in unlike_shape(character, collection.reference.facts.shapes):
-                place = record.place("cast", row, "facts", fact)
-                yield RULE.problem(place, f'"{words}" cannot be: {so}.', "put right the number, or the shape.")
+                here = record.place("cast", row, "facts", fact)
+                yield RULE.problem(here, f'"{words}" cannot be: {so}.', "put right the number, or the shape.")
     for page in collection.documents:
         of_book = facts.get(page.book) if page.book is not None else None
         if of_book is None:
