@@ -130,13 +130,14 @@ def _work_out(some: Collection, parts: Iterable[_Checked]) -> list[Problem]:
         return []
     from .activities.on_pages import activities_of, check_activities  # noqa: PLC0415 - the kinds take half a second to load
     from .activities.page_bends import check_bends  # noqa: PLC0415 - as above
+    from .activities.told_claims import check_words  # noqa: PLC0415 - as above
 
     found: dict[str, tuple[PageActivity, ...]] = {}
     for one in parts:
         one.activities = {page.path: activities_of(page, some, one.memory) for page in one.part.documents}
         one.memory.forget_the_pass_before()
         found |= one.activities
-    return [*check_activities(found, some.documents), *check_bends(some, found)]
+    return [*check_activities(found, some.documents), *check_bends(some, found), *check_words(some, found)]
 
 
 def _names_activities(fields: PageFields) -> bool:

@@ -20,6 +20,7 @@ from pathlib import Path
 from storymaths.activities.memory import Memory
 from storymaths.activities.on_pages import check_activities, work_out_pages
 from storymaths.activities.page_bends import check_bends
+from storymaths.activities.told_claims import check_words
 from storymaths.activities.work_out import WorkedOut
 from storymaths.check.rules import check_all
 from storymaths.expression.number_words import ONES, TENS
@@ -76,7 +77,8 @@ class Project:
         """What is told of each line, by rule."""
         activities = work_out_pages(collection, self.memory)
         found = {
-            *check_all(collection), *check_activities(activities, collection.documents), *check_bends(collection, activities)
+            *check_all(collection), *check_activities(activities, collection.documents), *check_bends(collection, activities),
+            *check_words(collection, activities),
         }  # fmt: skip
         return Counter((one.rule + one.message, one.place.path, one.place.line) for one in found)
 

@@ -26,6 +26,11 @@ def contradictions(words: str, path: str = S2, after: str = "Ask for all six.") 
         ("Give each pair 20 cubes.", "interlocking-cube, 18 for each pair"),
         ("Each pair has twenty interlocking cubes.", "interlocking-cube, 18 for each pair"),
         ("Each child gets 2 pencils.", "pencil, 1 for each child"),
+        ("Read pages 7 to 9.", "reads: has no page 9"),
+        ("Read page 6 and stop.", "reads: has no stop on page 6"),
+        ("Read page 10 and talk at the stop.", "reads: has no page 10"),
+        ("Pause at the three stops.", "reads: has 2 stops"),
+        ("Groups of four share a mat.", "group_size: 5"),
     ],
 )
 def test_what_front_matter_or_book_contradicts(words: str, so: str) -> None:
@@ -39,6 +44,8 @@ def test_what_front_matter_or_book_contradicts(words: str, so: str) -> None:
         "Look at pages 7 and 8.", "Page 14 is the last.", "Turn to page 20 of your diary.", "Build. (3 minutes) Draw. (3 minutes)",
         "This 50-minute lesson has two parts.", "Give each pair 18 cubes.", "Give each pair 12 cubes.", "Each group has 30 cubes.",
         "Each pair has 20 pages.", "If each pair has 20 cubes, they can build more.", "Each pair gets 3 sign cards.", "All ages 15 and up.",
+        "Read page 10 for the pleasure of it.", "Read page 8 and ask.", "Pause at the two stops.", "Groups of five share a mat.",
+        "Groups of five share a mat, and groups of three have none.", "A story in seven pages.", "Read page 9 of your own book.",
     ],
 )  # fmt: skip
 def test_what_agrees_or_is_doubtful_is_left(words: str) -> None:
@@ -50,3 +57,19 @@ def test_more_things_than_a_home_page_has() -> None:
     assert contradictions("Find six cards.", H1, after) == []
     (message,) = contradictions("Find seven cards.", H1, after)
     assert "playing-cards, 6" in message
+
+
+def test_pages_of_a_home_activity_and_of_a_story() -> None:
+    assert contradictions("pages 5 to 7 first", H1, "Read") != []
+    assert contradictions("Read pages 9 and 10.", H1, "Join in when Worm calls.") == []
+    index = "books/cliff-house-lift/index.md"
+    for count, is_found in (("fifteen", True), ("14", False)):
+        text = text_of(index).replace("summary: ", f"summary: In {count} pages, ", 1)
+        assert [p.rule for p in problems_with({index: text})] == ["lesson-contradicted"] * is_found
+
+
+def test_the_year_a_bends_reason_opens_with() -> None:
+    text = text_of(S2)
+    for opens, is_found in (("Year 2 reads", True), ("In Year 2 they read", False), ("Year 1 reads", False)):
+        changed = text.replace("why: Year 1 reads", f"why: {opens}", 1)
+        assert [p.rule for p in problems_with({S2: changed})] == ["lesson-contradicted"] * is_found

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 
 from ..claims.find import FalseClaim, find_false_claims
+from ..claims.told_tables import untrue_rows
+from ..model.body import Table
 from ..model.collection import Collection
-from ..model.problem import Problem
+from ..model.problem import Place, Problem
 from ..model.prose import Prose
 from ..model.rule import Rule
 from ..parse.number_sentence import find_number_sentences, is_true
@@ -25,11 +27,20 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each claim that does not hold. Questions, conditions and children's mistakes are left alone."""
     for page in collection.documents:
-        for claim in find_false_claims(page.prose, collection.reference.facts):
-            if _is_untrue_as_a_sum(claim, page.prose):
-                continue
+        claims = find_false_claims(page.prose, collection.reference.facts)
+        yield from problems(claims, page.prose, page.place_in_prose)
+        for table in page.content.every(Table) if "|" in page.body else ():
+            for line, words, so in untrue_rows(table):
+                message, fix = f'"{words}" is not so in this row: {so}.', "put right the row."
+                yield RULE.problem(page.place_on_line(line, words), message, fix)
+
+
+def problems(claims: Iterable[FalseClaim], prose: Prose, place: Callable[[int, str], Place]) -> Iterator[Problem]:
+    """A problem for each claim found in a prose, at its ``place``, that the reader of number sentences has not told."""
+    for claim in claims:
+        if not _is_untrue_as_a_sum(claim, prose):
             yield RULE.problem(
-                page.place_in_prose(claim.start, claim.words),
+                place(claim.start, claim.words),
                 f'"{claim.words}" is not true ({claim.of}): {claim.so}.',
                 f"correct it, or mark a mistake made on purpose: [{claim.words}]{{wrong}}",
             )

@@ -37,6 +37,7 @@ _ECHOES: tuple[tuple[str, Reach, tuple[str, ...]], ...] = (
     ("session-number-gap", _book, _COME_BEFORE),
     ("caution-unknown", _page, ("caution-missing", "small-parts-unnoted", "allergen-unnoted")),
     ("page-outside-book", _page, ("stop-outside-reading",)),
+    ("stop-outside-reading", _page, ("lesson-contradicted",)),
     ("story-pages-differ", _line, ("lesson-contradicted",)),
 )
 """A rule, how far its breach is heard, and the rules whose breaches echo it there."""

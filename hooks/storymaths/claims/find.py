@@ -14,13 +14,17 @@ from .number_words import WORDS_OF_NUMBERS
 from .sentences import Sentences
 from .table import CLASSES
 
-_SIGNS = ("£", "/", "°", "−", ":", "%")
+_SIGNS = ("£", "/", "°", "−", ":", ": ", "%")
 """Cues that are no words."""
 _CLOSE = {
     ":": re.compile(r":(?=\d\d)(?<=\d:)"),
     "−": re.compile(r"−(?=\d)(?<![\d)] −)"),
     **{word: re.compile(rf"{word} [\w-]+ (?:comes|is|you|we)\b") for word in ("before", "after")},
     **{letter: re.compile(rf"{letter}(?= [+−×÷=])(?<![a-z]{letter})") for letter in ("n", "x", "y")},
+    ": ": re.compile(r": (?=[^.;?!:]{1,60}, [^.;?!:]{1,60} and )"),
+    "and": re.compile(r"and(?= \d)(?:(?<=, \d and)|(?<=, \d\d and))"),
+    "each": re.compile(r"each(?<=[nr] each)"),  # on, in, for each
+    "that": re.compile(r"that(?= is [\dtfsen]|[’']s [\dtfsen])"),
     "partner": re.compile(r"partners? (?:of|to|for)\b"),
     "pairs": re.compile(r"pairs (?:of|to|for|that|which|making|include)\b"),
     "pair": re.compile(r"pair (?:of|to|for|that|which|making|is)\b"),

@@ -12,13 +12,22 @@ from .amounts import END_OR_AND, N, number, says
 from .claim_class import IS, ClaimClass, Untrue
 from .number_words import NUMBER_IN_WORDS, number_in_words
 
-_CUES = "sides corners vertices faces edges symmetry angles sided"
+_SORTS = "squares? rectangles? triangles? circles?".replace(" ", "|")
+_CUES = "squares rectangles triangles circles sides corners vertices faces edges symmetry angles sided"
+
+
+_FACE = re.compile(rf"(?P<count>{N}) (?P<sort>{_SORTS})\b")
 
 
 class _Forms:
     """The ways a shape and its parts are told, for the names known."""
 
-    def __init__(self, names: Iterable[str], parts: Iterable[str]) -> None:
+    def __init__(self, names: Iterable[str], parts: Iterable[str], solids: Iterable[str]) -> None:
+        faces = rf"{N} (?:{_SORTS})\b(?! (?:and|or) [a-z]+ faces)"
+        self.faces = re.compile(
+            rf"(?<![\w-])(?P<solid>{_longest_first(solids)})s? (?:(?:always |each )?(?:has|have|with) )?(?:flat faces: )?"
+            rf"(?P<list>{faces}(?:(?:,? and |, ){faces})*)"
+        )
         shape = rf"(?P<shape>{_longest_first(names)})(?:e?s)?"
         some = rf"(?:{N}|no) (?:{_longest_first(parts)})\b"
         some = rf"(?P<list>{some}(?:(?:,? and |, ){some})*)"
@@ -45,13 +54,20 @@ def _longest_first(names: Iterable[str]) -> str:
 
 
 @lru_cache(maxsize=2)
-def _forms(names: tuple[str, ...], parts: tuple[str, ...]) -> _Forms:
-    return _Forms(names, parts)
+def _forms(names: tuple[str, ...], parts: tuple[str, ...], solids: tuple[str, ...]) -> _Forms:
+    return _Forms(names, parts, solids)
 
 
 def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
     shapes = facts.shapes
-    forms = _forms(tuple(shapes.by_name), tuple(shapes.by_part))
+    forms = _forms(tuple(shapes.by_name), tuple(shapes.by_part), tuple(shapes.faces_by_name))
+    for match in forms.faces.finditer(sentence):
+        may_have = shapes.faces_by_name[match["solid"]]
+        for told in _FACE.finditer(match["list"]):
+            sort = told["sort"] if told["sort"].endswith("s") else told["sort"] + "s"
+            right = next((counts for name, counts in may_have.items() if name == sort), None)
+            if right and number(told["count"]) not in right:
+                yield Untrue(*match.span(), f"of the flat faces of a {match['solid']}, {says(right[0])} are {sort}")
     for match in (match for form in forms.whole for match in form.finditer(sentence)):
         for told in forms.part.finditer(sentence, match.start("list"), match.end("list")):
             said = 0 if told["count"] == "no" else number(told["count"])

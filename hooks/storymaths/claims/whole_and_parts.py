@@ -35,6 +35,7 @@ _COMPOSED = (
     ),
     Form(rf"(?P<parts>{_TERMS}) (?:together )?{_MAKES} {_ALL}{END_OR_AND}"),
 )
+_THAT_IS = Form(rf"(?P<parts>{_TERMS}),? (?:and |so )?that(?:[’']s| is) {_ALL}{END_OR_AND}")
 _PAIRED = (
     Form(rf"\bthe {_BONDS} (?:of|for|to) (?P<one>{N})(?: (?:to|for|in|of) (?:make )?{_ALL})? is (?P<other>{N}){END_OR_AND}"),
     Form(rf"{_PAIR},? (?:is|are|make|form) (?:both |together )?(?:an? |one |another )?{_BONDS} {_TO} {_ALL}\b"),
@@ -75,9 +76,11 @@ _EQUAL = Form(
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
-    for form in _COMPOSED if " and " in sentence or " with " in sentence else ():
+    composed = _COMPOSED if " and " in sentence or " with " in sentence else ()
+    for form in (*composed, *((_THAT_IS,) if composed and "that" in sentence else ())):
         for match in form.finditer(sentence):
-            if stands_clear(sentence, match.start()):
+            side_by_side = "".join(map(says, numbers(match["parts"])))  # a five and a two, that's fifty-two
+            if stands_clear(sentence, match.start()) and side_by_side != says(number(match["all"])):
                 yield from _judge(match.span(), _worth(match["parts"]), number(match["all"]))
     for form in (*(_PAIRED if _PAIRS.search(sentence) else ()), *(_WHOLE if "whole" in sentence else ())):
         for match in form.finditer(sentence):
@@ -109,7 +112,7 @@ CLASS = ClaimClass(
     source="Common practice, no source: the parts added make the whole.",
     cues=frozenset(
         "bond bonds partner partners pair pairs goes whole parts part bar splits split breaks made make makes partition partitioned "
-        "composed needs more ones tens".split()
+        "composed needs more ones tens that".split()
     ),
     find=_find,
     numbers=3,

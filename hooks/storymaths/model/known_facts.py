@@ -11,6 +11,7 @@ from pydantic import Field
 from .fields import Count, Strict, Text
 
 Names = Annotated[tuple[Text, ...], Field(min_length=1)]
+FaceSort = Literal["squares", "rectangles", "triangles", "circles"]
 Part = Literal["sides", "corners", "symmetry", "right_angles", "faces", "edges"]
 
 
@@ -63,17 +64,30 @@ class NamedShape(Strict):
     """How many of each part, where it is the same for all of them."""
 
 
+class SortedFaces(Strict):
+    """How many flat faces of each sort the solids of some names may have."""
+
+    names: Names
+    has: Mapping[FaceSort, Annotated[tuple[int, ...], Field(min_length=1)]]
+
+
 class KnownShapes(Strict):
     """Shapes by name, and how their parts are written."""
 
     source: Text
     parts: Mapping[Part, Names]
     named: tuple[NamedShape, ...]
+    sorted_faces: tuple[SortedFaces, ...] = ()
 
     @cached_property
     def by_name(self) -> Mapping[str, Mapping[Part, int]]:
         """The counts of each name."""
         return {name: shape.has for shape in self.named for name in shape.names}
+
+    @cached_property
+    def faces_by_name(self) -> Mapping[str, Mapping[FaceSort, tuple[int, ...]]]:
+        """How many faces of each sort a solid of each name may have."""
+        return {name: faces.has for faces in self.sorted_faces for name in faces.names}
 
     @cached_property
     def by_part(self) -> Mapping[str, Part]:

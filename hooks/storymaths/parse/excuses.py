@@ -30,6 +30,12 @@ _SLIP = re.compile(
     re.I,
 )
 """What shows, in the sentence, that somebody's slip is told."""
+_TASK = re.compile(r"^\W*(?:then |next |now )?(?:the )?(?:children|pupils) write\b", re.I)
+"""What a plan says that all of them do, which is no slip."""
+_SAID_TRUE = re.compile(r"[\"”’]?,?\s*(?:is|are) true\b", re.I)
+_OPEN = re.compile(
+    r"\b(?:if|whether|when|unless|which|who|what|how|why|thinks?|says?|said|not|cannot|never|n[’']t)\b|\?", re.I
+)
 _SCALE = re.compile(
     r"\b(?:plan|map|scale|model|graph|chart|axis|key|drawing|picture|pictogram|symbol|stands? for|represents?|every|each|per|"
     r"water|rule|machine|input|output|code|price|costs?|speed|exchange|rate|worth)s?\b",
@@ -43,7 +49,7 @@ _INTRODUCES = (
     LINKS
     | SAYS
     | frozenset(
-        "addition both check equation fact facts find finish get gets give gives keep keeps know lay like make makes means read "
+        "addition are both check equation fact facts find finish get gets give gives keep keeps know lay like make makes means read "
         "reads say says sentence sentences show showing shows start statement subtraction sum sums try type types use "
         "write writes wrote".split()
     )
@@ -59,11 +65,11 @@ def excuse(text: str, tokens: tuple[Token, ...], run: Run) -> str:
     start, end = run.tokens[0].start, run.tokens[-1].end
     before, after = text[max(0, start - _NEAR) : start], text[end : end + _NEAR]
     text = before + text[start:end] + after
-    if _SAID_UNTRUE.match(after):
+    if _SAID_UNTRUE.match(after) and not _is_said_true(before, after):
         return "it is said to be untrue"
     if _TRUE_OR_FALSE.search(text) or (text.rstrip("\"”’') \n").endswith("?") and _is_asked(before)):
         return "it is asked, not said"
-    if _SLIP.search(text):
+    if _SLIP.search(_TASK.sub("", text)):
         return "somebody's mistake is told"
     if _ROUNDED.search(text):
         return "it tells about how many"
@@ -74,6 +80,14 @@ def excuse(text: str, tokens: tuple[Token, ...], run: Run) -> str:
     if _tells_a_digit(run):
         return "it may tell what a digit is worth"
     return _of_unlike_things(tokens, run)
+
+
+def _is_said_true(before: str, after: str) -> bool:
+    """Whether a sum is said, by the author, to be true."""
+    clause = re.split(r"[.?!:]", after)[0]
+    asked = re.split(r"[;:—–(“\"]", before)[-1].split()[:1]
+    is_open = _OPEN.search(before) or _OPEN.search(clause) or (asked and asked[0].lower() in _ASKS)
+    return bool(_SAID_TRUE.match(after)) and not is_open and "?" not in after.split(".", maxsplit=1)[0]
 
 
 def _is_asked(before: str) -> bool:

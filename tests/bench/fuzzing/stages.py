@@ -14,6 +14,7 @@ from project import PROJECT, collection, reference
 from storymaths.activities.memory import Memory
 from storymaths.activities.on_pages import check_activities, work_out_pages
 from storymaths.activities.page_bends import check_bends
+from storymaths.activities.told_claims import check_words
 from storymaths.activities.work_out import WorkedOut
 from storymaths.check.rules import check_all
 from storymaths.model.address import screen_page
@@ -165,7 +166,12 @@ def _usual_site() -> Site:
 
 def _problems_of(whole: Collection, memory: Memory[WorkedOut]) -> tuple[set[Problem], Any]:
     activities = work_out_pages(whole, memory)
-    found = [*check_all(whole), *check_activities(activities, whole.documents), *check_bends(whole, activities)]
+    found = [
+        *check_all(whole),
+        *check_activities(activities, whole.documents),
+        *check_bends(whole, activities),
+        *check_words(whole, activities),
+    ]
     return set(found), activities
 
 
