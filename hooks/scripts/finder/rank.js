@@ -12,6 +12,9 @@ const BY_NAME = 100_000;
 /** @type {WeakMap<Data, { title: string, all: string }[]>} */
 const known = new WeakMap();
 
+/** In small letters, with the apostrophe that keyboards have. @type {(text: string) => string} */
+const asTyped = (text) => text.toLowerCase().replaceAll("’", "'");
+
 /**
  * The words of titles, and of the names that go with them, in small letters; made on the first search.
  * @type {(data: Data) => { title: string, all: string }[]}
@@ -19,8 +22,7 @@ const known = new WeakMap();
 export const namesOf = (data) => {
   const names = known.get(data) ?? data.ideas.map((idea) => {
     const concepts = idea.concepts.map((concept) => data.columns.concepts[concept][1]);
-    const all = [idea.title, data.ideas[idea.book].title, ...concepts].join(" · ").toLowerCase();
-    return { title: idea.title.toLowerCase(), all };
+    return { title: asTyped(idea.title), all: asTyped([idea.title, data.ideas[idea.book].title, ...concepts].join(" · ")) };
   });
   known.set(data, names);
   return names;
@@ -44,7 +46,7 @@ export const ideaScore = (data, row, values) => Math.max(0, ...values.map((value
 
 /** @type {(data: Data, row: number, part: Part, hits: ReadonlyMap<number, Pick<Hit, "rank">> | undefined) => number} */
 const partScore = (data, row, { text, values, last }, hits) => {
-  const { title, all } = namesOf(data)[row], word = text.toLowerCase();
+  const { title, all } = namesOf(data)[row], word = asTyped(text);
   const titled = wordStands(title, word);
   if (values.length) { // a title may play with a word; of what it says the concepts are the surer sign
     const of = ideaScore(data, row, values);
@@ -89,13 +91,13 @@ const conceptsMet = (data, idea, chosen) => (
  * @type {(data: Data, rows: number[], state: State, scores: Float64Array | null) => number[]}
  */
 export const rank = (data, rows, state, scores) => {
-  const asked = state.q.toLowerCase(), concepts = chosenOf(data, state, "concept"), years = chosenOf(data, state, "year");
+  const asked = asTyped(state.q), concepts = chosenOf(data, state, "concept"), years = chosenOf(data, state, "year");
   /** @type {(row: number) => number} */
   const worth = (row) => {
     const idea = data.ideas[row], year = data.number.get(`year:${idea.year}`);
     let points = scores ? scores[row] * 10 : 0;
     if (year !== undefined && years.includes(year)) points += scores ? OF_ITS_YEAR : 3;
-    if (asked && idea.title.toLowerCase() === asked) points += BY_NAME;
+    if (asked && asTyped(idea.title) === asked) points += BY_NAME;
     else if (asked && idea.card === "book-card") points -= BY_NAME;
     const met = concepts.length ? conceptsMet(data, idea, concepts) : [];
     if (met.length) points += met[0] === idea.concepts[0] ? 4 : 2;

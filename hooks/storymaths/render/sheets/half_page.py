@@ -10,7 +10,6 @@ from ...model.body import Body
 from ...model.book import Book
 from ...model.document import Document
 from ...model.home import Home
-from ..quotes import curl
 from .booklet import MAY_BE_PRINTED
 from .brief import in_brief
 from .paper import PaperUse
@@ -27,7 +26,7 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
     book = sheets.collection.books[home.book]
     pictures = SheetPictures(sheets.drawings)
     data = {
-        "heading": curl(home.title),
+        "heading": home.title,
         "kicker": plain(f"At home with {book.fields.title} · {home.minutes} minutes · {home.pages}"),
         "say_first": runs(home.say_first),
         "things": list(_things(sheets, home)),
