@@ -182,6 +182,10 @@ def test_a_half_page_has_a_picture_large_letters_room_to_write_and_no_answer_in_
             drawn = (*front.lines, *front.curves, *front.rects)
             lines = [one for one in drawn if 200 < one["x1"] - one["x0"] < 400 and one["bottom"] - one["top"] < 2]
             assert lines, f"{name}: nowhere to write"
+            for puzzle in part.data["puzzles"]:  # what is asked about stands there
+                asked = [*puzzle["shown"]["lines"], *(() if puzzle["shown"]["figures"] else puzzle["shown"]["given"])]
+                assert plain(text_of(asked)).replace("_", "") in plain(front.extract_text()), name
+                assert len(puzzle["shown"]["figures"]) <= len(front.images) // 2 + len(front.curves), name
             answers = [plain(text_of(answer)) for puzzle in part.data["puzzles"] for answer in puzzle["answers"]]
             assert not [one for one in answers if one in plain(front.extract_text())], name
             turned = [one for one in back.chars if not one["upright"] or one["matrix"][0] < 0]

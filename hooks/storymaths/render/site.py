@@ -36,8 +36,8 @@ from ..model.session import Session
 from ..model.site_settings import SiteSettings
 from ..parse.body import words_of
 from .inline import inline
-from .spoken import speak
 from .quotes import curl
+from .spoken import speak
 from .word_links import WordFinder
 
 _PAGES = (concept_page, coverage_page, framework_page, objective_page, theme_page, year_page)

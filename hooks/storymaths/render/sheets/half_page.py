@@ -13,6 +13,7 @@ from ...model.home import Home
 from .booklet import MAY_BE_PRINTED
 from .brief import in_brief
 from .paper import PaperUse
+from .recording_tasks import shown_task
 from .sheet import Part, SheetData
 from .sheet_context import SheetContext, SheetPictures
 from .words import parts_of, plain, runs
@@ -37,7 +38,9 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
         "stop_when": runs(home.stop_when),
         "what_for": runs(home.what_it_is_for),
         "care": [runs(note.note) for note in home.cautions],
-        "puzzles": [in_brief(activity) for activity in sheets.activities(page)],
+        "puzzles": [
+            in_brief(one) | {"shown": shown_task(one.title, one.own, pictures)} for one in sheets.activities(page)
+        ],
         "copies": ON_A_PAGE,
         **_picture(sheets, home, book, pictures),
     }
