@@ -8,6 +8,7 @@ What a sheet has to have is common practice, no source; sizes of letters are rea
 from __future__ import annotations
 
 import io
+import json
 import re
 from collections.abc import Iterator
 from functools import lru_cache
@@ -21,6 +22,7 @@ from project import ROOT
 from storymaths.model.activity import GAP, Task
 from storymaths.render.sheets.half_page import half_page
 from storymaths.render.sheets.of_page import book_sheets, home_sheets, session_sheets
+from storymaths.render.sheets.series_sheets import series_sheets
 from storymaths.render.sheets.sheet import SheetData
 from storymaths.render.sheets.sheet_context import SheetActivity, SheetContext
 from storymaths.render.sheets.typesetting import copy_of, set_in_type
@@ -158,6 +160,38 @@ def test_a_slip_that_asks_for_a_drawing_has_room_for_one() -> None:
     assert 3 <= sum(one["draws"] for one in slips) < len(slips)
 
 
+def test_a_slip_that_points_at_something_shows_it() -> None:
+    slips = [sheets["exit-question"].parts[0].data for _, sheets in handed_out().values()]
+    pointing = [one for one in slips if re.search(r"\bhere (?:is|are)\b(?!.*\d)", text_of(one["ask"]), re.IGNORECASE)]
+    assert [one["heading"] for one in pointing if not (one["picture"] and one["alt"])] == []
+    assert pointing
+
+
+def test_coins_have_no_sign_before_its_year() -> None:
+    seen = 0
+    for where, _, shown, sheet in child_tasks():
+        part = next(part for part in sheet.parts if shown in part.data["tasks"])
+        for svg in [sheet.pictures[one["picture"]] for one in shown["figures"]]:
+            if "figure-coins" in svg and part.data["mark"]["year"] < 2:  # p is new in Year 2: site_data/years.yaml
+                assert not re.search(r">\d+p<", svg), where
+                seen += 1
+    assert seen
+
+
+def test_a_lesson_begins_with_what_each_lesson_before_it_has_to_take_up() -> None:
+    for page in demonstration().series.values():
+        starters = next(one for one in series_sheets(context(), page) if one.what == "starters")
+        asked = [len(part.data["tasks"]) for part in starters.parts]
+        assert sum(asked) >= 1.5 * len(asked)
+
+
+def test_no_straight_quotation_mark_is_printed() -> None:
+    for sheets in (sheets for _, sheets in handed_out().values()):
+        for sheet in sheets.values():
+            printed = json.loads(copy_of(sheet))
+            assert not re.search("[\"']", f"{printed['title']} {text_of(printed['parts'])}"), sheet.title
+
+
 def test_no_second_page_is_for_a_few_lines() -> None:
     for source, (_, sheets) in handed_out().items():
         if (sheet := sheets.get("recording-sheet")) is None:
@@ -182,10 +216,17 @@ def test_a_half_page_has_a_picture_large_letters_room_to_write_and_no_answer_in_
         with pdfplumber.open(io.BytesIO(set_in_type(copy_of(sheet)).pdf)) as pdf:
             front, back = pdf.pages
             small = [one for one in front.chars if one["size"] < 10.9 and one["top"] > 70 and one["top"] < 400]
-            assert not small, f"{name}: {small[0]['size']} points"
+            labels = sum(len(puzzle["shown"]["figures"]) for puzzle in part.data["puzzles"])  # of drawings alone
+            assert not small or (labels and {one["size"] > 4.5 for one in small} == {True}), (
+                f"{name}: {small[0]['size']} points"
+            )
             drawn = (*front.lines, *front.curves, *front.rects)
             lines = [one for one in drawn if 200 < one["x1"] - one["x0"] < 400 and one["bottom"] - one["top"] < 2]
             assert lines, f"{name}: nowhere to write"
+            for puzzle in part.data["puzzles"]:  # what is asked about stands there
+                asked = [*puzzle["shown"]["lines"], *(() if puzzle["shown"]["figures"] else puzzle["shown"]["given"])]
+                numbers = set(re.findall(r"\d+", text_of(asked)))
+                assert numbers <= set(re.findall(r"\d+", front.extract_text())), name
             answers = [plain(text_of(answer)) for puzzle in part.data["puzzles"] for answer in puzzle["answers"]]
             assert not [one for one in answers if one in plain(front.extract_text())], name
             turned = [one for one in back.chars if not one["upright"] or one["matrix"][0] < 0]

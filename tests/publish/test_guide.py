@@ -96,7 +96,7 @@ def test_the_examples_keep_every_rule(tmp_path: Path) -> None:
     shutil.rmtree(root / "content")
     book = root / "content" / "books" / "mittens-on-the-line"
     book.mkdir(parents=True)
-    for name in ("mittens.svg", "mole.svg"):
+    for name in ("mittens.svg", "mole.svg", "six-pegs.svg"):
         (book / name).write_text(
             '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M1 1h7v7z"/></svg>'
         )

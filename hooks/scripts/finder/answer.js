@@ -6,16 +6,35 @@
 /** @import { Found } from "./rank.js" */
 import { isUntaught, meaningsOf, understand } from "./asked.js";
 import { count } from "./count.js";
-import { namesOf, rank, wordScores } from "./rank.js";
+import { namesOf, partsMet, rank, wordScores } from "./rank.js";
 import { distance, standsIn, wordStands } from "./words.js";
 
 /**
  * @typedef {{
  *   asked: Asked, now: State, scores: Float64Array | null, counted: Counted, rows: number[], untaught: Part[],
- *   absent: Part[],
+ *   absent: Part[], without: Part[],
  * }} Answer `now` is what is chosen with the filters typed; `untaught` are parts that nothing is of, `absent` words that
- *   stand nowhere
+ *   stand nowhere, `without` parts that had to be let go of before anything was found
  */
+
+const LEAST_LETTERS = 5; // letters from which a word may be a slip in another
+
+/**
+ * The parts that the row that meets most of them meets, if one of these is an idea; a word that is in no dictionary says
+ * more of what is looked for than an idea does. Words alone are never let go of: they may be a title.
+ * @type {(data: Data, asked: Asked, found: Found, rows: number[]) => Part[]}
+ */
+const keep = (data, { parts }, found, rows) => {
+  if (parts.length < 2) return parts;
+  /** @type {Part[]} */
+  let kept = [], most = 0;
+  for (const row of rows) {
+    const met = partsMet(data, row, parts, found);
+    const worth = met.length + met.filter(({ values }) => !values.length).length / 100;
+    if (worth > most && met.some(({ values }) => values.length)) [kept, most] = [met, worth];
+  }
+  return kept.length ? kept : parts;
+};
 
 /** @type {(data: Data, state: State, found: Found) => Answer} */
 export const answer = (data, state, found) => {
@@ -24,13 +43,16 @@ export const answer = (data, state, found) => {
     if (!chosen[value]) order.push(value);
     chosen[value] = 1;
   }
-  const now = { ...state, chosen, order }, scores = wordScores(data, asked, found);
-  const counted = count(data, chosen, scores);
-  const untaught = asked.parts.filter((part) => isUntaught(data, part));
+  const now = { ...state, chosen, order }, untaught = asked.parts.filter((part) => isUntaught(data, part));
+  const whole = count(data, chosen, wordScores(data, asked, found));
+  const kept = whole.fitting.length ? asked.parts : keep(data, asked, found, count(data, chosen, null).fitting);
+  const scores = wordScores(data, { ...asked, parts: kept }, found);
+  const counted = kept === asked.parts ? whole : count(data, chosen, scores);
   /** @type {(part: Part) => boolean} */
   const isAbsent = (part) => !part.values.length && !wordScores(data, { ...asked, parts: [part] }, found)?.some(Boolean);
   const absent = counted.fitting.length ? [] : asked.parts.filter(isAbsent);
-  return { asked, now, scores, counted, untaught, absent, rows: rank(data, counted.fitting, now, scores) };
+  const without = asked.parts.filter((part) => !kept.includes(part));
+  return { asked, now, scores, counted, untaught, absent, without, rows: rank(data, counted.fitting, now, scores) };
 };
 
 /** The word nearest to one that is nowhere: one that begins with it, or differs by a letter or two; or "". @type {(all: string[], text: string) => string} */
@@ -38,7 +60,7 @@ const nearWord = (all, text) => {
   const begins = text.length > 2 ? all.filter((word) => word.startsWith(text)) : [];
   if (begins.length) return begins.reduce((best, word) => (word.length < best.length ? word : best));
   const most = text.length > 6 ? 2 : 1;
-  const near = all.filter((word) => word.length > 3).map((word) => ({ word, far: distance(text, word) }));
+  const near = all.filter((word) => word.length >= LEAST_LETTERS).map((word) => ({ word, far: distance(text, word) }));
   return near.filter(({ far }) => far <= most).sort((a, b) => a.far - b.far)[0]?.word ?? "";
 };
 
@@ -52,7 +74,7 @@ export const guess = (data, q, found) => {
   let guessed = q;
   for (const { text, values, last } of understand(data, q).parts) {
     const word = text.toLowerCase(), stands = last ? standsIn : wordStands;
-    if (values.length || /\d/.test(word) || found.get(text)?.size || names.some((name) => stands(name.all, word))) continue;
+    if (values.length || word.length < LEAST_LETTERS || /\d/.test(word) || found.get(text)?.size || names.some((name) => stands(name.all, word))) continue;
     const near = nearWord(all, word);
     if (near) guessed = guessed.replace(text, near);
   }

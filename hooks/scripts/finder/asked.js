@@ -1,5 +1,6 @@
 /* Understands a question: words that mean a concept or a theme, words that are filters, and words to look up as they are. */
 /** @import { Data } from "./rows.js" */
+import { ideaScore } from "./rank.js";
 
 /**
  * @typedef {{ text: string, values: number[] }} Filter words as typed, and the values they choose
@@ -17,6 +18,16 @@ const known = new WeakMap();
 /** @type {(text: string) => string} */
 const keyOf = (text) => text.toLowerCase().replaceAll("’", "'").replaceAll(/[-–]/g, " ");
 
+/**
+ * What is meant without the idea that the first of it is a part of, where something is of that part itself: a lesson of the
+ * wider idea may be of its other parts.
+ * @type {(data: Data, values: number[]) => number[]}
+ */
+const narrowest = (data, [first, second, ...more]) => {
+  const isPart = data.line.some((line) => line[0] === first && line.slice(1, -1).includes(second));
+  return [first, ...(isPart && data.has.includes(first) ? [] : [second]), ...more].filter((value) => value !== undefined);
+};
+
 /** What each way of asking means; made on the first search. @type {(data: Data) => Map<string, Meaning>} */
 export const meaningsOf = (data) => {
   const made = known.get(data) ?? new Map();
@@ -28,9 +39,17 @@ export const meaningsOf = (data) => {
       const either = name.startsWith("year:") ? [name, name.replace(":", ":b")] : [name];
       return either.flatMap((one) => data.number.get(one) ?? []);
     });
-    const meaning = { values: numbers(values), nearest: numbers(nearest) };
+    const meaning = { values: narrowest(data, numbers(values)), nearest: numbers(nearest) };
+    if (!meaning.nearest.length) meaning.nearest = besides.get(values.split(" ")[0]) ?? [];
     if (meaning.values.length) for (const words of says.split("|")) made.set(keyOf(words), meaning);
   };
+  /** What to show where nothing is of an idea: what is said to be nearest, else all of its strand. @type {Map<string, number[]>} */
+  const besides = new Map(data.columns.concepts.map(([id, , strand]) => (
+    [`concept:${id}`, [data.number.get(`concept:strand-${data.columns.strands[strand][0]}`) ?? 0]])));
+  for (const [, values, nearest] of data.columns.asked.meanings) {
+    const [first] = values.split(" ");
+    if (nearest) besides.set(first, nearest.split(" ").flatMap((one) => data.number.get(one) ?? []));
+  }
   data.columns.themes.forEach(([id, name]) => add(name, `theme:${id}`));
   data.columns.concepts.forEach(([id, name]) => add(name, `concept:${id}`));
   data.columns.years.forEach((name, year) => add(name, `year:${year}`));
@@ -76,7 +95,7 @@ export const understand = (data, q) => {
 };
 
 /** Whether nothing at all is of what a part means. @type {(data: Data, part: Part) => boolean} */
-export const isUntaught = (data, { values }) => values.length > 0 && !values.some((value) => data.has.includes(value));
+export const isUntaught = (data, { values }) => values.length > 0 && !data.ideas.some(({ row }) => ideaScore(data, row, values));
 
 /** The parts whose words the text is asked for; a letter alone says too little. @type {(data: Data, q: string) => Part[]} */
 export const partsForText = (data, q) => understand(data, q).parts.filter((part) => (

@@ -7,7 +7,7 @@
 import { at } from "../site/address.js";
 import { element, link } from "../site/element.js";
 import { count } from "./count.js";
-import { instead, rank } from "./rank.js";
+import { nearestRows } from "./nearest_rows.js";
 import { FACETS } from "./rows.js";
 
 const NEAREST = 6, PAGES = 5;
@@ -54,11 +54,10 @@ const offersOf = (data, state, { asked, now, scores, absent }, { choose, ask, cl
  *   => { offers: Offer[], rows: number[], reasonFor: (row: number) => string[] }}
  */
 export const nearest = (data, state, answer, found, actions) => {
-  const { counted, now, scores, untaught } = answer, lacks = new Map(counted.near);
-  const rows = untaught.length ? instead(data, now, untaught, found) : rank(data, counted.near.map(([row]) => row), now, scores);
+  const lacks = new Map(answer.counted.near);
   return {
     offers: offersOf(data, state, answer, actions),
-    rows: rows.slice(0, NEAREST),
+    rows: nearestRows(data, answer, found).slice(0, NEAREST),
     reasonFor: (row) => {
       const lacking = FACETS.filter((_, facet) => (lacks.get(row) ?? 0) >> facet & 1);
       return lacking.length ? [`all but the ${lacking.map(([, name]) => name.toLowerCase()).join(" and the ")}`] : [];

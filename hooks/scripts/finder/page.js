@@ -17,6 +17,7 @@ import { drawFacets } from "./facets.js";
 import { drawPagesToo, nearest } from "./nearest.js";
 import { inTitle, reasons } from "./rank.js";
 import { read } from "./rows.js";
+import { tellNone, tellWithout } from "./told.js";
 import { findText, openText } from "./text.js";
 
 const WIDE = matchMedia("(min-width: 60rem)");
@@ -114,7 +115,7 @@ const open = (place) => {
     const asked = state.q || state.order.length;
     const shown = fitting.length > most ? `, the ${asked ? "best " : "first "}${most} shown` : "";
     const guessed = shownFor ? `Shown for “${shownFor}”: ` : "";
-    say(`${guessed}${ideasIn(fitting.length)}${asked ? " found" : " in all"}${shown}.`, later);
+    say(`${guessed}${tellWithout(answered)}${ideasIn(fitting.length)}${asked ? " found" : " in all"}${shown}.`, later);
   };
 
   /** @type {(later: boolean) => void} */
@@ -123,11 +124,8 @@ const open = (place) => {
     help.append(...offers.map(([text, act]) => button(text, () => { act(); words.focus(); })));
     results.replaceChildren(...cards(rows, reasonFor));
     showMore.hidden = true;
-    const [lacking] = answered.untaught, [absent] = answered.absent;
-    const none = absent ? `Nothing here has the word “${absent.text}” yet.` : "Nothing has all of that.";
-    const told = lacking ? `No lesson on ${lacking.text} yet.` : none;
     const shown = rows.length === 1 ? " The nearest is shown." : ` The ${rows.length} nearest are shown.`;
-    say(`${told}${rows.length ? shown : state.q && !lacking ? " Try other words, or fewer." : ""}`, later);
+    say(`${tellNone(data, answered)}${rows.length ? shown : state.q && !answered.untaught.length ? " Try other words, or fewer." : ""}`, later);
   };
 
   /** @type {(value: number, on: boolean) => void} */

@@ -3,7 +3,6 @@
 /** @import { Asked, Part } from "./asked.js" */
 /** @import { Data, Idea } from "./rows.js" */
 /** @import { Hit } from "./text.js" */
-import { count } from "./count.js";
 import { standsIn, wordStands } from "./words.js";
 
 const IN_TITLE = 3000, IS_OF = 2500, IN_NAMES = 2000, IN_TEXT = 1000;
@@ -13,6 +12,9 @@ const BY_NAME = 100_000;
 /** @type {WeakMap<Data, { title: string, all: string }[]>} */
 const known = new WeakMap();
 
+/** In small letters, with the apostrophe that keyboards have. @type {(text: string) => string} */
+const asTyped = (text) => text.toLowerCase().replaceAll("’", "'");
+
 /**
  * The words of titles, and of the names that go with them, in small letters; made on the first search.
  * @type {(data: Data) => { title: string, all: string }[]}
@@ -20,8 +22,7 @@ const known = new WeakMap();
 export const namesOf = (data) => {
   const names = known.get(data) ?? data.ideas.map((idea) => {
     const concepts = idea.concepts.map((concept) => data.columns.concepts[concept][1]);
-    const all = [idea.title, data.ideas[idea.book].title, ...concepts].join(" · ").toLowerCase();
-    return { title: idea.title.toLowerCase(), all };
+    return { title: asTyped(idea.title), all: asTyped([idea.title, data.ideas[idea.book].title, ...concepts].join(" · ")) };
   });
   known.set(data, names);
   return names;
@@ -34,16 +35,18 @@ const has = (data, row, value) => data.has.subarray(data.first[row], data.first[
  * How well a row is of what a part of the question means: best where its author named that very concept, and first.
  * @type {(data: Data, row: number, values: number[]) => number}
  */
-const ideaScore = (data, row, values) => Math.max(0, ...values.map((value, place) => {
+export const ideaScore = (data, row, values) => Math.max(0, ...values.map((value, place) => {
   if (!has(data, row, value)) return 0;
   const own = data.ideas[row].concepts.map((concept) => data.line[concept]);
   const named = own.findIndex(([first]) => first === value), wider = own.findIndex((line) => line.includes(value));
-  return IS_OF - 50 * place - 20 * Math.max(0, named < 0 ? wider : named) - (named < 0 && wider >= 0 ? 150 : 0);
+  const isPart = named < 0 && wider >= 0;
+  if (isPart && place) return 0; // what is meant besides may be wider than what is meant: another part of it is not
+  return IS_OF - 50 * place - 20 * Math.max(0, named < 0 ? wider : named) - (isPart ? 150 : 0);
 }));
 
 /** @type {(data: Data, row: number, part: Part, hits: ReadonlyMap<number, Pick<Hit, "rank">> | undefined) => number} */
 const partScore = (data, row, { text, values, last }, hits) => {
-  const { title, all } = namesOf(data)[row], word = text.toLowerCase();
+  const { title, all } = namesOf(data)[row], word = asTyped(text);
   const titled = wordStands(title, word);
   if (values.length) { // a title may play with a word; of what it says the concepts are the surer sign
     const of = ideaScore(data, row, values);
@@ -55,6 +58,9 @@ const partScore = (data, row, { text, values, last }, hits) => {
   const place = hits?.get(row)?.rank;
   return place === undefined ? 0 : IN_TEXT - Math.min(place, 900);
 };
+
+/** The parts of a question that a row answers. @type {(data: Data, row: number, parts: Part[], found: Found) => Part[]} */
+export const partsMet = (data, row, parts, found) => parts.filter((part) => partScore(data, row, part, found.get(part.text)));
 
 /**
  * For each row how well it answers all parts of the question: as well as it does the worst of them; null for no parts.
@@ -85,35 +91,22 @@ const conceptsMet = (data, idea, chosen) => (
  * @type {(data: Data, rows: number[], state: State, scores: Float64Array | null) => number[]}
  */
 export const rank = (data, rows, state, scores) => {
-  const asked = state.q.toLowerCase(), concepts = chosenOf(data, state, "concept"), years = chosenOf(data, state, "year");
+  const asked = asTyped(state.q), concepts = chosenOf(data, state, "concept"), years = chosenOf(data, state, "year");
   /** @type {(row: number) => number} */
   const worth = (row) => {
     const idea = data.ideas[row], year = data.number.get(`year:${idea.year}`);
     let points = scores ? scores[row] * 10 : 0;
     if (year !== undefined && years.includes(year)) points += scores ? OF_ITS_YEAR : 3;
-    if (asked && idea.title.toLowerCase() === asked) points += BY_NAME;
+    if (asked && asTyped(idea.title) === asked) points += BY_NAME;
     else if (asked && idea.card === "book-card") points -= BY_NAME;
     const met = concepts.length ? conceptsMet(data, idea, concepts) : [];
     if (met.length) points += met[0] === idea.concepts[0] ? 4 : 2;
     return points;
   };
   const points = new Map(rows.map((row) => [row, worth(row)]));
-  return rows.sort((a, b) => Number(points.get(b)) - Number(points.get(a)) || a - b);
-};
-
-/**
- * Rows to show where nothing is of what some parts mean: of what is nearest to them, then those whose text has the
- * words; those that fit what is chosen first, and books last.
- * @type {(data: Data, state: State, untaught: Part[], found: Found) => number[]}
- */
-export const instead = (data, state, untaught, found) => {
-  const { fitting } = count(data, state.chosen, null), fits = new Set(fitting);
-  /** @type {(row: number) => number} */
-  const worth = (row) => Math.max(...untaught.map(({ text, nearest }) => (
-    ideaScore(data, row, nearest) || (found.get(text)?.has(row) ? 1 : 0))));
-  const points = new Map(data.ideas.map(({ row, card }) => [row, (card === "book-card" ? 0.5 : 1) * worth(row)]));
-  return [...points.keys()].filter((row) => points.get(row))
-    .sort((a, b) => Number(fits.has(b)) - Number(fits.has(a)) || Number(points.get(b)) - Number(points.get(a)) || a - b);
+  const soonest = chosenOf(data, state, "minutes").length ? 1 : 0;
+  return rows.sort((a, b) => Number(points.get(b)) - Number(points.get(a))
+    || soonest * (data.ideas[a].minutes - data.ideas[b].minutes) || a - b);
 };
 
 /** @type {(scores: Float64Array | null, row: number) => boolean} */

@@ -2,15 +2,16 @@
 /** @import { Columns } from "./rows.js" */
 import { answer, guess } from "./answer.js";
 import { partsForText } from "./asked.js";
-import { instead } from "./rank.js";
+import { nearestRows } from "./nearest_rows.js";
 import { read } from "./rows.js";
 import { rowsWith } from "./words.js";
 
 /**
  * `rows` are found, best first; `shownFor` is the question that was answered where a word was guessed; `untaught` are words
- * of which there is nothing, and `nearest` the rows to show instead; `chosen` are filters that were typed.
+ * of which there is nothing, `without` those that were let go of, and `nearest` the rows to show where there are none;
+ * `chosen` are filters that were typed.
  * @type {(columns: Columns, questions: string[], asked: string)
- *   => { rows: number[], shownFor: string, untaught: string[], nearest: number[], chosen: string[] }}
+ *   => { rows: number[], shownFor: string, untaught: string[], without: string[], nearest: number[], chosen: string[] }}
  */
 export const find = (columns, questions, asked) => {
   const data = read(columns);
@@ -18,10 +19,11 @@ export const find = (columns, questions, asked) => {
   const inText = (q) => new Map(partsForText(data, q).map(({ text, last }) => (
     [text, new Map(rowsWith(questions, text, last).map((row, rank) => [row, { rank }]))])));
   const shownFor = guess(data, asked, inText(asked)), q = shownFor || asked, found = inText(q);
-  const { rows, untaught, now } = answer(data, { q, chosen: new Uint8Array(data.values.length), order: [], shown: 0 }, found);
+  const answered = answer(data, { q, chosen: new Uint8Array(data.values.length), order: [], shown: 0 }, found);
+  const { rows, untaught, without, now } = answered;
   return {
-    rows, shownFor, untaught: untaught.map(({ text }) => text),
-    nearest: untaught.length ? instead(data, now, untaught, found) : [],
+    rows, shownFor, untaught: untaught.map(({ text }) => text), without: without.map(({ text }) => text),
+    nearest: rows.length ? [] : nearestRows(data, answered, found),
     chosen: now.order.map((value) => `${data.values[value].name}:${data.values[value].key}`),
   };
 };

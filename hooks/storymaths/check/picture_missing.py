@@ -12,6 +12,7 @@ from ..model.document import Document
 from ..model.page_fields import PageFields
 from ..model.problem import Place, Problem
 from ..model.rule import HOUSE_RULE, Rule
+from ..model.session import Session
 from ..parse.suggestion import did_you_mean
 from .html_found import addresses_in, texts_of
 
@@ -26,7 +27,7 @@ RULE = Rule(
 
 
 def check(collection: Collection) -> Iterator[Problem]:
-    """A problem for each picture of a cover, a cast or a text that is no file of the collection."""
+    """A problem for each picture of a cover, a cast, a question or a text that is no file of the collection."""
     files = {source_of(file) for file in collection.files}
     small = {file.lower() for file in files}
     reference = collection.reference
@@ -55,6 +56,8 @@ def _pictures(collection: Collection) -> Iterator[tuple[Document[PageFields], st
             for index, character in enumerate(page.fields.cast):
                 if character.picture:
                     yield page, character.picture, partial(page.place, "cast", index, "picture")
+        if isinstance(page.fields, Session) and (shown := page.fields.exit_question.picture):
+            yield page, shown.picture, partial(page.place, "exit_question", "picture", "picture")
         for text in texts_of(page):
             for address in addresses_in(text.content):
                 if address.picture:

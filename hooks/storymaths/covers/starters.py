@@ -1,7 +1,7 @@
 """What a series takes up again: short questions from the sessions one, three and seven before, with other numbers.
 
 They come from the activities, whose answers are worked out anew. The questions that sessions end on are prose, whose
-numbers cannot be changed safely, so none is asked here with others.
+numbers cannot be changed safely: one is asked again as it was where a session has no activity to take up.
 """
 
 from __future__ import annotations
@@ -13,8 +13,10 @@ from dataclasses import dataclass, replace
 from ..activities.alike import numbers_in
 from ..activities.on_pages import PageActivity
 from ..activities.worked import AnyWorked, Worked
-from ..model.activity import Solution
+from ..model.activity import Answer, Solution, Task
+from ..model.demands import Demands
 from ..model.reference import Reference
+from ..model.session import ExitQuestion
 from .practised import practised_in
 from .taught import Key, SessionPage
 
@@ -22,6 +24,10 @@ BACK = (1, 3, 7)
 """How many sessions before: soon, after some days, and after a week or two, since what is called to mind at growing
 distances lasts (common practice, no source)."""
 _ENOUGH_LINES = 2
+_POINTS = re.compile(
+    r"\bhere (?:is|are)\b(?! (?:two|three) digits)|\bthis (?:one|line|shape|picture)\b|\bon the wall\b", re.IGNORECASE
+)
+"""In a question: it asks about what stands in the room."""
 
 ActivitiesOf = Callable[[SessionPage], Sequence[PageActivity]]
 
@@ -46,6 +52,21 @@ class TakenUp:
 
 
 @dataclass(frozen=True, slots=True)
+class AskedAgain:
+    """The question that a session ended on, asked again as it was."""
+
+    page: SessionPage
+    before: int
+    """How many sessions ago."""
+
+    @property
+    def solution(self) -> Solution:
+        """The question and what its author says of the answer."""
+        ended = self.page.fields.exit_question
+        return Solution(Task(ended.ask), (Answer(ended.answer, "", None),), Demands(), 0)
+
+
+@dataclass(frozen=True, slots=True)
 class EndQuestion:
     """A question for the end of a series, and the objective it is asked for."""
 
@@ -62,6 +83,17 @@ def starter_of(sessions: Sequence[SessionPage], place: int, activities_of: Activ
             taken = _taken_up(sessions[place - before], before, turn, activities_of)
             found += [taken] if taken else []
     return found
+
+
+def asked_again(sessions: Sequence[SessionPage], place: int, taken: Sequence[TakenUp]) -> list[AskedAgain]:
+    """The last questions of the sessions of which nothing else is taken up, but for those that point at something."""
+    before = [one for one in BACK if one <= place and one not in {found.before for found in taken}]
+    found = [AskedAgain(sessions[place - one], one) for one in before]
+    return [one for one in found if not _points(one.page.fields.exit_question)]
+
+
+def _points(ended: ExitQuestion) -> bool:
+    return ended.picture is not None or bool(_POINTS.search(ended.ask))
 
 
 def _taken_up(page: SessionPage, before: int, turn: int, activities_of: ActivitiesOf) -> TakenUp | None:

@@ -80,6 +80,7 @@ class Limits(Strict):
     home_reading_grade: Annotated[float, Field(ge=0, le=12)]
     home_reading_slack: Annotated[float, Field(ge=0, le=5)]
     home_reading_words: Count
+    stick_characters: Count
     class_size: Annotated[int, Field(ge=1, le=100, strict=True)]
     activity: ActivityCaps
     files: FileLimits

@@ -8,7 +8,7 @@ from typing import Annotated, Literal
 from pydantic import AfterValidator, Field
 
 from .bend import Bend
-from .fields import AdultText, Claims, Count, Minutes, PageRange, Pages, Strict, Text, Year
+from .fields import AdultText, Claims, Count, FileName, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
 from .picked import BankWord, CautionId, ConceptId, MaterialId, ThemeId
 from .prose import Loc
@@ -103,6 +103,15 @@ class Misconception(Strict):
     """What to do at once."""
 
 
+class OwnDrawing(Strict):
+    """A drawing of your own that a question points at, and what it shows, for those who cannot see it."""
+
+    picture: FileName
+    """The name of its file, which lies beside the page."""
+    alt: Text
+    """What it shows, for somebody who cannot see it."""
+
+
 class ExitQuestion(Strict):
     """One question at the end that would catch a child who has not got it."""
 
@@ -110,6 +119,8 @@ class ExitQuestion(Strict):
     """One question at the end that a child who has not got it cannot answer."""
     answer: Text
     """The answer, and what a wrong one tells."""
+    picture: OwnDrawing | None = None
+    """What the question points at, for the page and the printed slips."""
 
 
 class Needed(Strict):

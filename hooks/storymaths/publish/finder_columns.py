@@ -11,6 +11,7 @@ from ..model.collection import Collection
 from ..model.fields import YEARS, year_name
 from ..model.material import PRINTED
 from ..model.reference import Reference
+from ..render.quotes import curl
 from ..render.site import Site
 from .ideas import Idea, ideas, kinds_found
 from .page_kinds.kind import NotListed
@@ -117,7 +118,7 @@ def _rows(found: Sequence[Idea], collection: Collection) -> Columns:
         "book": list(counts.values()),
         "kind": "".join(idea.letter for idea in found),
         "file": "\n".join(_file(idea, folders[idea.book]) for idea in found),
-        "title": "\n".join(" ".join(idea.fields.title.split()) for idea in found),
+        "title": "\n".join(curl(" ".join(idea.fields.title.split())) for idea in found),
         "year": "".join("-" if idea.fields.best_year is None else str(idea.fields.best_year) for idea in found),
         "also": "".join(f"{sum(1 << year for year in idea.fields.other_years):02x}" for idea in found),
         "minutes": ",".join(str(idea.planned.minutes) if idea.planned else "" for idea in found),

@@ -15,11 +15,13 @@ from ..model.carried import carried
 from ..model.imprint import Terms
 from ..model.site_settings import FRONT, SiteSettings
 from ..render.policy import policy
+from ..render.quotes import curl
 from ..render.site import Rendered
 from .page_scripts import script_for
 
 _THEME = carried("theme")
 _TEMPLATES = jinja2.Environment(loader=jinja2.FileSystemLoader(_THEME), undefined=jinja2.StrictUndefined)
+_TEMPLATES.filters["curl"] = curl
 
 
 @dataclass(frozen=True)

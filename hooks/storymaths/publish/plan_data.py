@@ -6,6 +6,7 @@ from typing import Any
 
 from ..model.reference import Reference
 from ..model.session import Per
+from ..render.quotes import curl
 from ..render.site import Site
 from .ideas import Idea, ideas
 
@@ -26,10 +27,10 @@ def plan_data(site: Site) -> dict[str, Any]:
     place = {item: n for n, item in enumerate(used)}
     return {
         "materials": [_material(item, reference) for item in used],
-        "books": {book: page.fields.title for book, page in collection.books.items()},
+        "books": {book: curl(page.fields.title) for book, page in collection.books.items()},
         "ideas": {
             idea.address.removesuffix(".html"): [
-                idea.fields.title,
+                curl(idea.fields.title),
                 idea.book,
                 idea.fields.best_year,
                 planned.minutes,

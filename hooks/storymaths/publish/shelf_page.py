@@ -10,6 +10,7 @@ from ..covers.shelf import Shelf
 from ..covers.shelves import YearShelf
 from ..model.address import LISTS, html_of, objective_page
 from ..render.coverage_words import hours_in_words
+from ..render.quotes import curl
 from ..render.site import Rendered, Site
 
 
@@ -58,7 +59,7 @@ def shelf_data(site: Site) -> dict[str, Any]:
     books = [book for book in collection.books if book in used]
     return {
         "books": [
-            [book, collection.books[book].fields.title, html_of(collection.books[book].source)] for book in books
+            [book, curl(collection.books[book].fields.title), html_of(collection.books[book].source)] for book in books
         ],
         "questions": [_question(shelf, {book: n for n, book in enumerate(books)}) for shelf in site.shelves.values()],
         "caps": {"tries": caps.tries, "ways": caps.ways, "shown": caps.shown},

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from ..model.address import screen_page
+from ..model.body import Block, Paragraph
 from ..model.document import Document
 from ..model.reference import Reference
 from ..model.session import Session
@@ -52,6 +55,7 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         homes=site.collection.homes_of(session.book),
         story=site.collection.stories.get(session.book),
         opening=draw_blocks(page.content.opening, source, draw_fence),
+        minutes_before=_minutes_before(page.content.opening),
         steps=[(shown, told.get(words_of(shown.step.name), "")) for shown in steps],
         first_stops=next((shown.stops for shown in steps if shown.stops), left_stops),
         left_stops=left_stops,
@@ -69,3 +73,10 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         slides=1 + sum(slide.part is None or slide.part.own for slide in slides_on_screen(site, page)),
     )
     return Rendered(source, session.title, session.summary, html + draw_answers_apart(site, page), "session")
+
+
+def _minutes_before(opening: Sequence[Block]) -> str:
+    """What an author says first, leaning, of how long it takes to get ready; empty where nothing is said."""
+    first = next((block for block in opening if isinstance(block, Paragraph)), None)
+    leaning = [run.text for run in (first.runs if first else ()) if any(mark.name == "emphasis" for mark in run.marks)]
+    return next((text.rstrip(".,:") for text in leaning[:1] if "minute" in text), "")

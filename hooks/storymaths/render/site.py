@@ -37,11 +37,17 @@ from ..model.session import Session
 from ..model.site_settings import SiteSettings
 from ..parse.body import words_of
 from .inline import inline
+from .quotes import curl
 from .spoken import speak
 from .word_links import WordFinder
 
 _PAGES = (concept_page, coverage_page, framework_page, objective_page, theme_page, year_page)
 """Where the pages about ideas are, for every template to use by these names."""
+
+
+def _finished(value: object) -> object:
+    """What a template prints, with curled quotation marks: titles and names, of which nothing else is made."""
+    return curl(value) if value.__class__ is str else value
 
 
 @cache
@@ -53,6 +59,7 @@ def templates() -> jinja2.Environment:
         undefined=jinja2.StrictUndefined,
         trim_blocks=True,
         lstrip_blocks=True,
+        finalize=_finished,
     )
     environment.filters["year"] = year_name
     environment.filters["slug"] = slug

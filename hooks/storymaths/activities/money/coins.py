@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import lru_cache
 
-from ...model.activity import Figure
+from ...model.activity import Context, Figure
 from ...model.figures.measures import Coin, Coins
 from ...model.money import PARTS, Currency
 from ..saying import listed, number_word
@@ -55,8 +55,18 @@ def _fewest_by_amount(worths: tuple[int, ...]) -> list[tuple[int, ...] | None]:
     return best
 
 
-def draw_coins(coins: Sequence[int], what: str, money: Currency) -> Figure:
+def mark_coins(coins: Sequence[int], context: Context) -> list[str]:
+    """What stands on coins and notes as a year meets them: before it has met the sign for pence, the bare number of each."""
+    known = context.year.knows(context.money.part.sign) or any(worth >= PARTS for worth in coins)
+    return [name_coin(worth, context.money) if known else str(worth) for worth in coins]
+
+
+def draw_coins(coins: Sequence[int], what: str, context: Context) -> Figure:
     """Coins and notes side by side, each with its worth on it; the first two dozen of a great many."""
-    shown = tuple(Coin(name_coin(worth, money), "note" if money.is_note(worth) else "coin") for worth in coins[:_SHOWN])
+    money, some = context.money, coins[:_SHOWN]
+    shown = tuple(
+        Coin(text, "note" if money.is_note(worth) else "coin")
+        for worth, text in zip(some, mark_coins(some, context), strict=True)
+    )
     more = f", and {len(coins) - _SHOWN} more" if len(coins) > _SHOWN else ""
     return Figure(Coins(shown), f"{what}: {listed([coin.text for coin in shown]) or 'none'}{more}.")

@@ -46,7 +46,7 @@ def explain_way(way: CoinWay, context: Context) -> str:
 
 def how_found(found: Sequence[CoinWay], supply: Supply, context: Context) -> str:
     """How one knows that these are all."""
-    first, last = (name_coin(worth, context.money) for worth in (max(way.coins[0] for way in found), supply.worths[-1]))
+    first, last = (tell(worth, context) for worth in (max(way.coins[0] for way in found), supply.worths[-1]))
     return (
         f"Take as many of {first} as fit, then one fewer each time, and do the same with what is left, "
         f"down to {last}. No way is left out.{_warn_of_invented(supply, context)}"

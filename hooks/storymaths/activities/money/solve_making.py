@@ -91,7 +91,7 @@ def _solution(
     real = [worth for worth in context.money.coins if worth <= task.amount]
     chosen_from = task.purse or sorted(set(task.coins)) or real
     line = say.leave_gaps(task.amount, count or 1, context)
-    figures = (draw_coins(chosen_from, "Coins", context.money),)
+    figures = (draw_coins(chosen_from, "Coins", context),)
     drawn = enumerate(found[:_WAYS_DRAWN], 1)
     return Solution(
         Task(ask, lines=(line,), figures=figures),
@@ -100,7 +100,7 @@ def _solution(
         min(_MOST_STEPS, max((way.count for way in found), default=1) - 1),
         note,
         likely_error,
-        tuple(draw_coins(way.coins, f"Way {n}", context.money) for n, way in drawn),
+        tuple(draw_coins(way.coins, f"Way {n}", context) for n, way in drawn),
     )
 
 

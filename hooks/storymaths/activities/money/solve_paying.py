@@ -35,7 +35,7 @@ def give_change(task: GiveChange, context: Context) -> Solution[ChangeDue]:
         Task(
             say.ask_for_change(task, context),
             lines=(say.leave_gap(count_up, context),) if len(bill.amounts) == 1 else (),
-            figures=(draw_coins(task.paid, "Paid with", context.money),),
+            figures=(draw_coins(task.paid, "Paid with", context),),
         ),
         (Answer(say.say_change(due, coins, context), say.explain(sums, context), answer),),
         demands_of_bill(bill, context)

@@ -33,7 +33,7 @@ def find_total(task: AddUp, context: Context) -> Solution[Total]:
         Task(
             say.ask_for_total(task, context),
             lines=(say.leave_gap(terms, task.less, context),),
-            figures=(draw_coins(task.purse, "Coins", context.money),) if task.purse else (),
+            figures=(draw_coins(task.purse, "Coins", context),) if task.purse else (),
         ),
         (Answer(f"There is {tell(left, context)}", say.explain_total(sums, left, context), Total(left)),),
         demands_of_bill(bill, context)
@@ -77,7 +77,7 @@ def compare_purses(task: ComparePurses, context: Context) -> Solution[PurseCompa
         Task(
             "Which purse holds more money, and how much more?",
             lines=tuple(say.list_purse(name, purse, context) for name, purse in purses),
-            figures=tuple(draw_coins(purse, f"The {name} purse", context.money) for name, purse in purses),
+            figures=tuple(draw_coins(purse, f"The {name} purse", context) for name, purse in purses),
         ),
         (Answer(say.say_comparison(answer, context), say.explain_comparison(sums, one, context), answer),),
         demands_of_told(told, context, (*task.purse, *task.other), ("more",)) | demands_of_sums(sums, context),

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from html import escape
 
+from ..quotes import curl
+
 TEXT = 16
 _LETTER = 0.56
 """How wide a letter is about, as a part of its size."""
@@ -50,7 +52,7 @@ def path(course: str, kind: str = "fig-line") -> str:
 
 def words(x: float, y: float, text: str, size: float = TEXT, anchor: str = "middle", kind: str = "fig-text") -> str:
     """Words on the drawing, at a size that can be read."""
-    return f'<text class="{kind}" x="{at(x)}" y="{at(y)}" font-size="{at(size)}" text-anchor="{anchor}">{escape(text)}</text>'
+    return f'<text class="{kind}" x="{at(x)}" y="{at(y)}" font-size="{at(size)}" text-anchor="{anchor}">{escape(curl(text))}</text>'
 
 
 def words_inside(x: float, y: float, text: str, width: float, size: float = TEXT, kind: str = "fig-text") -> str:

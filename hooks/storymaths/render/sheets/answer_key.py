@@ -12,7 +12,6 @@ from ...model.body import Paragraph
 from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Session
-from ..quotes import curl
 from .paper import for_adult
 from .sheet import Part, SheetData
 from .sheet_context import SheetActivity, SheetContext
@@ -25,7 +24,7 @@ def answer_key(sheets: SheetContext, page: Document[Session], activities: Sequen
     """Answers of the activities, then what the session tells the adult, then the exit question."""
     session = page.fields
     data = {
-        "heading": curl(f"Answers: {session.title}"),
+        "heading": f"Answers: {session.title}",
         "activities": [_activity(activity) for activity in activities],
         "told": parts_of(_for_the_adult(sheets, page)),
         "exit": {"ask": runs(session.exit_question.ask), "answer": runs(session.exit_question.answer)},

@@ -6,10 +6,9 @@ import re
 
 from ...model.document import Document
 from ...model.session import Session
-from ..quotes import curl
 from .paper import PaperUse
 from .sheet import Part, SheetData
-from .sheet_context import SheetContext
+from .sheet_context import SheetContext, SheetPictures
 from .words import runs
 
 ON_A_PAGE = 4
@@ -20,9 +19,12 @@ _DRAW = re.compile(r"\bdraw\b", re.IGNORECASE)
 
 def exit_slips(sheets: SheetContext, page: Document[Session]) -> SheetData:
     """Four slips to a page."""
-    session = page.fields
+    session, pictures = page.fields, SheetPictures(sheets.drawings)
+    shown = session.exit_question.picture
     data = {
-        "heading": curl(session.title),
+        "picture": pictures.add(page.beside(shown.picture)) if shown else "",
+        "alt": shown.alt if shown else "",
+        "heading": session.title,
         "ask": runs(session.exit_question.ask),
         "card": [WIDE_MM, HIGH_MM],
         "copies": ON_A_PAGE,
@@ -36,5 +38,5 @@ def exit_slips(sheets: SheetContext, page: Document[Session]) -> SheetData:
         f"The exit question on slips for an adult to cut out, {WIDE_MM} × {HIGH_MM} mm each.",
         (Part("exit_slips", data),),
         use,
-        {},
+        pictures.kept,
     )

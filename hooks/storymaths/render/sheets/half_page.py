@@ -10,10 +10,10 @@ from ...model.body import Body
 from ...model.book import Book
 from ...model.document import Document
 from ...model.home import Home
-from ..quotes import curl
 from .booklet import MAY_BE_PRINTED
 from .brief import in_brief
 from .paper import PaperUse
+from .recording_tasks import shown_task
 from .sheet import Part, SheetData
 from .sheet_context import SheetContext, SheetPictures
 from .words import parts_of, plain, runs
@@ -27,7 +27,7 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
     book = sheets.collection.books[home.book]
     pictures = SheetPictures(sheets.drawings)
     data = {
-        "heading": curl(home.title),
+        "heading": home.title,
         "kicker": plain(f"At home with {book.fields.title} · {home.minutes} minutes · {home.pages}"),
         "say_first": runs(home.say_first),
         "things": list(_things(sheets, home)),
@@ -38,7 +38,9 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
         "stop_when": runs(home.stop_when),
         "what_for": runs(home.what_it_is_for),
         "care": [runs(note.note) for note in home.cautions],
-        "puzzles": [in_brief(activity) for activity in sheets.activities(page)],
+        "puzzles": [
+            in_brief(one) | {"shown": shown_task(one.title, one.own, pictures)} for one in sheets.activities(page)
+        ],
         "copies": ON_A_PAGE,
         **_picture(sheets, home, book, pictures),
     }

@@ -13,7 +13,6 @@ from ...model.fields import year_name
 from ...model.session import Session, Stop
 from ...parse.body import words_of
 from ..objectives import ShownObjective, shown
-from ..quotes import curl
 from ..session_steps import ShownStep, steps_with_stops
 from .brief import in_brief
 from .paper import PaperUse, to_whom
@@ -35,7 +34,7 @@ def lesson_plan(sheets: SheetContext, page: Document[Session]) -> SheetData:
     run = sheets.collection.sessions_of(session.book)
     steps, left = steps_with_stops(session, page.content)
     data = {
-        "heading": curl(session.title),
+        "heading": session.title,
         "kicker": plain(
             f"{book.title} · session {session.number} of {len(run)} · {year_name(session.year)} · "
             f"{session.minutes} minutes · read {'; then '.join(str(reading.pages) for reading in session.reads)}"

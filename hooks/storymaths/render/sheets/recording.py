@@ -9,7 +9,6 @@ from typing import Any
 from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Needed, Session
-from ..quotes import curl
 from .card_faces import SIGNS
 from .paper import PaperUse, in_sets
 from .recording_tasks import shown_task
@@ -67,7 +66,7 @@ def _pages(
     for year in dict.fromkeys((session.year, *sorted(written))):
         others = [one for one in activities if year in one.by_year and year not in one.aloud]
         tasks = once([shown_task(one.titles[year], one.by_year[year], pictures) for one in others])
-        shown = {"heading": curl(session.title), "line": line_height(year), "tasks": tasks}
+        shown = {"heading": session.title, "line": line_height(year), "tasks": tasks}
         shown |= {"stems": [runs(stem) for stem in session.stem_sentences], "signs": _signs(session), "table": asked}
         shown["same"] = [runs(one.title) for one in activities if year in one.same - one.aloud]
         if all(shown["tasks"] != page["tasks"] for page in pages.values()):

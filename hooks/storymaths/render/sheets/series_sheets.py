@@ -7,7 +7,7 @@ from typing import Any, TypeVar
 
 from ...activities.saying import counted
 from ...covers.path import path_of
-from ...covers.starters import EndQuestion, TakenUp, end_questions, starter_of
+from ...covers.starters import AskedAgain, EndQuestion, TakenUp, asked_again, end_questions, starter_of
 from ...covers.taught import SessionPage
 from ...model.activity import Solution
 from ...model.document import Document
@@ -27,14 +27,20 @@ _AGO = {1: "From the last lesson", 3: "From three lessons ago", 7: "From seven l
 def series_sheets(sheets: SheetContext, page: Document[Series]) -> list[SheetData]:
     """What there is to print for a series; nothing where it has no sessions."""
     sessions = path_of(page.fields, sheets.collection).sessions
-    starters = [(one, starter_of(sessions, place, sheets.activities_of)) for place, one in enumerate(sessions)]
+    starters = [(one, _begin_with(sheets, sessions, place)) for place, one in enumerate(sessions)]
     told = [(one, fitting) for one, taken in starters if (fitting := _on_a_page(taken))]
     made = [*_starters(sheets, page, told)] if told else []
     record = [_record(sheets, page, sessions)] if sessions else []
     return [*made, *record, *_end(sheets, page, sessions)]
 
 
-Asked = TypeVar("Asked", TakenUp, EndQuestion)
+def _begin_with(sheets: SheetContext, sessions: Sequence[SessionPage], place: int) -> list[TakenUp | AskedAgain]:
+    """Activities with other numbers, and the last questions of the sessions that have none, the nearest session first."""
+    taken = starter_of(sessions, place, sheets.activities_of)
+    return sorted((*taken, *asked_again(sessions, place, taken)), key=lambda one: one.before)
+
+
+Asked = TypeVar("Asked", TakenUp | AskedAgain, EndQuestion)
 
 
 def _on_a_page(asked: Sequence[Asked]) -> list[Asked]:
@@ -59,7 +65,7 @@ def ago(before: int) -> str:
 
 
 def _starters(
-    sheets: SheetContext, page: Document[Series], told: Sequence[tuple[SessionPage, list[TakenUp]]]
+    sheets: SheetContext, page: Document[Series], told: Sequence[tuple[SessionPage, list[TakenUp | AskedAgain]]]
 ) -> list[SheetData]:
     pictures, title = SheetPictures(sheets.drawings), page.fields.title
     pages = tuple(Part("recording", _starter(session, taken, pictures)) for session, taken in told)
@@ -101,7 +107,7 @@ def _starters(
     ]
 
 
-def _starter(session: SessionPage, taken: Sequence[TakenUp], pictures: SheetPictures) -> dict[str, Any]:
+def _starter(session: SessionPage, taken: Sequence[TakenUp | AskedAgain], pictures: SheetPictures) -> dict[str, Any]:
     tasks = [shown_task(f"{ago(one.before)}", one.solution, pictures) for one in taken]
     return {
         **_child_page(f"To begin: {session.fields.title}", session.fields.year, once(tasks)),
@@ -114,9 +120,10 @@ def _child_page(heading: str, year: int, tasks: list[dict[str, Any]]) -> dict[st
     return {"heading": heading, "line": line_height(year), "tasks": tasks, "mark": None, **rest}
 
 
-def _key_of(one: TakenUp) -> dict[str, Any]:
-    numbers = "" if one.anew else ", as it was in the lesson"
-    key = version_with_answers(one.solution, f"{ago(one.before)}: {one.title}{numbers}")
+def _key_of(one: TakenUp | AskedAgain) -> dict[str, Any]:
+    title = "the question to end on" if isinstance(one, AskedAgain) else one.title
+    numbers = "" if isinstance(one, TakenUp) and one.anew else ", as it was in the lesson"
+    key = version_with_answers(one.solution, f"{ago(one.before)}: {title}{numbers}")
     return {**key, "note": [], "slip": []}
 
 

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from typing import Any
 
+from ..quotes import curl
 from .paper import PaperUse
 
 
@@ -55,12 +56,21 @@ class SheetData:
         """What the templates are given."""
         return json.dumps(
             {
-                "title": self.title,
+                "title": curl(self.title),
                 "house": asdict(house),
-                "parts": [{"layout": part.layout, **part.data} for part in self.told_how_often()],
+                "parts": [{"layout": part.layout, **_curled(part.data)} for part in self.told_how_often()],
                 "pictures": self.pictures,
             },
             ensure_ascii=False,
             sort_keys=True,
             separators=(",", ":"),
         )
+
+
+def _curled(value: Any) -> Any:
+    """Whatever is printed with curled quotation marks, titles and names as well as running text."""
+    if isinstance(value, str):
+        return curl(value)
+    if isinstance(value, Mapping):
+        return {name: _curled(one) for name, one in value.items()}
+    return [_curled(one) for one in value] if isinstance(value, (list, tuple)) else value
