@@ -1,7 +1,7 @@
 """Whether every class screen can be read from the carpet at four sizes of screen: nothing runs off, nothing is small.
 
-From ``tests/``: ``python -m bench.bench_screens [book or session …]``. Draws the screens of ``content/`` alone, opens
-each slide in Chromium, and prints a line for each that runs off the screen, has text smaller than 32 px at 1080 lines or
+From ``tests/``: ``python -m bench.bench_screens [book or session …]``. Draws the screens of ``content/`` alone, with
+the kinds’ examples (``activities``) and each task of each kind (``every-task``), opens each slide in Chromium, and prints a line for each that runs off the screen, has text smaller than 32 px at 1080 lines or
 a piece of a board smaller than 80 px, and a table. With ``--pictures FOLDER`` it takes a picture of every slide too.
 """
 
@@ -11,25 +11,32 @@ import argparse
 import shutil
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+import yaml
+from activities.approved_words import APPROVED, CASES
 from browser.get_browser import FLAGS, find_browser
 from browser.server import serving
 from playwright.sync_api import Page, sync_playwright
 from project import ROOT
+from storymaths.activities.table import KINDS
+from storymaths.activities.work_out import work_out
+from storymaths.activities.worked import AnyWorked
 from storymaths.model.address import CONTENT, html_of, screen_page
+from storymaths.model.reference import Reference
 from storymaths.model.session import Session
 from storymaths.pipeline import start_build
 from storymaths.publish.assets import look
 from storymaths.publish.gallery import draw_examples_to_try
 from storymaths.publish.page_frame import Drawn, PageFrame, theme_files
 from storymaths.render.in_type.drawings import drawings_in_type
-from storymaths.render.screens.pages import draw_screen
+from storymaths.render.screens.pages import draw_screen, draw_screen_to_try
 from storymaths.render.site import Rendered, Site
 
 SIZES = ((1920, 1080), (1366, 768), (1280, 800), (1024, 768))
+EVERY_TASK, MOST_ANSWERS = "every-task", 12
 LINES, LEAST_TEXT, LEAST_PIECE = 1080, 32, 80
 
 MEASURE = """() => {
@@ -75,6 +82,25 @@ class Shown:
     small_piece: str
 
 
+def every_task(reference: Reference) -> Iterator[AnyWorked]:
+    """Of each task of each kind, the form with the most to show, and the one with the least."""
+    for kind in KINDS.values():
+        forms = yaml.safe_load((APPROVED / f"{kind.name}.yaml").read_text(encoding="utf-8"))
+        cases = CASES / f"{kind.name.replace('-', '_')}.yaml"
+        for case in yaml.safe_load(cases.read_text(encoding="utf-8")) if cases.exists() else ():
+            asked = case["activity"]
+            forms += [{"year": case["year"], **one} for one in (asked if isinstance(asked, list) else [asked])]
+        texts = [yaml.safe_dump(form, allow_unicode=True) for form in forms]
+        by_task: dict[str, list[AnyWorked]] = {}
+        for text in (kind.example, *kind.more_examples, *texts):
+            done = work_out(text, "here", 1, None, 2, reference).done
+            if done and done.solution.answers and len(done.solution.answers) <= MOST_ANSWERS:
+                by_task.setdefault(done.fields.task_name, []).append(done)
+        for some in by_task.values():
+            some.sort(key=lambda done: len(str(done.solution.task)))
+            yield from (some[-1:] if len(some) == 1 else (some[0], some[-1]))
+
+
 def draw_screens(folder: Path, wanted: Sequence[str]) -> list[str]:
     """Writes the class screens and what they need, and gives their addresses."""
     build = start_build(ROOT)
@@ -86,12 +112,14 @@ def draw_screens(folder: Path, wanted: Sequence[str]) -> list[str]:
         for page in whole.of_kind(Session)
         if not wanted or any(one in screen_page(page.source) for one in wanted)
     ]
-    if not wanted or "examples" in wanted:
+    if not wanted or "activities" in wanted:
         pages.append(draw_examples_to_try(site))
+    if not wanted or EVERY_TASK in wanted:
+        pages.append(replace(draw_screen_to_try(site, list(every_task(whole.reference))), source=f"{EVERY_TASK}.md"))
     frame = PageFrame(site.settings, serving=False)
     files: dict[str, bytes | str | Path] = {
         **theme_files(),
-        **look(ROOT / ".cache", site.settings),
+        **look(site.settings),
         **drawings_in_type(whole),
         **{name.removeprefix(CONTENT): ROOT / name for name in whole.files if not name.endswith(".md")},
         **{html_of(page.source): frame.put_around(Drawn(page, "", draft=False)) for page in pages},

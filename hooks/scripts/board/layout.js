@@ -15,6 +15,7 @@ const pieceButton = (piece, from = "") => {
     picture.draggable = false;
     made.append(picture);
   }
+  made.disabled = piece.stays;
   made.append(element("span", "piece-name", piece.name));
   if (piece.shows) made.append(element("span", "piece-shows", piece.shows));
   return made;
@@ -32,8 +33,25 @@ const putButton = (words, place, className = "put") => {
 const placeBox = (place) => {
   const box = element("div", "place"), put = putButton(place.name, place.id), stands = element("div", "stands");
   Object.assign(box.dataset, { place: place.id, takes: place.takes, turn: place.turn });
+  box.classList.add(...place.marks);
   box.append(put, stands);
   return { box, stands, put };
+};
+
+/**
+ * Rows of squares, or of points where lines cross, from the top, with what stands before each row and below each column.
+ * @type {(field: HTMLElement, data: BoardData, boxes: HTMLElement[]) => void}
+ */
+const layGrid = (field, { columns, rows }, boxes) => {
+  field.classList.add("grid");
+  field.style.setProperty("--across", String(columns.length));
+  field.style.setProperty("--down", String(rows.length));
+  rows.forEach((name, row) => {
+    const some = boxes.slice(row * columns.length, (row + 1) * columns.length);
+    for (const box of some) box.style.setProperty("--up", String(rows.length - 1 - row));
+    field.append(element("span", "grid-name", name), ...some);
+  });
+  field.append(element("span", "grid-name"), ...columns.map((name) => element("span", "grid-name", name)));
 };
 
 /**
@@ -46,14 +64,15 @@ export const layOut = (board, data, state) => {
   tray.dataset.place = "";
   tray.append(spare, putButton("Put it back", "", "put put-back"));
   const boxes = data.places.map((place) => ({ place, ...placeBox(place) }));
-  if (data.layout === "sentence") {
+  if (data.columns.length) layGrid(field, data, boxes.map(({ box }) => box));
+  else if (data.layout === "sentence") {
     boxes.forEach(({ box }, n) => field.append(element("span", "between", data.between[n] ?? ""), box));
     field.append(element("span", "between", data.between[boxes.length] ?? ""));
   } else field.append(...boxes.map(({ box }) => box));
   board.append(field, tray);
 
   return () => {
-    spare.replaceChildren(...data.pieces.map((piece) => {
+    spare.replaceChildren(...data.pieces.filter(({ stays }) => !stays).map((piece) => {
       const made = pieceButton(piece), left = state.left(piece.id);
       if (Number.isFinite(left) && Number(piece.copies) > 1) made.append(element("span", "piece-left", `× ${left}`));
       made.disabled = left < 1 && data.layout !== "clock";

@@ -9,9 +9,12 @@ from markupsafe import Markup
 
 from ...activities.bending import Version
 from ...activities.worked import AnyWorked
-from ...model.activity import Figure, Line, Solution, Table
+from ...model.activity import GAP, Figure, Line, Solution, Table
 from ...model.figures.amounts import PartWhole, Track
+from ...model.figures.charts import BarChart, BlockDiagram, LineGraph
+from ...model.figures.fractions import FractionLine
 from ...model.figures.measures import Balance, ClockFace, Coins
+from ...model.figures.shapes import CoordinateGrid, GridRoute, MirrorSquares
 from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
 from ..figures.table import draw
 from .another import OtherBoard, other_boards
@@ -20,6 +23,9 @@ from .table import boards_of
 
 _PLAYED_ON = (Balance, Coins, PartWhole, Places, SortCarroll, SortVenn)
 """Figures to write on, or of what lies on the tray, which the board takes the place of."""
+
+_ON_A_GRID = (BarChart, BlockDiagram, CoordinateGrid, FractionLine, GridRoute, LineGraph, MirrorSquares)
+"""Figures to draw on."""
 
 _NAMED_BY_ONE_FACT = 2
 """Columns of a table that gives one fact of each by name."""
@@ -72,7 +78,7 @@ def _questions(
     for number in range(count):
         beside = [figures[number]] if len(figures) == count else figures
         givens = tuple(_givens(solution, boards, boards[number])) if boards else ()
-        table = None if boards and _on_cards(boards[number], solution.task.table) else solution.task.table
+        table = None if boards and _is_played(boards[number], solution.task.table) else solution.task.table
         # What stands beside a board does not change with its numbers.
         again = other_boards(done, others, boards, number) if boards and not (beside or givens or table) else ()
         yield ActivityPart(
@@ -89,9 +95,11 @@ def _questions(
         )
 
 
-def _on_cards(board: Board, table: Table | None) -> bool:
-    """Whether a table has one thing to say of each, and each card says it."""
-    return table is not None and len(table.columns) == _NAMED_BY_ONE_FACT and all(piece.shows for piece in board.pieces)
+def _is_played(board: Board, table: Table | None) -> bool:
+    """Whether a table has gaps that the board fills, or one thing to say of each, which each card says."""
+    if table is None or any(GAP in row for row in table.rows):
+        return True
+    return len(table.columns) == _NAMED_BY_ONE_FACT and all(piece.shows for piece in board.pieces)
 
 
 def _one_by_one(lines: Sequence[Line]) -> list[tuple[Line, ...]]:
@@ -107,6 +115,7 @@ def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]
         *_PLAYED_ON,
         *((Track,) if row_on_cards else ()),
         *((ClockFace,) if "clock" in layouts else ()),
+        *(_ON_A_GRID if layouts & {"squares", "points", "line"} else ()),
         *((SortHoop,) if layouts & {"rings", "venn", "carroll"} else ()),
     )
     for figure in solution.task.figures:
