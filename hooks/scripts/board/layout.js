@@ -5,6 +5,18 @@ import { element } from "../site/element.js";
 /** @type {(className: string, words?: string) => HTMLButtonElement} */
 const plainButton = (className, words) => Object.assign(element("button", className, words), { type: "button" });
 
+const SVG = "http://www.w3.org/2000/svg";
+
+/** @type {(course: string) => SVGElement} */
+const shapeDrawn = (course) => {
+  const drawing = document.createElementNS(SVG, "svg"), path = document.createElementNS(SVG, "path");
+  drawing.setAttribute("viewBox", "0 0 100 100");
+  drawing.setAttribute("aria-hidden", "true");
+  path.setAttribute("d", course);
+  drawing.append(path);
+  return drawing;
+};
+
 /** @type {(piece: Piece, from?: string) => HTMLButtonElement} */
 const pieceButton = (piece, from = "") => {
   const made = plainButton("piece");
@@ -15,6 +27,7 @@ const pieceButton = (piece, from = "") => {
     picture.draggable = false;
     made.append(picture);
   }
+  if (piece.outline) made.append(shapeDrawn(piece.outline));
   made.disabled = piece.stays;
   made.append(element("span", "piece-name", piece.name));
   if (piece.shows) made.append(element("span", "piece-shows", piece.shows));
@@ -69,6 +82,7 @@ export const layOut = (board, data, state) => {
     boxes.forEach(({ box }, n) => field.append(element("span", "between", data.between[n] ?? ""), box));
     field.append(element("span", "between", data.between[boxes.length] ?? ""));
   } else field.append(...boxes.map(({ box }) => box));
+  field.classList.toggle("one-each", data.places.every(({ holds }) => holds === 1));
   board.append(field, tray);
 
   return () => {

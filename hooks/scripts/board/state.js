@@ -2,7 +2,7 @@
 
 /**
  * @typedef {{
- *   id: string, name: string, picture: string, shows: string, copies: number | null, sort: string, worth: number,
+ *   id: string, name: string, picture: string, outline: string, shows: string, copies: number | null, sort: string, worth: number,
  *   look: "card" | "counter" | "coin" | "weight" | "point" | "shade" | "bar", stays: boolean,
  * }} Piece
  * @typedef {{

@@ -1,14 +1,26 @@
 /* Makes what stands on a slide as large as the screen allows, and never so large that it runs off. */
 /** @import { Slides } from "./slides.js" */
-import { all } from "../site/find.js";
+import { all, part } from "../site/find.js";
 
 const SIZES = [1.6, 1.45, 1.3, 1.15, 1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4];
 const WIDE = 4.2; // times as wide as high: a figure that stands above the work and not beside it
+const LETTERS = 0.99; // of the least size: what is rounded away does not count
+// What a figure, or a table alone, has of the width beside the work, where the work has 5.
+const SHARES = [6, 7.5, 10, 14], SHARES_OF_TABLE = [6, 4, 3];
 
 /** @type {(slide: HTMLElement) => boolean} */
 const runsOff = (slide) => slide.scrollHeight > slide.clientHeight + 1 || slide.scrollWidth > slide.clientWidth + 1
   || all(slide, ".told, .work, .table-frame, .field, .place", HTMLElement).some((one) => (
     one.scrollHeight > one.clientHeight + 2 || one.scrollWidth > one.clientWidth + 2));
+
+/** Whether a figure's letters are smaller than any others may be. @type {(slide: HTMLElement, drawings: SVGSVGElement[]) => boolean} */
+const isSmall = (slide, drawings) => {
+  const least = parseFloat(getComputedStyle(part(slide, "h2", HTMLElement)).fontSize) * LETTERS;
+  return drawings.some((drawing) => {
+    const grown = drawing.getScreenCTM()?.a ?? 1;
+    return all(drawing, "text", SVGElement).some((words) => parseFloat(getComputedStyle(words).fontSize) * grown < least);
+  });
+};
 
 /** A place keeps the room of the largest piece, so that nothing moves when one is put there. @type {(slide: HTMLElement) => void} */
 const keepRoom = (slide) => {
@@ -26,17 +38,30 @@ const shapeOf = (picture) => {
 
 /** @type {(slide: HTMLElement) => void} */
 const fit = (slide) => {
-  const boxes = all(slide, ".screen-figures svg", SVGSVGElement).map((drawing) => drawing.viewBox.baseVal);
-  const above = boxes.length > 0 && boxes.every(({ width, height }) => width > WIDE * height);
-  // Where nothing fits, the smallest stays, arranged as it is best read, and the slide can be scrolled.
-  for (const arrangement of boxes.length ? [above, !above, above] : [false]) {
-    slide.classList.toggle("figure-above", arrangement);
+  const drawings = all(slide, ".screen-figures svg", SVGSVGElement);
+  const above = drawings.length > 0 && drawings.every(({ viewBox: { baseVal: { width, height } } }) => width > WIDE * height);
+  const beside = (drawings.length ? SHARES : SHARES_OF_TABLE).map((share) => ({ above: false, share })), over = { above: true, share: SHARES[0] };
+  const arrangements = !drawings.length ? beside : above ? [over, ...beside] : [...beside, over];
+  /** @type {(arrangement: { above: boolean, share: number }, size: number) => void} */
+  const arrange = (arrangement, size) => {
+    slide.classList.toggle("figure-above", arrangement.above);
+    slide.style.setProperty("--share", `${arrangement.share}fr`);
+    slide.style.setProperty("--fit", String(size));
+    keepRoom(slide);
+  };
+  /** @type {{ arrangement: { above: boolean, share: number }, size: number } | null} */
+  let readable = null;
+  for (const arrangement of arrangements) {
     for (const size of SIZES) {
-      slide.style.setProperty("--fit", String(size));
-      keepRoom(slide);
-      if (!runsOff(slide)) return;
+      arrange(arrangement, size);
+      if (runsOff(slide)) continue;
+      if (!isSmall(slide, drawings)) return;
+      readable ??= { arrangement, size };
     }
   }
+  // Where not all is large enough, what fits; where nothing fits, the smallest, and the slide can be scrolled.
+  if (readable) arrange(readable.arrangement, readable.size);
+  else arrange(arrangements[0], SIZES[SIZES.length - 1]);
 };
 
 /** @type {(slides: Slides) => void} */

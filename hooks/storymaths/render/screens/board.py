@@ -41,6 +41,8 @@ class Piece:
     shade; a bar reaches down from its place to the foot of its column."""
     stays: bool = False
     """Whether it stands in its place from the start, and is not moved."""
+    outline: str = ""
+    """The course of a shape's outline, a hundred across."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 
 from ...activities.saying import capital
 from ...activities.shape.mirror import SHADED
@@ -20,6 +21,7 @@ from ...activities.shape.tasks import (
 from ...activities.sort.tasks import Placing
 from ...activities.worked import Worked
 from ...model.figures.shapes import FlatShapes, SolidShapes
+from ..figures.flat_shapes import outline
 from .board import Board, Mark, Piece
 from .grid import Cell, can_be_touched, on_grid
 from .pieces import card, numbers_for, sort_in_two
@@ -49,15 +51,20 @@ def boards(worked: ShapeWorked) -> Iterable[Board]:
         yield sort_in_two("", pieces, can, "it can be", "it cannot be")
     for value in values:
         if isinstance(value, Placing):
-            cards = [card(shape) for region in value.regions.values() for shape in region]
+            cards = [_card(shape) for region in value.regions.values() for shape in region]
             yield lay_out(worked.solution.task, cards, value)
+
+
+def _card(name: str) -> Piece:
+    """A shape by its name, drawn where it is flat."""
+    return replace(card(name), outline=outline(name))
 
 
 def _choose(worked: ShapeWorked, fitting: Sequence[str]) -> Board:
     """The shapes shown, each to be laid where it belongs."""
     shown = (figure.data for figure in worked.solution.task.figures)
     names = [one.name for figure in shown if isinstance(figure, (FlatShapes, SolidShapes)) for one in figure.shapes]
-    pieces = [card(name) for name in dict.fromkeys([*names, *fitting])]
+    pieces = [_card(name) for name in dict.fromkeys([*names, *fitting])]
     right = [card(name).id for name in fitting]
     says = " ".join(str(line) for line in worked.solution.task.lines)
     return sort_in_two(says, pieces, right, "it can be", "it cannot be")

@@ -55,7 +55,7 @@ def _reach(worked: Weighed, task: ReachLoads) -> Iterator[Board]:
     if most <= _MOST_LOADS and weights.placings <= _MOST_PLACINGS:
         asked = min(_MOST_LOADS, weights.steps(Amount(Fraction(task.up_to), weights.unit))) if task.up_to else most
         loads = [
-            Piece(f"load-{one}", "a load of", shows=tell(weights.amount(one), year), sort="load", worth=one)
+            Piece(f"load-{one}", tell(weights.amount(one), year), shows="load", sort="load", worth=one)
             for one in range(1, max(most, asked) + 1)
         ]
         ways = levelled([load.worth for load in loads], weights.counts, weights.both)
