@@ -20,7 +20,7 @@ from typing import Any
 from browser.get_browser import FLAGS, find_browser
 from browser.screen_driver import OnScreen, boards_on, slide_of
 from browser.server import serving
-from playwright.sync_api import CDPSession, Page, sync_playwright
+from playwright.sync_api import CDPSession, Page, TimeoutError, sync_playwright
 
 from .bench_screens import draw_screens
 
@@ -112,7 +112,10 @@ class Player:
             for piece in pieces:
                 self.put(board, piece, place)
         self.press(".board-actions button")
-        return str(self.page.evaluate("document.querySelector('.slide:not([hidden]) .verdict').textContent"))
+        said = "document.querySelector('.slide:not([hidden]) .verdict').textContent"
+        with suppress(TimeoutError):  # a browser makes a click of a tap a moment later
+            self.page.wait_for_function(f"() => {said}", timeout=1500)
+        return str(self.page.evaluate(said))
 
 
 def _between(start: tuple[float, float], end: tuple[float, float], part: float) -> tuple[float, float]:

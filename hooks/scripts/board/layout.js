@@ -83,6 +83,8 @@ export const layOut = (board, data, state) => {
     field.append(element("span", "between", data.between[boxes.length] ?? ""));
   } else field.append(...boxes.map(({ box }) => box));
   field.classList.toggle("one-each", data.places.every(({ holds }) => holds === 1));
+  const most = Object.keys(data.answers).flatMap((key) => key.split("|").map((place) => place.split(",").length));
+  field.dataset.most = String(Math.max(...most)); // in one place of any answer
   board.append(field, tray);
 
   return () => {

@@ -1,5 +1,6 @@
 /* Makes what stands on a slide as large as the screen allows, and never so large that it runs off. */
 /** @import { Slides } from "./slides.js" */
+import { element } from "../site/element.js";
 import { all, part } from "../site/find.js";
 
 const SIZES = [1.6, 1.45, 1.3, 1.15, 1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4];
@@ -31,6 +32,32 @@ const keepRoom = (slide) => {
   }
 };
 
+/**
+ * Whether nothing runs off either once a board is played: as many pieces in a place as any answer has, and a try below.
+ * @type {(slide: HTMLElement) => boolean}
+ */
+const hasRoom = (slide) => {
+  /** @type {Element[]} */
+  const added = [];
+  for (const board of all(slide, "[data-board]", HTMLElement)) {
+    const widest = all(board, ".tray .piece", HTMLElement).sort((one, other) => other.offsetWidth - one.offsetWidth)[0];
+    const field = part(board, ".field", HTMLElement), most = Number(field.dataset.most);
+    for (const stands of most > 1 ? all(field, ".stands", HTMLElement) : []) {
+      while (widest && stands.childElementCount < most) {
+        const copy = /** @type {HTMLElement} */ (widest.cloneNode(true));
+        stands.append(copy);
+        added.push(copy);
+      }
+    }
+    const tried = element("li", "", "=");
+    part(board, ".tries", HTMLElement).append(tried);
+    added.push(tried);
+  }
+  const has = !runsOff(slide);
+  for (const one of added) one.remove();
+  return has;
+};
+
 /** A picture keeps its shape in whatever room it has. @type {(picture: HTMLImageElement) => void} */
 const shapeOf = (picture) => {
   if (picture.naturalHeight) picture.style.setProperty("--shape", String(picture.naturalWidth / picture.naturalHeight));
@@ -49,19 +76,19 @@ const fit = (slide) => {
     slide.style.setProperty("--fit", String(size));
     keepRoom(slide);
   };
-  /** @type {{ arrangement: { above: boolean, share: number }, size: number } | null} */
-  let readable = null;
+  /** The first that fits, and the first in which letters are large enough too. @type {(() => void)[]} */
+  const fitting = [];
   for (const arrangement of arrangements) {
     for (const size of SIZES) {
       arrange(arrangement, size);
       if (runsOff(slide)) continue;
-      if (!isSmall(slide, drawings)) return;
-      readable ??= { arrangement, size };
+      const large = !isSmall(slide, drawings);
+      if (large && hasRoom(slide)) return;
+      fitting[large ? 1 : 0] ??= () => arrange(arrangement, size);
     }
   }
-  // Where not all is large enough, what fits; where nothing fits, the smallest, and the slide can be scrolled.
-  if (readable) arrange(readable.arrangement, readable.size);
-  else arrange(arrangements[0], SIZES[SIZES.length - 1]);
+  // Where there is no room for all, what fits; where nothing fits, the smallest, and the slide can be scrolled.
+  (fitting[1] ?? fitting[0] ?? (() => arrange(arrangements[0], SIZES[SIZES.length - 1])))();
 };
 
 /** @type {(slides: Slides) => void} */
