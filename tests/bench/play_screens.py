@@ -111,10 +111,14 @@ class Player:
         for place, pieces in placing.items():
             for piece in pieces:
                 self.put(board, piece, place)
-        self.press(".board-actions button")
         said = "document.querySelector('.slide:not([hidden]) .verdict').textContent"
-        with suppress(TimeoutError):  # a browser makes a click of a tap a moment later
-            self.page.wait_for_function(f"() => {said}", timeout=1500)
+        for _ in range(
+            2
+        ):  # a browser makes a click of a tap a moment later, and of two that follow fast at times but one
+            self.press(".board-actions button")
+            with suppress(TimeoutError):
+                self.page.wait_for_function(f"() => {said}", timeout=2000)
+                break
         return str(self.page.evaluate(said))
 
 
