@@ -95,6 +95,9 @@ const fit = (slide) => {
 export const openFit = ({ current, onShow }) => {
   const again = () => {
     fit(current());
+    // What is not here yet has no size: with the last of them the slide is laid out again.
+    const pending = all(current(), ".tray img", HTMLImageElement).filter(({ complete }) => !complete);
+    Promise.allSettled(pending.map((picture) => picture.decode())).then(() => { if (pending.length) fit(current()); });
     for (const picture of all(current(), ".scene img", HTMLImageElement)) {
       picture.addEventListener("load", () => shapeOf(picture), { once: true });
       shapeOf(picture);
