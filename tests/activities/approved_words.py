@@ -20,7 +20,7 @@ from storymaths.model.plain import as_plain
 from yaml_files import read_yaml
 
 APPROVED = Path(__file__).parent / "approved"
-_CASES = Path(__file__).parents[1] / "outside" / "cases"
+CASES = Path(__file__).parents[1] / "outside" / "cases"
 _MISTAKES = (0, -3, 10**9, "seven", "x" * 60, [], {"a": 1}, None, True, "3/4", [1, 1], ["a", "b"])
 _YEARS = ("Reception", 1, 3, 5)
 
@@ -41,7 +41,7 @@ def _lines(kind: Kind[Any]) -> Iterator[str]:
 
 def _given(kind: Kind[Any], example: Mapping[str, Any]) -> Iterator[tuple[str, Mapping[str, Any]]]:
     yield "the example, for other years too", {**example, "years": {year: {} for year in _YEARS}}
-    cases = _CASES / f"{kind.name.replace('-', '_')}.yaml"
+    cases = CASES / f"{kind.name.replace('-', '_')}.yaml"
     for case in read_yaml(cases) if cases.exists() else ():
         asked = case["activity"]
         for data in asked if isinstance(asked, list) else [asked]:

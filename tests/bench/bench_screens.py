@@ -1,8 +1,9 @@
 """Whether every class screen can be read from the carpet at four sizes of screen: nothing runs off, nothing is small.
 
-From ``tests/``: ``python -m bench.bench_screens [book or session …]``. Draws the screens of ``content/`` alone, opens
-each slide in Chromium, and prints a line for each that runs off the screen, has text smaller than 32 px at 1080 lines or
-a piece of a board smaller than 80 px, and a table. With ``--pictures FOLDER`` it takes a picture of every slide too.
+From ``tests/``: ``python -m bench.bench_screens [book or session …]``. Draws the screens of ``content/`` alone, with the
+kinds' examples (``activities``) and each task of each kind (``every-task``), opens each slide in Chromium, and prints a
+line for each that runs off the screen, has text smaller than 32 px at 1080 lines or a piece of a board smaller than
+80 px, and a table. With ``--pictures FOLDER`` it takes a picture of every slide too.
 """
 
 from __future__ import annotations
@@ -11,10 +12,11 @@ import argparse
 import shutil
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+from activities.every_task import every_task
 from browser.get_browser import FLAGS, find_browser
 from browser.server import serving
 from playwright.sync_api import Page, sync_playwright
@@ -23,13 +25,16 @@ from storymaths.model.address import CONTENT, html_of, screen_page
 from storymaths.model.session import Session
 from storymaths.pipeline import start_build
 from storymaths.publish.assets import look
+from storymaths.publish.fonts import letterforms
 from storymaths.publish.gallery import draw_examples_to_try
 from storymaths.publish.page_frame import Drawn, PageFrame, theme_files
 from storymaths.render.in_type.drawings import drawings_in_type
-from storymaths.render.screens.pages import draw_screen
+from storymaths.render.screens.pages import draw_screen, draw_screen_to_try
 from storymaths.render.site import Rendered, Site
 
+Size = tuple[int, int]
 SIZES = ((1920, 1080), (1366, 768), (1280, 800), (1024, 768))
+EVERY_TASK = "every-task"
 LINES, LEAST_TEXT, LEAST_PIECE = 1080, 32, 80
 
 MEASURE = """() => {
@@ -67,7 +72,7 @@ LOADED = """() => Promise.all([...document.images].filter((one) => one.checkVisi
 class Shown:
     """A slide as it was seen at a size."""
 
-    size: tuple[int, int]
+    size: Size
     where: str
     runs_off: int
     """How tall it is, if it runs off; else 0."""
@@ -86,12 +91,15 @@ def draw_screens(folder: Path, wanted: Sequence[str]) -> list[str]:
         for page in whole.of_kind(Session)
         if not wanted or any(one in screen_page(page.source) for one in wanted)
     ]
-    if not wanted or "examples" in wanted:
+    if not wanted or "activities" in wanted:
         pages.append(draw_examples_to_try(site))
+    if not wanted or EVERY_TASK in wanted:
+        pages.append(replace(draw_screen_to_try(site, list(every_task(whole.reference))), source=f"{EVERY_TASK}.md"))
     frame = PageFrame(site.settings, serving=False)
     files: dict[str, bytes | str | Path] = {
         **theme_files(),
-        **look(ROOT / ".cache", site.settings),
+        **look(site.settings),
+        **letterforms(ROOT / ".cache" / "letterforms", site.settings.letterforms),
         **drawings_in_type(whole),
         **{name.removeprefix(CONTENT): ROOT / name for name in whole.files if not name.endswith(".md")},
         **{html_of(page.source): frame.put_around(Drawn(page, "", draft=False)) for page in pages},
@@ -106,10 +114,10 @@ def draw_screens(folder: Path, wanted: Sequence[str]) -> list[str]:
     return [html_of(page.source) for page in pages]
 
 
-def measure(page: Page, address: str, name: str, pictures: Path | None) -> Iterator[Shown]:
-    """Every slide of a screen at every size."""
+def measure(page: Page, address: str, name: str, sizes: Sequence[Size], pictures: Path | None) -> Iterator[Shown]:
+    """Every slide of a screen at each size."""
     page.goto(address)
-    for size in SIZES:
+    for size in sizes:
         page.set_viewport_size({"width": size[0], "height": size[1]})
         values = page.locator(".where option").evaluate_all("all => all.map((one) => one.value)")
         for value in values:
@@ -131,11 +139,13 @@ def main() -> None:
     options = argparse.ArgumentParser()
     options.add_argument("wanted", nargs="*")
     options.add_argument("--pictures", type=Path)
+    options.add_argument("--width", type=int, action="append", help="that of one size alone")
     options.add_argument("--dark", action="store_true")
     chosen = options.parse_args()
     if chosen.pictures:
         chosen.pictures.mkdir(parents=True, exist_ok=True)
-    counts: Counter[tuple[tuple[int, int], str]] = Counter()
+    sizes = [size for size in SIZES if not chosen.width or size[0] in chosen.width]
+    counts: Counter[tuple[Size, str]] = Counter()
     with TemporaryDirectory() as folder, sync_playwright() as playwright:
         addresses = draw_screens(Path(folder), chosen.wanted)
         browser = playwright.chromium.launch(executable_path=find_browser(), args=FLAGS)
@@ -143,7 +153,7 @@ def main() -> None:
         with serving(Path(folder)) as base:
             for address in addresses:
                 name = address.removeprefix("books/").removesuffix(".html").replace("/", "-")
-                for shown in measure(page, base + address, name, chosen.pictures):
+                for shown in measure(page, base + address, name, sizes, chosen.pictures):
                     counts[shown.size, "slides"] += 1
                     for what, told in (
                         ("run off", shown.runs_off),
@@ -156,7 +166,7 @@ def main() -> None:
         browser.close()
     columns = ("slides", "run off", "small text", "small pieces")
     print(f"{'':>10}", *(f"{name:>13}" for name in columns))
-    for size in SIZES:
+    for size in sizes:
         print(f"{f'{size[0]}x{size[1]}':>10}", *(f"{counts[size, name]:>13}" for name in columns))
 
 

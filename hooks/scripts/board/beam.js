@@ -23,11 +23,12 @@ export const tiltOf = (left, right) => {
 export const openBeam = (board, data, state, notes) => {
   if (data.layout !== "beam") return null;
   const field = part(board, ".field", HTMLElement), beam = element("div", "beam"), sums = element("p", "sums");
+  const areWeights = data.pieces.some(({ look }) => look === "weight"); // their names tell what they weigh
   beam.setAttribute("role", "img");
   field.prepend(beam);
   sums.hidden = true;
   field.append(sums);
-  notes.onTurn((shown) => { sums.hidden = !shown; });
+  notes.onTurn((shown) => { sums.hidden = areWeights || !shown; });
   /** @type {(place: Place) => number} */
   const worth = (place) => state.standing(place.id).reduce((sum, piece) => sum + piece.worth, 0);
 
@@ -44,6 +45,7 @@ export const openBeam = (board, data, state, notes) => {
     /** @type {(place: Place) => string} */
     const names = (place) => state.standing(place.id).map((piece) => piece.name).join(", ") || "nobody";
     const [left, right] = data.places, sign = worth(left) === worth(right) ? "=" : "≠";
+    if (areWeights) return [left, right].map(({ id }) => state.standing(id).map(({ name }) => name).join(" + ") || "nothing").join(` ${sign} `);
     return `${side(left)} ${sign} ${side(right)} (${names(left)}; ${names(right)})`;
   };
   return { refresh, words };

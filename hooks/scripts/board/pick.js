@@ -1,6 +1,9 @@
-/* Moves a piece by tap then tap, or by keyboard: choose a piece, then choose its place. Escape lets it go. */
+/*
+ * Moves a piece by tap then tap, or by keyboard: choose a piece, then choose its place. Escape lets it go.
+ * Where all pieces are alike there is nothing to choose: a tap on a place puts one there, and on a full square takes it away.
+ */
 /** @import { Say } from "../screen/say.js" */
-/** @import { State } from "./state.js" */
+/** @import { BoardData, State } from "./state.js" */
 import { all, around } from "../site/find.js";
 
 /**
@@ -14,8 +17,10 @@ export const heldOf = ({ dataset }) => ({ id: dataset.piece ?? "", from: dataset
 /** @type {Record<string, number>} */
 const STEPS = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 };
 
-/** @type {(board: HTMLElement, state: State, say: Say) => { drop: Drop, refresh: () => void }} */
-export const openPick = (board, state, say) => {
+/** @type {(board: HTMLElement, data: BoardData, state: State, say: Say) => { drop: Drop, refresh: () => void }} */
+export const openPick = (board, data, state, say) => {
+  const across = data.columns.length, [{ id: alike, copies }, another] = data.pieces.filter(({ stays }) => !stays);
+  const only = another || copies === 1 ? null : alike;
   /** @type {Held | null} */
   let held = null;
   let byKeys = false;
@@ -34,7 +39,8 @@ export const openPick = (board, state, say) => {
     }
     for (const button of all(board, ".put", HTMLButtonElement)) {
       const { place } = button.dataset;
-      button.disabled = piece === null || Boolean(place && !state.fits(piece.id, place));
+      const id = piece ? piece.id : place ? only : null;
+      button.disabled = id === null || Boolean(place && !state.fits(id, place));
     }
     if (piece) say(`${state.piece(piece.id).name}: choose a place`);
   };
@@ -45,14 +51,17 @@ export const openPick = (board, state, say) => {
     hold(null);
     if (!moved) return;
     say(to ? `${name} to ${state.place(to).name}` : `${name} taken back`);
-    if (byKeys) all(board, ".tray .piece:not([disabled])", HTMLElement)[0]?.focus({ preventScroll: true });
+    if (byKeys && !only) all(board, ".tray .piece:not([disabled])", HTMLElement)[0]?.focus({ preventScroll: true });
   };
 
   board.addEventListener("click", (event) => {
     const piece = around(event, ".piece"), place = around(event, ".put") ?? around(event, ".place, .tray");
     const onto = held && place && piece && held.from !== piece.dataset.from && !isSame(piece, held);
-    if (piece && !onto) hold(isSame(piece, held) ? null : heldOf(piece));
-    else if (held && place) drop(held, place.dataset.place ?? "");
+    const to = place?.dataset.place ?? "";
+    if (only && across && !held && to && state.fits(only, to)) drop({ id: only, from: state.isFilled(to) ? to : "" }, state.isFilled(to) ? "" : to);
+    else if (piece && !onto) hold(isSame(piece, held) ? null : heldOf(piece));
+    else if (held && place) drop(held, to);
+    else if (only && to) drop({ id: only, from: "" }, to);
   });
   board.addEventListener("keydown", (event) => {
     if (event.key === "Escape" && held) {
@@ -62,9 +71,17 @@ export const openPick = (board, state, say) => {
     }
     const step = STEPS[event.key];
     if (!step) return;
-    const open = all(board, held ? ".put" : ".tray .piece", HTMLButtonElement).filter((one) => !one.disabled);
+    const every = all(board, held || only ? ".put" : ".tray .piece", HTMLButtonElement);
+    const open = every.filter((one) => !one.disabled);
     if (!open.length) return;
     const here = open.findIndex((one) => one === document.activeElement);
+    if (across && here >= 0 && open[here].dataset.place && ["ArrowUp", "ArrowDown"].includes(event.key)) {
+      let to = every.indexOf(open[here]) + step * across;
+      while (every[to]?.disabled) to += step * across;
+      every[to]?.focus();
+      event.preventDefault();
+      return;
+    }
     open[here < 0 ? (step > 0 ? 0 : open.length - 1) : (here + step + open.length) % open.length].focus();
     event.preventDefault();
   });

@@ -22,7 +22,7 @@ export const play = (board, name, { memory, say, notes }) => {
   const many = new Set(Object.values(data.answers)).size;
   const draw = layOut(board, data, state);
   const beam = openBeam(board, data, state, notes), clock = openClock(board, data, state);
-  const pick = openPick(board, state, say);
+  const pick = openPick(board, data, state, say);
   openDrag(board, pick.drop);
 
   const actions = element("div", "board-actions"), verdict = element("p", "verdict");
@@ -47,7 +47,7 @@ export const play = (board, name, { memory, say, notes }) => {
     clock?.();
     pick.refresh();
     back.disabled = !state.canTakeBack();
-    look.disabled = again.disabled = state.isEmpty();
+    look.disabled = again.disabled = state.isAsAtFirst();
     found.textContent = state.found() ? `Found: ${state.found()}` : "";
     tries.replaceChildren(...state.tries().map((one) => element("li", one.answer === null ? "" : "right", one.words)));
   };

@@ -2,13 +2,16 @@
 
 /**
  * @typedef {{
- *   id: string, name: string, picture: string, shows: string, copies: number | null, sort: string, worth: number,
- *   look: "card" | "counter" | "coin",
+ *   id: string, name: string, picture: string, outline: string, shows: string, copies: number | null, sort: string, worth: number,
+ *   look: "card" | "counter" | "coin" | "weight" | "point" | "shade" | "bar", stays: boolean,
  * }} Piece
- * @typedef {{ id: string, name: string, holds: number | null, in_order: boolean, takes: string, turn: number }} Place
  * @typedef {{
- *   layout: "beam" | "rings" | "venn" | "carroll" | "rows" | "slots" | "sentence" | "clock", says: string,
- *   pieces: Piece[], places: Place[], answers: Record<string, number>, empty_matters: boolean, between: string[],
+ *   id: string, name: string, holds: number | null, in_order: boolean, takes: string, turn: number, marks: string[],
+ * }} Place
+ * @typedef {{
+ *   layout: "beam" | "rings" | "venn" | "carroll" | "rows" | "slots" | "sentence" | "clock" | "squares" | "points" | "line",
+ *   says: string, pieces: Piece[], places: Place[], answers: Record<string, number>, empty_matters: boolean,
+ *   between: string[], columns: string[], rows: string[], start: Standing,
  * }} BoardData as hooks/storymaths/render/screens/board.py gives it
  * @typedef {Record<string, string[]>} Standing the pieces in each place
  * @typedef {{ words: string, answer: number | null }} Try
@@ -21,11 +24,11 @@ export const openState = (data, kept, keep) => {
   const pieces = new Map(data.pieces.map((piece) => [piece.id, piece]));
   const places = new Map(data.places.map((place) => [place.id, place]));
   /** @type {() => Standing} */
-  const empty = () => Object.fromEntries(data.places.map((place) => [place.id, []]));
+  const empty = () => Object.fromEntries(data.places.map(({ id }) => [id, [...(data.start[id] ?? [])]]));
   /** @param {unknown} standing @returns {standing is Standing} */
   const isUsable = (standing) => standing instanceof Object && data.places.every(({ id }) => {
     const there = /** @type {Record<string, unknown>} */ (standing)[id];
-    return Array.isArray(there) && there.every((one) => pieces.has(one));
+    return Array.isArray(there) && there.every((one) => pieces.has(one)) && (data.start[id] ?? []).every((one) => there.includes(one));
   });
   let now = isUsable(kept?.now) ? kept.now : empty();
   /** @type {Standing[]} */
@@ -48,6 +51,7 @@ export const openState = (data, kept, keep) => {
     const { copies } = piece(id);
     return copies === null ? Infinity : copies - Object.values(now).flat().filter((one) => one === id).length;
   };
+  const isAsAtFirst = () => JSON.stringify(now) === JSON.stringify(empty());
   /** @type {(id: string) => string | null} */
   const whereIs = (id) => data.places.find((one) => now[one.id].includes(id))?.id ?? null;
   /**
@@ -58,6 +62,7 @@ export const openState = (data, kept, keep) => {
 
   /** @type {(id: string, start: string | null, to: string | null) => boolean} */
   const move = (id, start, to) => {
+    if (piece(id).stays) return false;
     // A piece there is only one of, like a hand of a clock, may be asked for again: it leaves where it is.
     const from = start ?? (left(id) < 1 ? whereIs(id) : null);
     if (from === to || (to && !fits(id, to)) || (!from && left(id) < 1)) return false;
@@ -78,14 +83,16 @@ export const openState = (data, kept, keep) => {
     piece, place, left, fits, move, whereIs,
     /** @type {(id: string) => Piece[]} */
     standing: (id) => now[id].map(piece),
-    isEmpty: () => Object.values(now).flat().length === 0,
+    /** @type {(id: string) => boolean} */
+    isFilled: (id) => now[id].length > 0,
+    isAsAtFirst,
     tries: () => tries,
     canTakeBack: () => before.length > 0,
     takeBack: () => {
       const last = before.pop();
       if (last) { now = last; changed(); }
     },
-    startAgain: () => { if (Object.values(now).flat().length) { before.push(now); now = empty(); changed(); } },
+    startAgain: () => { if (!isAsAtFirst()) { before.push(now); now = empty(); changed(); } },
     key: () => data.places
       .map((one) => (one.in_order ? [...now[one.id]] : [...now[one.id]].sort()).join(","))
       .filter((words) => words || data.empty_matters)

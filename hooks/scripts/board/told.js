@@ -8,6 +8,11 @@ const counted = (pieces) => {
   return first.look === "counter" ? "1" : pieces.map(({ name }) => name).join(", ");
 };
 
+const MOST_NAMED = 8;
+
+/** Squares by their names; of many, how many there are. @type {(places: Place[]) => string} */
+const listed = (places) => (places.length > MOST_NAMED ? `${places.length} squares` : places.map(({ name }) => name).join(", "));
+
 /** @type {(data: BoardData, state: Pick<State, "standing">) => string} */
 export const tell = (data, state) => {
   /** @type {(place: Place) => string[]} */
@@ -17,6 +22,7 @@ export const tell = (data, state) => {
   if (data.layout === "sentence") return data.between.map((words, n) => words + named(data.places[n])).join("");
   const filled = data.places.filter((place) => names(place).length);
   if (data.layout === "clock") return filled.map((place) => place.name).join(", ");
+  if (data.layout === "squares" && filled.every(({ id }) => state.standing(id)[0].look !== "card")) return listed(filled);
   if (data.layout === "slots") return filled.map(named).join("; ");
   return filled.map((place) => `${place.name}: ${counted(state.standing(place.id))}`).join("; ");
 };

@@ -24,15 +24,22 @@ def draw(figure: FlatShapes) -> str:
 
 
 def _shape(name: str, x: float, y: float) -> str:
+    return disc(x, y, 40, "fig-fill") if name == "circle" else path(outline(name, x, y), "fig-fill")
+
+
+def outline(name: str, x: float = 50, y: float = 50) -> str:
+    """The course of a shape's outline around a middle, about 90 across; empty for no flat shape of the set."""
     if name == "circle":
-        return disc(x, y, 40, "fig-fill")
+        return f"M{at(x - 40)} {at(y)} a40 40 0 1 0 80 0 a40 40 0 1 0 -80 0 Z"
     if name == "oval":
-        return path(f"M{at(x - 46)} {at(y)} a46 28 0 1 0 92 0 a46 28 0 1 0 -92 0 Z", "fig-fill")
+        return f"M{at(x - 46)} {at(y)} a46 28 0 1 0 92 0 a46 28 0 1 0 -92 0 Z"
     if name == "semicircle":
-        return path(f"M{at(x - 44)} {at(y + 22)} a44 44 0 0 1 88 0 Z", "fig-fill")
+        return f"M{at(x - 44)} {at(y + 22)} a44 44 0 0 1 88 0 Z"
+    if name not in OUTLINES:
+        return ""
     corners = OUTLINES[name]
     across, up = [point[0] for point in corners], [point[1] for point in corners]
     grow = 84 / max(max(across) - min(across), max(up) - min(up))
     left, foot = (max(across) + min(across)) / 2, (max(up) + min(up)) / 2
     course = " L".join(f"{at(x + (px - left) * grow)} {at(y - (py - foot) * grow)}" for px, py in corners)
-    return path(f"M{course} Z", "fig-fill")
+    return f"M{course} Z"

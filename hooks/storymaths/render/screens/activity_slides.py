@@ -9,9 +9,12 @@ from markupsafe import Markup
 
 from ...activities.bending import Version
 from ...activities.worked import AnyWorked
-from ...model.activity import Figure, Line, Solution, Table
+from ...model.activity import GAP, Figure, Line, Solution, Table
 from ...model.figures.amounts import PartWhole, Track
+from ...model.figures.charts import BarChart, BlockDiagram, LineGraph, Pictogram, PieChart, TallyChart
+from ...model.figures.fractions import FractionLine
 from ...model.figures.measures import Balance, ClockFace, Coins
+from ...model.figures.shapes import CoordinateGrid, FlatShapes, GridRoute, MirrorSquares
 from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
 from ..figures.table import draw
 from .another import OtherBoard, other_boards
@@ -20,6 +23,12 @@ from .table import boards_of
 
 _PLAYED_ON = (Balance, Coins, PartWhole, Places, SortCarroll, SortVenn)
 """Figures to write on, or of what lies on the tray, which the board takes the place of."""
+
+_DRAWN_ON = (
+    *(BarChart, BlockDiagram, LineGraph, Pictogram, PieChart, TallyChart),
+    *(CoordinateGrid, FractionLine, GridRoute, MirrorSquares),
+)
+"""Figures that are drawn on, or are to be drawn."""
 
 _NAMED_BY_ONE_FACT = 2
 """Columns of a table that gives one fact of each by name."""
@@ -72,7 +81,7 @@ def _questions(
     for number in range(count):
         beside = [figures[number]] if len(figures) == count else figures
         givens = tuple(_givens(solution, boards, boards[number])) if boards else ()
-        table = None if boards and _on_cards(boards[number], solution.task.table) else solution.task.table
+        table = None if boards and _is_played(boards[number], solution.task.table) else solution.task.table
         # What stands beside a board does not change with its numbers.
         again = other_boards(done, others, boards, number) if boards and not (beside or givens or table) else ()
         yield ActivityPart(
@@ -89,9 +98,11 @@ def _questions(
         )
 
 
-def _on_cards(board: Board, table: Table | None) -> bool:
-    """Whether a table has one thing to say of each, and each card says it."""
-    return table is not None and len(table.columns) == _NAMED_BY_ONE_FACT and all(piece.shows for piece in board.pieces)
+def _is_played(board: Board, table: Table | None) -> bool:
+    """Whether a table has gaps that the board fills, or names alone, or one thing to say of each, which each card says."""
+    if table is None or len(table.columns) == 1 or any(GAP in row for row in table.rows):
+        return True
+    return len(table.columns) == _NAMED_BY_ONE_FACT and all(piece.shows for piece in board.pieces)
 
 
 def _one_by_one(lines: Sequence[Line]) -> list[tuple[Line, ...]]:
@@ -102,12 +113,14 @@ def _one_by_one(lines: Sequence[Line]) -> list[tuple[Line, ...]]:
 def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]:
     """The task's figures that are not themselves the board."""
     layouts = {board.layout for board in boards}
-    row_on_cards = any(piece.sort == "term" for board in boards for piece in board.pieces)
+    pieces = [piece for board in boards for piece in board.pieces]
     played = (
         *_PLAYED_ON,
-        *((Track,) if row_on_cards else ()),
+        *((Track,) if any(piece.sort == "term" for piece in pieces) else ()),
+        *((FlatShapes,) if any(piece.outline for piece in pieces) else ()),
         *((ClockFace,) if "clock" in layouts else ()),
         *((SortHoop,) if layouts & {"rings", "venn", "carroll"} else ()),
+        *(_DRAWN_ON if layouts & {"rows", "squares", "points", "line"} else ()),
     )
     for figure in solution.task.figures:
         if not boards or not isinstance(figure.data, played):
@@ -118,7 +131,8 @@ def _givens(solution: Solution, boards: Sequence[Board], board: Board) -> Iterat
     """What a board of its own question does not say: lines that no board asks, and that do not lie on its cards."""
     drawn = any(isinstance(figure.data, Track) for figure in solution.task.figures)
     if board.layout in ("slots", "sentence") and not drawn:
-        on_board = {piece.name for piece in board.pieces} | {each.says for each in boards}
+        on_board = {f"{piece.name}: {piece.shows}" if piece.shows else piece.name for piece in board.pieces}
+        on_board |= {each.says for each in boards}
         yield from (
             str(line) for line in solution.task.lines if not line.gaps and not line.asks and str(line) not in on_board
         )

@@ -9,7 +9,12 @@ from typing import Any, Literal
 ENDLESS = None
 """Copies of a piece that never runs out."""
 
-Layout = Literal["beam", "rings", "venn", "carroll", "rows", "slots", "sentence", "clock"]
+Layout = Literal["beam", "rings", "venn", "carroll", "rows", "slots", "sentence", "clock", "squares", "points", "line"]
+Mark = Literal[
+    "blocked", "shaded", "goal", "up", "right", "down", "left", "mirror-right", "mirror-below",
+    "across-axis", "up-axis", "between",
+]  # fmt: skip
+"""What a place of a grid shows before anything lies on it; a way faced marks the start."""
 Placing = Mapping[str, Sequence[str]]
 """Pieces by place, each named by id and as often as it stands there."""
 
@@ -31,8 +36,13 @@ class Piece:
     """Only places that take this sort hold it; empty for any."""
     worth: int = 0
     """What it weighs on a beam."""
-    look: Literal["card", "counter", "coin"] = "card"
-    """What it is: a card with words, one of many counters alike, or a coin."""
+    look: Literal["card", "counter", "coin", "weight", "point", "shade", "bar"] = "card"
+    """What it is: a card with words, one of many counters alike, a coin, a weight, a point by its letter, or a square to
+    shade; a bar reaches down from its place to the foot of its column."""
+    stays: bool = False
+    """Whether it stands in its place from the start, and is not moved."""
+    outline: str = ""
+    """The course of a shape's outline, a hundred across."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +58,7 @@ class Place:
     takes: str = ""
     turn: int = 0
     """Degrees clockwise from the top, on a clock."""
+    marks: tuple[Mark, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +76,12 @@ class Board:
     """Whether an empty place counts where it stands; if not, it is passed over."""
     between: tuple[str, ...] = field(default=())
     """In a sentence, the words before the first place, between the places and after the last."""
+    columns: tuple[str, ...] = ()
+    """On a grid or a line, what stands below each column; the places go row by row from the top."""
+    rows: tuple[str, ...] = ()
+    """On a grid, what stands before each row."""
+    start: Mapping[str, Sequence[str]] = field(default_factory=dict)
+    """The pieces that stay, by their places."""
 
     @property
     def count(self) -> int:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 
 from ...activities.clock.tasks import (
     ClockAnswer,
@@ -39,7 +40,7 @@ def boards(worked: ClockWorked) -> Iterable[Board]:
         case SetClocks():
             yield from (_hands(one, str(lines[n])) for n, one in enumerate(answers) if isinstance(one, ClockSet))
         case OrderDay():
-            yield _day([one for one in answers if isinstance(one, DayOrder)])
+            yield _day([one for one in answers if isinstance(one, DayOrder)], list(map(str, lines)))
         case ReadClocks():
             yield from _read([one for one in answers if isinstance(one, ClockRead)], worked)
         case MeasureSpans():
@@ -68,9 +69,16 @@ def _minutes(step: int) -> Iterator[Place]:
         yield Place(f"minute-{minute}", at, 1, takes="minute", turn=minute * 6)
 
 
-def _day(answers: Sequence[DayOrder]) -> Board:
+def _day(answers: Sequence[DayOrder], lines: Sequence[str]) -> Board:
+    """Each event's card says when it is, as its line does."""
     found = [list(_places(one)) for one in answers]
-    pieces = [card(event) for event in sorted(event for place in found[0] for event in place)]
+    told = {
+        event: line.removeprefix(f"{event}: ")
+        for event in answers[0].order
+        for line in lines
+        if line.startswith(f"{event}: ")
+    }
+    pieces = [replace(card(event), shows=told.get(event, "")) for event in sorted(answers[0].order)]
     return in_a_row(pieces, [[[card_id(event) for event in place] for place in order] for order in found])
 
 

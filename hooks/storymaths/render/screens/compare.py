@@ -8,7 +8,7 @@ from ...activities.compare.tasks import CompareTask, Comparison
 from ...activities.worked import Worked
 from ...model.activity import Line
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, with_nearby
+from .pieces import card, card_id, sort_in_two, with_nearby
 
 _GAP = Place("gap", "what is missing", 1)
 
@@ -30,10 +30,8 @@ def boards(worked: Worked[CompareTask, Comparison]) -> Iterable[Board]:
 def judge(lines: Sequence[str], truths: Sequence[bool]) -> Board:
     """A card for each line, to be laid under true or not true."""
     pieces = tuple(Piece(f"line-{n}", line) for n, line in enumerate(lines, 1))
-    places = (Place("true", "true"), Place("not-true", "not true"))
     true = [piece.id for piece, so in zip(pieces, truths, strict=True) if so]
-    ways = [[{"true": true, "not-true": [piece.id for piece in pieces if piece.id not in true]}]]
-    return Board("rings", "", pieces, places, keyed(places, ways))
+    return sort_in_two("", pieces, true, "true", "not true")
 
 
 def _complete(task: CompareTask, line: Line, found: Sequence[Comparison]) -> Board:

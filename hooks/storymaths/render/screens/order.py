@@ -19,6 +19,19 @@ def boards(worked: Worked[OrderTask, OrderFound]) -> Iterable[Board]:
     yield in_a_row(cast(characters, worked.solution.task.shows), found)
 
 
+def ranked(order: Sequence[str], together: Sequence[Sequence[str]]) -> Board:
+    """A row for cards with words; those that are written alike or belong together share a place."""
+    places: list[list[Piece]] = []
+    for number, words in enumerate(order):
+        one, last = Piece(f"card-{number}", words), places[-1][-1].name if places else None
+        if words == last or any(words in some and last in some for some in together):
+            places[-1].append(one)
+        else:
+            places.append([one])
+    pieces = sorted((one for place in places for one in place), key=lambda one: one.name)
+    return in_a_row(pieces, [[[one.id for one in place] for place in places]])
+
+
 def in_a_row(pieces: Sequence[Piece], found: Sequence[Sequence[Sequence[str]]]) -> Board:
     """A row with as many places as pieces; each order found is a list of those that stand together."""
     places = tuple(Place(f"place-{n}", ordinal(n)) for n in range(1, len(pieces) + 1))

@@ -24,7 +24,7 @@ from ...activities.sequence.tasks import (
 from ...activities.worked import Worked
 from ...model.activity import GAP, CastMember
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, cast, matched, with_nearby
+from .pieces import card, card_id, cast, matched, sort_in_two, with_nearby
 
 SequenceWorked = Worked[SequenceTask, SequenceAnswer]
 
@@ -71,7 +71,7 @@ def _gaps(worked: SequenceWorked, filled: FilledRow | FilledPattern) -> Board:
     places = tuple(Place(f"gap-{n}", f"gap {n}", 1) for n in range(1, len(gaps) + 1))
     way = dict(zip((place.id for place in places), _ids(worked, gaps), strict=True))
     numbers = _whole(filled.gaps)
-    pieces = with_nearby(numbers) if len(numbers) == len(gaps) else _members(worked, [*shown, *gaps])
+    pieces = with_nearby(numbers, None) if len(numbers) == len(gaps) else _members(worked, [*shown, *gaps])
     names = {character.id: character.name for character in worked.context.characters}
     between = ", ".join(names.get(term, term) for term in shown).split(GAP)
     return Board("sentence", "", pieces, places, keyed(places, [[way]]), between=tuple(between))
@@ -113,11 +113,9 @@ def _later(found: Sequence[tuple[int, str]], values: Sequence[SequenceAnswer]) -
 
 def _which_are_said(worked: SequenceWorked, found: Sequence[Fraction]) -> Board:
     asked = worked.fields.said if isinstance(worked.fields, SaidTask) else ()
-    said = [card_id(_face(number, worked)) for number in found]
-    places = (Place("said", "we shall say it"), Place("not-said", "we shall not"))
-    pieces = tuple(card(_face(number, worked)) for number in asked)
-    others = [piece.id for piece in pieces if piece.id not in said]
-    return Board("rings", "", pieces, places, keyed(places, [[{"said": said, "not-said": others}]]))
+    said = list(dict.fromkeys(card_id(_face(number, worked)) for number in found))
+    pieces = [card(face) for face in dict.fromkeys(_face(number, worked) for number in asked)]
+    return sort_in_two("", pieces, said, "we shall say it", "we shall not")
 
 
 def _mistake(worked: SequenceWorked, found: Sequence[Mistake]) -> Board:

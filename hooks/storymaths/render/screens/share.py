@@ -8,7 +8,7 @@ from ...activities.share.calculation import count_all
 from ...activities.share.tasks import Groups, Parts, Pile, PilesTask, ShareAnswer, Shares, ShareTask, Together
 from ...activities.worked import Worked
 from .board import Board, Piece, Place, keyed
-from .pieces import card, card_id, one_card, with_nearby
+from .pieces import card, card_id, numbers_for, one_card, sort_in_two, with_nearby
 
 ShareWorked = Worked[ShareTask, ShareAnswer]
 _MOST_COUNTERS, _MOST_GROUPS = 30, 12
@@ -54,15 +54,9 @@ def _dealt(worked: ShareWorked, gets: Mapping[str, int], left: int) -> Board:
     places = tuple(Place(slot.replace(" ", "-"), names.get(slot, slot)) for slot in gets)
     total = sum(gets.values()) + left
     if total > _MOST_COUNTERS:
-        return _numbers_for(places, gets)
+        return numbers_for("", {names.get(slot, slot): number for slot, number in gets.items()})
     way = {place.id: ["counter"] * number for place, number in zip(places, gets.values(), strict=True)}
     return Board("rings", "", (_counter(worked, total),), places, keyed(places, [[way]]))
-
-
-def _numbers_for(places: Sequence[Place], gets: Mapping[str, int]) -> Board:
-    one_each = tuple(Place(place.id, place.name, 1) for place in places)
-    way = {place.id: [card_id(number)] for place, number in zip(one_each, gets.values(), strict=True)}
-    return Board("rows", "", with_nearby(gets.values(), None), one_each, keyed(one_each, [[way]]))
 
 
 def _every_way(found: Sequence[Groups]) -> Board:
@@ -80,6 +74,4 @@ def _which_piles(worked: ShareWorked, found: Sequence[Pile]) -> Board:
     else:
         pieces = tuple(Piece(one.id, one.name, one.picture) for one in worked.context.characters)
         ids = [one.who for one in found if one.who]
-    others = [piece.id for piece in pieces if piece.id not in ids]
-    places = (Place("can", "can be shared so"), Place("cannot", "cannot"))
-    return Board("rings", "", pieces, places, keyed(places, [[{"can": ids, "cannot": others}]]))
+    return sort_in_two("", pieces, ids, "can be shared so", "cannot")

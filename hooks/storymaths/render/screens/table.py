@@ -14,11 +14,13 @@ from ...activities import chart as chart_kind
 from ...activities import clock as clock_kind
 from ...activities import compare as compare_kind
 from ...activities import coordinates as coordinates_kind
+from ...activities import fraction as fraction_kind
 from ...activities import measure as measure_kind
 from ...activities import money as money_kind
 from ...activities import nearest as nearest_kind
 from ...activities import number_sentence as number_sentence_kind
 from ...activities import order as order_kind
+from ...activities import position as position_kind
 from ...activities import sequence as sequence_kind
 from ...activities import shape as shape_kind
 from ...activities import share as share_kind
@@ -35,11 +37,13 @@ from . import (
     clock,
     compare,
     coordinates,
+    fraction,
     measure,
     money,
     nearest,
     number_sentence,
     order,
+    position,
     sequence,
     shape,
     share,
@@ -66,11 +70,13 @@ _PLAYED: tuple[Played[Any, Any], ...] = (
     Played(clock_kind.KIND, clock.boards),
     Played(compare_kind.KIND, compare.boards),
     Played(coordinates_kind.KIND, coordinates.boards),
+    Played(fraction_kind.KIND, fraction.boards),
     Played(measure_kind.KIND, measure.boards),
     Played(money_kind.KIND, money.boards),
     Played(nearest_kind.KIND, nearest.boards),
     Played(number_sentence_kind.KIND, number_sentence.boards),
     Played(order_kind.KIND, order.boards),
+    Played(position_kind.KIND, position.boards),
     Played(sequence_kind.KIND, sequence.boards),
     Played(shape_kind.KIND, shape.boards),
     Played(share_kind.KIND, share.boards),
