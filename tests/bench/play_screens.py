@@ -126,14 +126,12 @@ def _between(start: tuple[float, float], end: tuple[float, float], part: float) 
 
 def play_board(board: OnScreen, player: Player) -> str:
     """Plays one board to the end; what went wrong, if anything."""
-    stays = {piece["id"] for piece in board.data["pieces"] if piece["stays"]}
     ways: list[tuple[dict[str, list[str]], bool]] = [(one, True) for one in board.answers()[:MOST_ANSWERS]]
     with suppress(AssertionError):  # where whatever is laid is an answer
         ways.insert(0, (board.wrong(), False))
     for placing, right in ways:
-        moves = {place: [one for one in pieces if one not in stays] for place, pieces in placing.items()}
         try:
-            told = player.play(board, moves)
+            told = player.play(board, placing)
         except AssertionError as covered:
             return str(covered)
         if told.startswith("Yes") != right:

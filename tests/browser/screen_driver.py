@@ -97,26 +97,34 @@ class OnScreen:
         return self.board.locator(".verdict").inner_text()
 
     def answers(self) -> list[dict[str, list[str]]]:
-        """A way to place each answer, the first for each number."""
+        """What to move for each answer, the first way for each number."""
         first: dict[int, str] = {}
         for key, number in self.data["answers"].items():
             first.setdefault(number, key)
-        return [self._placing(key) for key in first.values()]
+        return [self._moves(key) for key in first.values()]
 
-    def _placing(self, key: str) -> dict[str, list[str]]:
+    def _moves(self, key: str) -> dict[str, list[str]]:
         parts = [part.split(",") if part else [] for part in key.split("|")]
-        return {place["id"]: part for place, part in zip(self.data["places"], parts, strict=False) if part}
+        stays = {piece["id"] for piece in self.data["pieces"] if piece["stays"]}
+        placed = zip(self.data["places"], parts, strict=False)
+        return {place["id"]: moved for place, part in placed if (moved := [one for one in part if one not in stays])}
 
     def wrong(self) -> dict[str, list[str]]:
-        """A placing that is no answer: one piece alone, or an answer with its last piece put elsewhere or left out."""
+        """A placing that is no answer: one piece more than stands there from the start."""
         for piece in self.data["pieces"]:
             for place in self.data["places"]:
-                fits = place["takes"] in ("", piece["sort"])
-                alone = "|".join(piece["id"] if one is place else "" for one in self.data["places"])
-                key = alone if self.data["empty_matters"] else piece["id"]
-                if fits and key not in self.data["answers"]:
+                fits = not piece["stays"] and place["takes"] in ("", piece["sort"])
+                if fits and self._key_with(piece["id"], place["id"]) not in self.data["answers"]:
                     return {place["id"]: [piece["id"]]}
         raise AssertionError("every single piece is an answer")
+
+    def _key_with(self, piece: str, there: str) -> str:
+        parts = []
+        for place in self.data["places"]:
+            standing = [*self.data["start"].get(place["id"], ()), *([piece] if place["id"] == there else [])]
+            if standing or self.data["empty_matters"]:
+                parts.append(",".join(standing if place["in_order"] else sorted(standing)))
+        return "|".join(parts)
 
 
 def boards_on(page: Page) -> list[OnScreen]:
