@@ -39,6 +39,7 @@ _HANGS = 20
 _GROWS = 100_000
 """Kilobytes."""
 _SET_IN_TYPE = 50
+_TELLS = 1000
 _ROOM = 6_000_000_000
 _SMALLER = 4.0
 """Seconds given to making a finding smaller."""
@@ -129,9 +130,17 @@ def fuzz(seed: int, numbers: Sequence[int], of: str = "", until: float = float("
             if broke not in tally.findings:
                 print(f"{given.of} {number}: {broke} ({stage}, {took:.1f} s)", file=sys.stderr, flush=True)
             tally.findings.setdefault(broke, Finding(broke, stage, given, number, took))
+        if (place + 1) % _TELLS == 0:
+            print(f"{place + 1:,} done; {_resident():.0f} MB now", file=sys.stderr, flush=True)
         tally.after = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
         tally.before = tally.after if place <= warm else tally.before
     return tally
+
+
+def _resident() -> float:
+    """Megabytes this process holds now."""
+    pages = int(Path("/proc/self/statm").read_text(encoding="ascii").split()[1])
+    return pages * resource.getpagesize() / 1_000_000
 
 
 def report(tally: Tally, seed: int, file: Path | None) -> bool:
