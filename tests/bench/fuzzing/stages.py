@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import atexit
 import re
+import shutil
 import tempfile
 from collections.abc import Iterator
 from copy import copy
@@ -23,7 +25,7 @@ from storymaths.model.problem import Problem
 from storymaths.model.session import Session
 from storymaths.model.site_settings import SiteSettings
 from storymaths.model.stand_ins import with_stand_ins
-from storymaths.parse.collection import read_collection, read_page
+from storymaths.parse.collection import ContentReader, read_page
 from storymaths.parse.drawing import faults_in_picture
 from storymaths.parse.reference import ReferenceBroken, read_reference
 from storymaths.publish.head_metadata import HeadMetadata
@@ -217,19 +219,28 @@ def _drawing(given: Input, stage: Stage) -> str:
 
 
 def _tree(given: Input, stage: Stage) -> str:
-    with tempfile.TemporaryDirectory() as folder:
-        root = Path(folder)
-        grow_tree(given.text, root)
-        whole = read_collection(root, reference())
-        stage.now = "check"
-        reading = _Reader(PROJECT).look(whole)
-        stage.now = "draw as served"
-        served = _site(with_stand_ins(whole), reading.activities)
-        for page in _few(served.collection):
-            _drawn(served, page, serving=True)
-        for name in whole.files:
-            assert (root / name).is_file() or reading.problems
-        return PROBLEMS if reading.problems else PASSED
+    root, files, reader = _ground()
+    shutil.rmtree(root / "content", ignore_errors=True)
+    grow_tree(given.text, root)
+    whole = files.read(reference())
+    stage.now = "check"
+    reading = reader.look(whole)
+    stage.now = "draw as served"
+    served = _site(with_stand_ins(whole), reading.activities)
+    for page in _few(served.collection):
+        _drawn(served, page, serving=True)
+    for name in whole.files:
+        assert (root / name).is_file() or reading.problems
+    return PROBLEMS if reading.problems else PASSED
+
+
+@lru_cache(maxsize=1)
+def _ground() -> tuple[Path, ContentReader, _Reader]:
+    """A folder in which one tree after another is grown, and what reads it: what stays as it was is not read again."""
+    root = Path(tempfile.mkdtemp())
+    atexit.register(shutil.rmtree, root, ignore_errors=True)
+    (root / "site_data").symlink_to(PROJECT / "site_data")
+    return root, ContentReader(root), _Reader(root)
 
 
 def _few(whole: Collection) -> Iterator[Document[PageFields]]:
