@@ -14,6 +14,7 @@ from __future__ import annotations
 
 import argparse
 import faulthandler
+import gc
 import json
 import resource
 import signal
@@ -40,6 +41,7 @@ _GROWS = 100_000
 """Kilobytes."""
 _SET_IN_TYPE = 50
 _TELLS = 1000
+_LOOKS_FOR_LITTER = 20_000
 _ROOM = 6_000_000_000
 _SMALLER = 4.0
 """Seconds given to making a finding smaller."""
@@ -117,7 +119,11 @@ def fuzz(seed: int, numbers: Sequence[int], of: str = "", until: float = float("
     """Puts the inputs of these numbers through; stops early when the clock passes ``until``."""
     tally = Tally()
     warm = len(numbers) // 10
+    gc.set_threshold(_LOOKS_FOR_LITTER)
     for place, number in enumerate(numbers):
+        if place == warm:
+            gc.collect()
+            gc.freeze()  # what stands around the inputs stays; looking it over again and again costs an eighth
         if time.time() > until:
             break
         given = make_input(seed, number, of)
