@@ -119,11 +119,7 @@ def fuzz(seed: int, numbers: Sequence[int], of: str = "", until: float = float("
     """Puts the inputs of these numbers through; stops early when the clock passes ``until``."""
     tally = Tally()
     warm = len(numbers) // 10
-    gc.set_threshold(_LOOKS_FOR_LITTER)
     for place, number in enumerate(numbers):
-        if place == warm:
-            gc.collect()
-            gc.freeze()  # what stands around the inputs stays; looking it over again and again costs an eighth
         if time.time() > until:
             break
         given = make_input(seed, number, of)
@@ -186,6 +182,7 @@ def main() -> int:
     parser.add_argument("--report", type=Path)
     given = parser.parse_args()
     signal.signal(signal.SIGPROF, _stop)
+    gc.set_threshold(_LOOKS_FOR_LITTER)  # what stands around the inputs stays: looking it over again costs an eighth
     faulthandler.register(signal.SIGUSR1)  # what hangs inside a pattern no exception reaches
     resource.setrlimit(resource.RLIMIT_DATA, (_ROOM, _ROOM))
     numbers = range(given.first, given.first + given.inputs)
