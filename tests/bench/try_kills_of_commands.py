@@ -22,6 +22,7 @@ from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
+from itertools import count
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parent.parent))
@@ -264,12 +265,17 @@ def try_one(name: str, tried: Tried, project: Path, kills: int) -> bool:
     tried.before(0)
     took = run(tried.command, project)
     chance, seen, wrong, running = random.Random(20270111), Counter[str](), 0, 0
-    for number in range(kills):
+    longest = took * 1.3
+    for number in count():
+        if running == kills or number == 2 * kills:
+            break
         tried.before(number)
         if tried.watched and number // 2 % 2:
             running += killed_as_it_writes(tried.command, project, tried.watched, chance.uniform(0, 0.01))
+        elif killed(tried.command, project, chance.uniform(0.02, longest)):
+            running, longest = running + 1, longest * 1.03
         else:
-            running += killed(tried.command, project, chance.uniform(0.02, took * 1.3))
+            longest *= 0.8  # the machine has less to do than it had
         found = what_is_found(tried)
         seen[found] += 1
         wrong += not tried.right(found)
@@ -279,7 +285,7 @@ def try_one(name: str, tried: Tried, project: Path, kills: int) -> bool:
     asides = (path.name for path in project.parent.rglob("*"))
     left = [each for each in asides if "being-made" in each or each.endswith((".last", ".part", PART))]
     print(
-        f"{name}: {took:.1f} s; {running} of {kills} killed while it ran, {len(seen)} states seen, {wrong} not whole; left: {left}",
+        f"{name}: {took:.1f} s; {running} of {number} killed while it ran, {len(seen)} states seen, {wrong} not whole; left: {left}",
         flush=True,
     )
     return not wrong
