@@ -4,12 +4,14 @@ Until it is loaded, Ctrl and C ends it without a word: there is nothing yet that
 Python says while it starts itself is beyond a program's reach.
 """
 
-# What stands behind ``signal``, built into Python: that module would be loaded first, which is long enough to be stopped in.
-from _signal import SIG_DFL, SIGINT, signal
+try:
+    import signal
 
-signal(SIGINT, SIG_DFL)
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
+except KeyboardInterrupt:  # loading even that takes long enough to be stopped in
+    raise SystemExit(130) from None
 
-from .commands.program import run  # noqa: E402 - loading takes long enough to be stopped
+from .commands.program import run
 
 
 def start() -> None:
