@@ -17,50 +17,10 @@ from storymaths.publish.pack.verify import verify
 from storymaths.release.change_zip import TO_DELETE, record_beside, zip_numbered
 from storymaths.release.plain_folder import PART, RECORD
 
-from .many_sessions import make_project
 from .try_kills import ENVIRONMENT, ROOT, mark_of
 
 PROGRAM = (sys.executable, "-m", "storymaths")
 TAMSIN = "six-buoys-for-tamsin"
-SERIES = """\
----
-kind: series
-title: A short run
-year: 2
-books: [book-0]
-for_whom: Teachers of Year 2.
-summary: One book, and what is taught from it.
-licence: Ask before you copy it.
-contact: Write to us.
-version: "1.0"
-changes:
-  - {version: "1.0", date: 2026-09-07, what: [The first.]}
----
-
-One book.
-"""
-
-OLD_PLAN = """\
-# A trip on the ferry
-
-Year 2. 40 minutes.
-
-## Objective
-
-Add and take away within 20.
-
-## Starter
-
-Count the passengers on the landing, and again when three are gone. (10 minutes)
-
-## Main
-
-In pairs, with cubes: how many ways can nine passengers sit on two decks? (20 minutes)
-
-## Plenary
-
-Which way is the best for the captain, and why? (10 minutes)
-"""
 
 
 @dataclass(frozen=True)
@@ -257,16 +217,6 @@ def pack(project: Path) -> Tried:
 
     command = (*PROGRAM, "pack", "a-short-run", "--out", str(file))
     return Tried(command, lambda _: file.unlink(missing_ok=True), found, ("", "1.0").__contains__, project)
-
-
-def make_one(folder: Path) -> Path:
-    """A small project with a series, and an old plan beside it."""
-    project = folder / "project"
-    make_project(project, 1)
-    (project / "content/series").mkdir()
-    (project / "content/series/a-short-run.md").write_text(SERIES, encoding="utf-8")
-    (folder / "An old plan.md").write_text(OLD_PLAN, encoding="utf-8")
-    return project
 
 
 def with_a_session(project: Path) -> Path:

@@ -22,9 +22,60 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parent.parent))
 
-from bench.commands_killed import TRIES, Tried, make_one, run
+from bench.commands_killed import TRIES, Tried, run
+from bench.many_sessions import make_project
 from bench.try_kills import ENVIRONMENT, killed
 from storymaths.release.plain_folder import PART
+
+SERIES = """\
+---
+kind: series
+title: A short run
+year: 2
+books: [book-0]
+for_whom: Teachers of Year 2.
+summary: One book, and what is taught from it.
+licence: Ask before you copy it.
+contact: Write to us.
+version: "1.0"
+changes:
+  - {version: "1.0", date: 2026-09-07, what: [The first.]}
+---
+
+One book.
+"""
+
+OLD_PLAN = """\
+# A trip on the ferry
+
+Year 2. 40 minutes.
+
+## Objective
+
+Add and take away within 20.
+
+## Starter
+
+Count the passengers on the landing, and again when three are gone. (10 minutes)
+
+## Main
+
+In pairs, with cubes: how many ways can nine passengers sit on two decks? (20 minutes)
+
+## Plenary
+
+Which way is the best for the captain, and why? (10 minutes)
+"""
+
+
+def make_one(folder: Path) -> Path:
+    """A small project with a series, and an old plan beside it."""
+    project = folder / "project"
+    make_project(project, 1)
+    (project / "content/series").mkdir()
+    (project / "content/series/a-short-run.md").write_text(SERIES, encoding="utf-8")
+    (folder / "An old plan.md").write_text(OLD_PLAN, encoding="utf-8")
+    return project
 
 
 def try_one(name: str, tried: Tried, project: Path, kills: int) -> bool:
