@@ -86,7 +86,7 @@ def test_it_is_in_the_finder(site: Site) -> None:
 def test_it_is_in_the_feed(site: Site) -> None:
     told = feed(site)
     assert f"https://ploverquay.example/{ADDRESS}" in told
-    assert "Sessions, home activities and poems, new and changed." in told
+    assert "Sessions, home activities, ideas for any book and poems, new and changed." in told
 
 
 def test_it_is_in_the_catalogue_which_keeps_to_its_schema(site: Site) -> None:

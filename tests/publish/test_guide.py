@@ -105,6 +105,7 @@ def test_the_examples_keep_every_rule(tmp_path: Path) -> None:
     for kind, name in (("book", "index"), ("session", "session-2"), ("home", "home-1")):
         (book / f"{name}.md").write_text(example_page(kind), encoding="utf-8")
     (root / "content" / "a-winter-of-bonds.md").write_text(example_page("series"), encoding="utf-8")
+    (root / "content" / "shared-out.md").write_text(example_page("any-book"), encoding="utf-8")
     (root / "content" / "about.md").write_text(example_page("page"), encoding="utf-8")
     assert read_and_check(root).problems == ()
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from storymaths.parse.body import read_body
-from storymaths.render.body import draw_text
+from storymaths.parse.body import read_body, read_text
+from storymaths.render.body import draw_blocks
 from storymaths.render.inline import inline
 
 HERE = "books/lift/session-1.md"
@@ -44,18 +44,18 @@ def test_a_gap_is_drawn_and_can_be_heard() -> None:
     ],
 )
 def test_links_lead_to_pages(link: str, href: str) -> None:
-    assert f'href="{href}"' in draw_text(f"[a]({link})", HERE)
+    assert f'href="{href}"' in draw_blocks(read_text(f"[a]({link})").blocks, HERE)
 
 
 def test_a_table_can_scroll_in_a_frame_of_its_own() -> None:
-    html = draw_text("| a | b |\n| --- | --- |\n| 1 | 2 |\n", HERE)
+    html = draw_blocks(read_text("| a | b |\n| --- | --- |\n| 1 | 2 |\n").blocks, HERE)
     assert html.index('tabindex="0"') < html.index("<table>")
 
 
 def test_one_page_does_not_leak_into_the_next() -> None:
-    draw_text("[a]: https://example.org\n\n[a]\n\n## Same", HERE)
-    assert "href" not in draw_text("[a]\n\n## Same", HERE)
-    assert 'id="same"' in draw_text("## Same", HERE)
+    draw_blocks(read_text("[a]: https://example.org\n\n[a]\n\n## Same").blocks, HERE)
+    assert "href" not in draw_blocks(read_text("[a]\n\n## Same").blocks, HERE)
+    assert 'id="same"' in draw_blocks(read_text("## Same").blocks, HERE)
 
 
 def test_sections() -> None:

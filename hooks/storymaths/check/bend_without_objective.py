@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..model.collection import Collection
+from ..model.document import Document
 from ..model.fields import year_name
+from ..model.home import Home
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
 from ..model.session import Session
-from .pupil_numbers import pupil_pages
 
 RULE = Rule(
     name="bend-without-objective",
@@ -23,7 +24,8 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each bend to the year a page is already for, and for a session's with no objective at all."""
-    for page in pupil_pages(collection):
+    pages: tuple[Document[Session] | Document[Home], ...] = (*collection.of_kind(Session), *collection.of_kind(Home))
+    for page in pages:
         if page.fields.year in page.fields.bends:
             year = page.fields.year
             yield RULE.problem(

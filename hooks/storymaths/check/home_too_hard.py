@@ -7,6 +7,7 @@ from functools import partial
 from operator import itemgetter
 from textwrap import shorten
 
+from ..model.any_book import AnyBook
 from ..model.body import words_of_runs
 from ..model.collection import Collection
 from ..model.document import Document
@@ -28,7 +29,7 @@ RULE = Rule(
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the hardest passage of each home page, a field, paragraph or step, where it is above the limit and its slack."""
     limits = collection.reference.limits
-    for page in collection.of_kind(Home):
+    for page in collection.at_home:
         graded = [
             (grade, words, place)
             for words, place in _passages(page)
@@ -44,11 +45,14 @@ def check(collection: Collection) -> Iterator[Problem]:
             )
 
 
-def _passages(page: Document[Home]) -> Iterator[tuple[str, Callable[[], Place]]]:
+def _passages(page: Document[Home] | Document[AnyBook]) -> Iterator[tuple[str, Callable[[], Place]]]:
     """What a parent reads, passage by passage, each with a way to its place."""
     home = page.fields
     for field in ("summary", "say_first", "if_hard", "if_easy", "stop_when", "what_it_is_for"):
         yield page.raw[field], partial(page.place, field)
+    if isinstance(home, AnyBook):
+        yield home.look_for, partial(page.place, "look_for")
+        yield home.expect, partial(page.place, "expect")
     for index, question in enumerate(home.ask):
         yield question.ask, partial(page.place, "ask", index, "ask")
         yield question.hear, partial(page.place, "ask", index, "hear")

@@ -12,9 +12,9 @@ from ..claims.lesson_frame import (
     things_for_each,
     things_to_find,
 )
+from ..model.at_home import AtHome
 from ..model.collection import Collection
 from ..model.document import Document
-from ..model.home import Home
 from ..model.page_fields import PageFields
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
@@ -53,7 +53,7 @@ def _found(page: Document[PageFields], collection: Collection) -> Iterator[Contr
         yield from minutes_of_session(page.prose, fields.minutes)
         if all(needed.item in materials for needed in fields.materials):
             yield from things_for_each(page.prose, fields, [materials[needed.item] for needed in fields.materials])
-    elif isinstance(fields, Home) and all(thing.item in materials for thing in fields.things):
+    elif isinstance(fields, AtHome) and all(thing.item in materials for thing in fields.things):
         yield from things_to_find(page.prose, fields, [materials[thing.item] for thing in fields.things])
 
 

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
+from ..model.any_book import AnyBook
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.home import Home
@@ -17,7 +18,7 @@ from .numbers_in_words import fractions_in_words, numbers_in_words
 
 _PARTED = re.compile("[0-9][,./][0-9]")
 _VULGAR_FRACTION = re.compile(f"[{''.join(VULGAR)}]")
-PupilPage = Document[Session] | Document[Home]
+PupilPage = Document[Session] | Document[Home] | Document[AnyBook]
 # What stands just before a number that is not a pupil's: page 12, pages 4 to 12, Year 2, session 3, ages 5-6.
 _NOT_A_PUPILS_BEFORE = re.compile(
     r"(?:\b(?:pages?|p\.|years?|sessions?|steps?|ages?|aged|class of|groups? of|key stage|version|sheet|chapter|"
@@ -44,7 +45,7 @@ class Found:
 def pupil_pages(collection: Collection) -> Iterator[PupilPage]:
     """The pages whose words are for pupils of a stated year."""
     yield from collection.of_kind(Session)
-    yield from collection.of_kind(Home)
+    yield from collection.at_home
 
 
 def year_at(page: PupilPage, offset: int) -> int:

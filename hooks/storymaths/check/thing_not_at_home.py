@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..model.collection import Collection
-from ..model.home import Home
 from ..model.problem import Problem
 from ..model.rule import HOUSE_RULE, Rule
 
@@ -21,7 +20,7 @@ RULE = Rule(
 
 def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each thing of a home activity that is not a household thing."""
-    for page in collection.of_kind(Home):
+    for page in collection.at_home:
         for index, thing in enumerate(page.fields.things):
             material = collection.reference.materials.get(thing.item)
             if material and not material.household:

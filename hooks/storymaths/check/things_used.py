@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 
+from ..model.any_book import AnyBook
+from ..model.at_home import AtHome
 from ..model.collection import Collection
 from ..model.document import Document, Loc
 from ..model.home import Home
@@ -12,7 +14,7 @@ from ..model.material import Caution, Material
 from ..model.prose_words import Handling
 from ..model.session import Session
 
-Doing = Document[Session] | Document[Home]
+Doing = Document[Session] | Document[Home] | Document[AnyBook]
 # Where a page tells what is done. A question about the harbour in the story is no call to fill a bucket.
 DOING = frozenset(("[body]", "task", "easier", "harder", "access", "if_hard", "if_easy", "steps"))
 _WORDS = re.compile(r"[a-z]+")
@@ -23,7 +25,7 @@ _NEGATED = re.compile(r"\b(?:no|not|without|never|instead of|rather than)\b[^.;:
 def pages_of_doing(collection: Collection) -> Iterator[Doing]:
     """Sessions and home activities: the pages where somebody handles something."""
     yield from collection.of_kind(Session)
-    yield from collection.of_kind(Home)
+    yield from collection.at_home
 
 
 def materials_of(page: Doing, collection: Collection) -> Iterator[tuple[Loc, Material]]:
@@ -40,7 +42,7 @@ def materials_of(page: Doing, collection: Collection) -> Iterator[tuple[Loc, Mat
 
 def applies(caution: Caution, page: Doing) -> bool:
     """Whether a caution is for this kind of page and the age of the youngest it is for."""
-    if page.fields.kind not in caution.applies_to:
+    if ("home" if isinstance(page.fields, AtHome) else "session") not in caution.applies_to:
         return False
     return caution.oldest_year is None or min((page.fields.year, *page.fields.other_years)) <= caution.oldest_year
 

@@ -11,8 +11,8 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from ..model.at_home import AtHome
 from ..model.body import Body, Section, words_of_runs
-from ..model.home import Home
 from ..model.material import Material
 from ..model.prose import Prose
 from ..model.session import Session
@@ -111,7 +111,7 @@ def _given(text: str) -> Iterator[re.Match[str]]:
             at = text.find(word, at + 1)
 
 
-def things_to_find(prose: Prose, home: Home, named: Sequence[Material]) -> Iterator[Contradiction]:
+def things_to_find(prose: Prose, home: AtHome, named: Sequence[Material]) -> Iterator[Contradiction]:
     """More things to find at home than its list of things has."""
     for match in _FETCH.finditer(prose.text):
         rows = [row for row, material in enumerate(named) if _is_meant(material, match["things"].lower())]

@@ -6,6 +6,7 @@ import argparse
 import datetime
 from pathlib import Path
 
+from ..expression.noun import with_article
 from ..parse.suggestion import did_you_mean
 from ..publish import starters
 from .command import FAILED, Command, Misused, in_project
@@ -16,7 +17,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """What is started, and its title."""
     kinds = parser.add_subparsers(dest="kind", required=True, metavar="KIND")
     for name, (words, starter) in starters.starters().items():
-        kind = kinds.add_parser(name, help=f"start a {words}")
+        kind = kinds.add_parser(name, help=f"start {with_article(words)}")
         kind.set_defaults(starter=starter, book="")
         if starter.for_book:
             kind.add_argument("book", help="the book's folder name in content/books")

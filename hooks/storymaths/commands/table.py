@@ -14,7 +14,7 @@ COMMANDS: Mapping[str, str] = {
     "build": "make the whole site, in the folder site",
     "check": "check every page, or the pages named, without building the site",
     "upgrade": "bring a collection of an earlier version to this one; shows the difference, and writes when told to",
-    "new": "start a book, session, home activity or series; never overwrites",
+    "new": "start a book, session, home activity, series or idea for any book; never overwrites",
     "import": "make a draft session of an old plan (.docx, .odt, .md); nothing is lost, nothing overwritten",
     "explain": "why a rule exists, its source, and an example",
     "words": "list where each word is taught",

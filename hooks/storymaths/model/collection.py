@@ -10,6 +10,7 @@ from operator import is_
 from typing import TypeGuard, TypeVar
 
 from .address import book_id
+from .any_book import AnyBook
 from .book import Book
 from .document import Document, Fault, Unread
 from .generated_pages import ClassScreen, GeneratedPage, generated_pages
@@ -167,6 +168,11 @@ class Collection:
     def homes_of(self, book: str) -> tuple[Document[Home], ...]:
         """The home activities of a book by number."""
         return self.pages_of(book, Home)
+
+    @property
+    def at_home(self) -> tuple[Document[Home] | Document[AnyBook], ...]:
+        """What is done at home, with a book of the collection or with any."""
+        return (*self.of_kind(Home), *self.of_kind(AnyBook))
 
     @cached_property
     def stories(self) -> Mapping[str, Document[Story]]:

@@ -3,82 +3,27 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from typing import Annotated, Literal
+from typing import Literal
 
 from pydantic import Field
 
+from .at_home import AtHome
 from .bend import YearBend
-from .fields import AdultText, Count, Minutes, PageRange, Pages, Strict, Text, Year
-from .page_fields import Named, OfBook, names_in
-from .picked import BankWord, ConceptId, MaterialId, ThemeId
+from .fields import Count, PageRange, Pages, Year
+from .page_fields import OfBook
 from .prose import Loc
-from .session import CautionNote
 
 
-class Thing(Strict):
-    """Something from the house, and how many."""
-
-    item: MaterialId
-    """What it is, from the list of materials."""
-    count: Count = 1
-    """How many. 1 if you say nothing."""
-    note: AdultText | None = None
-    """A word about it."""
-
-
-class Ask(Strict):
-    """A question to ask, and what one may hear."""
-
-    ask: Text
-    """A question to ask."""
-    hear: Text
-    """What the child may say."""
-
-
-class Home(OfBook):
-    """Ten to fifteen minutes for one grown-up and one child. The body says what to do."""
+class Home(AtHome, OfBook):
+    """One thing to do with a book of the collection."""
 
     kind: Literal["home"]
     number: Count
     """Its place among the home activities of the book."""
-    year: Year
-    """The school year it is meant for."""
-    also: tuple[Year, ...] = ()
-    """Other years it is fit for as it is."""
     bends: Mapping[Year, YearBend] = Field(default_factory=dict)
     """Other years for which an activity on the page changes, by year."""
-    minutes: Minutes
-    """How long it takes."""
-    summary: Text
-    concepts: Annotated[tuple[ConceptId, ...], Field(min_length=1)]
-    """The ideas it is about, from the list of concepts."""
-    themes: tuple[ThemeId, ...] = ()
-    """What the story touches here, from the list of themes."""
-    words: tuple[BankWord, ...] = ()
-    """Words of the subject that are used, from the word bank."""
     pages: PageRange
     """The pages of the book it goes with."""
-    things: Annotated[tuple[Thing, ...], Field(min_length=1)]
-    """What to fetch, things most kitchens have."""
-    say_first: Text
-    """What the grown-up says first."""
-    ask: Annotated[tuple[Ask, ...], Field(min_length=1)]
-    """Questions to ask on the way."""
-    if_hard: Text
-    """What to do if it is too hard."""
-    if_easy: Text
-    """What to do if it is too easy."""
-    stop_when: Text
-    """When to stop."""
-    what_it_is_for: Text
-    """What it helps a child to see."""
-    cautions: tuple[CautionNote, ...] = ()
-    """What to take care of."""
-
-    @property
-    def best_year(self) -> int:
-        """The year it is meant for."""
-        return self.year
 
     @property
     def other_years(self) -> tuple[int, ...]:
@@ -89,16 +34,6 @@ class Home(OfBook):
     def place(self) -> int:
         """Its number."""
         return self.number
-
-    def named(self) -> Iterator[Named]:
-        """What it practises and is about, its words, what it takes from the house, and what it cautions against."""
-        yield from names_in("concepts", ("concepts",), self.concepts)
-        yield from names_in("themes", ("themes",), self.themes)
-        yield from names_in("words", ("words",), self.words)
-        for index, thing in enumerate(self.things):
-            yield Named("materials", ("things", index, "item"), thing.item)
-        for index, caution in enumerate(self.cautions):
-            yield Named("cautions", ("cautions", index, "risk"), caution.risk)
 
     def pages_named(self) -> Iterator[tuple[Loc, Pages]]:
         """What it goes with."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from .any_book import AnyBook
 from .book import Book
 from .home import Home
 from .page import Page
@@ -13,6 +14,6 @@ from .session import Session
 from .story import Story
 
 SCHEMAS: Mapping[str, type[PageFields]] = {
-    schema.kind_name(): schema for schema in (Book, Story, Session, Home, Series, Page)
+    schema.kind_name(): schema for schema in (Book, Story, Session, Home, AnyBook, Series, Page)
 }
 """By what authors write as ``kind:``, in the order in which authors are told of them."""

@@ -6,9 +6,9 @@ from itertools import groupby
 
 from ..activities.rules import every_rule
 from ..model.address import LISTS
+from ..model.any_book import AnyBook
 from ..model.document import Document
 from ..model.fields import YEARS
-from ..model.home import Home
 from ..model.series import Series
 from ..model.session import Session
 from ..render.site import Rendered, Site
@@ -33,7 +33,7 @@ def draw_find(site: Site) -> Rendered:
         years=[pair for pair in years if pair[1]],
         concepts=[(reference.concepts[concept], count) for concept, count in concept_counts(site).items()],
         themes=[pair for pair in themes if pair[1]],
-        home_count=len(collection.of_kind(Home)),
+        home_count=len(collection.at_home),
     )
     return Rendered(LISTS["find"], "Find an idea", summary, html, "find", searched=False)
 
@@ -55,7 +55,9 @@ def draw_at_home(site: Site) -> Rendered:
     """All home activities, by book, with its story where it can be read here."""
     whole = site.collection
     books = [(page, whole.homes_of(book), whole.stories.get(book)) for book, page in whole.books.items()]
-    html = site.draw("at_home.html", LISTS["at-home"], books=[pair for pair in books if pair[1]])
+    html = site.draw(
+        "at_home.html", LISTS["at-home"], books=[pair for pair in books if pair[1]], any_book=whole.of_kind(AnyBook)
+    )
     return Rendered(LISTS["at-home"], "At home", "Ten minutes with a book and a child.", html, "list", searched=False)
 
 

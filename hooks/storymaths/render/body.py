@@ -8,7 +8,6 @@ from html import escape
 
 from ..model.address import link, resolve
 from ..model.body import Block, Fence, Heading, List, Mark, Markup, Paragraph, Quotation, Rule, Run, Runs, Table
-from ..parse.body import read_text
 from .cleaning import cleaned
 from .quotes import curl
 
@@ -21,13 +20,8 @@ _WRONG = '<span class="wrong"><span class="only-heard">Wrong on purpose: </span>
 """A mistake to talk about, said to be one to those who only hear it."""
 
 
-def draw_text(text: str, here: str) -> str:
-    """A text of Markdown as HTML. ``here`` is the source it stands in."""
-    return draw_blocks(read_text(text).blocks, here)
-
-
 def draw_blocks(blocks: Sequence[Block], here: str, draw_fence: DrawFence = lambda fence: None) -> str:
-    """Blocks as HTML, cleaned; what ``draw_fence`` gives is taken as it is."""
+    """Blocks as HTML, cleaned. ``here`` is the source they stand in; what ``draw_fence`` gives is taken as it is."""
     return _Drawing(here, draw_fence).blocks(blocks)
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from markupsafe import Markup
 
+from ...model.any_book import AnyBook
 from ...model.book import Book
 from ...model.document import Document
 from ...model.home import Home
@@ -18,8 +19,10 @@ def session_cards(site: Site, here: str, about: object, pages: Iterable[Document
     return _cards(site, here, "session_card", pages)
 
 
-def home_cards(site: Site, here: str, about: object, pages: Iterable[Document[Home]]) -> Markup:
-    """Home activities as cards, with their books."""
+def home_cards(
+    site: Site, here: str, about: object, pages: Iterable[Document[Home]] | Iterable[Document[AnyBook]]
+) -> Markup:
+    """What is done at home as cards, with its book where it has one."""
     return _cards(site, here, "home_card", pages)
 
 
@@ -32,7 +35,10 @@ def _cards(
     site: Site,
     here: str,
     card: str,
-    pages: Iterable[Document[Session]] | Iterable[Document[Home]] | Iterable[Document[Book]],
+    pages: Iterable[Document[Session]]
+    | Iterable[Document[Home]]
+    | Iterable[Document[AnyBook]]
+    | Iterable[Document[Book]],
 ) -> Markup:
     listed = list(pages)
     return site.fill("cards.html", here, card=card, pages=listed) if listed else Markup()

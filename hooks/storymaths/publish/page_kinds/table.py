@@ -8,6 +8,7 @@ from typing import Any
 from ...model.document import Document
 from ...model.page_fields import PageFields
 from ...model.page_schemas import SCHEMAS
+from .any_book import ANY_BOOK
 from .book import BOOK
 from .home import HOME
 from .kind import PageKind
@@ -18,7 +19,7 @@ from .story import STORY
 
 # Each row speaks of pages of its own schema, and there is no type for "of some schema or other".
 Row = PageKind[Any]
-PAGE_KINDS: Mapping[str, Row] = {kind.name: kind for kind in (BOOK, STORY, SESSION, HOME, SERIES, PAGE)}
+PAGE_KINDS: Mapping[str, Row] = {kind.name: kind for kind in (BOOK, STORY, SESSION, HOME, ANY_BOOK, SERIES, PAGE)}
 """By what authors write as ``kind:``."""
 assert PAGE_KINDS.keys() == SCHEMAS.keys(), f"no row, or no schema: {PAGE_KINDS.keys() ^ SCHEMAS.keys()}"
 
