@@ -176,6 +176,15 @@ def test_what_cannot_be_is_told_where_it_stands(change: dict[str, Any], at: tupl
     refused(KIND, {**BASE, **change})
 
 
+@pytest.mark.parametrize("columns", [[], ["boys"]])
+def test_one_amount_is_the_same_in_a_list_or_not(columns: list[str]) -> None:
+    """An author may write either, with one column or none; so may a version for another year."""
+    for data in ({"gulls": 8, "crabs": [5]}, {"gulls": [8], "crabs": 5}):
+        task, context = read(KIND, {"data": data, "show": "table", "columns": columns})
+        assert [answer.says for answer in KIND.solve(task, context).answers]
+        assert all(KIND.solve(*one[:2]) for one in KIND.versions(task, context, the_reference().years[3]))
+
+
 def test_bad_values_anywhere() -> None:
     full = {**BASE, "thing": "boats", "total": 10, "task": "read", "questions": [{"ask": "most"}], "fact": "legs"}
     for data in spoilt(full, list(full)):

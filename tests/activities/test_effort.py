@@ -39,3 +39,12 @@ def test_the_worst_search_is_a_problem_of_each_year_it_could_not_look_at() -> No
     assert {problem.rule for problem in given_up} == {"activity-no-version"}
     assert "fewer characters" in given_up[0].fix
     assert "was given up" in tune(yaml.safe_dump(WORST), 4, (40, 50), None, told).problems[0].message
+
+
+def test_further_numbers_are_those_found_before_the_search_is_given_up() -> None:
+    """The steps are those of the whole activity: what the years took is not there for these."""
+    text = yaml.safe_dump(WORST | {"parts": 2, "years": {}})
+    small = reference().limits.activity.model_copy(update={"version_steps": 300})
+    told = replace(reference(), limits=reference().limits.model_copy(update={"activity": small}))
+    most, fewer = (work_out(text, "a.md", 1, None, 2, lists).other_sets for lists in (reference(), told))
+    assert len(fewer) < len(most)

@@ -14,6 +14,7 @@ from storymaths.activities.balance import KIND as BALANCE
 from storymaths.activities.memory import Memory
 from storymaths.activities.on_pages import activities_of, check_activities, work_out_pages
 from storymaths.activities.table import KINDS
+from storymaths.activities.tune import tune
 from storymaths.activities.work_out import WorkedOut, work_out
 from storymaths.model.collection import Collection
 from storymaths.model.document import Document
@@ -143,6 +144,27 @@ def test_a_kind_that_fails_is_a_problem_and_no_traceback(monkeypatch: pytest.Mon
     problems = worked(balance("cast: {gull: {mass: 7}, crab: {mass: 8}}")).problems
     assert [problem.rule for problem in problems] == ["activity-cannot-be"]
     assert "ZeroDivisionError: nought" in problems[0].message
+
+
+@pytest.mark.parametrize(
+    ("text", "says"),
+    [
+        (
+            "kind: measure\ntitle: T\nfind: read\nends: [0, 100]\nparts: 20\nunit: cm\npointers: [35]\nyears: {1: {ends: [0, 0]}}",
+            "from a smaller number to a larger",
+        ),
+        ("kind: compare\ntitle: T\nfact: mass\ncast: {a: {mass: 2}, b: {mass: 3, ' ': 4}}", "is empty"),
+        ("kind: compare\ntitle: T\nnull: 3\nstatements: [2 < 3]", "null"),
+    ],
+)
+def test_what_no_author_means_is_told_in_words(text: str, says: str) -> None:
+    problems = work_out(text, "content/a.md", 1, None, 2, the_reference()).problems
+    assert [problem for problem in problems if says in problem.message], problems
+
+
+@pytest.mark.parametrize("text", ["kind: fraction\ntitle: T", "kind: number-sentence\ntitle: T"])
+def test_half_an_activity_cannot_be_tuned_and_says_what_it_lacks(text: str) -> None:
+    assert tune(text, 2, (1, 5), None, the_reference()).problems
 
 
 @given(

@@ -1,30 +1,32 @@
 """Kills every command that writes, over and over: what it writes is there whole, or as it was before.
 
-``python tests/bench/try_kills_of_commands.py [KILLS] [COMMAND…]`` (default 100, of all) kills ``build`` (by the program, and by
-MkDocs), ``new``, ``start``, ``plan`` and ``pack`` that many times each, by SIGKILL at random moments of a small project.
-``tune`` and ``solve`` write nothing; ``publish`` has ``try_kills.py``. It ends with 1 if anything was lost or half.
+``python tests/bench/try_kills_of_commands.py [KILLS] [COMMAND…]`` (default 100, of all) kills each that many times, by SIGKILL,
+of a small project: half at random moments of their run, half as they begin to write. ``commands_killed.py`` lists them.
+``try_desk.py`` kills the desk; ``serve`` writes nothing but what it keeps; all other commands write nothing. It ends with 1 if
+anything was lost or half.
 """
 
 from __future__ import annotations
 
+import os
 import random
-import shutil
 import subprocess
 import sys
 import tempfile
 import time
 from collections import Counter
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
+from contextlib import suppress
+from itertools import count
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parent.parent))
 
+from bench.commands_killed import TRIES, Tried, run
 from bench.many_sessions import make_project
-from bench.try_kills import ENVIRONMENT, killed, mark_of
-from storymaths.publish.pack.verify import verify
+from bench.try_kills import ENVIRONMENT, killed
+from storymaths.release.plain_folder import PART
 
-PROGRAM = (sys.executable, "-m", "storymaths")
 SERIES = """\
 ---
 kind: series
@@ -43,78 +45,37 @@ changes:
 One book.
 """
 
+OLD_PLAN = """\
+# A trip on the ferry
 
-@dataclass(frozen=True)
-class Tried:
-    """A command, what is done before each run of it, and what is found after: one of the states that are right."""
+Year 2. 40 minutes.
 
-    command: Sequence[str]
-    before: Callable[[int], object]
-    found: Callable[[], str]
-    right: frozenset[str]
+## Objective
 
+Add and take away within 20.
 
-def tree_of(folder: Path) -> str:
-    """All that is in a folder, as one text; empty where there is none."""
-    files = sorted(path for path in folder.rglob("*") if path.is_file())
-    return "\n".join(f"{path.relative_to(folder)}:{path.read_text('utf-8', 'replace')}" for path in files)
+## Starter
 
+Count the passengers on the landing, and again when three are gone. (10 minutes)
 
-def text_of(file: Path) -> str:
-    """What is in a file; empty where there is none."""
-    return file.read_text("utf-8", "replace") if file.exists() else ""
+## Main
 
+In pairs, with cubes: how many ways can nine passengers sit on two decks? (20 minutes)
 
-def run(command: Sequence[str], project: Path) -> float:
-    """Runs a command to its end; its seconds."""
-    started = time.perf_counter()
-    subprocess.run(command, cwd=project, env=ENVIRONMENT, check=True, stdout=subprocess.DEVNULL)
-    return time.perf_counter() - started
+## Plenary
+
+Which way is the best for the captain, and why? (10 minutes)
+"""
 
 
-def build(project: Path, command: Sequence[str]) -> Tried:
-    """The site in two versions by turns."""
-    page = project / "content/books/book-0/home-1.md"
-    text = page.read_text(encoding="utf-8")
-
-    def before(number: int) -> None:
-        page.write_text(f"{text}\nThis is version {'AB'[number % 2]}.\n", encoding="utf-8")
-
-    right = set()
-    for number in (0, 1):
-        before(number)
-        run(command, project)
-        right.add(mark_of(project / "site"))
-    return Tried(command, before, lambda: mark_of(project / "site"), frozenset(right))
-
-
-def file_made(command: Sequence[str], project: Path, file: Path) -> Tried:
-    """A file that is not there before."""
-    run(command, project)
-    return Tried(command, lambda _: file.unlink(missing_ok=True), lambda: text_of(file), frozenset(("", text_of(file))))
-
-
-def start(project: Path) -> Tried:
-    """A collection, whose one part that differs each time is the name it is known by."""
-    folder = project / "started"
-    command = (*PROGRAM, "start", str(folder), "--name", "N", "--publisher", "P", "--licence", "reserved")
-    run(command, project)
-
-    def found() -> str:
-        return "\n".join(line for line in tree_of(folder).split("\n") if "urn:uuid" not in line)
-
-    return Tried(command, lambda _: shutil.rmtree(folder, ignore_errors=True), found, frozenset(("", found())))
-
-
-def pack(project: Path) -> Tried:
-    """A pack, which must be whole where it is."""
-    file = project / "pack.zip"
-
-    def found() -> str:
-        return verify(file).version if file.exists() else ""
-
-    command = (*PROGRAM, "pack", "a-short-run", "--out", str(file))
-    return Tried(command, lambda _: file.unlink(missing_ok=True), found, frozenset(("", "1.0")))
+def make_one(folder: Path) -> Path:
+    """A small project with a series, and an old plan beside it."""
+    project = folder / "project"
+    make_project(project, 1)
+    (project / "content/series").mkdir()
+    (project / "content/series/a-short-run.md").write_text(SERIES, encoding="utf-8")
+    (folder / "An old plan.md").write_text(OLD_PLAN, encoding="utf-8")
+    return project
 
 
 def try_one(name: str, tried: Tried, project: Path, kills: int) -> bool:
@@ -122,48 +83,68 @@ def try_one(name: str, tried: Tried, project: Path, kills: int) -> bool:
     tried.before(0)
     took = run(tried.command, project)
     chance, seen, wrong, running = random.Random(20270111), Counter[str](), 0, 0
-    for number in range(kills):
+    longest = took * 1.3
+    for number in count():
+        if running == kills or number == 2 * kills:
+            break
         tried.before(number)
-        running += killed(tried.command, project, chance.uniform(0.02, took * 1.3))
-        try:
-            found = tried.found()
-        except Exception as error:  # what cannot be read is not whole
-            found = str(error)
+        if tried.watched and number // 2 % 2:
+            running += killed_as_it_writes(tried.command, project, tried.watched, chance.uniform(0, 0.01))
+        elif killed(tried.command, project, chance.uniform(0.02, longest)):
+            running, longest = running + 1, longest * 1.03
+        else:
+            longest *= 0.8  # the machine has less to do than it had
+        found = what_is_found(tried)
         seen[found] += 1
-        wrong += found not in tried.right
+        wrong += not tried.right(found)
     tried.before(0)
     run(tried.command, project)
-    left = [
-        path.name for path in project.rglob(".*") if "being-made" in path.name or path.name.endswith((".last", ".part"))
-    ]
+    wrong += not tried.right(what_is_found(tried))
+    asides = (path.name for path in project.parent.rglob("*"))
+    left = [each for each in asides if "being-made" in each or each.endswith((".last", ".part", PART))]
     print(
-        f"{name}: {took:.1f} s; {running} of {kills} killed while it ran, {len(seen)} states seen, {wrong} not whole; left: {left}"
+        f"{name}: {took:.1f} s; {running} of {number} killed while it ran, {len(seen)} states seen, {wrong} not whole; left: {left}",
+        flush=True,
     )
     return not wrong
 
 
+def killed_as_it_writes(command: Sequence[str], project: Path, watched: Path, after: float) -> bool:
+    """Kills a command so many seconds after the first change in a folder; whether it was still running."""
+    before = looks_of(watched)
+    child = subprocess.Popen(command, cwd=project, env=ENVIRONMENT, stdout=subprocess.DEVNULL)
+    while child.poll() is None and looks_of(watched) == before:
+        time.sleep(0.0003)
+    time.sleep(after)
+    was_running = child.poll() is None
+    child.kill()
+    child.wait()
+    return was_running
+
+
+def looks_of(folder: Path) -> list[tuple[str, int, int]]:
+    """The names, sizes and times of what is in a folder; nothing where there is none."""
+    seen = []
+    with suppress(OSError):  # gone between two looks
+        seen = sorted((each.name, each.stat().st_size, each.stat().st_mtime_ns) for each in os.scandir(folder))
+    return seen
+
+
+def what_is_found(tried: Tried) -> str:
+    """What there is; what cannot be read is not whole."""
+    try:
+        return tried.found()
+    except Exception as error:
+        return f"cannot be read: {error}"
+
+
 def main() -> int:
     """0 if nothing was lost."""
-    kills = int(sys.argv[1]) if len(sys.argv) > 1 else 100
-    with tempfile.TemporaryDirectory() as made:
-        project = Path(made) / "project"
-        make_project(project, 1)
-        (project / "content/series").mkdir()
-        (project / "content/series/a-short-run.md").write_text(SERIES, encoding="utf-8")
-        new, plan = project / "content/books/a-new-one/index.md", project / "plan.html"
-        tries: Mapping[str, Callable[[], Tried]] = {
-            "new": lambda: file_made((*PROGRAM, "new", "book", "A new one"), project, new),
-            "start": lambda: start(project),
-            "plan": lambda: file_made(
-                (*PROGRAM, "plan", "a-short-run", "--start", "2027-01-11", "--out", str(plan)), project, plan
-            ),
-            "pack": lambda: pack(project),
-            "build": lambda: build(project, (*PROGRAM, "build")),
-            "mkdocs": lambda: build(project, (sys.executable, "-m", "mkdocs", "build", "-q")),
-        }
-        results = [
-            try_one(name, make(), project, kills) for name, make in tries.items() if name in (sys.argv[2:] or tries)
-        ]
+    kills, results = int(sys.argv[1]) if len(sys.argv) > 1 else 100, []
+    for name in sys.argv[2:] or TRIES:
+        with tempfile.TemporaryDirectory() as made:
+            project = make_one(Path(made))
+            results.append(try_one(name, TRIES[name](project), project, kills))
     print("Whole every time." if all(results) else "NOT WHOLE.")
     return 0 if all(results) else 1
 

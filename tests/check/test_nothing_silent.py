@@ -9,6 +9,7 @@ import json
 
 import pytest
 from project import collection, text_of
+from storymaths.activities.on_pages import check_activities, work_out_pages
 from storymaths.check import (
     activity_unread,
     address_forbidden,
@@ -105,3 +106,11 @@ def test_a_link_in_a_summary_is_told_though_it_leads_somewhere_from_its_own_page
 @pytest.mark.parametrize("words", RIGHT)
 def test_what_is_right_is_left_alone(words: str) -> None:
     assert told_at_the_end(words) == []
+
+
+def test_a_fact_that_the_cast_of_an_activity_lacks_is_told_on_a_page_of_no_book() -> None:
+    lacking = "```maths\nkind: compare\ntitle: T\nfact: mass\ncast: {gull: {mass: 2}, crab: {legs: 3}}\nstatements: [gull < crab]\n```"
+    page = read_page(f"content/{PATH}", f"{text_of(PATH)}\n\n{lacking}\n".encode(), collection().reference.limits.files)
+    assert isinstance(page, Document)
+    small = Collection((page,), (), collection().files, collection().reference)
+    assert "activity-fact-missing" in {problem.rule for problem in check_activities(work_out_pages(small))}

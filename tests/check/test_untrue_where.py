@@ -35,6 +35,7 @@ def untrue(path: str, old: str, new: str) -> tuple[str, Problem]:
         ("What is left? 9 − 4 = 6.", "9 − 4 = 6"),
         ("We write 6 + 3 = **8**.", "6 + 3 = 8"),
         ("Then *6* + 3 = 8.", "6 + 3 = 8"),
+        ("Then 6&nbsp;+ 3 = 8.", "6 + 3 = 8"),
         ("Then [6 + 3](story.md) = 8.", "6 + 3 = 8"),
         ("Then <b>6</b> + 3 = 8.", "6 + 3 = 8"),
         ("So 6 + 3 =\n5 + 3.", "6 + 3 = 5 + 3"),

@@ -30,6 +30,8 @@ PAGE = "books/cliff-house-lift/session-2.md"
         ("&#xE000;0&#xE001;", "&#xE000;", "U+E000"),
         ("equ&#x430;l", "&#x430;", "U+0430"),
         ("e&#113;u&#97;&#x43e;", "&#x43e;", "U+043E"),
+        ("9 + 4 \uff1d 14", "\uff1d", "U+FF1D"),
+        ("9 + 4 = \uff11\uff14", "\uff11", "U+FF11"),
         ("cafe&#x301;", "e&#x301;", "two signs"),
         ("six &#27; bricks", "&#27;", "U+001B"),
         ("six &#0; bricks", "&#0;", "U+FFFD"),

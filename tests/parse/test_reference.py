@@ -46,6 +46,7 @@ from storymaths.parse.reference_links import faults_in_bank_holidays
         ),
         ("curricula/england-early-years.yaml", "standing: Statutory", "standng: Statutory", "standng"),
         ("themes.yaml", "themes:", "themes: [", ""),
+        ("words.yaml", "example: There are 4 of us.", "example: 9 ÷ 5 = 3", "says 9 ÷ 5 = 3, which is not true"),
         ("site.yaml", "url: https://creative", "url: creative", "a whole web address"),
         ("site.yaml", "identity: ", "identty: ", "identty"),
         ("site.yaml", "kind: open", "kind: opened", "each-book"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from storymaths.parse.document import parse_document
 from storymaths.parse.yaml_text import BrokenYaml, YamlLocator, load
 
 TEXT = """\
@@ -83,3 +84,21 @@ def test_letters_beyond_ascii_do_not_shift_places() -> None:
 def test_a_bare_equals_sign_is_the_sign() -> None:
     """YAML 1.1 gives a plain = a type of its own (yaml.org/type/value.html), which no library makes anything of."""
     assert load("signs: [=, ≠]\nsame: =") == ({"signs": ["=", "≠"], "same": "="}, [])
+
+
+def test_a_key_is_a_name_as_it_is_written_or_a_whole_number() -> None:
+    assert load("no: 1\n~: 2\n2027-01-11: 3\n1.5: 4\n0x10: 5\n2: 6\n1000000000000000000000000000000: 7\n")[0] == {
+        "no": 1,
+        "~": 2,
+        "2027-01-11": 3,
+        "1.5": 4,
+        "0x10": 5,
+        2: 6,
+        "1000000000000000000000000000000": 7,
+    }
+
+
+@pytest.mark.parametrize("key", ["~", "null", "no", "1.5", "2027-01-11", "7", "-7", "9" * 30])
+def test_a_field_whose_name_is_no_word_is_told_where_it_stands(key: str) -> None:
+    page = parse_document("content/a.md", f"---\nkind: page\ntitle: A\nsummary: B.\n{key}: x\n---\n\nC.\n")
+    assert [(fault.kind, fault.detail, fault.place.line) for fault in page.faults] == [("unknown", key, 5)]

@@ -15,7 +15,7 @@ import pytest
 from project import ROOT
 from storymaths.commands import publish as publish_command
 from storymaths.commands.program import main
-from storymaths.release.change_zip import TO_DELETE, zip_changes, zip_numbered
+from storymaths.release.change_zip import TO_DELETE, record_beside, zip_changes, zip_numbered
 from storymaths.release.on_disk import readable_by_all
 from storymaths.release.plain_folder import RECORD, in_order, publish_to_folder
 from storymaths.release.publishing import Outcome
@@ -205,6 +205,15 @@ def test_zips_unpacked_one_after_the_other_are_the_site(dest: Path, tmp_path: Pa
     assert files_in(space) == files_in(tmp_path / "built")
     assert zip_changes(name, asked(extra("two", True)), tmp_path / "locks").release is None
     assert not zip_numbered(name, 3).exists()
+
+
+def test_a_zip_that_was_made_and_not_noted_is_taken_up_by_the_next_run(dest: Path, tmp_path: Path) -> None:
+    """As after a run that is ended between the two."""
+    name = dest.with_name("lessons.zip")
+    zip_changes(name, asked(pages_of("one", FEW)), tmp_path / "locks")
+    record_beside(name).unlink()
+    assert zip_changes(name, asked(pages_of("one", FEW)), tmp_path / "locks").release == 1
+    assert record_beside(name).is_file()
 
 
 def test_a_name_taken_by_another_file_is_left_alone(dest: Path, tmp_path: Path) -> None:

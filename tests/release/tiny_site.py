@@ -1,6 +1,6 @@
 """A site of a few pages made in a moment, in as many versions as wanted; and whether what is published is one of them.
 
-``python -m release.tiny_site DEST VERSION`` publishes one, to be killed on the way.
+``python -m release.tiny_site DEST VERSION [WAY]`` publishes one, as the command does by ``--as WAY``, to be killed on the way.
 """
 
 from __future__ import annotations
@@ -11,6 +11,8 @@ import sys
 from pathlib import Path
 
 from storymaths.model.reference import PublishedLimits
+from storymaths.release.change_zip import zip_changes
+from storymaths.release.plain_folder import publish_to_folder
 from storymaths.release.publishing import Builder, Outcome, Request, publish
 from storymaths.release.releases import Releases
 from storymaths.render.policy import policy
@@ -68,4 +70,9 @@ def shown(dest: Path, pages: int = PAGES) -> str:
 
 
 if __name__ == "__main__":
-    published(Path(sys.argv[1]), sys.argv[2])
+    place, way = Path(sys.argv[1]), "".join(sys.argv[3:])
+    if way:
+        act = publish_to_folder if way == "folder" else zip_changes
+        act(place, asked(pages_of(sys.argv[2])), place.parent)
+    else:
+        published(place, sys.argv[2])

@@ -15,7 +15,7 @@ from ..model.body import ACTIVITY, Fence
 from ..model.collection import Collection
 from ..model.document import Document, Loc
 from ..model.home import Home
-from ..model.page_fields import PageFields
+from ..model.page_fields import OfBook, PageFields
 from ..model.problem import Place, Problem
 from ..model.prose import PlacedText
 from ..model.session import Session
@@ -143,7 +143,7 @@ def _worked(
     )
     indent = fence.column - 1
     # A book that is not there, or cannot be read, is told by its own rule; that its cast is missing follows from it.
-    told = {FACT_MISSING.name} if record is None and document.book is not None else set()
+    told = {FACT_MISSING.name} if record is None and isinstance(document.fields, OfBook) else set()
     shifted = tuple(
         replace(p, place=replace(p.place, column=p.place.column + indent))
         for p in worked.problems

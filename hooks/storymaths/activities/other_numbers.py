@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property, partial
@@ -15,6 +16,7 @@ from pydantic import ValidationError
 
 from ..expression.number_words import ONES
 from ..model.activity import Context, Solution
+from ..model.effort import GivenUp
 from ..model.reference import Reference
 from .alike import NUMBER, are_alike, numbers_in, relabelled
 from .bending import Version, why_not
@@ -50,7 +52,7 @@ class OtherNumbers:
 
     @cached_property
     def sets(self) -> tuple[Version, ...]:
-        """At most five; none where none fits."""
+        """At most five; none where none fits, and only those found where the search is given up."""
         if not self.solution.answers or self.kind.name in _NOT_OF_NUMBERS:
             return ()
         own = self.context.year
@@ -58,7 +60,10 @@ class OtherNumbers:
             held = pinned(self.kind, self.fields, self.context, own, self.fields.years.get(own.year, {}), self.raw)
         except Unsolvable:
             return ()
-        return tuple(islice(self._found(held), MOST_SETS))
+        sets: list[Version] = []
+        with suppress(GivenUp):
+            sets.extend(islice(self._found(held), MOST_SETS))
+        return tuple(sets)
 
     def _found(self, held: Pinned) -> Iterator[Version]:
         count = len(self.solution.answers)

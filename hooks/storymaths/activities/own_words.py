@@ -24,10 +24,12 @@ def without_stale_words(
     fields: F, context: Context, versions: Iterable[tuple[F, Context, str]]
 ) -> Iterator[tuple[F, Context, str]]:
     """The versions; one with other numbers asks in the kind's words where the author's would be untrue."""
-    stale = bool(fields.ask and _NUMBER.search(fields.ask))
+    if not (fields.ask and _NUMBER.search(fields.ask)):
+        yield from versions
+        return
     for changed, there, why in versions:
         same = changed == fields and there.characters == context.characters
-        yield (changed if same or not stale else changed.model_copy(update={"ask": None})), there, why
+        yield (changed if same else changed.model_copy(update={"ask": None})), there, why
 
 
 def stale_number(words: str, solution: Solution) -> str:

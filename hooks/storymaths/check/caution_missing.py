@@ -9,6 +9,7 @@ from ..model.material import Caution
 from ..model.problem import Place, Problem
 from ..model.reference import Reference
 from ..model.rule import Rule
+from .once_for import once_for
 from .things_in_prose import ThingsInProse
 from .things_used import Doing, Phrases, applies, materials_of, notes_on, pages_of_doing
 
@@ -30,6 +31,7 @@ def check(collection: Collection) -> Iterator[Problem]:
             yield _problem(place, reason, caution)
 
 
+@once_for
 def triggers_of(reference: Reference) -> Phrases:
     """What finds the words that call for a caution."""
     spoken = ((caution.id, word) for caution in reference.cautions.values() for word in caution.trigger_words)

@@ -10,6 +10,7 @@ from ..claims.sentences import leaves_open
 from ..model.material import Material
 from ..model.prose_words import Handling, ThingNamed
 from ..model.reference import Reference
+from .once_for import once_for
 from .things_used import DOING, Doing
 
 _ENDS = re.compile(r"[.!?][\"”’')]*\s|\n\n")
@@ -69,11 +70,16 @@ class _Lexicon:
         self.after = re.compile(rf"^[^.!?]*?\b(?:{'|'.join(handling.harmless_after)})\b")
 
 
+@once_for
+def _lexicon_of(reference: Reference) -> _Lexicon:
+    return _Lexicon(reference.materials, reference.prose.handling)
+
+
 class ThingsInProse:
     """Finds what is handled in the words of pages."""
 
     def __init__(self, reference: Reference) -> None:
-        self._known = _Lexicon(reference.materials, reference.prose.handling)
+        self._known = _lexicon_of(reference)
 
     def handled_on(self, page: Doing) -> Iterator[Handled]:
         """Each small part and food that the page has somebody handle, in order of the words."""

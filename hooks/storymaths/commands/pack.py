@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import argparse
 import os
+import secrets
 import shutil
 import stat
-import tempfile
 from collections.abc import Mapping
 from functools import partial
 from pathlib import Path
@@ -15,6 +15,7 @@ from ..build import Build
 from ..edits.in_place import move_in_place
 from ..model.problem import ProblemsFound
 from ..pipeline import write_site
+from ..publish.new_file import beside
 from ..publish.pack.make import pack_files, series_id
 from ..publish.pack.verify import NotWhole, verify
 from ..publish.pack.zip_file import size_of, write_zip
@@ -96,8 +97,8 @@ def _write(files: Mapping[str, bytes], out: Path, series: str) -> None:
         raise Misused(f"There is not room for it in {out.parent}. Nothing was written.", FAILED)
     part = None
     try:
-        with tempfile.NamedTemporaryFile(dir=out.parent, prefix=f".{out.name}.", suffix=".part", delete=False) as file:
-            part = Path(file.name)
+        part = beside(out, secrets.token_hex(4))
+        with part.open("x+b") as file:
             write_zip(files, file)
             file.flush()
             os.fsync(file.fileno())

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import cache
+from functools import cache, lru_cache
 
 from inflect import engine
 
@@ -35,7 +35,7 @@ def _library() -> engine:
     return library
 
 
-@cache
+@lru_cache(maxsize=4096)  # a server of months meets many words
 def singular(many: str) -> str:
     """``penny`` for ``pennies``, ``line of symmetry`` for ``lines of symmetry``; a word that is no plural as it is."""
     if many.endswith("ss"):
@@ -44,7 +44,7 @@ def singular(many: str) -> str:
     return str(found) if found else many
 
 
-@cache
+@lru_cache(maxsize=4096)  # a server of months meets many words
 def plural(one: str) -> str:
     """``mice`` for ``mouse``."""
     return _library().plural_noun(one) if one[-1:].isalpha() else one

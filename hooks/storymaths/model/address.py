@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Mapping
+from functools import lru_cache
 from posixpath import dirname, normpath
 
 from .fields import RECEPTION
@@ -65,6 +66,7 @@ def year_page(year: int) -> str:
     return "years/reception.md" if year == RECEPTION else f"years/year-{year}.md"
 
 
+@lru_cache(maxsize=4096)
 def objective_page(framework: str, code: str) -> str:
     """The page of an objective. Its year is no part of it beyond what the official code says."""
     return f"objectives/{framework}/{slug(code)}.md"

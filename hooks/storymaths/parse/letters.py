@@ -22,8 +22,11 @@ _UNSEEN = (
 )
 _HIDING = re.compile(f"[{_UNSEEN}]")
 _LIKE_LATIN = "\u0391\u0392\u0395-\u0397\u0399\u039a\u039c\u039d\u039f\u03a1\u03a4\u03a5\u03a7\u03bf\u0400-\u04ff"
-_SUSPECT = re.compile(f"[{_UNSEEN}{_LIKE_LATIN}]")
+_WIDE = "\uff05\uff0b\uff0d\uff0f-\uff19\uff1c-\uff1e"
+"""Digits and signs as wide as two: a sum of them is not read as one."""
+_SUSPECT = re.compile(f"[{_UNSEEN}{_LIKE_LATIN}{_WIDE}]")
 _LOOKS_LIKE = re.compile(f"(?<=[A-Za-z])[{_LIKE_LATIN}]|[{_LIKE_LATIN}](?=[A-Za-z])")
+_WIDE_SIGN = re.compile(f"[{_WIDE}]")
 _NEEDLESS = re.compile("[\u200c-\u200f]")
 """Who needs one of these types it; spelt out in letters it only hides."""
 _SPELT = re.compile(r"&(?:#[xX]([0-9A-Fa-f]{1,8})|#(\d{1,8})|([A-Za-z][A-Za-z0-9]{1,31}))(?:;|(?![\w=]))")
@@ -51,7 +54,7 @@ def _in_shown(text: str, spelt: Mapping[int, str] = MappingProxyType({})) -> Ite
         yield needless, f"the sign {named(spelt[needless])} {_HIDES}"
     if not _SUSPECT.search(text) and unicodedata.is_normalized("NFC", text):
         return
-    for pattern, what in ((_HIDING, _HIDES), (_LOOKS_LIKE, _ALIKE)):
+    for pattern, what in ((_HIDING, _HIDES), (_LOOKS_LIKE, _ALIKE), (_WIDE_SIGN, _TOO_WIDE)):
         match = pattern.search(text)
         if match:
             yield match.start(), f"the sign {named(match.group())} {what}"
@@ -93,6 +96,7 @@ def _sign(match: re.Match[str]) -> str:
 
 _HIDES = "is not seen, or turns the words after it round"
 _ALIKE = "only looks like a letter of this word"
+_TOO_WIDE = "only looks like the sign or figure of sums"
 
 
 def named(sign: str) -> str:

@@ -35,6 +35,7 @@ from ..model.year import Met, YearLimits
 from .drawing import LIST as DRAWINGS
 from .reference_files import ReferenceFiles
 from .reference_links import faults_in_links
+from .reference_sums import faults_in_sums
 
 
 class ReferenceBroken(Exception):
@@ -229,7 +230,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         "bank_holidays.yaml": [("holidays", str(day.date)) for day in bank.holidays],
         "moved.yaml": [("moved", m.was) for m in moved.moved],
     } | {f"curricula/{name}.yaml": [("objectives", o.code) for o in f.objectives] for name, f in frameworks.items()}
-    faults = list(faults_in_links(reference, listed, reader.locators))
+    faults = [*faults_in_links(reference, listed, reader.locators), *faults_in_sums(reference, reader.locators)]
     if faults:
         raise ReferenceBroken(faults)
     return reference

@@ -16,6 +16,8 @@ from .yaml_slips import find_slip
 
 _DEEPEST = 32
 """Levels inside each other. Front matter has five; a thousand, which is where the C loader stops, are a trap."""
+_LONGEST_NUMBER = 9
+"""Digits of a key that is a number: keys that are numbers are years."""
 _WORDS = "tag:yaml.org,2002:str"
 _EQUALS = "tag:yaml.org,2002:value"
 """What YAML 1.1 makes of a bare ``=``, which nothing else knows what to do with: here it is the sign."""
@@ -141,12 +143,18 @@ class _Values:
         for key, value in node.value:
             if key.__class__ is not yaml.ScalarNode:
                 raise BrokenYaml("a key is a list or a mapping", key.start_mark.line + 1, key.start_mark.column + 1)
-            name = self.of(key)
+            name = self._key(key)
             if name in made:
                 self.twice.append(TwiceKey(str(name), key.start_mark.line + 1, key.start_mark.column + 1))
                 continue  # places are those of the first, so what is said of its value is of the first too
             made[name] = self.of(value)
         return made
+
+    def _key(self, node: yaml.Node) -> Any:
+        """A name, or a short whole number: ``no``, ``~`` and days are names as they are written, and found again by that."""
+        name = self.of(node)
+        whole = type(name) is int and str(name) == node.value and len(node.value) <= _LONGEST_NUMBER
+        return name if whole or isinstance(name, str) else node.value
 
     def _scalar(self, node: yaml.Node) -> Any:
         # What makes values trusts a tag somebody wrote, and fails in ways of its own on !!timestamp x.

@@ -6,6 +6,7 @@ that order. Beside them ``lessons.json`` says what the last one brought the spac
 
 from __future__ import annotations
 
+import filecmp
 import hashlib
 import json
 import zipfile
@@ -56,9 +57,7 @@ def zip_changes(dest: Path, request: Request, locks: Path, *, rehearse: bool = F
         packed = 0
         if made:
             zipped = zip_numbered(dest, last.number + 1)
-            if zipped.exists():
-                raise Refused(f"{zipped} is there already, so it is left alone: take it away, or name another zip.")
-            move_in(zipped, lambda part: _write_zip(part, site, in_order(new, changed), gone))
+            move_in(zipped, lambda part: _write_zip(part, site, in_order(new, changed), gone, zipped))
             uploaded = json.dumps(asdict(Uploaded(last.number + 1, sums, site.titles())), ensure_ascii=False)
             move_in(record_beside(dest), lambda part: part.write_text(uploaded, encoding="utf-8", newline="\n"))
             packed = zipped.stat().st_size
@@ -88,12 +87,15 @@ def _read(file: Path) -> Uploaded:
         ) from None
 
 
-def _write_zip(part: Path, site: BuiltSite, wanted: list[str], gone: list[str]) -> None:
+def _write_zip(part: Path, site: BuiltSite, wanted: list[str], gone: list[str], place: Path) -> None:
+    """Writes it beside its ``place``. Raises ``Refused`` where another stands there: the very same is of a run that was ended."""
     with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED) as zipped:
         for address in wanted:
             zipped.writestr(_entry(address), (site.folder / address).read_bytes())
         if gone:
             zipped.writestr(_entry(TO_DELETE), "".join(f"{address}\r\n" for address in gone))
+    if place.exists() and not filecmp.cmp(part, place, shallow=False):
+        raise Refused(f"{place} is there already, so it is left alone: take it away, or name another zip.")
 
 
 def _entry(name: str) -> zipfile.ZipInfo:

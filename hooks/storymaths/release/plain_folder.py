@@ -30,7 +30,8 @@ from .trial import try_out
 from .unchanged import Changes
 
 RECORD = "published-by-storymaths.json"
-_PART = ".storymaths-part"
+PART = ".storymaths-part"
+"""How the name of a file ends that is not in its place yet."""
 _RECORDS = TypeAdapter(dict[str, str])
 
 
@@ -59,7 +60,7 @@ def _put_all(site: BuiltSite, dest: Path, wanted: Iterable[str], gone: Iterable[
     own = {address: site.pages[address].title if address in site.pages else "" for address in site.files}
     dest.mkdir(exist_ok=True)
     _write_record(dest, {**record, **own})
-    for part in dest.rglob(f"*{_PART}"):
+    for part in dest.rglob(f"*{PART}"):
         part.unlink()
     for address in wanted:
         move_in(dest / address, partial(shutil.copyfile, site.folder / address))
@@ -94,7 +95,7 @@ def _look(dest: Path) -> dict[str, str]:
         raise Refused(f"There is no folder {dest.parent} to publish in: make it first.")
     if dest.is_symlink() or (dest.exists() and not dest.is_dir()):
         raise Refused(f"{dest} is not a plain folder. Name another place.")
-    if not dest.is_dir() or {path.name for path in dest.iterdir()} <= {f"{RECORD}{_PART}"}:
+    if not dest.is_dir() or {path.name for path in dest.iterdir()} <= {f"{RECORD}{PART}"}:
         return {}
     try:
         record = _RECORDS.validate_json((dest / RECORD).read_bytes())
@@ -118,7 +119,7 @@ def _write_record(dest: Path, record: dict[str, str]) -> None:
 def move_in(place: Path, write: Callable[[Path], object]) -> None:
     """A file written beside its place and moved there in one step: who looks finds the old one or the new."""
     place.parent.mkdir(parents=True, exist_ok=True)
-    part = place.with_name(f"{place.name}{_PART}")
+    part = place.with_name(f"{place.name}{PART}")
     try:
         write(part)
         move_in_place(part, place)

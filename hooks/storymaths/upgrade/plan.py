@@ -14,6 +14,7 @@ from pathlib import Path
 from ..edits.in_place import move_in_place
 from ..model.address import CONTENT
 from ..model.program_version import FIRST_VERSION, VERSION
+from ..publish.new_file import beside
 from ..reading import Reading, read_and_check
 from .changes import Change, changes_since
 from .rewrite import Rewriting
@@ -129,7 +130,7 @@ def write(plan: Plan) -> None:
 
 
 def _write_aside(file: Path, text: str) -> Path:
-    part = file.with_name(f".{file.name}.{secrets.token_hex(4)}")
+    part = beside(file, secrets.token_hex(4))
     with part.open("xb") as opened:
         opened.write(text.encode())
         opened.flush()

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import atexit
 import re
+import shutil
 import tempfile
 from collections.abc import Iterator
+from copy import copy
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
@@ -12,20 +15,17 @@ from typing import Any
 
 from project import PROJECT, collection, reference
 from storymaths.activities.memory import Memory
-from storymaths.activities.on_pages import check_activities, work_out_pages
-from storymaths.activities.page_bends import check_bends
-from storymaths.activities.told_claims import check_words
+from storymaths.activities.on_pages import PageActivities
 from storymaths.activities.work_out import WorkedOut
-from storymaths.check.rules import check_all
 from storymaths.model.address import screen_page
 from storymaths.model.collection import Collection
-from storymaths.model.document import Document
+from storymaths.model.document import Document, Unread
 from storymaths.model.page_fields import PageFields
 from storymaths.model.problem import Problem
 from storymaths.model.session import Session
 from storymaths.model.site_settings import SiteSettings
 from storymaths.model.stand_ins import with_stand_ins
-from storymaths.parse.collection import read_collection, read_page
+from storymaths.parse.collection import ContentReader, read_page
 from storymaths.parse.drawing import faults_in_picture
 from storymaths.parse.reference import ReferenceBroken, read_reference
 from storymaths.publish.head_metadata import HeadMetadata
@@ -34,6 +34,7 @@ from storymaths.publish.pack.only_series import only_series
 from storymaths.publish.pack.page_links import page_for_usb, targets_of
 from storymaths.publish.page_frame import Drawn, PageFrame
 from storymaths.publish.page_kinds.table import kind_of
+from storymaths.reading import ProjectReader, Reading
 from storymaths.render.screens.pages import draw_screen
 from storymaths.render.sheets.of_page import book_sheets, home_sheets, session_sheets
 from storymaths.render.sheets.pictures import for_paper
@@ -41,7 +42,7 @@ from storymaths.render.sheets.sheet_context import SheetContext
 from storymaths.render.sheets.typesetting import copy_of, set_in_type
 from storymaths.render.site import Site
 
-from .inputs import Input, hosts, page_texts
+from .inputs import SESSION, Input, hosts, page_texts
 from .trees import grow_tree
 
 PASSED, PROBLEMS = "passed", "problems"
@@ -71,32 +72,26 @@ def run_through(given: Input, stage: Stage, in_type: bool = False) -> str:
     if given.of == "site data":
         return _site_data(given, stage, in_type)
     page = read_page(f"content/{given.path}", given.text.encode("utf-8", "replace"), reference().limits.files)
-    near, known = _around(given.path)
-    if not isinstance(page, Document):
-        stage.now = "check"
-        check_all(replace(near, unread=(page,)))
-        return PROBLEMS
-    whole = replace(near, documents=tuple(sorted((*near.documents, page), key=lambda one: one.path)))
-    return _checked_and_drawn(whole, known, page, stage, in_type)
-
-
-def _checked_and_drawn(
-    whole: Collection, known: frozenset[str], page: Document[PageFields], stage: Stage, in_type: bool
-) -> str:
+    around = _around(given.path)
     stage.now = "check"
-    problems, activities = _problems_of(whole, Memory(_MEMORY))
-    for problem in problems:
+    return _checked_and_drawn(around.with_page(page), around.known, page.path, stage, in_type)
+
+
+def _checked_and_drawn(reading: Reading, known: frozenset[str], path: str, stage: Stage, in_type: bool) -> str:
+    whole, activities = reading.collection, reading.activities
+    assert whole is not None
+    for problem in reading.problems:
         if stumbled := _FAILED_INSIDE.search(problem.message):
             raise Stumbled(stumbled[1] or stumbled[2])
         assert problem.place.line >= 1, problem
-    new = [problem for problem in problems if _known_by(problem) not in known]
     stage.now = "draw as served"
     served = _site(with_stand_ins(whole), activities)
-    if page.path in {one.path for one in served.collection.documents}:
-        shown = next(one for one in served.collection.documents if one.path == page.path)
+    shown = next((one for one in served.collection.documents if one.path == path), None)
+    if shown:
         _drawn(served, shown, serving=True)
-    if new:
+    if any(_known_by(problem) not in known for problem in reading.problems):
         return PROBLEMS
+    page = next(one for one in whole.documents if one.path == path)
     site = _site(whole, activities)
     stage.now = "draw as built"
     html = _drawn(site, page, serving=False)
@@ -149,14 +144,13 @@ def _sheets(site: Site, page: Document[Any], stage: Stage, in_type: bool) -> Non
             set_in_type(copy)
 
 
-def _site(whole: Collection, activities: Any) -> Site:
-    site = Site(whole, activities, _MEMORY)
+def _site(whole: Collection, activities: PageActivities) -> Site:
+    site = Site(whole, activities, _EXAMPLES)
     vars(site)["words"] = _usual_site().words  # hangs on no page; making it anew takes longer than all the rest
     return site
 
 
-_MEMORY: Memory[WorkedOut] = Memory()
-"""Of what stands around every input."""
+_EXAMPLES: Memory[WorkedOut] = Memory()
 
 
 @lru_cache(maxsize=1)
@@ -164,42 +158,57 @@ def _usual_site() -> Site:
     return Site(collection())
 
 
-def _problems_of(whole: Collection, memory: Memory[WorkedOut]) -> tuple[set[Problem], Any]:
-    activities = work_out_pages(whole, memory)
-    found = [
-        *check_all(whole),
-        *check_activities(activities, whole.documents),
-        *check_bends(whole, activities),
-        *check_words(whole, activities),
-    ]
-    return set(found), activities
-
-
 def _known_by(problem: Problem) -> str:
     return f"{problem.place.path} {problem.rule} {problem.message}"
 
 
-@lru_cache(maxsize=64)
-def _around(path: str) -> tuple[Collection, frozenset[str]]:
+class _Reader(ProjectReader):
+    """Reads what it is given, and no folder; as under serve, what has not changed since is not checked again."""
+
+    def look(self, whole: Collection) -> Reading:
+        """What is found in a collection."""
+        printed = self._printed(whole)
+        assert isinstance(printed, Collection)
+        return self._check(printed)
+
+
+@dataclass(frozen=True)
+class _Around:
     """The pages a page cannot be without, its own left out, and the problems there are however well it is written."""
+
+    near: Collection
+    reader: _Reader
+    known: frozenset[str]
+
+    def with_page(self, page: Document[PageFields] | Unread) -> Reading:
+        """What is found with one more page among them; the next page is looked at as if this one had never been."""
+        return copy(self.reader).look(_with(self.near, page))
+
+
+def _with(near: Collection, page: Document[PageFields] | Unread) -> Collection:
+    if isinstance(page, Unread):
+        return replace(near, unread=(page,))
+    return replace(near, documents=tuple(sorted((*near.documents, page), key=lambda one: one.path)))
+
+
+@lru_cache(maxsize=64)
+def _around(path: str) -> _Around:
     whole = collection()
     folder = path.rpartition("/")[0]
     book = f"content/{folder}/" if folder.startswith("books/") else None
     wanted = ("index.md", "story.md")
-    near = tuple(
+    pages = tuple(
         page
         for page in whole.documents
         if page.path != f"content/{path}"
         and (page.path.startswith(book) and (page.path.endswith(wanted) or path.endswith(wanted)) if book else True)
     )
-    small = replace(whole, documents=near, unread=())
-    texts = [texts[path] for texts in (page_texts(), hosts()) if path in texts]
+    near, reader = replace(whole, documents=pages, unread=()), _Reader(PROJECT)
+    texts = [texts[path] for texts in (hosts(), page_texts()) if path in texts]
     own = [read_page(f"content/{path}", text.encode(), whole.reference.limits.files) for text in texts]
-    ways = [(*near, page) for page in own if isinstance(page, Document)]
-    found = {
-        problem for pages in (near, *ways) for problem in _problems_of(replace(small, documents=pages), _MEMORY)[0]
-    }
-    return small, frozenset(map(_known_by, found))
+    ways = [near, *(_with(near, page) for page in own)]
+    found = {problem for pages in ways for problem in reader.look(pages).problems}
+    return _Around(near, reader, frozenset(map(_known_by, found)))
 
 
 def _drawing(given: Input, stage: Stage) -> str:
@@ -210,19 +219,28 @@ def _drawing(given: Input, stage: Stage) -> str:
 
 
 def _tree(given: Input, stage: Stage) -> str:
-    with tempfile.TemporaryDirectory() as folder:
-        root = Path(folder)
-        grow_tree(given.text, root)
-        whole = read_collection(root, reference())
-        stage.now = "check"
-        problems, activities = _problems_of(whole, Memory(_MEMORY))
-        stage.now = "draw as served"
-        served = _site(with_stand_ins(whole), activities)
-        for page in _few(served.collection):
-            _drawn(served, page, serving=True)
-        for name in whole.files:
-            assert (root / name).is_file() or problems
-        return PROBLEMS if problems else PASSED
+    root, files, reader = _ground()
+    shutil.rmtree(root / "content", ignore_errors=True)
+    grow_tree(given.text, root)
+    whole = files.read(reference())
+    stage.now = "check"
+    reading = reader.look(whole)
+    stage.now = "draw as served"
+    served = _site(with_stand_ins(whole), reading.activities)
+    for page in _few(served.collection):
+        _drawn(served, page, serving=True)
+    for name in whole.files:
+        assert (root / name).is_file() or reading.problems
+    return PROBLEMS if reading.problems else PASSED
+
+
+@lru_cache(maxsize=1)
+def _ground() -> tuple[Path, ContentReader, _Reader]:
+    """A folder in which one tree after another is grown, and what reads it: what stays as it was is not read again."""
+    root = Path(tempfile.mkdtemp())
+    atexit.register(shutil.rmtree, root, ignore_errors=True)
+    (root / "site_data").symlink_to(PROJECT / "site_data")
+    return root, ContentReader(root), _Reader(root)
 
 
 def _few(whole: Collection) -> Iterator[Document[PageFields]]:
@@ -242,8 +260,8 @@ def _site_data(given: Input, stage: Stage, in_type: bool) -> str:
             data = read_reference(root)
         except ReferenceBroken:
             return PROBLEMS
-    path = "books/cliff-house-lift/session-1.md"
-    near, known = _around(path)
-    page = next(one for one in collection().documents if one.path == f"content/{path}")
-    whole = replace(near, documents=(*near.documents, page), reference=data)
-    return _checked_and_drawn(whole, known, page, stage, in_type)
+    around = _around(SESSION)
+    page = next(one for one in collection().documents if one.path == f"content/{SESSION}")
+    stage.now = "check"
+    reading = _Reader(PROJECT).look(replace(_with(around.near, page), reference=data))
+    return _checked_and_drawn(reading, around.known, page.path, stage, in_type)

@@ -19,7 +19,6 @@ def grow_tree(deeds: str, root: Path) -> None:
     shutil.copytree(PROJECT / "content" / BOOK, root / "content" / BOOK)
     (root / "content" / "series").mkdir()
     shutil.copy(PROJECT / "content" / "about-the-quay.md", root / "content")
-    (root / "site_data").symlink_to(PROJECT / "site_data")
     for line in deeds.split("\n"):
         deed, name, old = ast.literal_eval(line)
         new, there = root / "content" / name, root / "content" / old

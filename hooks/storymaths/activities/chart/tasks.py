@@ -95,19 +95,15 @@ class ChartFields(ActivityFields):
         total = None if self.total is None else sum(amounts.values(), Fraction(0))
         if self.data is None:
             return self.model_copy(update={"total": total})
-        data = {
-            label: tuple(
-                _changed(one, amounts[name_in(label, column)]) for one, column in zip(old, self.columns, strict=True)
+        data: dict[str, Amount | tuple[Amount, ...]] = {}
+        for label, old in self.data.items():
+            names = [name_in(label, column) for column in self.columns] or [label]
+            each = old if isinstance(old, tuple) else (old,)
+            new = tuple(
+                amounts[name] if isinstance(one, Fraction) else one for one, name in zip(each, names, strict=True)
             )
-            if isinstance(old, tuple)
-            else _changed(old, amounts[label])
-            for label, old in self.data.items()
-        }
+            data[label] = new if isinstance(old, tuple) else new[0]
         return self.model_copy(update={"total": total, "data": data})
-
-
-def _changed(old: Amount, new: Fraction) -> Amount:
-    return new if isinstance(old, Fraction) else old
 
 
 def name_in(label: str, column: str) -> str:

@@ -200,6 +200,8 @@ def _with_amount(character: CastMember, fact: str, amount: Amount) -> CastMember
 def _other_scales(task: ReadScale, context: Context) -> Iterator[Version]:
     """The arrows on another scale, as far along it as they were, each at a mark of its own."""
     start, end = task.ends
+    if end <= start:  # as an author may pin it, which is told when it is worked out as it stands
+        return
     levels = sorted(set(task.pointers))
     unit = _unit_for(context.year)(task.unit) if task.unit else None
     for new_end, parts, numbered in context.year.practice.measure.scales:
