@@ -64,6 +64,7 @@ def page_texts() -> Mapping[str, str]:
             "date": "2027-01-11",
             "book": "ferry-fare",
             "number": 9,
+            "year": 2,
             "needs": "[]",
         }
         path = Template(starter.path).substitute(told)
