@@ -72,4 +72,5 @@ def test_bad_input_is_refused_in_plain_words() -> None:
     data = {"lines": ["a + b = 7"], "unknowns": ["a", "b"], "gaps": "0-10", "wanted": ["a"], "hidden": False}
     for bad in spoilt(data, list(data)):
         never_breaks(KIND, bad, 6)
+    refused(KIND, {**data, "lines": ["a + b = 7", "? + ? = ?"]}, 6, rule="activity-broken")
     refused(KIND, {**data, "lines": ["a + b + c = 7"], "unknowns": ["a", "b", "c"], "gaps": "0-100"}, 6)

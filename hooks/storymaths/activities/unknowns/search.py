@@ -53,7 +53,11 @@ def _read(text: str, at: int, unknowns: Sequence[str]) -> Line:
         message = f'"{text[:60]}" cannot be read as a number sentence: {why}.'
         fix = f"write it like 3 × {unknowns[0]} = 96; other words than the unknowns cannot stand in it."
         raise Unsolvable(("lines", at), message, fix, "activity-broken") from None
-    return Line(text.strip().replace("-", "−"), sentence, tuple(name.findall(times)))
+    names = tuple(name.findall(times))
+    if len(names) != len(sentence.gaps):
+        message = f'"{text[:60]}" has a gap in it, and every unknown here has a name.'
+        raise Unsolvable(("lines", at), message, f"write one of {', '.join(unknowns)} in its place.", "activity-broken")
+    return Line(text.strip().replace("-", "−"), sentence, names)
 
 
 def find_all(task: UnknownsTask, lines: Sequence[Line]) -> Iterator[Numbers]:
