@@ -121,6 +121,7 @@ AUTHORS = {
 }
 OUTSIDERS = {
     "publish/guide/fields.py": "the finished pages that the program carries",
+    "publish/guide/names.py": "a list of site_data/ as YAML writes it: names of years in quotes",
     "publish/stands_on.py": "licences that packages carry",
     "commands/plan.py": "what is typed after a command",
     "commands/terminal.py": "messages, for signs that would act on a terminal",

@@ -122,3 +122,6 @@ def _told(found: dict[str, list[str]]) -> dict[str, list[str]]:
 def _show(page: Page, width: int, light: Any) -> None:
     page.set_viewport_size({"width": width, "height": 800})
     page.emulate_media(color_scheme=light)
+    page.evaluate(
+        "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
+    )  # it is laid out anew

@@ -36,7 +36,7 @@ _ECHOES: tuple[tuple[str, Reach, tuple[str, ...]], ...] = (
     ("book-unknown", _book, ("session-number-gap",)),
     ("session-number-gap", _book, _COME_BEFORE),
     ("caution-unknown", _page, ("caution-missing", "small-parts-unnoted", "allergen-unnoted")),
-    ("page-outside-book", _page, ("stop-outside-reading",)),
+    ("page-outside-book", _page, ("stop-outside-reading", "lesson-contradicted")),
     ("stop-outside-reading", _page, ("lesson-contradicted",)),
     ("story-pages-differ", _line, ("lesson-contradicted",)),
 )

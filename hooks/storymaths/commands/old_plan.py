@@ -47,7 +47,7 @@ class Draft:
 
 def draft_of(sections: list[PlanSection], reference: Reference, starter: str, about: dict[str, str | int]) -> Draft:
     """The draft. ``starter`` is the page a new session begins with, ``about`` its book, number and needs, and a title in case."""
-    told = {**about, "needs": "[]"}
+    told = {**about, "needs": "[]", "year": 2}
     draft = Draft(yaml.safe_load(Template(starter).substitute(told).split("---\n")[1]))
     title = facts.title_in(sections, reference)
     draft.take("title", as_text(title)[:120] if title else None)

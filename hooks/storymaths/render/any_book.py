@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Sequence
-from functools import cache
+from functools import lru_cache
 
 from ..expression.noun import singular
 from ..model.any_book import AnyBook, FoundSum
@@ -42,7 +42,7 @@ def worked_examples(found: FoundSum) -> tuple[tuple[str, ...], ...]:
     return tuple(_work_out(found.sum, numbers, tuple(_nouns(found))) for numbers in found.such_as)
 
 
-@cache
+@lru_cache(maxsize=256)
 def _work_out(sum_name: str, numbers: tuple[int, ...], nouns: tuple[tuple[str, str], ...]) -> tuple[str, ...]:
     return tuple(json.loads(run(_SUMS, "workOut", sum_name, numbers, nouns)))
 
