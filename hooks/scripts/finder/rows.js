@@ -24,7 +24,7 @@
  * @typedef {{
  *   row: number, verb: string, card: Card, of: string, planned: boolean, year: number, book: number, title: string, minutes: number, concepts: number[],
  *   address: string, step: number, cover: string,
- * }} Idea `book` is the row of its book; `year` is -1 for none
+ * }} Idea `book` is the row of its book, its own where it has none; `year` is -1 for none
  * @typedef {{
  *   columns: Columns, values: Value[], number: Map<string, number>, ideas: Idea[], line: number[][],
  *   first: Uint32Array, has: Uint32Array, spanOf: (minutes: number) => number,
@@ -109,10 +109,10 @@ export const read = (columns) => {
   const ideas = [];
   const first = [0], has = /** @type {number[]} */ ([]), seen = /** @type {number[]} */ ([]);
   let row = 0;
-  bookIds.forEach((id, book) => {
-    const folder = books.folder[book] ?? `books/${id}`, bookRow = row;
+  rows.book.forEach((_, book) => {
+    const id = bookIds[book], folder = books.folder[book] ?? `books/${id}`, bookRow = row;
     let session = 0;
-    add("book", id, titles[bookRow]);
+    if (id !== undefined) add("book", id, titles[bookRow]);
     for (const last = row + rows.book[book]; row < last; row += 1) {
       const own = columns.kinds.find(([letter]) => letter === rows.kind[row]) ?? columns.kinds[0];
       const [, kind, , verb, card, of, planned] = own;
@@ -132,13 +132,13 @@ export const read = (columns) => {
         give(numberOf("print", Number(things) & 1 ? "nothing" : "something"));
         give(numberOf("things", Number(things) & 2 ? "kitchen" : "school"));
       }
-      for (const theme of [...themes[bookRow], ...themes[row]]) give(numberOf("theme", columns.themes[theme][0]));
-      give(numberOf("book", id));
+      for (const theme of [...(id === undefined ? [] : themes[bookRow]), ...themes[row]]) give(numberOf("theme", columns.themes[theme][0]));
+      if (id !== undefined) give(numberOf("book", id));
       first.push(has.length);
       const file = files[row];
       if (card === "step-card") session += 1;
       ideas.push({
-        row, verb, card, of, planned: planned === 1, year, book: bookRow, title: titles[row],
+        row, verb, card, of, planned: planned === 1, year, book: id === undefined ? row : bookRow, title: titles[row],
         minutes: Number(minutes[row]), concepts: concepts[row],
         address: file.startsWith("/") ? `${file.slice(1)}.html` : `${folder}/${file}.html`,
         step: card === "step-card" ? session : 0,

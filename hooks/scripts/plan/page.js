@@ -76,7 +76,8 @@ const start = (place) => {
     const item = element("li", "plan-idea"), heading = element("h3"), facts = element("p", "facts");
     item.dataset.name = name;
     heading.append(link(at(`${name}.html`), title));
-    facts.append(element("span", "", data.books[book]), element("span", `year year-${year}`, yearName(year)));
+    if (book) facts.append(element("span", "", data.books[book]));
+    facts.append(element("span", `year year-${year}`, yearName(year)));
     facts.append(element("span", "", `${minutes} minutes`));
     const faces = element("p", "plan-faces");
     if (groupSize) faces.append(link(at(`${name}-screen.html`), "Class screen"));

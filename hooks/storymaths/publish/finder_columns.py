@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import zip_longest
 from posixpath import dirname
 from typing import Any
 
@@ -30,7 +31,7 @@ def finder_columns(site: Site) -> Columns:
     order of ``ideas``: one letter or digit each for ``kind``, ``year`` (a dash for none) and ``things`` (1 nothing to
     print, 2 only kitchen things, added; a dash for what is nothing to do), two hexadecimal digits for ``also`` (a bit
     for each year it bends to), and text between newlines or commas for the rest. ``book`` counts the ideas of each
-    book, the book among them. A page lists only the themes its book does not have.
+    book, the book among them, and last those of no book. A page lists only the themes its book does not have.
     """
     reference, found = site.collection.reference, list(ideas(site.collection))
     books = site.collection.books
@@ -65,7 +66,7 @@ def addresses(columns: Mapping[str, Any]) -> list[str]:
     """Where each row of the columns leads, from the site's root: what the finder works out too."""
     books, rows = columns["books"], columns["rows"]
     files, found = rows["file"].split("\n"), list[str]()
-    for n, (book, count) in enumerate(zip(books["id"].split("\n") if books["id"] else [], rows["book"], strict=True)):
+    for n, (book, count) in enumerate(zip_longest(books["id"].split("\n") if books["id"] else [], rows["book"])):
         folder = books["folder"].get(n, books["folder"].get(str(n), f"books/{book}"))
         for file in files[len(found) : len(found) + count]:
             found.append(f"{file[1:]}.html" if file.startswith("/") else f"{folder}/{file}.html")
@@ -117,7 +118,7 @@ def _rows(found: Sequence[Idea], collection: Collection) -> Columns:
     return {
         "book": list(counts.values()),
         "kind": "".join(idea.letter for idea in found),
-        "file": "\n".join(_file(idea, folders[idea.book]) for idea in found),
+        "file": "\n".join(_file(idea, folders.get(idea.book, "")) for idea in found),
         "title": "\n".join(curl(" ".join(idea.fields.title.split())) for idea in found),
         "year": "".join("-" if idea.fields.best_year is None else str(idea.fields.best_year) for idea in found),
         "also": "".join(f"{sum(1 << year for year in idea.fields.other_years):02x}" for idea in found),
@@ -127,7 +128,7 @@ def _rows(found: Sequence[Idea], collection: Collection) -> Columns:
             " ".join(
                 str(number[name])
                 for name in idea.themes
-                if idea.page is collection.books[idea.book] or name not in themes[idea.book]
+                if idea.page is collection.books.get(idea.book) or name not in themes.get(idea.book, ())
             )
             for idea in found
         ),

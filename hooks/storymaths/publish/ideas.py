@@ -1,8 +1,8 @@
-"""What the finder finds: each book, and the pages of it that are listed, in one order that every data file keeps."""
+"""What the finder finds: each book with its listed pages, then pages of no book, in one order that every data file keeps."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from ..model.address import html_of
@@ -29,7 +29,7 @@ class Idea:
 
     page: Document[PageFields]
     book: str
-    """The id of the book it is, or belongs to."""
+    """The id of the book it is, or belongs to; empty where it belongs to none."""
     letter: str
     """Of its kind."""
     themes: Sequence[str]
@@ -59,11 +59,13 @@ def kinds_found() -> list[tuple[Row, InFinder[PageFields]]]:
 
 
 def ideas(collection: Collection) -> Iterator[Idea]:
-    """Every idea: book by book, first the book itself, then its pages kind by kind in the order of the table."""
+    """Every idea: book by book, first the book itself, then its pages kind by kind as in the table; last those of no book."""
     listed = sorted(_listed(), key=lambda pair: pair[0].schema is not Book)
     for book in collection.books:
         for kind, part in listed:
-            yield from _of_kind(kind, part, book, collection)
+            yield from _of_kind(kind, part, book, collection.pages_of(book, kind.schema))
+    for kind, part in listed:
+        yield from _of_kind(kind, part, "", [page for page in collection.of_kind(kind.schema) if page.book is None])
 
 
 def _listed() -> Iterator[tuple[Row, InFinder[PageFields]]]:
@@ -72,8 +74,8 @@ def _listed() -> Iterator[tuple[Row, InFinder[PageFields]]]:
             yield kind, kind.finder
 
 
-def _of_kind(kind: PageKind[F], part: InFinder[F], book: str, collection: Collection) -> Iterator[Idea]:
-    for page in collection.pages_of(book, kind.schema):
+def _of_kind(kind: PageKind[F], part: InFinder[F], book: str, pages: Iterable[Document[F]]) -> Iterator[Idea]:
+    for page in pages:
         fields = page.fields
         planned = None
         if not isinstance(kind.plan, NotListed):
