@@ -92,6 +92,19 @@ def test_a_balance_accepts_either_way_round_as_one_answer() -> None:
     assert board.count == 4
 
 
+@pytest.mark.parametrize(("year", "between"), [(0, ("5 and 2 is ", "")), (1, ("", " = 5 + 2"))])
+def test_a_whole_that_is_asked_for_is_not_shown_and_no_sign_before_its_year(
+    year: int, between: tuple[str, str]
+) -> None:
+    done = work_out("kind: bonds\ntitle: Both\nknown: [5, 2]", "here", 1, None, year, reference()).done
+    assert done is not None
+    (board,) = boards_of(done)
+    assert board.between == between
+    assert [place.id for place in board.places] == ["whole"]
+    assert list(board.answers) == [card_id(7)]
+    assert len(board.pieces) > 3
+
+
 def test_missing_digits_have_a_place_each() -> None:
     asked = "kind: number-sentence\ntitle: A trial\nsentences: 7?8 − 16? = 546"
     (board,) = boards_of(worked_from(asked, 4))

@@ -40,6 +40,7 @@ def _searched(home: Home) -> list[str]:
 def _record(site: Site, page: Document[Home]) -> Record:
     home, materials = page.fields, site.collection.reference.materials
     return {
+        "number": home.number,
         **lessons.record(site, page, home.other_years),
         "things": [
             {"id": thing.item, "name": materials[thing.item].name, "count": thing.count} for thing in home.things

@@ -48,6 +48,7 @@ def _record(site: Site, page: Document[Session]) -> Record:
     session, materials = page.fields, site.collection.reference.materials
     bends = {year: _codes(session.bends[year].objectives) for year in sorted(session.bends)}
     return {
+        "number": session.number,
         **lessons.record(site, page, session.other_years),
         "objectives": _codes(session.objectives),
         "parts": _parts(site, page),
