@@ -21,6 +21,8 @@ class ActivityInput:
     year: int
     bends_key: str
     folder: str
+    signs: tuple[str, ...]
+    """At choice in its year, and chosen by its page."""
     judged: bool
     book_key: str
     reference_key: str

@@ -139,6 +139,7 @@ def _worked(
         collection.reference,
         folder=folder,
         bends=bends_of(document.fields),
+        signs=collection.reference.signs_chosen(document.fields) if isinstance(document.fields, Session) else (),
         memory=memory,
     )
     indent = fence.column - 1

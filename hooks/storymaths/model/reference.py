@@ -26,6 +26,7 @@ from .practised_by import PractisedBy
 from .problem import Place
 from .proposing import Proposing
 from .prose_words import ProseWords
+from .session import Session
 from .site_settings import SiteSettings
 from .task_years import TaskYears
 from .year import Met, YearLimits
@@ -154,6 +155,11 @@ class Reference:
     def symbols_by(self, year: int) -> frozenset[str]:
         """Every symbol met by the end of ``year``."""
         return self._met_by(year).signs
+
+    def signs_chosen(self, session: Session) -> tuple[str, ...]:
+        """Signs that a session's year need not meet, and that it brings in or uses again."""
+        at_choice = self.years[session.year].at_choice.signs if session.year in self.years else ()
+        return tuple(sign for sign in at_choice if sign in (*session.symbols.new, *session.symbols.again))
 
     def units_by(self, year: int) -> frozenset[str]:
         """Every unit met by the end of ``year``."""
