@@ -112,6 +112,12 @@ def test_the_examples_keep_every_rule(tmp_path: Path) -> None:
         assert old in first
         first = first.replace(old, new)
     (book / "session-1.md").write_text(first, encoding="utf-8")
+    before = root / "content" / "books" / "ten-pegs"  # the book that the example comes after
+    shutil.copytree(book, before, ignore=shutil.ignore_patterns("*.md"))
+    ten_pegs = (
+        example_page("book").replace("after: [ten-pegs]\n", "").replace("title: Mittens on the Line", "title: Ten Pegs")
+    )
+    (before / "index.md").write_text(ten_pegs, encoding="utf-8")
     for kind, name in (("book", "index"), ("session", "session-2"), ("home", "home-1")):
         (book / f"{name}.md").write_text(example_page(kind), encoding="utf-8")
     (root / "content" / "a-winter-of-bonds.md").write_text(example_page("series"), encoding="utf-8")

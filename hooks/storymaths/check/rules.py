@@ -18,6 +18,7 @@ from . import (
     bend_without_objective,
     book_fact_untrue,
     book_unknown,
+    books_out_of_order,
     cast_fact_unlike,
     cast_twice,
     caution_missing,
@@ -183,6 +184,7 @@ TABLE: tuple[RuleModule, ...] = (
     cast_fact_unlike,
     dates_out_of_order,
     series_book_twice,
+    books_out_of_order,
     version_untold,
 )
 
@@ -203,6 +205,9 @@ OF_ALL_PAGES: tuple[RuleModule, ...] = (
     field_duplicate,
     text_cut,
     book_unknown,
+    books_out_of_order,
+    word_not_taught,
+    symbol_not_introduced,
     objective_without_concept,
     picture_missing,
     drawing_unusable,
