@@ -5,16 +5,19 @@
 
 from __future__ import annotations
 
-from project import problems_with, text_of
+from project import problems_with, reference, text_of
+from storymaths.activities.work_out import work_out
 
 PAGE = "books/ferry-fare/session-2.md"
-SIGNS = "\n```maths\nkind: compare\ntitle: Which is more?\nstatements: [7 ? 9, 12 ? 11]\nsigns: ['<', '>']\n```\n\nWrite 7 < 9.\n"
+ROW = "kind: compare\ntitle: Which is more?\nstatements: [7 ? 9, 12 ? 11]\nsigns: ['<', '>']\n"
 
 
 def told(symbols: str) -> set[str]:
     """Rules broken where a session of Year 1 has these signs, and compares with < and >."""
     head, front, body = text_of(PAGE).split("---\n", 2)
-    return {problem.rule for problem in problems_with({PAGE: f"{head}---\n{front}{symbols}---\n{body}{SIGNS}"})}
+    return {
+        problem.rule for problem in problems_with({PAGE: f"{head}---\n{front}{symbols}---\n{body}\nWrite 7 < 9.\n"})
+    }
 
 
 def test_a_session_that_brings_them_in_may_use_them() -> None:
@@ -24,3 +27,11 @@ def test_a_session_that_brings_them_in_may_use_them() -> None:
 
 def test_without_that_they_come_too_early() -> None:
     assert "symbol-beyond-year" in told("")
+
+
+def test_an_activity_of_such_a_session_may_use_them() -> None:
+    def broken(signs: tuple[str, ...]) -> list[str]:
+        return [one.rule for one in work_out(ROW, "page.md", 1, None, 1, reference(), signs=signs).problems]
+
+    assert broken(("<", ">")) == []
+    assert broken(()) == ["activity-beyond-year"]

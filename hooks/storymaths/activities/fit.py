@@ -53,8 +53,10 @@ def years_that_fit(demands: Demands, reference: Reference) -> list[int]:
 def _too_large(demands: Demands, limits: YearLimits) -> Iterator[str]:
     year = year_name(limits.year)
     largest = max((abs(number) for number in demands.numbers), default=Fraction(0))
-    if largest > limits.largest_number:
-        yield f"it has {_said(largest, limits)}, and {year} meets numbers to {limits.largest_number:,}"
+    most = limits.furthest_counted if demands.counting else limits.largest_number
+    if largest > most:
+        meets = "counts" if demands.counting else "meets numbers"
+        yield f"it has {_said(largest, limits)}, and {year} {meets} to {most:,}"
     reckoned = max((abs(number) for number in demands.calculated), default=Fraction(0))
     if reckoned > limits.largest_calculated:
         yield (

@@ -84,6 +84,7 @@ def _no_larger_than(largest: Any, limits: YearLimits, loc: Loc) -> YearLimits:
     return limits.model_copy(
         update={
             "largest_number": min(largest, limits.largest_number),
+            "counted_to": None,
             "largest_calculated": min(largest, limits.largest_calculated),
         }
     )

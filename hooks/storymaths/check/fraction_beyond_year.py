@@ -9,7 +9,7 @@ from ..model.fields import year_name
 from ..model.problem import Problem
 from ..model.prose import Numeral
 from ..model.rule import Rule
-from .pupil_numbers import numbers_beyond
+from .pupil_numbers import PupilPage, numbers_beyond
 
 RULE = Rule(
     name="fraction-beyond-year",
@@ -25,7 +25,7 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each fraction whose denominator comes later."""
     known = {year: collection.reference.denominators_by(year) for year in collection.reference.years}
 
-    def beyond(numeral: Numeral, year: int) -> bool:
+    def beyond(_: PupilPage, numeral: Numeral, year: int) -> bool:
         return numeral.below != 0 and numeral.below not in known[year]
 
     for found in numbers_beyond(collection, beyond):

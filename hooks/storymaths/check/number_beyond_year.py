@@ -24,6 +24,8 @@ RULE = Rule(
     wrong="year: 2 … Make 250 with the cards.",
     right="year: 2 … Make 25 with the cards.",
 )
+COUNTING = "counting"
+"""The concept of pages on which children count on and back: further than they read and compare."""
 _MINUS_ATTACHED = re.compile(r"−[0-9½⅓¼¾]")
 _WHOLE = re.compile(r"\d{1,3}(?:,\d{3})+|\d+")
 
@@ -32,9 +34,10 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for each number out of reach, pages, minutes, years and quantities of things apart."""
     years = collection.reference.years
 
-    def beyond(numeral: Numeral, year: int) -> bool:
+    def beyond(page: PupilPage, numeral: Numeral, year: int) -> bool:
         limits = years[year]
-        return numeral.whole > limits.largest_number or numeral.places > limits.decimal_places
+        most = limits.furthest_counted if COUNTING in page.fields.concepts else limits.largest_number
+        return numeral.whole > most or numeral.places > limits.decimal_places
 
     for found in numbers_beyond(collection, beyond):
         yield _problem(found.page, found.numeral, years[found.year], found.numeral.text)

@@ -28,6 +28,7 @@ _NOT_A_PUPILS_BEFORE = re.compile(
 _NOT_A_PUPILS_AFTER = re.compile(
     r"(?:[ -]?(?:minutes?|mins?|seconds?|hours?|weeks?|days?|months?|years?|year-olds?|pages?|sessions?|children|"
     r"pupils?|adults?|copies|sheets?|pairs?|sets?|a\.m\.|p\.m\.)\b"
+    r"|, about \d+ minutes"  # to get ready, "for thirty, about 10 minutes"
     r"|[ ]?(?:to|or|and|–|-)[ ]?\d+[ -]?(?:minutes?|seconds?|hours?|weeks?|days?|years?|pages?)\b|:\d\d|[A-Z]+-?\d)"
 )
 _THINGS = re.compile(r"[ ](?:of the |of these )?((?:[A-Za-z-]+[ ]?){1,4})")
@@ -60,18 +61,18 @@ def youngest(page: PupilPage) -> int:
     return int(min((page.fields.year, *bends)))
 
 
-def numbers_beyond(collection: Collection, beyond: Callable[[Numeral, int], bool]) -> Iterator[Found]:
-    """Pupils' numbers for which ``beyond(numeral, year)`` holds."""
+def numbers_beyond(collection: Collection, beyond: Callable[[PupilPage, Numeral, int], bool]) -> Iterator[Found]:
+    """Pupils' numbers for which ``beyond(page, numeral, year)`` holds."""
     for page in pupil_pages(collection):
         least = youngest(page)
         largest = collection.reference.years[least].largest_number
         figures = page.prose.numerals if _may_hold_larger(page.prose.text, largest) else ()
         for numeral in (*figures, *numbers_in_words(page.prose, largest), *fractions_in_words(page.prose)):
             # What suits the youngest year concerned suits them all; only the others are looked at closely.
-            if not beyond(numeral, least):
+            if not beyond(page, numeral, least):
                 continue
             year = year_at(page, numeral.start)
-            if beyond(numeral, year) and not _is_not_a_pupils(page.prose.text, numeral, collection.reference):
+            if beyond(page, numeral, year) and not _is_not_a_pupils(page.prose.text, numeral, collection.reference):
                 yield Found(page, numeral, year)
 
 

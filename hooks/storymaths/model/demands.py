@@ -50,6 +50,8 @@ class Demands:
     """Names of shapes."""
     charts: frozenset[str] = frozenset()
     """Sorts of chart, as in ``years.yaml``."""
+    counting: bool = False
+    """Whether the numbers are those of a count, on or back, with which nothing is worked out."""
     places: int = 0
     """Decimal places that numbers are written with, at most."""
 
@@ -88,6 +90,7 @@ class Demands:
             min(clocks, default=None),
             self.shapes | other.shapes,
             self.charts | other.charts,
+            self.counting or other.counting,
             max(self.places, other.places),
         )
 

@@ -38,6 +38,8 @@ class YearLimits(Strict):
     source: Text
     largest_number: Count
     """The largest number counted, read or compared."""
+    counted_to: Count | None = None
+    """How far children count on aloud and back, where that is further than the numbers they read and compare."""
     largest_calculated: Count
     """The largest number in an addition or subtraction."""
     below_zero: bool
@@ -93,6 +95,11 @@ class YearLimits(Strict):
         return chart in self._met.charts
 
     @property
+    def furthest_counted(self) -> int:
+        """The last number that is counted to."""
+        return max(self.largest_number, self.counted_to or 0)
+
+    @property
     def met(self) -> Met:
         """All that is met by the end of the year, earlier years' included."""
         return self._met
@@ -112,6 +119,7 @@ class YearLimits(Strict):
         year = self.model_copy(
             update={
                 "largest_number": min(most, self.largest_number),
+                "counted_to": self.counted_to if largest is None else None,
                 "largest_calculated": min(most, self.largest_calculated),
                 "clock_minutes": finest,
             }

@@ -175,15 +175,19 @@ def _demands(task: RowTask, rule: Rule, found: Sequence[Found], year: YearLimits
         signs=frozenset(signs | ({"."} if decimals else set())),
         words=say.find_words(task, [(one.value, one.rule) for one in found], workings),
         tables=tables_of(products, year),
+        counting=_is_count(rule, year),
     )
+
+
+def _is_count(rule: Rule, year: YearLimits) -> bool:
+    """Whether the row goes on in steps that children of the year count in."""
+    return not isinstance(rule, Times) and not rule.grows and abs(rule.step) in year.practice.sequence.counts_in
 
 
 def _reckoned(task: RowTask, rule: Rule, found: Sequence[Found], year: YearLimits) -> Iterator[Operation]:
     """Steps told in words that the year does not count in, so that it must add or take away though no sign is written."""
     practice = year.practice.sequence
-    if practice.tells_steps == "in signs" or isinstance(rule, Times):
-        return
-    if not rule.grows and abs(rule.step) in practice.counts_in:
+    if practice.tells_steps == "in signs" or isinstance(rule, Times) or _is_count(rule, year):
         return
     last = [one.value.place for one in found if not isinstance(one.value, FilledRow)]
     for place in dict.fromkeys((*range(2, len(task.terms) + 1), *(place for place in last if place > 1))):
