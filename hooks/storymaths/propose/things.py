@@ -37,7 +37,9 @@ def things_of(draft: Draft) -> list[tuple[Needed, str]]:
         there = seen.setdefault(one.item, one)
         there.per += one.per
         there.counts += one.counts
-    if any(one.worked.done for one in draft.activities) and "plain-paper" not in seen:
+    limits = draft.reference.years.get(draft.fields.year)
+    on_paper = limits is not None and limits.writes and "plain-paper" not in seen
+    if on_paper and any(one.worked.done for one in draft.activities):
         seen.setdefault("recording-sheet", Seen("recording-sheet", "Its activities have a sheet to write on."))
     for item in list(seen):
         for other in draft.reference.proposals.usual(item).takes:

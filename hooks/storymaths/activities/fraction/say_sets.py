@@ -27,12 +27,14 @@ def say_count(one: SharedCount, fraction: Fraction, name: str) -> str:
     return capital(f"{has} {one.count:,}: {spoken(fraction)} of {one.count:,} is {one.part}")
 
 
-def note_on_counts(parts: int, away: Sequence[int]) -> str:
+def note_on_counts(parts: int, away: Sequence[int], year: YearLimits) -> str:
     """When a count can be shared, and the first that cannot."""
     note = f"It comes out when the number makes {parts} equal groups with none left over."
     if not away:
         return note
     each, over = divmod(away[0], parts)
+    if not year.knows("÷"):
+        return f"{note} {away[0]:,} cannot: {parts} equal groups of {each:,} leave {over} over."
     return f"{note} {away[0]:,} cannot: {away[0]:,} ÷ {parts} = {each:,} remainder {over}."
 
 

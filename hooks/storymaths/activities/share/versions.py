@@ -41,7 +41,7 @@ def _with_other_numbers(task: ShareTask, context: Context, there: Context) -> It
         case WaysTask():
             yield from _with_new_total(task, there)
         case EachTask() | GroupsTask() | TotalTask() | PartsTask():
-            yield from _with_new_groups(task, there, found[0])
+            yield from _with_new_groups(task, there, found[0], there.year.year == context.year.year)
 
 
 def _with_new_cast(task: ShareTask, fact: str, there: Context, wanted: int) -> Iterator[Version]:
@@ -60,11 +60,16 @@ def _with_new_cast(task: ShareTask, fact: str, there: Context, wanted: int) -> I
 
 
 def _with_new_groups(
-    task: EachTask | GroupsTask | TotalTask | PartsTask, there: Context, old: InGroups
+    task: EachTask | GroupsTask | TotalTask | PartsTask, there: Context, old: InGroups, own: bool
 ) -> Iterator[Version]:
-    """Groups and sizes of the year; where a cast shares, its number stays."""
-    stay = bool(receivers_of(task, there))
-    for groups, each in dict.fromkeys(_sizes(task, old.groups if stay else None, there.year.practice.share)):
+    """Groups and sizes of the year; where a cast shares, its number stays, and in its own year what it is shared by."""
+    practice = there.year.practice.share
+    if own and isinstance(task, GroupsTask):
+        sizes: Iterator[tuple[int, int]] = ((groups, old.each) for groups in (*practice.times, *practice.sizes))
+    else:
+        stay = own or bool(receivers_of(task, there))
+        sizes = _sizes(task, old.groups if stay else None, practice)
+    for groups, each in dict.fromkeys(sizes):
         left = min(old.left, (each if isinstance(task, GroupsTask) else groups) - 1)
         says = f"{written(groups)} groups of {written(each)}{f' and {left} over' if left else ''}."
         if isinstance(task, PartsTask):

@@ -24,16 +24,18 @@ from .sheet_context import SheetContext
 def session_sheets(sheets: SheetContext, page: Document[Session]) -> list[SheetData]:
     """What a session is taught with."""
     activities = sheets.activities(page)
+    # A class that writes nothing is handed what its author gets out for it, and no paper of the activities.
+    on_paper = activities if sheets.collection.reference.years[page.fields.year].writes else []
     made = [
         lesson_plan(sheets, page),
         area_cards(sheets, page),
         session_cards(sheets, page, activities),
-        number_cards(sheets, page, activities),
-        *session_mats(sheets, page, activities),
-        recording_sheet(sheets, page, activities),
+        number_cards(sheets, page, on_paper),
+        *session_mats(sheets, page, on_paper),
+        recording_sheet(sheets, page, on_paper),
         exit_slips(sheets, page),
         answer_key(sheets, page, activities),
-        other_numbers_sheet(sheets, page, activities),
+        other_numbers_sheet(sheets, page, on_paper),
     ]
     return [sheet for sheet in made if sheet]
 
