@@ -30,12 +30,13 @@ def say_count(one: SharedCount, fraction: Fraction, name: str) -> str:
 def note_on_counts(parts: int, away: Sequence[int], year: YearLimits) -> str:
     """When a count can be shared, and the first that cannot."""
     note = f"It comes out when the number makes {parts} equal groups with none left over."
-    if not away:
+    first = next((count for count in away if count > parts), None)
+    if first is None:
         return note
-    each, over = divmod(away[0], parts)
+    each, over = divmod(first, parts)
     if not year.knows("÷"):
-        return f"{note} {away[0]:,} cannot: {parts} equal groups of {each:,} leave {over} over."
-    return f"{note} {away[0]:,} cannot: {away[0]:,} ÷ {parts} = {each:,} remainder {over}."
+        return f"{note} {first:,} cannot: {parts} equal groups of {each:,} leave {over} over."
+    return f"{note} {first:,} cannot: {first:,} ÷ {parts} = {each:,} remainder {over}."
 
 
 def expect_error_in_counts(away: Sequence[int]) -> LikelyError | None:

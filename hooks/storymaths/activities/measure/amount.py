@@ -40,6 +40,8 @@ MORE: Mapping[str, str] = {
 }
 """How more is said of each kind of measure, and of what lengths are laid out in; of any other it is just more."""
 _AS_LISTED: Mapping[str, str] = {"litre": "litres", "hour": "hours", "minute": "minutes", "second": "seconds"}
+_OF_ONE = frozenset({"litre", "hour", "minute", "second", "day", "week", "month", "year"})
+"""Names of one of a unit: the same unit as that of many."""
 _SIGNS = frozenset({"p", "£", "°C"})
 """Units that are signs."""
 MOST, _LONGEST_TEXT, _MOST_PLACES = 10_000_000, 32, 4
@@ -130,7 +132,8 @@ def _amount(value: Any) -> Amount:
         number.places > 0,
         number.under,
     )
-    return Amount(total, written_so.unit, count, wording)
+    unit = f"{written_so.unit}s" if written_so.unit in _OF_ONE else written_so.unit
+    return Amount(total, unit, count, wording)
 
 
 Measure = Annotated[Amount, PlainValidator(_amount)]
