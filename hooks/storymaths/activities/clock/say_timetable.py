@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ...expression.noun import plural
 from ...model.activity import LikelyError, Table
 from ..saying import capital
 from .tasks import ReadTimetable, TripFound
@@ -9,11 +10,10 @@ from .teller import Teller
 from .time import long
 
 _ASKED = {
-    None: "trips go",
-    "first": "trip is the first",
-    "last": "trip is the last",
-    "shortest": "trip is the quickest",
-    "longest": "trip is the slowest",
+    "first": "is the first",
+    "last": "is the last",
+    "shortest": "is the quickest",
+    "longest": "is the slowest",
 }
 
 
@@ -22,23 +22,24 @@ def ask_for_trips(task: ReadTimetable, board: int, alight: int, teller: Teller) 
     limits = [f"leave at {teller.tell(task.after)} or later"] if task.after is not None else []
     limits += [f"be there by {teller.tell(task.by)}"] if task.by is not None else []
     wish = f"You want to {' and '.join(limits)}. " if limits else ""
-    return capital(f"{wish}Which {_ASKED[task.pick]} from {task.stops[board]} to {task.stops[alight]}?")
+    which = f"{plural(task.called)} go" if task.pick is None else f"{task.called} {_ASKED[task.pick]}"
+    return capital(f"{wish}Which {which} from {task.stops[board]} to {task.stops[alight]}?")
 
 
 def list_trips(task: ReadTimetable, teller: Teller) -> Table:
     """The timetable, a row for each stop."""
-    columns = ("Stop", *(f"Trip {number}" for number in range(1, len(task.trips) + 1)))
+    columns = ("Stop", *(capital(f"{task.called} {number}") for number in range(1, len(task.trips) + 1)))
     cells = [["does not stop" if time is None else teller.tell(time) for time in trip] for trip in task.trips]
     return Table("Timetable", columns, tuple((stop, *(trip[i] for trip in cells)) for i, stop in enumerate(task.stops)))
 
 
-def say_trip(one: TripFound, teller: Teller) -> str:
+def say_trip(task: ReadTimetable, one: TripFound, teller: Teller) -> str:
     """``Trip 2, leaving at 7:30 and there at 8:15``."""
     leaves, arrives = teller.tell(one.leaves.minutes), teller.tell(one.arrives.minutes)
-    return f"Trip {one.trip}, leaving at {leaves} and there at {arrives}"
+    return capital(f"{task.called} {one.trip}, leaving at {leaves} and there at {arrives}")
 
 
-def expect_late(trip: int, minutes: int) -> LikelyError:
+def expect_late(task: ReadTimetable, trip: int, minutes: int) -> LikelyError:
     """Not looking at when a trip arrives."""
-    does = "Looks at when a trip leaves and not at when it gets there."
-    return LikelyError(does, f"trip {trip}, {long(minutes)} late")
+    does = f"Looks at when a {task.called} leaves and not at when it gets there."
+    return LikelyError(does, f"{task.called} {trip}, {long(minutes)} late")

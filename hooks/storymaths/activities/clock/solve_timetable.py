@@ -42,13 +42,15 @@ def read_timetable(task: ReadTimetable, context: Context) -> Solution[TripFound]
     return Solution(
         Task(say.ask_for_trips(task, board, alight, teller), table=say.list_trips(task, teller)),
         tuple(
-            Answer(say.say_trip(trip, teller), explain_jumps(trip.leaves.minutes, trip.arrives.minutes, teller), trip)
+            Answer(
+                say.say_trip(task, trip, teller), explain_jumps(trip.leaves.minutes, trip.arrives.minutes, teller), trip
+            )
             for trip in found
         ),
         reduce(or_, (demands_of_jumps(one.leaves.minutes, one.arrives.minutes, teller) for one in found), read),
         2 + (task.by is not None) + (task.after is not None) + bool(task.pick),
         "Every trip was looked at where one gets on and where one gets off.",
-        _expect_late(both, task.by),
+        _expect_late(task, both),
         tuple(draw_jumps(one.leaves.minutes, one.arrives.minutes, teller) for one in found[:_TRIPS_DRAWN]),
     )
 
@@ -78,12 +80,13 @@ def _pick(task: ReadTimetable, both: Sequence[TripFound]) -> list[TripFound]:
     return [one for one in found if rank(one) == min(map(rank, found))]
 
 
-def _expect_late(both: Sequence[TripFound], by: int | None) -> LikelyError | None:
+def _expect_late(task: ReadTimetable, both: Sequence[TripFound]) -> LikelyError | None:
     """Going by when a trip leaves, where one that leaves in time comes too late."""
+    by = task.by
     if by is None:
         return None
     late = next((one for one in both if one.leaves.minutes <= by < one.arrives.minutes), None)
-    return say.expect_late(late.trip, late.arrives.minutes - by) if late else None
+    return say.expect_late(task, late.trip, late.arrives.minutes - by) if late else None
 
 
 def _stops(task: ReadTimetable) -> tuple[int, int]:

@@ -158,6 +158,8 @@ class ReadTimetable(ClockFields, Castless):
     """Be there no later than this."""
     pick: Literal["first", "last", "longest", "shortest"] | None = None
     """Only that one."""
+    called: Text = "trip"
+    """What one of the trips is called, such as bus or train."""
 
 
 TellTask = ReadClocks | SetClocks | ConvertTimes

@@ -47,6 +47,11 @@ def expect_columns(wrong: int, context: Context) -> LikelyError:
     return LikelyError("Takes the smaller digit from the larger in each column.", tell(wrong, context))
 
 
+def expect_ten_too_many(wrong: int, context: Context) -> LikelyError:
+    """Making ten of the tens as well as of the ones."""
+    return LikelyError("Makes ten with the ones, and ten again with the tens.", tell(wrong, context))
+
+
 def refuse_payment(paid: int, price: int, context: Context) -> tuple[str, str]:
     """That too little is paid, and what to do."""
     short = tell(price - paid, context)

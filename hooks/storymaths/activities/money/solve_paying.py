@@ -48,7 +48,9 @@ def give_change(task: GiveChange, context: Context) -> Solution[ChangeDue]:
 
 
 def _expect_columns(price: int, paid: int, context: Context) -> LikelyError | None:
-    """Taking column by column, the smaller digit from the larger whichever is on top."""
+    """Taking column by column, the smaller digit from the larger; from whole pounds, a ten too many in the tens."""
+    if paid % 100 == 0 and price % 10:
+        return say.expect_ten_too_many(paid - price + 10, context)
     width = len(str(paid))
     pairs = zip(f"{paid:0{width}}", f"{price:0{width}}", strict=True)
     wrong = int("".join(str(abs(int(a) - int(b))) for a, b in pairs))
