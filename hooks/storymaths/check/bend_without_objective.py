@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.fields import year_name
 from ..model.home import Home
 from ..model.problem import Problem
+from ..model.reference import Reference
 from ..model.rule import HOUSE_RULE, Rule
 from ..model.session import Session
 
 RULE = Rule(
     name="bend-without-objective",
-    says="A bend to another year names at least one objective of that year.",
+    says="A bend to another year names at least one objective of that year, where the year has any of the page's ideas.",
     why="Without one there is no telling what the other year would learn from it.",
     source=HOUSE_RULE,
     wrong="bends: {3: {objectives: {}, …}}",
@@ -35,9 +36,17 @@ def check(collection: Collection) -> Iterator[Problem]:
             )
     for page in collection.of_kind(Session):
         for year, bend in page.fields.bends.items():
-            if year != page.fields.year and not any(bend.objectives.values()):
+            named = year == page.fields.year or any(bend.objectives.values())
+            if not named and _has_any(collection.reference, page.fields.concepts, year):
                 yield RULE.problem(
                     page.place("bends", year or "Reception"),
                     f"The bend to {year_name(year)} names no objective of {year_name(year)}.",
                     f"add objectives: with a code of {year_name(year)}.",
                 )
+
+
+def _has_any(reference: Reference, concepts: Sequence[str], year: int) -> bool:
+    """Whether a curriculum asks anything of the year that belongs to one of these ideas."""
+    known = (reference.concepts[one].objectives for one in concepts if one in reference.concepts)
+    codes = ((framework, code) for listed in known for framework, of in listed.items() for code in of)
+    return any(pair in reference.objectives and reference.objectives[pair].year == year for pair in codes)
