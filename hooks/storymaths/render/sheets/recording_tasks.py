@@ -86,7 +86,12 @@ def _given_and_lines(task: Task, answers: int) -> tuple[Sequence[str], Sequence[
         return [], [""] * max(1, min(answers, 3))
     if task.in_order:
         return lines, [f"{ordinal(place)}: {GAP}" for place in range(1, len(lines) + 1)]
-    return _written(task.lines, answers, task.table is not None)
+    return _written(task.lines, answers, _is_filled_in(task))
+
+
+def _is_filled_in(task: Task) -> bool:
+    """Whether the answers go into the table of the task: one with every cell full is only to be read."""
+    return task.table is not None and any(not cell.strip() or GAP in cell for row in task.table.rows for cell in row)
 
 
 def _written(lines: tuple[Line, ...], answers: int, tabled: bool) -> tuple[Sequence[str], Sequence[str]]:
