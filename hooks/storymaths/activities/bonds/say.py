@@ -162,12 +162,7 @@ def find_error(task: BondsTask, bonds: Sequence[Bond], context: Context) -> Like
             return _error_of_cast(task, ways, context)
         case MissingTask() if count_missing(task, context) == 1:
             added = f"{written(task.whole + sum(task.known))}."
-            # A child who only lays things out cannot come to more than there are.
-            return (
-                LikelyError("Adds what is known to the whole.", added)
-                if sum(task.known) and context.year.writes
-                else None
-            )
+            return LikelyError("Adds what is known to the whole.", added) if sum(task.known) else None
         case _ if order_counts(task, context):
             fewer = len({tuple(sorted(bond.parts)) for bond in bonds})
             does = "Counts the same parts the other way round as one way."

@@ -13,7 +13,6 @@ from .number import WrittenAs, as_amount
 from .tasks import EqualTask, OrderTask
 
 ERROR_IN_EQUAL = LikelyError("Thinks that more parts make a larger fraction.", "that they are not equal")
-NOTE_ON_ORDER = "Numbers have one order; equal ones share a place."
 NOTE_ON_WRITING = "A number can be written in many ways, all worth the same; these are the usual ones."
 
 
@@ -116,3 +115,8 @@ def explain_rewritten(number: WrittenNumber, through: WrittenNumber, asked: Writ
     simplest = as_amount(number.value).text
     then = "" if through.text in (simplest, number.text) else f" = {simplest}"
     return f"{number.text} = {through.text}{then}."
+
+
+def note_on_order(some_equal: bool) -> str:
+    """That there is one answer, and where equals go."""
+    return f"Numbers have one order{'; equal ones share a place' if some_equal else ''}."

@@ -109,7 +109,7 @@ def find_order(task: OrderTask, context: Context) -> Solution[NumbersInOrder]:
         | demands_of_words([], *(("parts", "whole") if in_parts else ()))
         | Demands(signs=frozenset((sign if signs_known else "") + ("=" if written_in_signs and found.equal else ""))),
         steps=len(numbers) - 1,
-        note=say.NOTE_ON_ORDER,
+        note=say.note_on_order(bool(found.equal)),
         likely_error=_order_by_denominators(numbers),
         answer_figures=draw_bars(numbers),
         cards=cards_for_written(numbers, {sign: len(numbers) - 1} if signs_known else {}),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from ...model.activity import Answer, LikelyError, Line
 from ...model.year import YearLimits
@@ -92,3 +92,11 @@ def expect_other_way(divides: bool, wrong: Amount, given: Amount, year: YearLimi
     """Turning a unit the wrong way."""
     does = "Divides where it should multiply." if divides else "Multiplies where it should divide."
     return LikelyError(does, f"{tell(wrong, year)} for {tell_as_given(given, year)}")
+
+
+def note_on_order(unlike: bool, some_equal: bool) -> Iterator[str]:
+    """What to do first, and where equals go."""
+    if unlike:
+        yield "Put them all in one unit."
+    if some_equal:
+        yield "Equal amounts share a place."

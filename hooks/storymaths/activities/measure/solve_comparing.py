@@ -102,7 +102,7 @@ def order(task: OrderAmounts, context: Context) -> Solution[Ordered]:
         (Answer(says, say.explain_order(says, sentences, task.greatest_first, year), _in_order(places, year)),),
         demands_of_told(given, year, (*words, "order")) | demands_of_sentences(sentences, year),
         len(things) - 1,
-        "Put them all in one unit. Equal amounts share a place." if unlike else "Equal amounts share a place.",
+        " ".join(say.note_on_order(unlike, any(len(place) > 1 for place in places))),
         _expect_order_by_number(task, things, ordered, year),
     )
 

@@ -16,6 +16,7 @@ def in_brief(activity: SheetActivity) -> dict[str, Any]:
     answers = [runs(answer.says) for answer in solution.answers]
     return {
         "title": runs(activity.title),
+        "stop": "" if activity.title.endswith((".", "?", "!")) else ".",
         "ask": runs(solution.task.ask),
         "answers": answers[:_MOST_ANSWERS],
         "more": max(0, len(answers) - _MOST_ANSWERS),

@@ -26,6 +26,8 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
     home = page.fields
     book = sheets.collection.books[home.book]
     pictures = SheetPictures(sheets.drawings)
+    # A child who does not write yet draws, or says it.
+    no_lines: dict[str, Any] = {} if sheets.collection.reference.years[home.year].writes else {"lines": []}
     data = {
         "heading": home.title,
         "kicker": plain(f"At home with {book.fields.title} · {home.minutes} minutes · {home.pages}"),
@@ -39,7 +41,8 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
         "what_for": runs(home.what_it_is_for),
         "care": [runs(note.note) for note in home.cautions],
         "puzzles": [
-            in_brief(one) | {"shown": shown_task(one.title, one.own, pictures)} for one in sheets.activities(page)
+            in_brief(one) | {"shown": shown_task(one.title, one.own, pictures) | no_lines}
+            for one in sheets.activities(page)
         ],
         "copies": ON_A_PAGE,
         **_picture(sheets, home, book, pictures),
