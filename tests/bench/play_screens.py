@@ -73,7 +73,7 @@ class Player:
         self.page.evaluate("one => document.querySelector('.slide:not([hidden])').querySelector(one).focus()", selector)
 
     def _middle(self, selector: str) -> tuple[float, float]:
-        at = self.page.evaluate(MIDDLE, [selector, ".place, .tray"])
+        at = self.page.evaluate(MIDDLE, [selector, ".place, .tray, .clock-face"])
         assert at is not None, f"no {selector}"
         assert len(at) == 2, f"{selector} is covered by {at[2]}"
         return at[0], at[1]
