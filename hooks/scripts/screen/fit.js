@@ -90,7 +90,7 @@ const arrangementsOf = (drawings) => {
   return [...(isWide ? [over, ...beside] : [...beside, over]), ...SHARES.map((share) => ({ column: true, share }))];
 };
 
-/** @type {(slide: HTMLElement) => void} */
+/** Whether it fits. @type {(slide: HTMLElement) => boolean} */
 const fit = (slide) => {
   const drawings = all(slide, ".screen-figures svg", SVGSVGElement), arrangements = arrangementsOf(drawings);
   /** @type {(arrangement: Arrangement, size: number) => void} */
@@ -107,7 +107,7 @@ const fit = (slide) => {
     for (const size of SIZES) {
       arrange(arrangement, size);
       const off = runsOff(slide), worth = off ? slide.clientHeight - slide.scrollHeight - 1 : lettersOf(slide, drawings);
-      if (worth === 1 && hasRoom(slide)) return;
+      if (worth === 1 && hasRoom(slide)) return true;
       if (worth > best) {
         best = worth;
         next = () => arrange(arrangement, size);
@@ -115,6 +115,7 @@ const fit = (slide) => {
     }
   }
   next();
+  return best > 0;
 };
 
 /**
@@ -122,8 +123,9 @@ const fit = (slide) => {
  * @type {(slides: Slides) => (isOther?: boolean) => void}
  */
 export const openFit = ({ current, onShow }) => {
+  let fits = true; // what could not be made to fit is not tried again with each piece
   const again = () => {
-    fit(current());
+    fits = fit(current());
     // What is not here yet has no size: with the last of them the slide is laid out again.
     const pending = all(current(), ".tray img", HTMLImageElement).filter(({ complete }) => !complete);
     Promise.allSettled(pending.map((picture) => picture.decode())).then(() => { if (pending.length) fit(current()); });
@@ -135,5 +137,5 @@ export const openFit = ({ current, onShow }) => {
   onShow(again);
   addEventListener("resize", again);
   document.fonts.ready.then(again);
-  return (isOther = false) => { if (isOther || runsOff(current())) again(); };
+  return (isOther = false) => { if (isOther || (fits && runsOff(current()))) again(); };
 };

@@ -66,9 +66,11 @@ def about_of(collection: Collection, subject: Document[PageFields] | Subject | N
             return about_of(collection, session)
         case Concept(id=idea, name=name):
             pages = [page for page in collection.documents if idea in _ideas_named(page)]
-            years = tuple(sorted({page.fields.best_year for page in pages if page.fields.best_year is not None}))
+            found = {page.fields.best_year for page in pages if page.fields.best_year is not None}
             ids = {page.fields.book_at(page.path) for page in pages}
-            return About(years, (), (name,), _titles(book for one, book in collection.books.items() if one in ids))
+            return About(
+                tuple(sorted(found)), (), (name,), _titles(book for one, book in collection.books.items() if one in ids)
+            )
         case _:
             return About()
 
