@@ -334,6 +334,7 @@ def test_what_cannot_be_is_told_where_it_stands(change: dict[str, Any], at: tupl
         ({"claims": [{}]}, ("claims", 0)),
         ({"claims": [{"sides": 3}, {"sides": 3, "faces": 4}]}, ("claims", 1)),
         ({"claims": [{"sides": 7, "symmetry": 1, "right_angles": 3}]}, ("claims", 0)),
+        ({"shapes": ["cube"], "count": ["edges", "edges"]}, ("count", 1)),
         ({"half": ["x.", "x"]}, ("half", 1)),
         ({"half": ["xo"]}, ("half", 0)),
         ({"half": ["x" * 30] * 30}, ("half",)),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import re
+import shutil
 import signal
 import subprocess
 import sys
@@ -199,3 +200,37 @@ def test_every_state_of_the_desk_is_without_fault(page: Page, address: str, root
     text = file.read_text("utf-8")
     assert "minutes:  8" in text
     assert "title: Mine" in text
+
+
+def test_what_hangs_on_a_number_and_a_file_with_no_form_are_without_fault(page: Page, address: str, root: Path) -> None:
+    book = "books/cliff-house-lift/index.md"
+    file = root / "content" / book
+    before = file.read_text("utf-8")
+    page.set_viewport_size({"width": 1280, "height": 800})
+    page.goto(address)
+    page.goto(f"{address.split('?', maxsplit=1)[0]}page?source={book}")
+    for fold in ("front.cast", "front.cast.0", "front.cast.0.facts"):
+        page.locator(f'[id="fold-{fold}"] > summary').click()
+    number = page.locator('[id^="in-front.cast.0.facts"][data-type]').first
+    note_changes(page)
+    number.fill(str(int(number.input_value()) + 1))
+    page.keyboard.press("Tab")
+    expect(page.locator(".hanging").first).to_be_visible(timeout=60_000)
+    for fold in page.locator(".hanging summary").all():
+        fold.click()
+    assert faults_of_what_changed(page) == {}
+    file.write_text(before.replace("kind: book", "kind: [book", 1), "utf-8")
+    page.reload()
+    expect(page.locator("#whole-text")).to_be_visible(timeout=60_000)
+    assert faults_in_every_light(page) == {}
+    file.write_text(before, "utf-8")
+
+
+def test_an_empty_collection_is_without_fault(page: Page, tmp_path: Path) -> None:
+    empty = copy_of_project(tmp_path / "project")
+    shutil.rmtree(empty / "content")
+    (empty / "content" / "books").mkdir(parents=True)
+    with desk_of(empty) as address:
+        page.goto(address)
+        expect(page.get_by_text("Nothing is here yet.")).to_be_visible()
+        assert faults_in_every_light(page) == {}

@@ -127,7 +127,7 @@ def test_every_id_of_a_form_is_its_own() -> None:
 def test_a_name_is_picked_from_the_list_that_the_rules_hold_it_to() -> None:
     for page in collection().documents:
         form = group_of(type(page.fields))
-        for of in ("concepts", "themes", "words", "materials", "cautions"):
+        for of in ("concepts", "themes", "areas", "words", "materials", "cautions"):
             for named in page.named(of):
                 shape = shape_at(form, named.loc)
                 assert shape is not None, named

@@ -112,6 +112,12 @@ def test_the_examples_keep_every_rule(tmp_path: Path) -> None:
         assert old in first
         first = first.replace(old, new)
     (book / "session-1.md").write_text(first, encoding="utf-8")
+    before = root / "content" / "books" / "ten-pegs"  # the book that the example comes after
+    shutil.copytree(book, before, ignore=shutil.ignore_patterns("*.md"))
+    ten_pegs = (
+        example_page("book").replace("after: [ten-pegs]\n", "").replace("title: Mittens on the Line", "title: Ten Pegs")
+    )
+    (before / "index.md").write_text(ten_pegs, encoding="utf-8")
     for kind, name in (("book", "index"), ("session", "session-2"), ("home", "home-1")):
         (book / f"{name}.md").write_text(example_page(kind), encoding="utf-8")
     (root / "content" / "a-winter-of-bonds.md").write_text(example_page("series"), encoding="utf-8")
@@ -179,7 +185,7 @@ def test_a_link_to_a_guide_that_readers_do_not_get_is_broken() -> None:
 def test_an_entry_of_ones_own_can_be_written_as_the_guide_shows(tmp_path: Path) -> None:
     html = generated(GUIDED)[LISTS["guide-names"]]().html
     own = {one.id: one.own for one in name_lists(collection().reference) if one.own}
-    assert own.keys() == {"concepts", "themes", "materials", "cautions", "words"}
+    assert own.keys() == {"concepts", "themes", "areas", "materials", "cautions", "words"}
     assert all(f"site_data/{name}.yaml" in html for name in own)
     (tmp_path / "site_data").mkdir()
     shutil.copy(PROJECT / "site_data/site.yaml", tmp_path / "site_data")
@@ -188,4 +194,7 @@ def test_an_entry_of_ones_own_can_be_written_as_the_guide_shows(tmp_path: Path) 
         entry[name][0]["word" if name == "words" else "id"] = "kelp"
         (tmp_path / "site_data" / f"{name}.yaml").write_text(yaml.safe_dump(entry, sort_keys=False), encoding="utf-8")
     read = read_reference(tmp_path)
-    assert all("kelp" in listed for listed in (read.concepts, read.themes, read.materials, read.cautions, read.words))
+    assert all(
+        "kelp" in listed
+        for listed in (read.concepts, read.themes, read.areas, read.materials, read.cautions, read.words)
+    )

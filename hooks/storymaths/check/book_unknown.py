@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..model.address import book_id
+from ..model.book import Book
 from ..model.collection import Collection
 from ..model.page_fields import OfBook
 from ..model.problem import Place, Problem
@@ -36,6 +37,10 @@ def check(collection: Collection) -> Iterator[Problem]:
                     f'This file stands in the folder "{book_id(page.path)}" but names the book "{named}".',
                     "name the book of the folder, or move the file.",
                 )
+    for book in collection.of_kind(Book):
+        for index, named in enumerate(book.fields.after):
+            if named not in known:
+                yield _unknown(book.place("after", index), named, known)
     for series in collection.of_kind(Series):
         for index, named in enumerate(series.fields.books):
             if named not in known:

@@ -13,7 +13,7 @@ from .adult_matters import joins_a_size
 
 RULE = Rule(
     name="symbol-not-introduced",
-    says="A sign new in this year, and ≠, is introduced (symbols: new) by this session or an earlier one; ≠ only after =.",
+    says="A sign new in this year, and ≠, is introduced (symbols: new) here, in an earlier session or in a book before; ≠ only after =.",
     why="A child who has not been shown what a sign says will make up what it means.",
     source=COMMON_PRACTICE,
     wrong="session 1 uses ≠; symbols: {new: [≠]} stands in session 2",
@@ -25,7 +25,7 @@ def check(collection: Collection) -> Iterator[Problem]:
     """A problem for the first use in a session of each sign nobody has introduced yet."""
     unread_folders = {page.folder for page in collection.unread}
     for book in sorted(collection.book_ids):
-        introduced: set[str] = set()
+        introduced = {sign for page in collection.sessions_before(book) for sign in page.fields.symbols.new}
         for page in collection.sessions_of(book):
             if page.folder in unread_folders:
                 break  # a page that could not be read may be what introduces it
@@ -43,7 +43,8 @@ def check(collection: Collection) -> Iterator[Problem]:
                 yield RULE.problem(
                     page.place_in_prose(at, sign),
                     f"The sign {sign} is used, but no session so far has introduced it.",
-                    f"add {sign} to symbols: new here, where it is first taught, or say it in words.",
+                    f"add {sign} to symbols: new here, where it is first taught, or say it in words. "
+                    "If another book of yours brings it in, name that one in this book's index.md, under after:.",
                 )
 
 

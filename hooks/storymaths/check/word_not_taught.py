@@ -10,7 +10,7 @@ from ..model.rule import COMMON_PRACTICE, Rule
 
 RULE = Rule(
     name="word-not-taught",
-    says="A word used again was new in an earlier session, or is of an earlier year, or is everyday talk.",
+    says="A word used again was new in an earlier session or a book that comes before, or is of an earlier year, or is everyday talk.",
     why="A question holds no maths for a child who does not know its words.",
     source=COMMON_PRACTICE,
     wrong="session 1: words: {again: [remainder]}",
@@ -23,7 +23,7 @@ def check(collection: Collection) -> Iterator[Problem]:
     words = collection.reference.words
     unread_folders = {page.folder for page in collection.unread}
     for book in sorted(collection.book_ids):
-        taught: set[str] = set()
+        taught = {word for page in collection.sessions_before(book) for word in page.fields.words.new}
         for page in collection.sessions_of(book):
             if page.folder in unread_folders or any(word not in words for word in taught):
                 break  # a page that could not be read, or a word misspelt, may be what teaches it
@@ -34,6 +34,7 @@ def check(collection: Collection) -> Iterator[Problem]:
                     yield RULE.problem(
                         page.place("words", "again", index),
                         f'"{name}" is used as known, but no session before number {session.number} teaches it.',
-                        "move it to words: new, or teach it in an earlier session.",
+                        "move it to words: new, or teach it in an earlier session. If another book of yours teaches it, "
+                        "name that one in this book's index.md, under after:.",
                     )
             taught.update(session.words.new)

@@ -26,6 +26,7 @@ def choices(collection: Collection, book: Book | None) -> Mapping[str, Sequence[
     named = {
         "concepts": [Choice(one.id, one.name) for one in reference.concepts.values()],
         "themes": [Choice(one.id, one.name) for one in reference.themes.values()],
+        "areas": [Choice(one.id, one.name) for one in reference.areas.values()],
         "words": [Choice(one.word, f"{year_name(one.year)}: {_cut(one.means)}") for one in reference.words.values()],
         "materials": [Choice(one.id, one.name) for one in reference.materials.values()],
         "cautions": [Choice(one.id, one.name) for one in reference.cautions.values()],

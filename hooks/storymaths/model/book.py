@@ -12,7 +12,7 @@ from .dates import Dated
 from .fields import AdultText, Audience, Count, FactKey, FileName, Id, PageRange, Pages, Strict, Text, Year
 from .imprint import Licence
 from .page_fields import Named, PageFields
-from .picked import ConceptId, ThemeId
+from .picked import BookId, ConceptId, ThemeId
 from .prose import Loc
 from .token import Token, token_of
 
@@ -115,6 +115,8 @@ class Book(Dated, PageFields):
     """The thirteen digits on the back, in quotes."""
     pages: Count
     """How many pages are read."""
+    after: tuple[BookId, ...] = ()
+    """Books of the collection that are taught before this one. The words and signs that they bring in are known here."""
     themes: Annotated[tuple[ThemeId, ...], Field(min_length=1)]
     """What the story is about, from the list of themes."""
     years: BestAndAlso

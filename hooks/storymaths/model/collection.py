@@ -171,6 +171,21 @@ class Collection:
         """The sessions of a book by number."""
         return self._sessions.get(book, ())
 
+    def books_before(self, book: str) -> tuple[str, ...]:
+        """The books that a book comes after, and those that they come after; itself only where they run in a circle."""
+        found: dict[str, None] = {}
+        left = [book]
+        while left:
+            page = self.books.get(left.pop())
+            new = [one for one in (page.fields.after if page else ()) if one not in found]
+            found |= dict.fromkeys(new)
+            left += new
+        return tuple(found)
+
+    def sessions_before(self, book: str) -> tuple[Document[Session], ...]:
+        """The sessions of the books it comes after."""
+        return tuple(page for one in self.books_before(book) if one != book for page in self.sessions_of(one))
+
     def homes_of(self, book: str) -> tuple[Document[Home], ...]:
         """The home activities of a book by number."""
         return self.pages_of(book, Home)

@@ -36,6 +36,14 @@ class Concept(Strict):
         return tuple(sorted(self.grows))
 
 
+class Area(Strict):
+    """A place where things are set out for a week: ``site_data/areas.yaml``."""
+
+    id: Id
+    name: Text
+    says: Text
+
+
 class Theme(Strict):
     """What a story is about, apart from its maths."""
 

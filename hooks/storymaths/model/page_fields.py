@@ -13,7 +13,7 @@ from .picked import BookId
 from .prose import Loc
 
 Status = Literal["ready", "draft"]
-ListName = Literal["concepts", "themes", "words", "materials", "cautions"]
+ListName = Literal["concepts", "themes", "areas", "words", "materials", "cautions"]
 """A list of ``site_data/``."""
 
 

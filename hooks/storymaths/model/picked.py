@@ -7,7 +7,9 @@ from typing import Annotated, Literal
 
 from .fields import Id, ListedId, Text
 
-PickedFrom = Literal["concepts", "themes", "words", "materials", "cautions", "books", "cast", "facts", "frameworks"]
+PickedFrom = Literal[
+    "concepts", "themes", "areas", "words", "materials", "cautions", "books", "cast", "facts", "frameworks"
+]
 """A list of ``site_data/``, the books of the collection, or the characters of the book and what is told of them."""
 
 
@@ -18,6 +20,7 @@ class OneOf:
     of: PickedFrom
 
 
+AreaId = Annotated[ListedId, OneOf("areas")]
 BookId = Annotated[Id, OneOf("books")]
 CastId = Annotated[Id, OneOf("cast")]
 CautionId = Annotated[ListedId, OneOf("cautions")]

@@ -11,7 +11,7 @@ from typing import Annotated
 from pydantic import Field
 
 from .asked import Asked
-from .concept import Concept, Strand, Theme, Word
+from .concept import Area, Concept, Strand, Theme, Word
 from .fields import Count, Strict
 from .holiday import BankHolidays
 from .imprint import Imprint
@@ -99,6 +99,7 @@ class Reference:
     strands: Mapping[str, Strand]
     concepts: Mapping[str, Concept]
     themes: Mapping[str, Theme]
+    areas: Mapping[str, Area]
     words: Mapping[str, Word]
     asked: Asked
     materials: Mapping[str, Material]

@@ -10,7 +10,7 @@ from pydantic import AfterValidator, Field
 from .bend import Bend
 from .fields import AdultText, Claims, Count, FileName, Minutes, PageRange, Pages, Strict, Text, Year
 from .page_fields import Named, OfBook, names_in
-from .picked import BankWord, CautionId, ConceptId, MaterialId, ThemeId
+from .picked import AreaId, BankWord, CautionId, ConceptId, MaterialId, ThemeId
 from .prose import Loc
 
 Per = Literal["child", "pair", "group", "class"]
@@ -150,6 +150,19 @@ class CautionNote(Strict):
     """What you do about it here. The usual line is printed beside it."""
 
 
+class SetOut(Strict):
+    """What is set out in one area for the week, and what an adult says and sees while children play there."""
+
+    area: AreaId
+    """Where, from the list of areas."""
+    put_out: Text
+    """What is there when the children come."""
+    say: Annotated[tuple[Text, ...], Field(min_length=1)]
+    """What an adult says while they play, in the very words."""
+    notice: Annotated[tuple[Text, ...], Field(min_length=1)]
+    """What a child who has it says or does there."""
+
+
 class Session(OfBook):
     """One lesson: what is read, asked, done and recorded, in the order it is taught."""
 
@@ -175,6 +188,8 @@ class Session(OfBook):
     """What is read aloud, and where you stop to talk."""
     steps: Annotated[tuple[Step, ...], Field(min_length=1)]
     """The parts of the session, in their order."""
+    set_out: tuple[SetOut, ...] = ()
+    """What is set out for the week round the session, area by area. Reception has something set out with each."""
     words: NewAndAgain = NewAndAgain()
     """Words of the subject, from the word bank."""
     symbols: Signs = Signs()
@@ -232,6 +247,8 @@ class Session(OfBook):
         for row, step in enumerate(self.steps):
             yield from names_in("materials", ("steps", row, "models"), step.models)
             yield from names_in("materials", ("steps", row, "alone"), step.alone)
+        for index, area in enumerate(self.set_out):
+            yield Named("areas", ("set_out", index, "area"), area.area)
         for index, caution in enumerate(self.cautions):
             yield Named("cautions", ("cautions", index, "risk"), caution.risk)
 

@@ -59,6 +59,10 @@ class YearLimits(Strict):
     writes: bool = True
     """Whether children of the year write; where they do not, the author of a bend may still choose that they do."""
     at_choice: AtChoice = AtChoice()
+    longest_together: Count | None = None
+    """Minutes a session takes at most; None without such a limit."""
+    sets_out: bool = False
+    """Whether a session has things set out for the week round it."""
     _met: Met = PrivateAttr(default_factory=Met)
     _practice: Practice | None = PrivateAttr(default=None)
 

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 
 from ..model.asked import Asked
-from ..model.concept import Concept, Strand, Theme, Word
+from ..model.concept import Area, Concept, Strand, Theme, Word
 from ..model.document import Fault
 from ..model.drawing_list import DrawingList
 from ..model.fields import FileName, Strict, Text, year_name
@@ -63,6 +63,12 @@ class ThemesFile(Strict):
     """``themes.yaml``."""
 
     themes: tuple[Theme, ...]
+
+
+class AreasFile(Strict):
+    """``areas.yaml``."""
+
+    areas: tuple[Area, ...]
 
 
 class WordsFile(Strict):
@@ -163,6 +169,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     years = reader.read("years.yaml", YearsFile)
     concepts = reader.read("concepts.yaml", ConceptsFile)
     themes = reader.read("themes.yaml", ThemesFile)
+    areas = reader.read("areas.yaml", AreasFile)
     words = reader.read("words.yaml", WordsFile)
     asked = reader.read("asked.yaml", Asked)
     materials = reader.read("materials.yaml", MaterialsFile)
@@ -184,8 +191,8 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     if years is not None:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
-        tasks and practised_by and years and concepts and themes and words and asked and materials and cautions and bank and limits
-        and site and money and facts and prose and proposals and old_plans and moved and drawings
+        tasks and practised_by and years and concepts and themes and areas and words and asked and materials and cautions and bank
+        and limits and site and money and facts and prose and proposals and old_plans and moved and drawings
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
@@ -196,6 +203,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         strands={strand.id: strand for strand in concepts.strands},
         concepts={concept.id: concept for concept in concepts.concepts},
         themes={theme.id: theme for theme in themes.themes},
+        areas={area.id: area for area in areas.areas},
         words={word.word: word for word in words.words},
         asked=asked,
         materials={material.id: material for material in materials.materials},
@@ -223,6 +231,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     listed = {
         "concepts.yaml": [("concepts", c.id) for c in concepts.concepts],
         "themes.yaml": [("themes", t.id) for t in themes.themes],
+        "areas.yaml": [("areas", a.id) for a in areas.areas],
         "words.yaml": [("words", w.word) for w in words.words],
         "asked.yaml": [("asked", meaning.id) for meaning in asked.asked],
         "materials.yaml": [("materials", m.id) for m in materials.materials],

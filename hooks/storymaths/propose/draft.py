@@ -83,6 +83,12 @@ class Draft:
         run = self.collection.sessions_of(self.collection.run_of(self.page))
         return tuple(one.fields for one in run if one.fields.number < self.fields.number)
 
+    @cached_property
+    def taught_before(self) -> tuple[Session, ...]:
+        """Those, and before them the sessions of the books that its book comes after."""
+        before = self.collection.sessions_before(self.collection.run_of(self.page))
+        return (*(one.fields for one in before), *self.earlier)
+
     @property
     def concepts(self) -> tuple[str, ...]:
         """The concepts she names."""

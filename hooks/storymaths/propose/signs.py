@@ -16,7 +16,7 @@ def propose_signs(draft: Draft) -> Iterator[Proposal]:
     """Each sign that stands in the lesson and in neither list."""
     symbols, year = draft.fields.symbols, draft.fields.year
     of_the_year = draft.reference.symbols_by(year) | {"≠"}
-    known = draft.reference.symbols_by(year - 1) | {sign for one in draft.earlier for sign in one.symbols.new}
+    known = draft.reference.symbols_by(year - 1) | {sign for one in draft.taught_before for sign in one.symbols.new}
     for sign in dict.fromkeys(_in_lesson(draft)):
         if sign in (*symbols.new, *symbols.again) or sign not in of_the_year:
             continue

@@ -37,7 +37,7 @@ def propose_words(draft: Draft) -> Iterator[Proposal]:
 
 
 def _words_taught(draft: Draft) -> frozenset[str]:
-    return frozenset(word for one in draft.earlier for word in (*one.words.new, *one.words.again))
+    return frozenset(word for one in draft.taught_before for word in (*one.words.new, *one.words.again))
 
 
 def _is_new(draft: Draft, word: Word, stressed: frozenset[str]) -> bool:

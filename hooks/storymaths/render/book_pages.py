@@ -20,7 +20,7 @@ def draw_book(site: Site, page: Document[Book]) -> Rendered:
     """The page of a book: synopsis, the maths on its pages, its cast, what is taught from it, its rights."""
     source, book_id = page.source, page.fields.book_at(page.path)
     run = site.collection.sessions_of(book_id)
-    years = page.fields.years
+    years, books = page.fields.years, site.collection.books
     html = site.draw_with_words(
         "book.html",
         source,
@@ -29,6 +29,7 @@ def draw_book(site: Site, page: Document[Book]) -> Rendered:
         run=run,
         homes=site.collection.homes_of(book_id),
         story=site.collection.stories.get(book_id),
+        books_before=[books[one] for one in page.fields.after if one in books],
         in_series=site.collection.series_with(book_id),
         synopsis=draw_blocks(page.content.blocks, source),
         facts=_fact_table(page.fields),

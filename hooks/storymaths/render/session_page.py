@@ -67,6 +67,7 @@ def draw_session(site: Site, page: Document[Session]) -> Rendered:
         new_words=[reference.words[word] for word in session.words.new if word in reference.words],
         known_words=[reference.words[word] for word in session.words.again if word in reference.words],
         things=_things(session, reference),
+        writes=reference.years[session.year].writes,
         lasting=lasting,
         class_size=reference.limits.class_size,
         screen=screen_page(source),

@@ -56,6 +56,8 @@ def _count(task: CountTask, shapes: Shapes) -> Solution[Counts]:
             what = "Solids" if shapes.solid else "Flat shapes"
             fix = f"count {say.name_properties(shapes.properties, 'or')}."
             raise Unsolvable(("count", index), f"{what} have no {SAID[prop]} to count.", fix)
+        if prop in task.count[:index]:
+            raise Unsolvable(("count", index), f"The {SAID[prop]} are counted already.", "take one of them out.")
     adds = shapes.context.year.knows("+")
     answers = []
     for shape, title in zip(shapes.shapes, shapes.titles, strict=True):

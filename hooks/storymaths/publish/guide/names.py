@@ -42,6 +42,7 @@ def name_lists(reference: Reference) -> Iterator[NameList]:
     for name, title, goes_in, entries in (
         ("concepts", "Concepts", "concepts: [ ]", reference.concepts),
         ("themes", "Themes", "themes: [ ]", reference.themes),
+        ("areas", "Areas where things are set out", "area:", reference.areas),
         ("materials", "Materials and things", items, reference.materials),
         ("cautions", "Cautions", "risk:", reference.cautions),
     ):

@@ -17,9 +17,11 @@ _DRAW = re.compile(r"\bdraw\b", re.IGNORECASE)
 """In what is asked: a child who draws wants no lines."""
 
 
-def exit_slips(sheets: SheetContext, page: Document[Session]) -> SheetData:
-    """Four slips to a page."""
+def exit_slips(sheets: SheetContext, page: Document[Session]) -> SheetData | None:
+    """Four slips to a page; none for a year that writes nothing, which answers aloud."""
     session, pictures = page.fields, SheetPictures(sheets.drawings)
+    if not sheets.collection.reference.years[session.year].writes:
+        return None
     shown = session.exit_question.picture
     data = {
         "picture": pictures.add(page.beside(shown.picture)) if shown else "",

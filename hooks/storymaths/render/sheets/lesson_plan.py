@@ -16,6 +16,7 @@ from ..objectives import ShownObjective, shown
 from ..session_steps import ShownStep, steps_with_stops
 from .brief import in_brief
 from .paper import PaperUse, to_whom
+from .set_out import areas_set_out
 from .sheet import Part, SheetData
 from .sheet_context import SheetContext
 from .words import Block, letters_in, parts_of, plain, runs
@@ -54,6 +55,8 @@ def lesson_plan(sheets: SheetContext, page: Document[Session]) -> SheetData:
         "stems": [runs(stem) for stem in session.stem_sentences],
         "hear": [{"says": runs(one.says), "try": runs(one.try_this)} for one in session.misconceptions],
         "exit": {"ask": runs(session.exit_question.ask), "answer": runs(session.exit_question.answer)},
+        "last": "Symbols" if sheets.collection.reference.years[session.year].writes else "In words",
+        "set": areas_set_out(sheets, session),
         "easier": [runs(line) for line in session.easier],
         "harder": [runs(line) for line in session.harder],
         "look": [runs(line) for line in session.look_for],

@@ -16,6 +16,7 @@ from .mats import session_mats
 from .number_cards import number_cards
 from .other_numbers import other_numbers_sheet
 from .recording import recording_sheet
+from .set_out import area_cards
 from .sheet import SheetData
 from .sheet_context import SheetContext
 
@@ -25,6 +26,7 @@ def session_sheets(sheets: SheetContext, page: Document[Session]) -> list[SheetD
     activities = sheets.activities(page)
     made = [
         lesson_plan(sheets, page),
+        area_cards(sheets, page),
         session_cards(sheets, page, activities),
         number_cards(sheets, page, activities),
         *session_mats(sheets, page, activities),

@@ -30,7 +30,8 @@ def recording_sheet(
     """A page for each version that differs, the session's own among them; none where nothing is recorded on paper."""
     session = page.fields
     needed = next((one for one in session.materials if one.item == "recording-sheet"), None)
-    if needed is None and not activities:
+    writes = sheets.collection.reference.years[session.year].writes
+    if needed is None and not (activities and writes):
         return None
     needed = needed or Needed(item="recording-sheet", per="child")
     pictures = SheetPictures(sheets.drawings)
