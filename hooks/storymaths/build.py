@@ -11,6 +11,7 @@ from .activities.memory import Memory
 from .activities.work_out import WorkedOut
 from .model.address import CONTENT, LISTS, html_of, source_of
 from .model.document import Document
+from .model.generated_pages import Subject
 from .model.page_fields import PageFields
 from .model.problem import Problem, ProblemsFound
 from .model.site_settings import FRONT, SiteSettings
@@ -24,6 +25,7 @@ from .publish.open_data.files import open_data
 from .publish.pack.only_series import only_series
 from .publish.page_frame import Drawn, PageFrame, theme_files
 from .publish.page_kinds.table import kind_of
+from .publish.page_names import about_of
 from .publish.sheets import Sheet, prints, sheets_of, write_sheets
 from .publish.text_index import build_text_index
 from .publish.undrawn import telling_where
@@ -122,6 +124,10 @@ class Build:
         return generated(self._site) if self._site else {}
 
     @cached_property
+    def _subjects(self) -> Mapping[str, Subject]:
+        return {page.source: page.about for page in self._site.generated} if self._site else {}
+
+    @cached_property
     def _unread(self) -> tuple[str, ...]:
         """Pages that cannot be drawn for what is wrong with them; their author is told, on the first page in any case."""
         if not self.serving:
@@ -179,7 +185,8 @@ class Build:
         if self._site is None:
             return Drawn(page, told, draft)
         publisher = self._site.collection.reference.imprint.publisher
-        return Drawn(page, told, draft, for_machines, publisher, self._site.terms(source))
+        about = about_of(self._site.collection, written or self._subjects.get(source))
+        return Drawn(page, told, draft, for_machines, publisher, self._site.terms(source), about)
 
     def _draw_or_tell(self, source: str, written: Document[PageFields] | None) -> Rendered:
         """Draws a page. Raises ``ProblemsFound`` where the program cannot."""

@@ -1,7 +1,7 @@
 """Whether every class screen can be read from the carpet at four sizes of screen: nothing runs off, nothing is small.
 
 From ``tests/``: ``python -m bench.bench_screens [book or session …]``. Draws the screens of ``content/`` alone, with the
-kinds' examples (``activities``) and each task of each kind (``every-task``), opens each slide in Chromium, and prints a
+kinds' examples (``activities``) and each task of each kind (``every-task``), opens each slide of each year in Chromium, and prints a
 line for each that runs off the screen, has text smaller than 32 px at 1080 lines or a piece of a board smaller than
 80 px, and a table. With ``--pictures FOLDER`` it takes a picture of every slide too.
 """
@@ -114,13 +114,25 @@ def draw_screens(folder: Path, wanted: Sequence[str]) -> list[str]:
     return [html_of(page.source) for page in pages]
 
 
+def slides_by_year(page: Page) -> Iterator[list[str]]:
+    """For each year that a screen can be shown to, the slides that no year before has, once it is chosen."""
+    choice = page.locator(".year-shown")
+    years = choice.locator("option").evaluate_all("all => all.map((one) => one.value)") if choice.count() else [None]
+    seen: set[str] = set()
+    for year in years:
+        if year is not None:
+            choice.evaluate("(one, year) => { one.value = year; one.dispatchEvent(new Event('change')); }", year)
+        shown = page.locator(".where option").evaluate_all("all => all.map((one) => one.value)")
+        yield [value for value in shown if value not in seen]
+        seen.update(shown)
+
+
 def measure(page: Page, address: str, name: str, sizes: Sequence[Size], pictures: Path | None) -> Iterator[Shown]:
     """Every slide of a screen at each size."""
     page.goto(address)
     for size in sizes:
         page.set_viewport_size({"width": size[0], "height": size[1]})
-        values = page.locator(".where option").evaluate_all("all => all.map((one) => one.value)")
-        for value in values:
+        for value in (value for values in slides_by_year(page) for value in values):
             page.locator(".where").select_option(value)
             page.evaluate(LOADED)
             found = page.evaluate(MEASURE)

@@ -1,4 +1,4 @@
-"""Plays every board of the class screens to the end, by finger, by mouse and by keys, and counts what was accepted.
+"""Plays every board of the class screens, for every year, to the end, by finger, by mouse and by keys, and counts what was accepted.
 
 From ``tests/``: ``python -m bench.play_screens [book or session …]``; ``--way finger`` for one way alone. Each board is
 first laid wrong, then in every way that is an answer, of many the first ``MOST_ANSWERS``. A finger taps and drags by turns,
@@ -22,7 +22,7 @@ from browser.screen_driver import OnScreen, boards_on
 from browser.server import serving
 from playwright.sync_api import CDPSession, Page, TimeoutError, sync_playwright
 
-from .bench_screens import draw_screens
+from .bench_screens import draw_screens, slides_by_year
 
 WAYS = ("finger", "mouse", "keys")
 MOST_ANSWERS = 12
@@ -73,7 +73,7 @@ class Player:
         self.page.evaluate("one => document.querySelector('.slide:not([hidden])').querySelector(one).focus()", selector)
 
     def _middle(self, selector: str) -> tuple[float, float]:
-        at = self.page.evaluate(MIDDLE, [selector, ".place, .tray"])
+        at = self.page.evaluate(MIDDLE, [selector, ".place, .tray, .clock-face"])
         assert at is not None, f"no {selector}"
         assert len(at) == 2, f"{selector} is covered by {at[2]}"
         return at[0], at[1]
@@ -145,13 +145,14 @@ def play_page(page: Page, address: str, way: str, wire: CDPSession) -> Counter[s
     page.goto(address)
     page.evaluate("localStorage.clear()")
     page.reload()
-    for board in boards_on(page):
-        board.show()
-        fault = play_board(board, Player(page, way, wire))
-        counts["boards"] += 1
-        counts["played"] += not fault
-        if fault:
-            print(f"{way} {address.rpartition('/')[2]} slide {board.slide}: {fault}", flush=True)
+    for slides in slides_by_year(page):
+        for board in (board for board in boards_on(page) if board.slide in slides):
+            board.show()
+            fault = play_board(board, Player(page, way, wire))
+            counts["boards"] += 1
+            counts["played"] += not fault
+            if fault:
+                print(f"{way} {address.rpartition('/')[2]} slide {board.slide}: {fault}", flush=True)
     return counts
 
 

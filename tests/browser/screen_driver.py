@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from playwright.sync_api import Locator, Page
+from playwright.sync_api import Locator, Page, expect
 
 WAYS = ("mouse", "touch", "keyboard")
 Point = tuple[float, float]
@@ -92,8 +92,10 @@ class OnScreen:
                 self.put(piece, place, way)
 
     def look_together(self) -> str:
-        """Asks whether it is right; what the board says."""
-        self.board.get_by_text("Look together", exact=True).click()
+        """Asks whether it is right, by a button that whatever was placed has left in sight; what the board says."""
+        look = self.board.get_by_text("Look together", exact=True)
+        expect(look).to_be_in_viewport(ratio=1)
+        look.click()
         return self.board.locator(".verdict").inner_text()
 
     def answers(self) -> list[dict[str, list[str]]]:

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 import pytest
 from activities.every_task import every_task
-from project import activities_on, collection, reference
+from project import activities_on, all_activities, collection, collection_with, reference, text_of
 from storymaths.activities.table import KINDS
 from storymaths.activities.work_out import work_out
 from storymaths.activities.worked import AnyWorked
@@ -15,8 +15,10 @@ from storymaths.model.session import Session
 from storymaths.publish.gallery import examples_of
 from storymaths.render.screens.activity_slides import parts_of
 from storymaths.render.screens.board import Board, Place, key_of, placings
+from storymaths.render.screens.pages import draw_screen
 from storymaths.render.screens.pieces import card_id
 from storymaths.render.screens.table import PLAYED, boards_of
+from storymaths.render.site import Site
 
 
 def every_year(done: AnyWorked) -> Iterator[tuple[int, AnyWorked]]:
@@ -103,6 +105,26 @@ def test_a_whole_that_is_asked_for_is_not_shown_and_no_sign_before_its_year(
     assert [place.id for place in board.places] == ["whole"]
     assert list(board.answers) == [card_id(7)]
     assert len(board.pieces) > 3
+
+
+@pytest.mark.parametrize(("year", "texts"), [(1, ["1", "2", "5"]), (2, ["1p", "2p", "5p"])])
+def test_coins_say_what_they_say_on_paper(year: int, texts: list[str]) -> None:
+    done = worked_from("kind: money\ntitle: Pay\nfind: ways\namount: 8\npurse: [5, 2, 2, 1]", year)
+    (board,) = boards_of(done)
+    assert [piece.name for piece in board.pieces] == texts
+    slip = done.solution.likely_error
+    assert slip is not None
+    assert ("p" in slip.gives) == (year > 1), slip.gives
+
+
+def test_the_question_to_end_on_has_its_picture() -> None:
+    path = collection().of_kind(Session)[0].path.removeprefix("content/")
+    shown = "exit_question:\n  picture: {picture: six-pegs.svg, alt: Six pegs.}\n"
+    pictured = collection_with({path: text_of(path).replace("exit_question:\n", shown)})
+    page = next(page for page in pictured.of_kind(Session) if page.path.endswith(path))
+    last = draw_screen(Site(pictured, all_activities()), page).html.rpartition("<section")[2]
+    assert "with-scene" in last
+    assert 'src="six-pegs.svg" alt="Six pegs."' in last
 
 
 def test_missing_digits_have_a_place_each() -> None:

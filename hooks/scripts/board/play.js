@@ -12,10 +12,10 @@ import { openPick } from "./pick.js";
 import { openState } from "./state.js";
 import { tell } from "./told.js";
 
-/** @typedef {{ memory: Memory, say: Say, notes: Notes }} Screen what of the screen a board uses */
+/** @typedef {{ memory: Memory, say: Say, notes: Notes, fit: () => void }} Screen what of the screen a board uses */
 
 /** @type {(board: HTMLElement, name: string, screen: Screen) => void} */
-export const play = (board, name, { memory, say, notes }) => {
+export const play = (board, name, { memory, say, notes, fit }) => {
   /** @type {BoardData} */
   const data = JSON.parse(board.querySelector("script")?.textContent ?? "");
   const state = openState(data, /** @type {Kept | undefined} */ (memory.get(name)), (kept) => memory.set(name, kept));
@@ -32,6 +32,7 @@ export const play = (board, name, { memory, say, notes }) => {
     state.record(words, answer);
     verdict.textContent = answer === null ? "Not this time. What do you notice?"
       : many === 1 ? "Yes." : already ? "Yes, and we have it already." : "Yes, that is one.";
+    fit();
     say(`${words}. ${verdict.textContent}`);
   });
   const back = button("Take one back", () => { state.takeBack(); say("Taken back"); });
@@ -51,6 +52,10 @@ export const play = (board, name, { memory, say, notes }) => {
     found.textContent = state.found() ? `Found: ${state.found()}` : "";
     tries.replaceChildren(...state.tries().map((one) => element("li", one.answer === null ? "" : "right", one.words)));
   };
-  state.onChange(() => { verdict.textContent = ""; refresh(); });
+  state.onChange(() => {
+    verdict.textContent = "";
+    refresh();
+    fit();
+  });
   refresh();
 };

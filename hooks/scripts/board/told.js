@@ -10,8 +10,8 @@ const counted = (pieces) => {
 
 const MOST_NAMED = 8;
 
-/** Squares by their names; of many, how many there are. @type {(places: Place[]) => string} */
-const listed = (places) => (places.length > MOST_NAMED ? `${places.length} squares` : places.map(({ name }) => name).join(", "));
+/** Squares or points by their names; of many, how many there are. @type {(places: Place[], layout: string) => string} */
+const listed = (places, layout) => (places.length > MOST_NAMED ? `${places.length} ${layout}` : places.map(({ name }) => name).join(", "));
 
 /** @type {(data: BoardData, state: Pick<State, "standing">) => string} */
 export const tell = (data, state) => {
@@ -22,7 +22,8 @@ export const tell = (data, state) => {
   if (data.layout === "sentence") return data.between.map((words, n) => words + named(data.places[n])).join("");
   const filled = data.places.filter((place) => names(place).length);
   if (data.layout === "clock") return filled.map((place) => place.name).join(", ");
-  if (data.layout === "squares" && filled.every(({ id }) => state.standing(id)[0].look !== "card")) return listed(filled);
+  const alike = new Set(data.pieces.map(({ name }) => name)).size === 1 && data.pieces[0].look !== "card";
+  if (["squares", "points"].includes(data.layout) && alike) return listed(filled, data.layout);
   if (data.layout === "slots") return filled.map(named).join("; ");
   return filled.map((place) => `${place.name}: ${counted(state.standing(place.id))}`).join("; ");
 };

@@ -18,14 +18,16 @@ const open = (screen) => {
   const notes = openNotes(screen, slides);
   openTimer(all(document, "[data-steps] li", HTMLElement), slides, memory, say);
   openFull(openMore(screen, slides), memory);
-  all(document, "[data-board]", HTMLElement).forEach((board, n) => play(board, `board ${n}`, { memory, say, notes }));
+  const fit = openFit(slides), parts = { memory, say, notes, fit };
+  all(document, "[data-board]", HTMLElement).forEach((board, n) => play(board, `board ${n}`, parts));
   const names = new Map(all(document, "[data-board]", HTMLElement).map((board, n) => [board, n]));
   for (const slide of all(document, ".slide-activity", HTMLElement)) {
     const first = names.get(/** @type {HTMLElement} */ (slide.querySelector("[data-board]"))) ?? 0;
-    openAnother(slide, (board, place, set) =>
-      play(board, `board ${first + place}${set ? ` other ${set}` : ""}`, { memory, say, notes }));
+    openAnother(slide, (board, place, set) => {
+      play(board, `board ${first + place}${set ? ` other ${set}` : ""}`, parts);
+      fit(true);
+    });
   }
-  openFit(slides);
   slides.show();
 };
 

@@ -17,11 +17,13 @@ from ..model.site_settings import FRONT, SiteSettings
 from ..render.policy import policy
 from ..render.quotes import curl
 from ..render.site import Rendered
+from .page_names import About
 from .page_scripts import script_for
 
 _THEME = carried("theme")
 _TEMPLATES = jinja2.Environment(loader=jinja2.FileSystemLoader(_THEME), undefined=jinja2.StrictUndefined)
 _TEMPLATES.filters["curl"] = curl
+_NOTHING = About()
 
 
 @dataclass(frozen=True)
@@ -36,6 +38,17 @@ class Drawn:
     publisher: str = ""
     terms: Terms | None = None
     """What may be done with it; None where ``site_data/`` cannot be read."""
+    about: About = _NOTHING
+
+    @property
+    def title(self) -> str:
+        """What a browser's tab says, before the name of the site."""
+        return self.about.title_of(self.page)
+
+    @property
+    def description(self) -> str:
+        """What a search elsewhere shows below the title."""
+        return self.about.description_of(self.page)
 
     @property
     def script(self) -> str:

@@ -9,7 +9,7 @@ from ...model.activity import Context, LikelyError, Line
 from ..saying import capital, listed, number_word
 from .amount import tell
 from .coin_ways import Supply
-from .coins import count_coins, find_invented, name_coin, name_form
+from .coins import count_coins, find_invented, mark_coins, name_form
 from .sums import add, write_sum
 from .tasks import CoinWay, MakeAmount, MakeInFewest, MakeTask
 
@@ -113,9 +113,9 @@ def _from(task: MakeTask, context: Context) -> str:
 
 
 def _warn_of_invented(supply: Supply, context: Context) -> str:
-    strange = [name_coin(worth, context.money) for worth in find_invented(supply.worths, context.money)]
+    strange = [tell(worth, context) for worth in find_invented(supply.worths, context.money)]
     return f" No coin is worth {listed(strange, 'or')} outside the story." if strange else ""
 
 
 def _join(coins: Sequence[int], context: Context) -> str:
-    return " + ".join(name_coin(worth, context.money) for worth in coins)
+    return " + ".join(mark_coins(coins, context))

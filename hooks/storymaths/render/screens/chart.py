@@ -94,7 +94,7 @@ def _draw(rows: Sequence[RowMarks], worked: Worked[ChartTask, ChartAnswer]) -> B
     piece = (
         Piece("top", "the top of a bar", copies=None, look="bar")
         if is_bar
-        else Piece("point", "a point", copies=None, look="point")
+        else Piece("point", "a point", copies=None, look="counter")
     )
     drawn = {(column, int(height / step)): piece.id for column, height in enumerate(heights)}
     none = [at for at in drawn if is_bar and at[1] == 0]

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from ...activities.money.amount import tell_briefly
-from ...activities.money.coins import name_coin
+from ...activities.money.coins import mark_coins
 from ...activities.money.tasks import (
     ChangeDue,
     ChooseThings,
@@ -48,9 +48,10 @@ def boards(worked: Worked[MoneyTask, MoneyAnswer]) -> Iterable[Board]:
 def _coins(task: MakeTask, ways: Sequence[CoinWay], context: Context) -> Board:
     purse = Counter(task.purse)
     used = {coin for way in ways for coin in way.coins}
+    worths = sorted({*used, *purse, *task.coins})
     pieces = tuple(
-        Piece(f"coin-{coin}", name_coin(coin, context.money), copies=purse[coin] if purse else None, look="coin")
-        for coin in sorted({*used, *purse, *task.coins})
+        Piece(f"coin-{worth}", text, copies=purse[worth] if purse else None, look="coin")
+        for worth, text in zip(worths, mark_coins(worths, context), strict=True)
     )
     place = Place("paid", "paid with")
     placings = [[{"paid": [f"coin-{coin}" for coin in way.coins]}] for way in ways]

@@ -12,7 +12,7 @@ from ...model.body import Body
 from ...model.concept import Word
 from ...model.document import Document
 from ...model.fields import Pages
-from ...model.session import Reading, Session, Step, Stop
+from ...model.session import OwnDrawing, Reading, Session, Step, Stop
 from ...parse.body import words_of
 from ..session_steps import steps_with_stops, words_of_step
 from .activity_slides import ActivityPart, parts_of
@@ -41,6 +41,8 @@ class Slide:
     word: Word | None = None
     says: str = ""
     answer: str = ""
+    drawing: OwnDrawing | None = None
+    """What a question points at."""
     part: ActivityPart | None = None
     """What of an activity it shows."""
     main: Step | None = None
@@ -71,8 +73,8 @@ def slides_of(
     ]  # fmt: skip
     slides.sort(key=lambda slide: slide.step)
     last = len(session.steps) - 1
-    exit_question = session.exit_question
-    return [*slides, Slide("exit", "A question to end on", last, says=exit_question.ask, answer=exit_question.answer)]
+    ended, title = session.exit_question, "A question to end on"
+    return [*slides, Slide("exit", title, last, says=ended.ask, answer=ended.answer, drawing=ended.picture)]
 
 
 def _first_with(word: str, told: Sequence[str]) -> int:

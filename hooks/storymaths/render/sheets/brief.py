@@ -13,7 +13,7 @@ _MOST_ANSWERS = 6
 def in_brief(activity: SheetActivity) -> dict[str, Any]:
     """The task of an activity and its answers, as briefly as they can be said; ``more`` is how many are left out."""
     solution = activity.own
-    answers = [runs(answer.says) for answer in solution.answers]
+    answers = [runs(answer.says.removesuffix(".")) for answer in solution.answers]  # they stand in one line
     return {
         "title": runs(activity.title),
         "stop": "" if activity.title.endswith((".", "?", "!")) else ".",
