@@ -35,7 +35,7 @@ def versions_of(task: CompareTask, context: Context, year: YearLimits) -> Iterat
     larger = _more_of_the_fact(task, context, year) if harder else ()
     offers = easier_first(same, chain(moved, larger), harder)
     for offered in islice(chain(offers, _revalued(task, context, year)), _MOST_LOOKED_AT):
-        context.effort.spend(30 * len(task.statements))
+        context.effort.spend(60 * len(task.statements))
         if _pattern(offered[0], offered[1]) == wanted:
             yield offered
             if not year.knows("<"):

@@ -150,7 +150,8 @@ def steps_of(task: NumberSentenceTask, context: Context) -> int:
     if not isinstance(task, SentencesTask):
         return 60
     choices = len(context.characters) if isinstance(task.gaps, str) else len(task.gaps or ())
-    return sum(120 + min(MOST_TRIED, choices ** max(0, text.count("___") - 1)) // 10 for text in task.sentences)
+    tried = (min(MOST_TRIED, choices ** max(0, text.count("___") - 1)) for text in task.sentences)
+    return sum(120 + 5 * min(choices, 100) + one // 10 for one in tried)
 
 
 def _scaled(task: SentencesTask, context: Context, slots: Sequence[Slots]) -> Iterator[Version]:
