@@ -49,7 +49,7 @@ def read_timetable(task: ReadTimetable, context: Context) -> Solution[TripFound]
         ),
         reduce(or_, (demands_of_jumps(one.leaves.minutes, one.arrives.minutes, teller) for one in found), read),
         2 + (task.by is not None) + (task.after is not None) + bool(task.pick),
-        "Every trip was looked at where one gets on and where one gets off.",
+        f"Every {task.called} was looked at where one gets on and where one gets off.",
         _expect_late(task, both),
         tuple(draw_jumps(one.leaves.minutes, one.arrives.minutes, teller) for one in found[:_TRIPS_DRAWN]),
     )
