@@ -7,7 +7,7 @@ numbers cannot be changed safely: one is asked again as it was where a session h
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from ..activities.alike import numbers_in
@@ -144,17 +144,23 @@ def end_questions(
             if key and (others or _is_short(solution)):
                 found[key] = EndQuestion(key, page, solution)
                 break  # one of each session is enough
+        else:
+            ended, key = page.fields.exit_question, next(_taught_by_law(page, reference, found), None)
+            if key and not _points(ended):
+                found[key] = EndQuestion(key, page, AskedAgain(page, 0).solution)
     return list(found.values())
+
+
+def _taught_by_law(page: SessionPage, reference: Reference, but: Collection[Key]) -> Iterator[Key]:
+    """The objectives asked for by law that a session teaches, as it names them, but for some."""
+    for framework, claims in page.fields.objectives.items():
+        if reference.frameworks[framework].rests_on_law:
+            yield from (key for claim in claims if (key := (framework, claim.code)) not in but)
 
 
 def _asked_for(activity: PageActivity, page: SessionPage, solution: Solution, reference: Reference) -> Iterator[Key]:
     """The objectives asked for by law that its session teaches and that it touches, the surest first."""
-    taught = [
-        (framework, claim.code)
-        for framework, claims in page.fields.objectives.items()
-        if reference.frameworks[framework].rests_on_law
-        for claim in claims
-    ]
+    taught = list(_taught_by_law(page, reference, ()))
     sure = {(one.framework, one.objective.code) for one in practised_in(activity.worked, reference)}
     words = " ".join((solution.task.ask, *map(str, solution.task.lines), *(one.says for one in solution.answers)))
     yield from (key for key in taught if key in sure)

@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from typing import Any, TypeVar
 
 from ...activities.saying import counted
-from ...covers.path import path_of
+from ...covers.path import SeriesPath, path_of
 from ...covers.starters import AskedAgain, EndQuestion, TakenUp, asked_again, end_questions, starter_of
 from ...covers.taught import SessionPage
 from ...model.activity import Solution
 from ...model.document import Document
+from ...model.reference import Reference
 from ...model.series import Series
 from .answer_key import version_with_answers
 from .paper import PaperUse, for_adult
@@ -21,17 +22,22 @@ from .sheet_context import SheetContext, SheetPictures
 from .words import runs
 
 _ROOM_MM = 235
+_ONE_PAGE = 12
+"""Sessions of which one page of questions can ask enough."""
 _AGO = {1: "From the last lesson", 3: "From three lessons ago", 7: "From seven lessons ago"}
 
 
 def series_sheets(sheets: SheetContext, page: Document[Series]) -> list[SheetData]:
     """What there is to print for a series; nothing where it has no sessions."""
-    sessions = path_of(page.fields, sheets.collection).sessions
+    path = path_of(page.fields, sheets.collection)
+    sessions = path.sessions
+    record = [_record(sheets, page, sessions)] if sessions else []
+    if not sheets.collection.reference.years[page.fields.year].writes:
+        return record  # a class that writes nothing is asked aloud
     starters = [(one, _begin_with(sheets, sessions, place)) for place, one in enumerate(sessions)]
     told = [(one, fitting) for one, taken in starters if (fitting := _on_a_page(taken))]
     made = [*_starters(sheets, page, told)] if told else []
-    record = [_record(sheets, page, sessions)] if sessions else []
-    return [*made, *record, *_end(sheets, page, sessions)]
+    return [*made, *record, *_end(sheets, page, path)]
 
 
 def _begin_with(sheets: SheetContext, sessions: Sequence[SessionPage], place: int) -> list[TakenUp | AskedAgain]:
@@ -153,14 +159,17 @@ def _record(sheets: SheetContext, page: Document[Series], sessions: Sequence[Ses
     )
 
 
-def _end(sheets: SheetContext, page: Document[Series], sessions: Sequence[SessionPage]) -> list[SheetData]:
-    reference = sheets.collection.reference
-    asked = _on_a_page(end_questions(sessions, sheets.activities_of, reference))
-    if not asked:
+def _end(sheets: SheetContext, page: Document[Series], path: SeriesPath) -> list[SheetData]:
+    """A page of questions; of a series longer than a term, a page for each book."""
+    reference, title = sheets.collection.reference, page.fields.title
+    is_long = len(path.sessions) > _ONE_PAGE
+    parts = [(run.book.fields.title, run.sessions) for run in path.runs] if is_long else [(title, path.sessions)]
+    every = [(of, end_questions(sessions, sheets.activities_of, reference)) for of, sessions in parts]
+    paged = [(of, kept) for of, found in every if (kept := _on_a_page(found))]
+    if not paged:
         return []
-    pictures, title = SheetPictures(sheets.drawings), page.fields.title
+    pictures, asked = SheetPictures(sheets.drawings), [one for _, kept in paged for one in kept]
     says = [reference.objectives[one.key].says for one in asked]
-    tasks = once([shown_task(words, one.solution, pictures) for one, words in zip(asked, says, strict=True)])
     key = [
         {
             "title": runs(f"{one.key[1]}: {words}"),
@@ -177,9 +186,10 @@ def _end(sheets: SheetContext, page: Document[Series], sessions: Sequence[Sessio
         SheetData(
             "end-questions",
             f"At the end: {title}",
-            "A page of questions for the end of the series, each under the objective it is asked for.",
-            (Part("recording", _child_page(f"At the end of {title}", page.fields.year, tasks)),),
-            PaperUse(children=children, sets=children, each="one to a child"),
+            f"{'A page of questions for the end of each book' if is_long else 'A page of questions for the end of the series'}, "
+            "each under the objective it is asked for.",
+            tuple(_end_page(of, page.fields.year, kept, reference, pictures) for of, kept in paged),
+            PaperUse(children=children, sets=children, each="one to a child", versions=len(paged)),
             pictures.kept,
         ),
         SheetData(
@@ -196,3 +206,8 @@ def _end(sheets: SheetContext, page: Document[Series], sessions: Sequence[Sessio
             {},
         ),
     ]
+
+
+def _end_page(of: str, year: int, asked: Sequence[EndQuestion], reference: Reference, pictures: SheetPictures) -> Part:
+    tasks = [shown_task(reference.objectives[one.key].says, one.solution, pictures) for one in asked]
+    return Part("recording", _child_page(f"At the end of {of}", year, once(tasks)))
