@@ -180,7 +180,8 @@ def test_coins_have_no_sign_before_its_year() -> None:
 
 
 def test_a_lesson_begins_with_what_each_lesson_before_it_has_to_take_up() -> None:
-    for page in demonstration().series.values():
+    writing = [page for page in demonstration().series.values() if page.fields.year]  # Reception is asked aloud
+    for page in writing:
         starters = next(one for one in series_sheets(context(), page) if one.what == "starters")
         asked = [len(part.data["tasks"]) for part in starters.parts]
         assert sum(asked) >= 1.5 * len(asked)
