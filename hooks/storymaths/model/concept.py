@@ -42,6 +42,8 @@ class Area(Strict):
     id: Id
     name: Text
     says: Text
+    own_cautions: tuple[Id, ...] = ()
+    """Cautions that are of this area and of no other: their notes stand on its card alone."""
 
 
 class Theme(Strict):

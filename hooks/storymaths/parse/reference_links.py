@@ -97,6 +97,9 @@ def _names(reference: Reference, order: Mapping[str, Mapping[str, int]]) -> Iter
         for hazard in material.hazards:
             loc = ("materials", order["materials.yaml"][material.id], "hazards")
             yield "materials.yaml", loc, hazard, reference.cautions
+    for row, area in enumerate(reference.areas.values()):
+        for index, risk in enumerate(area.own_cautions):
+            yield "areas.yaml", ("areas", row, "own_cautions", index), risk, reference.cautions
     for index, thing in enumerate(reference.prose.handling.things):
         for hazard in thing.hazards:
             yield "prose.yaml", ("handling", "things", index, "hazards"), hazard, reference.cautions

@@ -16,7 +16,7 @@ from ..objectives import ShownObjective, shown
 from ..session_steps import ShownStep, steps_with_stops
 from .brief import in_brief
 from .paper import PaperUse, to_whom
-from .set_out import areas_set_out
+from .set_out import areas_set_out, care_of
 from .sheet import Part, SheetData
 from .sheet_context import SheetContext
 from .words import Block, letters_in, parts_of, plain, runs
@@ -43,10 +43,7 @@ def lesson_plan(sheets: SheetContext, page: Document[Session]) -> SheetData:
         "summary": runs(session.summary),
         "clock": [{"name": runs(step.name), "minutes": step.minutes} for step in session.steps],
         "ready": _ready(sheets, session),
-        "care": [
-            {"name": sheets.collection.reference.cautions[note.risk].name, "note": runs(note.note)}
-            for note in session.cautions
-        ],
+        "care": care_of(sheets, session),
         "words": {"new": list(session.words.new), "again": list(session.words.again), "signs": list(session.symbols.new)},
         "before": _told(sheets, page, page.content.opening),
         "steps": [_step(sheets, page, step) for step in steps],

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from ...model.concept import Area
 from ...model.document import Document
 from ...model.session import Session
 from .paper import for_adult
@@ -49,6 +50,16 @@ def areas_set_out(sheets: SheetContext, session: Session) -> list[dict[str, Any]
             "out": runs(one.put_out),
             "say": [runs(said) for said in one.say],
             "notice": [runs(seen) for seen in one.notice],
+            "care": care_of(sheets, session, areas[one.area]),
         }
         for one in session.set_out
     ]
+
+
+def care_of(sheets: SheetContext, session: Session, area: Area | None = None) -> list[dict[str, Any]]:
+    """What to take care of, risk by risk; on the card of an area without what is of other areas alone."""
+    reference = sheets.collection.reference
+    elsewhere = {risk for one in reference.areas.values() if area and one is not area for risk in one.own_cautions}
+    elsewhere -= set(area.own_cautions if area else ())
+    notes = [note for note in session.cautions if note.risk not in elsewhere]
+    return [{"name": reference.cautions[note.risk].name, "note": runs(note.note)} for note in notes]
