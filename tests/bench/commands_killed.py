@@ -201,7 +201,10 @@ def upgrade(project: Path) -> Tried:
         known = all(
             mark in (one.get(name) for one in versions) for name, mark in now.items() if not name.startswith(".")
         )
-        return "whole" if known and versions[0].keys() <= now.keys() else "not whole"
+        # A file that the upgrade takes away is gone only once those that take its place are there.
+        was, will = (one.keys() for one in versions)
+        there = was <= now.keys() or (was & will <= now.keys() and will <= now.keys())
+        return "whole" if known and there else "not whole"
 
     return Tried(
         ("env", "-C", str(older), *command), before, found, ("whole",).__contains__, older / "content/books" / TAMSIN
