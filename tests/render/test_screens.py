@@ -254,7 +254,7 @@ def test_every_name_of_an_angle_that_the_year_knows_is_to_choose_from() -> None:
 def test_no_line_of_a_sequence_begins_with_a_comma_and_a_place_is_told_only_of_twins() -> None:
     (gaps,) = boards_of(worked_from("kind: sequence\ntitle: Count\nterms: [56, ___, 58, ___, 60, 61]\n", 2))
     assert gaps.between == ("56, ", " 58, ", " 60, 61")
-    (wrong,) = boards_of(worked_from("kind: sequence\ntitle: Count\nfind: mistake\nterms: [45, 46, 48, 48, 49]\n", 2))
+    (wrong,) = boards_of(worked_from("kind: sequence\ntitle: Count\nmistake: true\nterms: [45, 46, 48, 48, 49]\n", 2))
     names = [piece.name for piece in wrong.pieces if piece.sort == "term"]
     assert names == ["45", "46", "48 (3rd)", "48 (4th)", "49"]
 
