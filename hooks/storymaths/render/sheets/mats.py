@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -48,8 +47,9 @@ def session_mats(sheets: SheetContext, page: Document[Session], activities: Sequ
 def _is_named(mat: Mat, page: Document[Session]) -> bool:
     """Whether the materials or the words of the lesson speak of such a mat: one or several, with a hyphen or without."""
     name = mat.name.removesuffix("s")
-    told = " ".join(words_of_runs(line) for line in page.content.lines).casefold().replace("–", "-")
-    return any(needed.item == name for needed in page.fields.materials) or name in re.sub(r"[\s-]+", "-", told)
+    told = " ".join(words_of_runs(line) for line in page.content.lines).casefold()
+    told = "-".join(told.replace("–", " ").replace("-", " ").split())
+    return any(needed.item == name for needed in page.fields.materials) or name in told
 
 
 def _of_activities(activities: Sequence[SheetActivity]) -> list[Mat]:
