@@ -100,3 +100,10 @@ def test_sums_that_were_true_are_true_with_the_numbers_that_stand_for_others() -
     found = list(relabelled([46, 18, 64], ["46 + 18 = 64"]))
     assert found
     assert all(one[46] + one[18] == one[64] for one in found)
+
+
+def test_things_given_out_one_to_one_stay_so() -> None:
+    for told in ("among: 10", "total: 10"):
+        sets = sets_of(f"kind: share\ntitle: A bean for each cane\n{told}\neach: 1\nthings: beans\n")
+        assert sets
+        assert {one.fields.model_dump()["each"] for one in sets} == {1}

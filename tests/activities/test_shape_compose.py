@@ -207,7 +207,7 @@ def test_what_is_said_of_the_hut() -> None:
     assert "Nothing is left bare: in squares, 1 + 2 = 3." in by_sizes
     assert "Nothing is left bare: in half squares, 1 + 1 + 2 + 2 = 6." in by_sizes
     fewest = min(solution.answers, key=lambda answer: len(answer.data["pieces"]))
-    assert fewest.says == "Wide triangle on lower right of A2 and lower left of B2; rectangle on A1 and B1"
+    assert fewest.says == "A wide triangle on the lower right of A2 and the lower left of B2; a rectangle on A1 and B1"
     assert solution.likely_error
     assert solution.likely_error.gives == "2 of the 7 ways."
     assert solution.steps == 4
@@ -284,7 +284,7 @@ def test_drawings_are_as_big_as_what_they_show(rows: list[str], pieces: dict[str
 def sizes(figure: Any) -> list[float]:
     """The size of each part drawn, in quarters of squares, by its corners."""
     across = max(figure.data.across, *(picture.across for picture in figure.data.pictures))
-    side = min(20.0 if figure.data.small else 34.0, 314 / across)
+    side = min(20.0 if figure.data.small else 80.0, 314 / across)
     found = []
     for element in drawn(figure).iter("path"):
         size = 0.0

@@ -73,8 +73,8 @@ def every_sheet() -> Iterator[Made]:
 def more_mats() -> tuple[Made, ...]:
     """A mat for every material, and those that no example of a kind is done on."""
     done_on = [
-        session_mats(sheet_context(), session_needing("pencil"), sheet_context().activities(session_with(a)))
-        for a in (CARROLL, HOOP)
+        session_mats(sheet_context(), page, sheet_context().activities(page))
+        for page in (session_with(a, "Pairs have a two-way table, or a sorting ring.") for a in (CARROLL, HOOP))
     ]
     return (*(mat(item) for item in FROM_MATERIAL), *(made(data) for mats in done_on for data in mats))
 
@@ -103,10 +103,10 @@ def made(data: SheetData, name: str = "") -> Made:
     return Made(name or data.what, data, pdf_path(run_folder() / "sheets", key).read_bytes())
 
 
-def session_with(activity: str) -> Document[Session]:
-    """A session of the frozen collection with one activity for its body."""
+def session_with(activity: str, words: str = "") -> Document[Session]:
+    """A session of the frozen collection with one activity for its body, after some words."""
     opening, _, _ = text_of(SESSION).partition("\n## ")
-    page = parse_document(f"content/{SESSION}", f"{opening}\n\n## Start\n\n```maths\n{activity}```\n")
+    page = parse_document(f"content/{SESSION}", f"{opening}\n\n## Start\n\n{words}\n\n```maths\n{activity}```\n")
     assert isinstance(page, Document)
     assert isinstance(page.fields, Session)
     return page
@@ -127,7 +127,11 @@ def sheet_context(**drawings: str) -> SheetContext:
 
 def session_needing(item: str, note: str = "", year: int = 2) -> Document[Session]:
     """A session that gets one thing out of the cupboard, and has no activity."""
-    page = session_with("kind: none of them\n")
+    return needing(session_with("kind: none of them\n"), item, note, year)
+
+
+def needing(page: Document[Session], item: str, note: str = "", year: int = 2) -> Document[Session]:
+    """A session with one thing for its materials."""
     needed = Needed(item=item, per="pair", note=note or None)
     return replace(page, fields=page.fields.model_copy(update={"materials": (needed,), "year": year}))
 

@@ -17,6 +17,7 @@ from storymaths.render.screens.activity_slides import parts_of
 from storymaths.render.screens.board import Board, Place, key_of, placings
 from storymaths.render.screens.pages import draw_screen
 from storymaths.render.screens.pieces import card_id
+from storymaths.render.screens.slides import slides_of
 from storymaths.render.screens.table import PLAYED, boards_of
 from storymaths.render.site import Site
 
@@ -232,3 +233,44 @@ def test_each_year_has_questions_of_its_own() -> None:
         parts, own = list(parts_of(done)), done.context.year.year
         assert all(part.own == (own in part.years) for part in parts)
         assert {part.years for part in parts if not part.own} == {(year,) for year in years if year != own}
+
+
+def test_bars_of_one_statement_stand_beside_no_other() -> None:
+    one, two = (
+        worked_from(f"kind: compare\ntitle: Which sign?\nstatements: [{lines}]\n", 2)
+        for lines in ("7 ? 12", "7 ? 12, 18 ? 11")
+    )
+    assert [len(part.figures) for done in (one, two) for part in parts_of(done)] == [1, 0, 0]
+
+
+def test_every_name_of_an_angle_that_the_year_knows_is_to_choose_from() -> None:
+    done = worked_from("kind: angle\ntitle: Wide\nfind: name\nangles: [60, 120]\n", 3)
+    for board in boards_of(done):
+        assert [piece.name for piece in board.pieces] == [
+            "less than a right angle", "a right angle", "greater than a right angle",
+        ]  # fmt: skip
+
+
+def test_no_line_of_a_sequence_begins_with_a_comma_and_a_place_is_told_only_of_twins() -> None:
+    (gaps,) = boards_of(worked_from("kind: sequence\ntitle: Count\nterms: [56, ___, 58, ___, 60, 61]\n", 2))
+    assert gaps.between == ("56, ", " 58, ", " 60, 61")
+    (wrong,) = boards_of(worked_from("kind: sequence\ntitle: Count\nmistake: true\nterms: [45, 46, 48, 48, 49]\n", 2))
+    names = [piece.name for piece in wrong.pieces if piece.sort == "term"]
+    assert names == ["45", "46", "48 (3rd)", "48 (4th)", "49"]
+
+
+def test_slides_come_where_the_words_of_the_step_have_them() -> None:
+    path = "books/cliff-house-lift/session-4.md"
+    fence = "```maths\nkind: compare\ntitle: Between\nstatements: [9 + 5 ? 6 + 4]\n```\n\n"
+    changed = collection_with({path: text_of(path).replace("Read page 11 and", f"{fence}Read page 11 and")})
+    page = next(page for page in changed.of_kind(Session) if page.path.endswith(path))
+    slides = slides_of(page, {}, changed.reference.words, activities_on(page))
+    shapes = [(slide.shape, slide.title) for slide in slides if slide.shape in ("stop", "activity", "task")]
+    assert shapes[:5] == [
+        ("stop", "Stop on page 10"),
+        ("activity", "Between"),
+        ("stop", "Stop on page 11"),
+        ("stop", "Stop on page 12"),
+        ("task", "Your turn"),
+    ]
+    assert ("activity", "All six, and level") in shapes[5:]

@@ -8,7 +8,7 @@ from typing import Any
 import pypdfium2 as pdfium
 import pytest
 from project import PROJECT, collection, problems_with, text_of
-from render.sheets_made import Made, made, session_with, sheet_context
+from render.sheets_made import Made, made, needing, session_with, sheet_context
 from render.test_sheets_on_paper import _off, _on_another, letters_of
 from storymaths.model.book import Book
 from storymaths.model.document import Document
@@ -136,7 +136,13 @@ def test_a_cast_of_forty_goes_on_to_more_pages() -> None:
 
 def test_an_activity_of_forty_numbers_makes_forty_cards() -> None:
     numbers = ", ".join(str(n) for n in range(1, 41))
-    page = session_with(f"kind: sort\ntitle: Odd or even\nnumbers: [{numbers}]\nby: [odd(n)]\n")
+    page = needing(session_with(f"kind: sort\ntitle: Odd or even\nnumbers: [{numbers}]\nby: [odd(n)]\n"), "number-card")
     sheets = {data.what: data for data in session_sheets(sheet_context(), page)}
     assert len(sheets["number-cards"].parts[0].data["cards"]) == 40
     assert faults_of(made(sheets["number-cards"])) == []
+
+
+def test_no_cards_are_printed_where_nobody_lays_any() -> None:
+    page = session_with("kind: sort\ntitle: Odd or even\nnumbers: [1, 2, 3]\nby: [odd(n)]\n")
+    names = {data.what for data in session_sheets(sheet_context(), needing(page, "pencil"))}
+    assert not names & {"number-cards", "sign-cards", "sorting-ring"}

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 import pdfplumber
 import pytest
-from render.sheets_made import CARROLL, HOOP, Made, made, mat, session_needing, session_with, sheet_context
+from render.sheets_made import CARROLL, HOOP, Made, made, mat, needing, session_needing, session_with, sheet_context
 from render.test_sheets_bad_input import faults_of
 from render.test_sheets_on_paper import MM
 from storymaths.render.sheets.mat_kinds import FROM_MATERIAL
@@ -16,9 +16,8 @@ from storymaths.render.sheets.mats import session_mats
 
 def mats_for(activity: str) -> dict[str, Made]:
     """The mats an activity is done on."""
-    page = session_needing("pencil")
-    activities = sheet_context().activities(session_with(activity))
-    return {data.what: made(data) for data in session_mats(sheet_context(), page, activities)}
+    page = needing(session_with(activity, "Each has a two-way\ntable. Two share the sorting rings."), "pencil")
+    return {data.what: made(data) for data in session_mats(sheet_context(), page, sheet_context().activities(page))}
 
 
 @pytest.mark.parametrize("item", FROM_MATERIAL)

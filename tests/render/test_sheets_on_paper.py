@@ -9,7 +9,9 @@ from itertools import islice, pairwise
 import pdfplumber
 import pypdfium2 as pdfium
 import pytest
-from render.sheets_made import Made, every_sheet, whole_sets
+from project import collection
+from render.sheets_made import Made, every_sheet, made, sheet_context, whole_sets
+from storymaths.render.sheets.half_page import half_page
 
 MM = 72 / 25.4
 NEAREST_TO_EDGE = 4.0
@@ -144,3 +146,13 @@ def test_a_plan_is_one_sheet_and_a_recording_sheet_no_more_than_two_a_version() 
             assert pages == 1, sheet.name
         if sheet.data.what == "recording-sheet":
             assert pages <= 2 * len(sheet.data.parts), sheet.name
+
+
+def test_what_is_for_the_grown_up_is_read_on_the_back() -> None:
+    """On their heads stand the answers alone: a caution is read before the two begin."""
+    home = collection().homes_of("cliff-house-lift")[0]
+    with pdfplumber.open(io.BytesIO(made(half_page(sheet_context(), home)).pdf)) as pdf:
+        upright = pdf.pages[1].filter(lambda one: one["object_type"] != "char" or one["matrix"][0] > 0)
+        words = " ".join(upright.extract_text().split())
+    assert "For the adult:" in words
+    assert "Answers:" not in words

@@ -2,17 +2,24 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Sequence
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from project import reference
+from storymaths.model.figures.amounts import Track
 from storymaths.model.session import Needed
 from storymaths.parse.body import read_body
+from storymaths.render.figures.track import draw
 from storymaths.render.sheets.booklet import imposed
 from storymaths.render.sheets.card_faces import number_card
 from storymaths.render.sheets.card_sizes import LARGE, MIDDLE, SMALL, sets_on_a_page
+from storymaths.render.sheets.exit_slips import how_answered
 from storymaths.render.sheets.letters import printable
 from storymaths.render.sheets.paper import PaperUse, counted, in_sets
-from storymaths.render.sheets.words import parts_of, plain, runs
+from storymaths.render.sheets.words import ended, parts_of, plain, runs
 
 
 @pytest.mark.parametrize(
@@ -128,3 +135,38 @@ def test_any_text_can_be_printed(text: str) -> None:
 def test_signs_that_no_face_has() -> None:
     assert printable("6 ≠ 7 − 2 × ½ ÷ £3") == "6 ≠ 7 − 2 × ½ ÷ £3"
     assert printable("A → B, ⅓, 猫, e\u0301") == "A to B, 1/3, ?, é"
+
+
+@pytest.mark.parametrize(
+    ("ask", "draws", "writes"),
+    [
+        ("Draw a square.", True, False),
+        ("Show me six in another way.", False, False),
+        ("Here are eight eggs. Show me how each can have the same.", False, False),
+        ("Turn to face the door. Write how far you turned.", False, True),
+        ("Which way does it turn?", False, True),
+    ],
+)
+def test_a_slip_has_lines_only_for_what_is_written(ask: str, draws: bool, writes: bool) -> None:
+    assert how_answered(ask, reference().prose.answering) == (draws, writes)
+
+
+@pytest.mark.parametrize(("text", "whole"), [("Which sign?", "Which sign?"), ("Level", "Level."), ("“Why?”", "“Why?”")])
+def test_no_stop_follows_a_stop(text: str, whole: str) -> None:
+    assert ended(text) == ended(whole) == whole
+
+
+@pytest.mark.parametrize(
+    ("cells", "rows"),
+    [
+        (range(56, 64), [8]),
+        (range(91, 101), [5, 5]),
+        (range(55, 65), [6, 4]),
+        (range(0, 90, 10), [5, 4]),
+        ((1998, 1999, 2000, 2001, 2002, 2003), [6]),
+    ],
+)
+def test_rows_of_numbers_are_even_and_none_ends_just_before_a_ten(cells: Sequence[int], rows: list[int]) -> None:
+    drawn = draw(Track(tuple(map(str, cells))))
+    tops = re.findall(r'<rect[^>]* y="([^"]+)"', drawn)
+    assert [tops.count(top) for top in dict.fromkeys(tops)] == rows

@@ -50,8 +50,21 @@ class AdultMatters(Strict):
     """Where materials are kept."""
 
 
+class Answering(Strict):
+    """How it is known that a question is not answered in writing."""
+
+    source: Text
+    drawn: Words
+    """In a question that is answered by drawing."""
+    done: Words
+    """A question is answered with the body or aloud where one of its sentences begins with one of these."""
+    written: Words
+    """In a question that is written an answer to all the same."""
+
+
 class ProseWords(Strict):
     """The whole file."""
 
     handling: Handling
     adults: AdultMatters
+    answering: Answering

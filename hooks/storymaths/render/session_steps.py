@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from ..model.body import Body, words_of_runs
+from ..model.body import Body, Runs, words_of_runs
 from ..model.session import Session, Step, Stop
 from ..parse.body import words_of
 
@@ -67,10 +67,21 @@ def _step_of(page: int, read: Sequence[set[int]], named: Sequence[set[int]], sta
 
 def words_of_step(step: Step, body: Body) -> str:
     """A step's name and all that the body tells of it."""
+    lines = (words_of_runs(runs) for runs in _lines_of_step(step, body))
+    return " ".join(" ".join((words_of(step.name), ".", *lines)).split())
+
+
+def line_that_reads(page: int, step: Step, body: Body) -> int:
+    """The line of a step where its words first read a page, or else first name it; 0 where they do neither."""
+    lines = _lines_of_step(step, body)
+    told = ((pattern, runs) for pattern in (_READ, _NAMED) for runs in lines if runs)
+    return next((runs[0].line for pattern, runs in told if page in _pages(pattern, words_of_runs(runs))), 0)
+
+
+def _lines_of_step(step: Step, body: Body) -> list[Runs]:
     name = words_of(step.name)
     blocks = next((section.blocks for section in body.sections if section.heading.words == name), ())
-    lines = (words_of_runs(runs) for runs in Body(blocks).lines)
-    return " ".join(" ".join((name, ".", *lines)).split())
+    return list(Body(blocks).lines)
 
 
 def _pages(pattern: re.Pattern[str], words: str) -> set[int]:

@@ -22,7 +22,7 @@ def ask_for(statements: Sequence[Statement], signs: Sequence[str]) -> str:
     if any(_is_judged(statement) for statement in statements):
         parts.append("Which of these are true? Show how you know.")
     if any(statement.sign_gap is not None for statement in statements):
-        parts.append(f"Write {listed(signs, 'or')} in each gap between two sides.")
+        parts.append(f"Write {listed(signs, 'or')} in each gap.")
     gapped = [statement for statement in statements if statement.gap_side is not None]
     if gapped:
         several = any("=" not in statement.signs for statement in gapped)

@@ -149,14 +149,14 @@ class Speaker:
 
     def draw(self, order: Groups) -> Figure:
         """A row of places: empty before anybody plays, filled with an answer."""
-        first, last = self._ends
         if order:
             places = tuple(tuple(character.name for character in group) for group in order)
             inside = ", then ".join(" and ".join(place) for place in places)
         else:
             places = ((),) * len(self._context.characters)
             inside = f"{len(places)} empty places"
-        return Figure(Places(places, first, last), f"A row from {first} to {last}: {inside}.")
+        # The question says first of what: of months and of things that happen there is no least.
+        return Figure(Places(places, "first", "last"), f"A row from first to last: {inside}.")
 
 
 def _as_words(fact: str) -> str:

@@ -94,7 +94,7 @@ def _comparison(rule: Comparison, case: Case, year: YearLimits, shown: Mapping[s
     sign = next(sign for sign in "=<>" if COMPARE[sign](left, right))
     one, other = (_bare(with_numbers(side, case, shown)) for side in (rule.left, rule.right))
     first = _demands_of_sum(rule.left, case, shown)
-    if rule.sign == "=" and sign == "=" and isinstance(rule.left, Name) and isinstance(rule.right, Number):
+    if one == other and {type(rule.left), type(rule.right)} == {Name, Number}:
         return Reason(one, first)  # "4 = 4" would tell nobody anything
     both = first | _demands_of_sum(rule.right, case, shown)
     if year.knows(sign):

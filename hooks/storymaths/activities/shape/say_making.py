@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from ...expression.noun import plural, with_article
 from ...model.activity import Figure, LikelyError
 from ...model.figures.shapes import LaidPieces, PieceRows
 from ..saying import capital, counted, listed
@@ -26,8 +27,17 @@ def ask_to_make(shape: Shape, pieces: Sequence[Piece], all_used: bool, guided: b
 
 
 def write_covering(covering: Covering) -> str:
-    """Which piece lies on which squares."""
-    return capital("; ".join(f"{laid.piece} on {listed(laid.on)}" for laid in covering.pieces))
+    """Which piece lies on which squares: those on one square each together, larger ones one by one."""
+    places: dict[str, list[str]] = {}
+    larger = []
+    for laid in covering.pieces:
+        on = [place if place[0].isupper() else f"the {place}" for place in laid.on]
+        if len(on) == 1:
+            places.setdefault(laid.piece, []).extend(on)
+        else:
+            larger.append(f"{with_article(laid.piece)} on {listed(on)}")
+    alone = (f"{with_article(name) if len(on) == 1 else plural(name)} on {listed(on)}" for name, on in places.items())
+    return capital("; ".join((*larger, *alone)))
 
 
 def explain_covering(sizes: Sequence[int], half: bool) -> str:

@@ -62,10 +62,15 @@ def _with_new_cast(task: ShareTask, fact: str, there: Context, wanted: int) -> I
 def _with_new_groups(
     task: EachTask | GroupsTask | TotalTask | PartsTask, there: Context, old: InGroups, own: bool
 ) -> Iterator[Version]:
-    """Groups and sizes of the year; where a cast shares, its number stays, and in its own year what it is shared by."""
+    """Groups and sizes of the year; where a cast shares, its number stays, and in its own year what it is shared by.
+
+    In its own year things given out one to one stay so: two to each would be another task.
+    """
     practice = there.year.practice.share
-    if own and isinstance(task, GroupsTask):
-        sizes: Iterator[tuple[int, int]] = ((groups, old.each) for groups in (*practice.times, *practice.sizes))
+    one_to_one = old.each == 1 and isinstance(task, TotalTask)
+    if own and (one_to_one or isinstance(task, GroupsTask)):
+        counts = () if receivers_of(task, there) else (*practice.times, *practice.sizes)
+        sizes: Iterator[tuple[int, int]] = ((groups, old.each) for groups in counts)
     else:
         stay = own or bool(receivers_of(task, there))
         sizes = _sizes(task, old.groups if stay else None, practice)

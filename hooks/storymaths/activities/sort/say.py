@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from ...model.activity import Context, Figure, LikelyError, Table
 from ...model.figures.sorting import SortHoop
+from ..rule_language.reasons import Reason
 from ..saying import capital, listed
 from .boxes import InBoxes
 from .cards import Card, Cards
@@ -55,7 +56,12 @@ def say_filling(rules: Sequence[ReadRule], filling: InBoxes) -> str:
 
 def explain_filling(reasons: Sequence[CardReasons]) -> str:
     """Why each fits its box."""
-    return ". ".join(f"{card.name}: {', '.join(dict.fromkeys(one.says for one in own))}" for card, own in reasons) + "."
+    return ". ".join(_explain_card(card, own) for card, own in reasons) + "."
+
+
+def _explain_card(card: Card, own: Sequence[Reason]) -> str:
+    why = ", ".join(dict.fromkeys(one.says for one in own))
+    return card.name if why == card.name else f"{card.name}: {why}"
 
 
 def explain_boxes(rules: Sequence[ReadRule], cards: Cards, found: Sequence[InBoxes]) -> str:

@@ -10,6 +10,8 @@ from .pen import TEXT, at, line, path, svg, words
 
 _WIDE, _GAP, _EDGE = 320.0, 18.0, 3.0
 _LETTER = 0.6
+_LARGEST = 80.0
+"""The side of a square, where a shape of few is as large as the paper has room for."""
 Corner = tuple[int, int]
 """Across and down in half squares."""
 Rows = Sequence[Sequence[str]]
@@ -19,7 +21,7 @@ def draw(figure: LaidPieces) -> str:
     """The pictures, as many on a line as fit, all to one scale."""
     pictures = figure.pictures
     across = max(figure.across, *(picture.across for picture in pictures))
-    side = min(20.0 if figure.small else 34.0, (_WIDE - 2 * _EDGE) / across)
+    side = min(20.0 if figure.small else _LARGEST, (_WIDE - 2 * _EDGE) / across)
     kind = "fig-fill" if any(picture.says for picture in pictures) else "fig-soft"
     pieces: list[str] = []
     top = _EDGE

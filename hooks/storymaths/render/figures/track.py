@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from ...model.figures.amounts import Track
 from .lettering import LINE, SIZE, block, broken
 from .pen import box, even, svg
 
-_WIDE, _LETTER, _PAD = 308, 9, 12
+_WIDE, _LETTER, _PAD = 308, 9, 10
+_LEAST_WIDE = 38
 _MOST_ACROSS = 8
+_TEN = 10
 
 
 def draw(figure: Track) -> str:
     """The boxes, from left to right and then line by line."""
     cells = figure.cells
     longest = max((len(word) for cell in cells for word in (cell.split() or [""])), default=1)
-    wide = min(_WIDE, max(42, _PAD + _LETTER * longest))
-    across = figure.repeats if 1 < figure.repeats <= _MOST_ACROSS else even(len(cells), max(1, _WIDE // wide))
+    wide = min(_WIDE, max(_LEAST_WIDE, _PAD + _LETTER * longest))
+    across = figure.repeats if 1 < figure.repeats <= _MOST_ACROSS else _across(cells, max(1, _WIDE // wide))
     texts = [broken(cell, wide - 6) for cell in cells]
     high = max(38, 14 + LINE * max((len(lines) for lines in texts), default=1))
     pieces: list[str] = []
@@ -26,3 +30,20 @@ def draw(figure: Track) -> str:
         pieces.append(block(x + wide / 2, first, lines))
     rows = -(-len(cells) // across)
     return svg(figure.NAME, max(320, 12 + across * wide), 4 + rows * (high + 8), *pieces)
+
+
+def _across(cells: Sequence[str], most: int) -> int:
+    """As many to a row as make rows alike; where it is counted in ones, so that no row ends just before a ten."""
+    alike = even(len(cells), most)
+    start = _counted_from(cells)
+    if start is None:
+        return alike
+    rows = range(alike, most + 1), range(alike - 1, 2, -1)
+    keeps_tens = (n for some in rows for n in some if all((start + at) % _TEN for at in range(n, len(cells), n)))
+    return next(keeps_tens, alike)
+
+
+def _counted_from(cells: Sequence[str]) -> int | None:
+    """The first number of a row that goes up in ones, be some of its boxes empty."""
+    starts = {int(cell) - place for place, cell in enumerate(cells) if cell.isdecimal()}
+    return starts.pop() if len(starts) == 1 and all(cell.isdecimal() or not cell for cell in cells) else None

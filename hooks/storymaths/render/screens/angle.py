@@ -27,8 +27,8 @@ def boards(worked: Worked[AngleTask, AngleAnswer]) -> Iterable[Board]:
 def _ask(one: AngleAnswer, says: str, year: YearLimits) -> Board:
     match one:
         case Named():
-            known = [name for name in _NAMES if name in year.practice.angle.names or name == one.name]
-            names = known if len(known) > 1 else _NAMES[:3]
+            # The first three are always to choose from: those that occur would tell.
+            names = [name for name in _NAMES if name in (*_NAMES[:3], *year.practice.angle.names, one.name)]
             return one_card(
                 says, say.sort_in_words(one.name, year), [card(say.sort_in_words(name, year)) for name in names]
             )

@@ -73,7 +73,8 @@ def _gaps(worked: SequenceWorked, filled: FilledRow | FilledPattern) -> Board:
     numbers = _whole(filled.gaps)
     pieces = with_nearby(numbers, None) if len(numbers) == len(gaps) else _members(worked, [*shown, *gaps])
     names = {character.id: character.name for character in worked.context.characters}
-    between = ", ".join(names.get(term, term) for term in shown).split(GAP)
+    # No comma after a gap: a line of the screen may begin there.
+    between = ", ".join(names.get(term, term) for term in shown).replace(f"{GAP},", GAP).split(GAP)
     return Board("sentence", "", pieces, places, keyed(places, [[way]]), between=tuple(between))
 
 
@@ -121,9 +122,11 @@ def _which_are_said(worked: SequenceWorked, found: Sequence[Fraction]) -> Board:
 def _mistake(worked: SequenceWorked, found: Sequence[Mistake]) -> Board:
     shown = _shown(worked)
     places = (Place("wrong", "the mistake is", 1, takes="term"), Place("right", "it should be", 1, takes="card"))
-    pieces = tuple(Piece(f"term-{n}", f"{term} ({ordinal(n)})", sort="term") for n, term in enumerate(shown, 1))
+    # Where it stands is said only of one of several that are written alike.
+    named = [f"{term} ({ordinal(n)})" if shown.count(term) > 1 else term for n, term in enumerate(shown, 1)]
+    pieces = tuple(Piece(f"term-{n}", name, sort="term") for n, name in enumerate(named, 1))
     whole = [number for number in _whole(one.should_be for one in found) if number >= 0]
-    named = dict.fromkeys([*shown, *(_face(one.should_be, worked) for one in found)])
-    cards = [piece.name for piece in with_nearby(whole)] if whole else list(named)
+    faces = dict.fromkeys([*shown, *(_face(one.should_be, worked) for one in found)])
+    cards = [piece.name for piece in with_nearby(whole)] if whole else list(faces)
     ways = [[{"wrong": [f"term-{one.place}"], "right": [card_id(_face(one.should_be, worked))]}] for one in found]
     return Board("rows", "", (*pieces, *(card(one, sort="card") for one in cards)), places, keyed(places, ways))

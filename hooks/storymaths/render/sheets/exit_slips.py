@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from ...model.document import Document
+from ...model.prose_words import Answering
 from ...model.session import Session
 from .paper import PaperUse
 from .sheet import Part, SheetData
@@ -13,15 +15,25 @@ from .words import runs
 
 ON_A_PAGE = 4
 WIDE_MM, HIGH_MM = 180, 65
-_DRAW = re.compile(r"\bdraw\b", re.IGNORECASE)
-"""In what is asked: a child who draws wants no lines."""
+
+
+def how_answered(ask: str, words: Answering) -> tuple[bool, bool]:
+    """Whether a question is drawn an answer to, and whether lines are written on: not where it is drawn, done or said."""
+    draws = bool(_any_of(words.drawn).search(ask))
+    done = re.search(rf"(?:^|[.!?:])\W*(?:{'|'.join(words.done)})\b", ask, re.IGNORECASE)
+    return draws, not draws and (not done or bool(_any_of(words.written).search(ask)))
+
+
+def _any_of(words: Sequence[str]) -> re.Pattern[str]:
+    return re.compile(rf"\b(?:{'|'.join(words)})\b", re.IGNORECASE)
 
 
 def exit_slips(sheets: SheetContext, page: Document[Session]) -> SheetData | None:
     """Four slips to a page; none for a year that writes nothing, which answers aloud."""
-    session, pictures = page.fields, SheetPictures(sheets.drawings)
-    if not sheets.collection.reference.years[session.year].writes:
+    session, pictures, reference = page.fields, SheetPictures(sheets.drawings), sheets.collection.reference
+    if not reference.years[session.year].writes:
         return None
+    draws, writes = how_answered(session.exit_question.ask, reference.prose.answering)
     shown = session.exit_question.picture
     data = {
         "picture": pictures.add(page.beside(shown.picture)) if shown else "",
@@ -31,7 +43,8 @@ def exit_slips(sheets: SheetContext, page: Document[Session]) -> SheetData | Non
         "card": [WIDE_MM, HIGH_MM],
         "copies": ON_A_PAGE,
         "line": 12 if session.year <= 1 else 9,
-        "draws": bool(_DRAW.search(session.exit_question.ask)),
+        "draws": draws,
+        "writes": writes,
     }
     use = PaperUse(sheets.children, sheets.children, "slip", "one to a child", ON_A_PAGE)
     return SheetData(

@@ -1,10 +1,11 @@
-"""Mats to work on: those a session gets out of the cupboard, and those its activities are done on."""
+"""Mats to work on: those a session gets out of the cupboard, and those of its activities that its words name."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from ...model.body import words_of_runs
 from ...model.document import Document
 from ...model.plain import as_plain_mapping
 from ...model.session import Needed, Session
@@ -38,8 +39,17 @@ def session_mats(sheets: SheetContext, page: Document[Session], activities: Sequ
                 wanted[mat.name] = _Wanted(mat, needed)
     for mat in _of_activities(activities):
         known = wanted.get(mat.name)
-        wanted[mat.name] = _Wanted(mat, known.needed if known else _USUALLY)
+        if known or _is_named(mat, page):
+            wanted[mat.name] = _Wanted(mat, known.needed if known else _USUALLY)
     return [_sheet(sheets, session, one) for one in wanted.values()]
+
+
+def _is_named(mat: Mat, page: Document[Session]) -> bool:
+    """Whether the materials or the words of the lesson speak of such a mat: one or several, with a hyphen or without."""
+    name = mat.name.removesuffix("s")
+    told = " ".join(words_of_runs(line) for line in page.content.lines).casefold()
+    told = "-".join(told.replace("–", " ").replace("-", " ").split())
+    return any(needed.item == name for needed in page.fields.materials) or name in told
 
 
 def _of_activities(activities: Sequence[SheetActivity]) -> list[Mat]:

@@ -1,4 +1,4 @@
-"""Number and sign cards: the numbers an activity is played with, and the signs its number sentences need."""
+"""Number and sign cards for a session that gets some out: its activities' numbers, and the signs they need."""
 
 from __future__ import annotations
 
@@ -22,13 +22,13 @@ _MOST, _MOST_OF_A_SIGN = 100, 4
 def number_cards(
     sheets: SheetContext, page: Document[Session], activities: Sequence[SheetActivity]
 ) -> SheetData | None:
-    """The cards for a session's activities, or those its materials ask for; none where there is no use for any."""
+    """The cards its materials ask for; none where nobody lays a card."""
     session = page.fields
     materials = {one.item: one for one in session.materials if one.item in ("number-card", "sign-card")}
     sets = _sets(session, materials, [one for one in activities if one.own.cards])
     if not sets:
         return None
-    needed = next(iter(materials.values()), Needed(item="number-card", per="pair"))
+    needed = next(iter(materials.values()))
     size, largest = SIZE_FOR[needed.per], max(map(len, sets.values()))
     use = in_sets(needed.model_copy(update={"count": largest}), largest, "card", sheets.children, session.group_size)
     copies = sets_on_a_page(size, largest, use.sets)
@@ -45,7 +45,7 @@ def number_cards(
 
 
 def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[SheetActivity]) -> dict[str, list[Card]]:
-    """Cards for the session's own year, and for other years that need others: of the sorts the materials name, if any."""
+    """Cards for the session's own year, and for other years that need others: of the sorts the materials name."""
     sets: dict[str, list[Card]] = {}
     named = _signs_named(materials.get("sign-card"))
     to_show = _numbers_named(materials.get("number-card"))
@@ -53,8 +53,8 @@ def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[S
         return {"": to_show}
     for year in dict.fromkeys((session.year, *sorted(year for one in activities for year in one.by_year))):
         solutions = [done for one in activities if (done := one.solution_in(year))]
-        cards = _numbers_of(solutions) if "number-card" in materials or not materials else []
-        if "sign-card" in materials or not materials:
+        cards = _numbers_of(solutions) if "number-card" in materials else []
+        if "sign-card" in materials:
             own = _signs_of(solutions)
             # What the author's note names is for the class; a year whose tasks have not all of it lays its own.
             cards += named if named and (year == session.year or all(card in own for card in named)) else own

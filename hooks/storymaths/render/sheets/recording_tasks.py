@@ -10,7 +10,7 @@ from ...activities.ordinals import ordinal
 from ...model.activity import GAP, Figure, Line, Solution, Task
 from ...model.figures.amounts import Track, TwoBars
 from ...model.figures.measures import ClockFace
-from ...model.figures.shapes import MirrorSquares
+from ...model.figures.shapes import LaidPieces, MirrorSquares
 from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
 from .sheet_context import SheetPictures
 from .words import runs
@@ -37,7 +37,7 @@ def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[
         "ask": runs(task.ask),
         "players": pictures.characters(task.characters, task.shows) if task.shows else [],
         "figures": [
-            shown | {"written-in": _is_written_in(figure)}
+            shown | {"written-in": _is_written_in(figure), "laid": isinstance(figure.data, LaidPieces)}
             for figure, shown in zip(figures, pictures.figures(tuple(figures)), strict=True)
         ],
         "given": [runs(one) for one in given],

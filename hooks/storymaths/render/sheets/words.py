@@ -37,6 +37,11 @@ def runs(text: str) -> Runs:
     return found
 
 
+def ended(text: str) -> str:
+    """With a full stop, unless it ends in a stop of its own."""
+    return text if text.endswith((".", "?", "!", ".”", "?”", "!”", '."', '?"', '!"')) else f"{text}."
+
+
 def plain(text: str) -> str:
     """A line without any mark-up, for titles and descriptions."""
     said = "".join(run if isinstance(run, str) else run["text"] for run in runs(text))
