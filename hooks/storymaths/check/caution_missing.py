@@ -52,9 +52,7 @@ def triggers_of(reference: Reference) -> Phrases:
     return Phrases(spoken, reference.prose.handling)
 
 
-def cautions_called(
-    page: Doing, collection: Collection, triggers: Phrases, named: ThingsInProse
-) -> Iterator[Called]:
+def cautions_called(page: Doing, collection: Collection, triggers: Phrases, named: ThingsInProse) -> Iterator[Called]:
     """Each caution that a page calls for and has no note on, with the first thing that calls for it, and where."""
     cautions, settled = collection.reference.cautions, set(notes_on(page))
     for loc, material in materials_of(page, collection):

@@ -48,7 +48,8 @@ def _begins(sentence: str, start: int) -> bool:
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for match in _NUMBERS.finditer(sentence):
         listed, count = numbers(match["list"]), number(match["count"])
-        groups = len(_parts(match["list"]))  # two ways, 1 and 4, and 2 and 3
+        joined = [" and " in part for part in _parts(match["list"])]  # two ways, 1 and 4, and 2 and 3
+        groups = len(joined) if all(joined) else 0
         if (
             _is_near(count, len(listed))
             and count not in (len(listed), sum(listed), groups)
@@ -75,7 +76,7 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
 CLASS = ClaimClass(
     name="counts of a list",
     reads='A number of things and, after a comma, a colon or "are", the list of them in numbers; after a colon, in a few words each.',
-    leaves="Lists of amounts and times; a list whose numbers come to the number told, or whose every entry is an amount; lists that may be cut in two ways.",
+    leaves="Lists of amounts and times; a list whose numbers come to the number told; lists that may be cut in two ways.",
     source="Common practice, no source: what is listed is counted.",
     cues=frozenset(("and", ": ")),
     find=_find,
