@@ -29,8 +29,13 @@ _NO_THINGS = frozenset(
 )
 """Words that name no things that are counted, and verbs after a number that stands for one: eight goes on top."""
 _PARTS = {
-    2: "half|halves", 3: "(?:a|one) third|thirds", 4: "quarters?", 5: "(?:a|one) fifth|fifths", 8: "an eighth|eighths", 10: "a tenth|tenths"
-}  # fmt: skip
+    2: "half(?! past)|halves",
+    3: "(?:a|one) third|thirds",
+    4: "quarters?(?! past| to)",
+    5: "(?:a|one) fifth|fifths",
+    8: "an eighth|eighths",
+    10: "a tenth|tenths",
+}
 """How parts are spoken of; the third is a place in a row."""
 _MOST_WORDS, _MOST_EACH, _LONGEST_EVENT, _LARGEST = 3, 12, 40, 1000
 
