@@ -6,7 +6,8 @@ from fractions import Fraction
 
 import pytest
 from activities.contexts import the_reference
-from storymaths.activities.fit import fits, misfits, years_that_fit
+from storymaths.activities.fit import fits, misfits
+from storymaths.activities.work_out import WorkedOut, work_out
 from storymaths.model.demands import Amount, Demands, Operation, amounts, operation
 
 
@@ -74,7 +75,7 @@ def test_every_reason_at_once_and_the_years_it_fits() -> None:
     demands = Demands(amounts=numbers(120), operations=adding(120), signs=frozenset("<"), other_units=frozenset({"km"}))
     reference = the_reference()
     assert len(misfits(demands, reference.years[1], reference)) == 4
-    assert years_that_fit(demands, reference) == [4, 5, 6]
+    assert [year for year, limits in sorted(reference.years.items()) if fits(demands, limits, reference)] == [4, 5, 6]
     assert fits(demands, reference.years[4], reference)
 
 
@@ -82,3 +83,14 @@ def test_limits_may_be_tighter_than_the_years_own() -> None:
     reference = the_reference()
     tight = reference.years[2].model_copy(update={"largest_number": 10, "largest_calculated": 10})
     assert misfits(Demands(amounts=numbers(11)), tight, reference) == ["it has 11, and Year 2 meets numbers to 10"]
+
+
+def test_the_years_of_an_activity_are_those_its_task_is_set_in_with_the_signs_its_page_chooses() -> None:
+    angle = worked("kind: angle\ntitle: Names\nfind: name\nangles: [60, 90]\n", 3)
+    assert angle.years_it_fits(the_reference())[:1] == [3]
+    less = 'kind: compare\ntitle: Signs\nstatements: [8 ? 13]\nsigns: [<, ">"]\n'
+    assert [worked(less, 1, signs).years_it_fits(the_reference())[0] for signs in ((), ("<", ">"))] == [2, 1]
+
+
+def worked(text: str, year: int, signs: tuple[str, ...] = ()) -> WorkedOut:
+    return work_out(text, "page.md", 1, None, year, the_reference(), signs=signs)

@@ -23,6 +23,8 @@ def rules_broken_by(words: str, path: str = S2, after: str = "Ask for all six.")
         "Half of 12 is 6.", "So ½ = ½.", "1/2 of 6 = 3", "3/4 of the loft", "It weighs 5 kg.", "It costs £5 or 50p.", "10 − 4 = 6",
         "No scissors are needed.", "Work without water today.", "Nothing is cut, so there is no rope.",
         "They record the number sentence.", "The light goes out and the heavy stick falls.", "Which one is heavier?",
+        "Two fingers climb the other arm.", "Show page 8, with the kettle on the stove.", "Read page 8, where the oven glows.",
+        "Go to the Oven Door and knock.", "The oven house has three doors. The oven is only in the story.",
     ],
 )  # fmt: skip
 def test_these_are_let_pass(words: str) -> None:
@@ -47,10 +49,33 @@ def test_these_are_let_pass(words: str) -> None:
         ("Fill the bucket with water.", "caution-missing"),
         ("Take a photo of the mat.", "caution-missing"),
         ("Light a candle.", "caution-missing"),
+        ("Read page 8 and light a candle.", "caution-missing"),
+        ("Read page 8, then fill the kettle.", "caution-missing"),
+        ("Use the oven. The rope is only in the story.", "caution-missing"),
     ],
 )
 def test_these_are_seen(words: str, rule: str) -> None:
     assert rules_broken_by(words) == [rule]
+
+
+def test_what_a_trimmer_cuts_calls_for_care_with_blades_and_not_for_scissors() -> None:
+    text = text_of(S2).rstrip() + "\n\nWith a trimmer, cut the strips of paper.\n"
+    assert ["blades-and-points" in problem.message for problem in problems_with({S2: text})] == [True]
+
+
+def test_a_step_may_be_called_after_a_thing_of_the_story() -> None:
+    text = text_of(S2)
+    step = "One against two"
+    assert text.count(step) > 1
+    for name, told in (("The long rope", []), ("Cut the rope", ["caution-missing"])):
+        assert [problem.rule for problem in problems_with({S2: text.replace(step, name)})][:1] == told
+
+
+def test_a_childs_wrong_idea_may_be_a_number_too_large() -> None:
+    says, shows = "says: You can't start with 9.", "shows: The child takes = to mean"
+    text = text_of(S2)
+    assert problems_with({S2: text.replace(says, "says: It is 2003.")}) == []
+    assert problems_with({S2: text.replace(shows, "shows: It is 2003, takes = to mean")}) != []
 
 
 def test_a_bend_has_the_reach_of_its_own_year() -> None:

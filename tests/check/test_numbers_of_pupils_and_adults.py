@@ -24,6 +24,7 @@ def rules_broken_by(words: str, path: str = S2) -> list[str]:
         "Photocopy it at 141 %.", "There are 101 dogs in the film that we do not show.", "Not −3, since Year 2 has not met it.",
         "Year 2 has not met 250.", "Print 500 copies of the letter.", "The order code is 4512.", "Read it again in 2027.",
         "Hall 104 is dark.", "We stop at 2.45 p.m. for milk time.", "Extension 2204 is the office.",
+        "**Before the lesson.** *For thirty, about 10 minutes.* Count out 320 cubes for eight tables.",
     ],
 )  # fmt: skip
 def test_an_adults_numbers_are_left(words: str) -> None:
@@ -39,6 +40,7 @@ def test_an_adults_numbers_are_left(words: str) -> None:
         ("Colour two fifths of it.", "fraction-beyond-year"),
         ("Find a sixth of the shells.", "fraction-beyond-year"),
         ("Count to 240.", "number-beyond-year"),
+        ("**Before the lesson.** It is quiet.\n\nCount out 320 cubes for eight tables.", "number-beyond-year"),
         ("There are 120 boats in the bay.", "number-beyond-year"),
         ("The fare is £1.20.", "number-beyond-year"),
         ("Write 3.30 on the slate.", "number-beyond-year"),

@@ -69,3 +69,11 @@ def test_what_another_year_meets_needs_no_parts_and_may_have_them() -> None:
         assert old in text
         problems = problems_with({PAGE: text.replace(old, new, 1)})
         assert [problem.rule for problem in problems] == ["objective-part-unknown"] * ("red-plus" in new)
+
+
+def test_an_objective_of_the_same_year_is_taken_up_again_where_a_session_before_teaches_it() -> None:
+    old = "revisits:\n  england-content-domain: [1C2b, 1C4]"
+    for code, says in (("2N2b", []), ("2C4", ["No session before this one teaches 2C4"])):
+        text = text_of(PAGE).replace(old, f"revisits:\n  england-content-domain: [{code}]", 1)
+        found = [problem.message for problem in problems_with({PAGE: text}) if problem.rule == "objective-wrong-year"]
+        assert [message.split(",")[0] for message in found] == says

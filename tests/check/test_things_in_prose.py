@@ -61,6 +61,7 @@ def test_words_that_call_for_a_note(words: str, rules: set[str]) -> None:
         "Get out the marble run.", "Put the paper cherries in a row.", "Count the peas you can see.", "Imagine that you share 12 cakes.",
         "Share 12 apples between 3 crates.", "Count six pears.", "They share a sweet smile.", "How many cakes can you share?",
         "The story has twelve peanuts in it.", "Put a copy of the sheet out.",
+        "Put out boxes like big dice.", "Count the nuts a plate at a time. There are no nuts in the lesson.",
     ],
 )  # fmt: skip
 def test_what_is_only_spoken_of_is_left(words: str) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 import yaml
 from hypothesis import given
@@ -13,7 +15,8 @@ from storymaths.ideas.block_text import block_text
 from storymaths.ideas.gather import material_of
 from storymaths.ideas.material import Material
 from storymaths.ideas.seeds.table import SEEDS
-from storymaths.ideas.story_text import PageText, counted_in, grouped_in, measured_in, times_in
+from storymaths.ideas.story_text import PageText, counted_in, grouped_in, measured_in, parts_in, times_in
+from storymaths.model.book import FactAbout, FactValue
 from storymaths.model.plain import Plain
 
 
@@ -59,6 +62,9 @@ def test_things_are_counted_in_words_and_figures() -> None:
     found = counted_in(_page("Nine red bricks stood there. Then 12 boats came, and the boats took the bricks."), set())
     assert [(one.number, str(one.things), one.pages) for one in found] == [(9, "bricks", (3,)), (12, "boats", (3,))]
     assert counted_in(_page("There are two ways, and it is 4 o'clock. Both hands, both ways."), set()) == []
+    assert (
+        counted_in(_page("So eight goes on top, and ten goes below. Eight was first, and ten was next."), set()) == []
+    )
 
 
 def test_groups_are_told() -> None:
@@ -89,3 +95,39 @@ def test_what_a_fact_measures_is_told_by_its_unit_or_its_words() -> None:
         "mass": "mass",
         "legs": "count",
     }
+
+
+def _with_facts(about: dict[str, FactAbout], *facts: dict[str, FactValue]) -> Material:
+    """What a book of the frozen collection would have if its cast had these facts."""
+    whole = collection()
+    page = whole.books["ferry-fare"]
+    cast = tuple(one.model_copy(update={"facts": had}) for one, had in zip(page.fields.cast, facts, strict=False))
+    book = page.fields.model_copy(update={"cast": cast, "facts": about})
+    rest = tuple(one for one in whole.documents if one is not page)
+    return material_of(replace(whole, documents=(*rest, replace(page, fields=book))), "ferry-fare")
+
+
+def test_a_label_is_no_amount_and_a_plank_is_no_person() -> None:
+    about = {
+        "floor": FactAbout(means="floor they live on"),
+        "plank": FactAbout(means="how long a plank they bring", unit="wellies"),
+    }
+    material = _with_facts(about, {"floor": 2, "plank": 6}, {"floor": 4, "plank": 4}, {"floor": 7, "plank": 5})
+    assert [(fact.id, fact.of, fact.bearer) for fact in material.numbers] == [("plank", "length", "plank")]
+    asks = [str(one.lines["ask"]) for one in SEEDS["measure"].plant(material, reference().years[2])]
+    first, _, third = (one.name for one in material.book.cast)
+    assert f"{first}’s plank or" in asks[0]
+    assert third not in asks[0]
+
+
+def test_times_of_the_cast_are_times() -> None:
+    about = {"leaves": FactAbout(means="when they leave"), "arrives": FactAbout(means="when they arrive")}
+    material = _with_facts(about, {"leaves": "9:40", "arrives": "10:20"}, {"leaves": "9:05", "arrives": "10:20"})
+    assert [one.minutes for one in material.times if not one.page] == [580, 545, 620]
+    spans = [one.lines.get("spans") for one in SEEDS["clock"].plant(material, reference().years[2])]
+    assert [["9:40", "10:20"], ["9:05", "10:20"]] in spans
+
+
+def test_the_parts_that_are_spoken_of_come_the_most_often_first() -> None:
+    assert parts_in(_page("A third of it, then two thirds, and the third house has half.")) == (3, 2)
+    assert parts_in(_page("A third of it, then three thirds, and half a loaf.")) == (3, 2)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 from pathlib import Path
 
@@ -137,3 +138,11 @@ def test_the_command_says_what_is_no_session() -> None:
     done = storymaths("propose", str(PROJECT / "content" / "books" / "ferry-fare" / "index.md"))
     assert done.returncode == 2
     assert "is no session" in done.stderr
+
+
+def test_the_cubes_of_base_ten_blocks_and_cards_of_numbers_are_no_other_things() -> None:
+    words = "Give each pair base-ten blocks. Take ten cubes. Lay out number cards, and turn the cards."
+    text = re.sub(r"\b(cubes?|cards?|tokens?)\b", "things", emptied())
+    told = {one.reason.split(":")[0] for one in proposed(f"{text.rstrip()}\n\n{words}\n") if one.field == "materials"}
+    assert {"base-ten-set", "number-card"} <= told
+    assert told.isdisjoint({"interlocking-cube", "cast-card"})

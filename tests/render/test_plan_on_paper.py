@@ -8,6 +8,7 @@ import pypdfium2 as pdfium
 import pytest
 from project import collection
 from render.sheets_made import every_sheet
+from storymaths.covers.taught import coverage_of, parts_taught
 from storymaths.model.body import Paragraph, words_of_runs
 from storymaths.model.document import Document
 from storymaths.model.session import Session
@@ -32,5 +33,7 @@ def test_every_step_is_there_with_its_words_its_stops_and_its_answers(page: Docu
     paragraphs = [words_of_runs(block.runs) for block in told if isinstance(block, Paragraph)]
     asked = [stop.ask for reading in session.reads for stop in reading.stops]
     said = [*(step.name for step in session.steps), *asked, session.exit_question.ask, session.exit_question.answer]
+    taught = coverage_of([page], collection().reference)
+    said += [part.says for key in taught.missing for part in parts_taught(page, key, collection().reference)]
     missing = [words for words in [*paragraphs, *map(words_of, said)] if letters(words) not in printed]
     assert missing == []

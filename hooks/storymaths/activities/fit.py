@@ -45,9 +45,13 @@ def fits(demands: Demands, limits: YearLimits, reference: Reference) -> bool:
     return not misfits(demands, limits, reference)
 
 
-def years_that_fit(demands: Demands, reference: Reference) -> list[int]:
-    """The years it is within the reach of, youngest first."""
-    return [year for year in sorted(reference.years) if fits(demands, reference.years[year], reference)]
+def years_that_fit(fields: ActivityFields, demands: Demands, own: YearLimits, reference: Reference) -> list[int]:
+    """The years in which such a task is set and that it is within the reach of, youngest first.
+
+    ``own`` is the activity's year with what its page chooses of the signs at choice.
+    """
+    every = (own if limits.year == own.year else limits for _, limits in sorted(reference.years.items()))
+    return [one.year for one in every if fits(demands, one, reference) and not too_early(fields, one, reference)]
 
 
 def _too_large(demands: Demands, limits: YearLimits) -> Iterator[str]:

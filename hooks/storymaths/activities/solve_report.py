@@ -11,7 +11,6 @@ from ..model.activity import Solution
 from ..model.fields import year_name
 from ..model.reference import Reference
 from .bending import Version
-from .fit import years_that_fit
 from .saying import counted, listed, written
 from .work_out import WorkedOut
 
@@ -27,7 +26,7 @@ def as_json(worked: WorkedOut, reference: Reference) -> str:
         "answers": [dict(answer.data) for answer in solution.answers] if solution else [],
         "largest": _as_data(solution.demands.largest) if solution else None,
         "symbols": sorted(solution.demands.signs) if solution else [],
-        "fits_years": [year or "Reception" for year in years_that_fit(solution.demands, reference)] if solution else [],
+        "fits_years": [year or "Reception" for year in worked.years_it_fits(reference)],
         "difficulty": solution.difficulty if solution else None,
         "problems": [problem.as_record() for problem in worked.problems],
     }
@@ -39,7 +38,8 @@ def as_text(worked: WorkedOut, reference: Reference) -> str:
     parts: list[str] = []
     if worked.solution is not None:
         parts += ["\n".join(_task(worked, worked.solution)), "\n".join(_answers(worked.solution))]
-        parts.append("\n".join(_demands(worked.solution, reference)))
+        fits = listed([year_name(year) for year in worked.years_it_fits(reference)]) or "no year"
+        parts.append("\n".join((*_demands(worked.solution), f"Fits {fits}.")))
     parts += ["\n".join(_version(year, version)) for year, version in worked.versions.items() if year != worked.year]
     if worked.problems:
         parts.append("\n".join(str(problem) for problem in worked.problems))
@@ -87,13 +87,10 @@ def _likely_error(solution: Solution) -> Iterator[str]:
         yield f"Likely slip: {solution.likely_error.does} It gives: {solution.likely_error.gives}"
 
 
-def _demands(solution: Solution, reference: Reference) -> Iterator[str]:
+def _demands(solution: Solution) -> Iterator[str]:
     yield from _likely_error(solution)
     signs = " ".join(sorted(solution.demands.signs)) or "none"
-    years = years_that_fit(solution.demands, reference)
-    fits = listed([year_name(year) for year in years]) or "no year"
     yield f"Largest number {_said(solution.demands.largest)}; signs {signs}; difficulty {solution.difficulty}."
-    yield f"Fits {fits}."
 
 
 def _said(number: Fraction) -> str:

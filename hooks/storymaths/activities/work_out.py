@@ -17,7 +17,7 @@ from .bent import bend_versions
 from .block import Block, read_block
 from .claims import claim_fault, claims_none
 from .context import build_context
-from .fit import misfits, too_early
+from .fit import misfits, too_early, years_that_fit
 from .kind import ActivityFields, Kind, Unsolvable
 from .memory import ActivityInput, Memory
 from .other_numbers import OtherNumbers
@@ -58,6 +58,12 @@ class WorkedOut:
         if self.kind is None or self.fields is None or self.context is None or self.solution is None:
             return None
         return Worked(self.kind, self.fields, self.context, self.solution, self.versions)
+
+    def years_it_fits(self, reference: Reference) -> list[int]:
+        """The years it could be set in, youngest first; none where it could not be worked out."""
+        if self.fields is None or self.context is None or self.solution is None:
+            return []
+        return years_that_fit(self.fields, self.solution.demands, self.context.year, reference)
 
     @property
     def year(self) -> int | None:

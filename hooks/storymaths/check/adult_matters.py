@@ -56,6 +56,9 @@ def is_an_adults(text: str, numeral: Numeral, reference: Reference) -> bool:
     if words.before.search(before) or words.after.match(after) or _is_time(numeral.text, before, after):
         return True
     sentence = before + numeral.text + after
+    paragraph = text[text.rfind("\n\n", 0, numeral.start) + 1 : numeral.start]
+    if paragraph.lower().lstrip().startswith(reference.prose.adults.paragraphs):
+        return True
     if words.sentence.search(sentence):
         return True
     if (_SIZE_AFTER.match(after) or _MEASURED_BEFORE.search(before)) and words.sized.search(sentence):

@@ -72,7 +72,7 @@ def numbers_beyond(collection: Collection, beyond: Callable[[PupilPage, Numeral,
             if not beyond(page, numeral, least):
                 continue
             year = year_at(page, numeral.start)
-            if beyond(page, numeral, year) and not _is_not_a_pupils(page.prose.text, numeral, collection.reference):
+            if beyond(page, numeral, year) and not _is_not_a_pupils(page, numeral, collection.reference):
                 yield Found(page, numeral, year)
 
 
@@ -89,11 +89,16 @@ def is_below_zero(text: str, numeral: Numeral) -> bool:
     return before.endswith("−") and not re.search(r"[\d)½¼¾] ?−$", before)
 
 
-def _is_not_a_pupils(text: str, numeral: Numeral, reference: Reference) -> bool:
+def _is_not_a_pupils(page: PupilPage, numeral: Numeral, reference: Reference) -> bool:
+    text = page.prose.text
     before, after = text[max(0, numeral.start - 40) : numeral.start], text[numeral.end : numeral.end + 60]
     if _NOT_A_PUPILS_BEFORE.search(before) or _NOT_A_PUPILS_AFTER.match(after):
         return True
-    return _counts_materials(after, reference) or is_an_adults(text, numeral, reference)
+    if _counts_materials(after, reference) or is_an_adults(text, numeral, reference):
+        return True
+    # A child's wrong idea is often a number too large: 2003 for two hundred and three.
+    loc = page.prose.passage_at(numeral.start).loc
+    return loc[0] == "misconceptions" and loc[-1] == "says"
 
 
 def _counts_materials(after: str, reference: Reference) -> bool:

@@ -11,7 +11,7 @@ from ..model.material import Material
 from ..model.prose_words import Handling, ThingNamed
 from ..model.reference import Reference
 from .once_for import once_for
-from .things_used import DOING, Doing
+from .things_used import DOING, Doing, is_only_told
 
 _ENDS = re.compile(r"[.!?][\"”’')]*\s|\n\n")
 _ONE = re.compile(r"\b(?:an?|one|each|every|1)(?: [a-z-]+)? $")
@@ -107,4 +107,4 @@ class ThingsInProse:
             return False
         if known.before.search(before) or known.after.match(after) or _WHOSE.search(before):
             return False
-        return not leaves_open(before + "_" + after)
+        return not leaves_open(before + "_" + after) and not is_only_told(page, page.prose.text[at:end])

@@ -19,6 +19,18 @@ Doing = Document[Session] | Document[Home] | Document[AnyBook]
 DOING = frozenset(("[body]", "task", "easier", "harder", "access", "if_hard", "if_easy", "steps"))
 _WORDS = re.compile(r"[a-z]+")
 _ENDING = re.compile(r"(?:s|es)?(?![a-z0-9])")
+_SENTENCE_ENDS = re.compile(r"[.!?][\"”’')]*\s|\n")
+_PICTURED = re.compile(
+    r"(?:\b(?:read|show|open|turn to|look at|back to) (?:at )?pages? \d+(?: to \d+)?(?: and stop)?(?:: |, (?:where|with) |,? and"
+    r" look at )|\b(?:it|the page|the picture|page \d+) shows )(?:(?!\b(?:and|then)\b)[^.;:!?])*$"
+)
+"""What is told of a page that is shown: read page 8, where the kettle boils."""
+_ONLY_TOLD = re.compile(
+    r"[^.,;:!?\n]*\b(?:only in the (?:story|book|pictures?)|in the (?:story|book|pictures?) (?:only|alone)|(?:is|are) no "
+    r"[^.,;:!?\n]+ in the (?:lesson|room))\b"
+)
+"""How an author says, once for the page, that something is of the story: the rope is only in the story."""
+_PROPER_NAME = re.compile(r"(?<=[a-z,] )[A-Z][a-z]+ [A-Z]")
 _NEGATED = re.compile(r"\b(?:no|not|without|never|instead of|rather than)\b[^.;:!?\n]{0,25}$", re.IGNORECASE)
 
 
@@ -63,12 +75,24 @@ class Harmless:
             rf"\b(?:(?:{before})(?: [a-z-]+)?|(?:draw|sketch|imagine|paint|colour)s?(?: [a-z-]+){{0,4}}|words? (?:the"
             rf" )?[\"“‘']?) ?[\"“‘']?$"
         )
+        self._tells = re.compile(rf"(?:{'|'.join(map(re.escape, handling.verbs))}|snip|trim|saw|chop|climb|light) ")
         self._after = re.compile(rf"[\"”’']?(?: [a-z]+)? ?(?:{after})\b")
 
     def is_spoken_of(self, lowered: str, start: int, end: int) -> bool:
         """Whether the words round a place say so."""
+        if _PICTURED.search(_SENTENCE_ENDS.split(lowered[max(0, start - 140) : start])[-1]):
+            return True
         before = re.split(r"[.!?;]\s|\n\n", lowered[max(0, start - 60) : start])[-1].replace("\n", " ")
         return bool(self._before.search(before) or self._after.match(lowered[end : end + 60].replace("\n", " ")))
+
+    def is_a_name(self, page: Doing, start: int, end: int) -> bool:
+        """Whether it is part of a name, of somebody or of a step; a step that tells what to do is more than a name."""
+        if _PROPER_NAME.match(page.prose.text, start):
+            return True
+        lowered = page.prose.lowered
+        line = lowered[lowered.rfind("\n", 0, start) + 1 : start] + lowered[start:].split("\n", 1)[0]
+        names = page.fields.steps if isinstance(page.fields, Session) else ()
+        return any(line == step.name.lower() for step in names) and not self._tells.match(line + " ")
 
 
 class Phrases:
@@ -91,8 +115,29 @@ class Phrases:
         said = {pair for opener in page.prose.words & self._by_opener.keys() for pair in self._by_opener[opener]}
         for caution, phrase in sorted(said):
             for at, words in _said(page, phrase, everywhere):
-                if self._harmless is None or not self._harmless.is_spoken_of(page.prose.lowered, at, at + len(words)):
+                if self._harmless is None or not self._is_harmless(page, at, words):
                     yield caution, at, words
+
+    def _is_harmless(self, page: Doing, at: int, words: str) -> bool:
+        end, harmless = at + len(words), self._harmless
+        spoken_of = harmless is not None and (
+            harmless.is_spoken_of(page.prose.lowered, at, end) or harmless.is_a_name(page, at, end)
+        )
+        return spoken_of or is_only_told(page, words)
+
+
+def is_only_told(page: Doing, words: str) -> bool:
+    """Whether the page says somewhere that what these words name is only in the story, or not in the lesson."""
+    if page.prose.words.isdisjoint(("only", "alone", "no")):
+        return False
+    thing = max(_WORDS.findall(words.lower()), key=len, default="").removesuffix("s")
+    return any(re.search(rf"\b{thing}(?:e?s)?\b", clause) for clause in _ONLY_TOLD.findall(page.prose.lowered))
+
+
+def sentence_at(lowered: str, at: int) -> str:
+    """The sentence round a place."""
+    before, after = lowered[max(0, at - 200) : at], lowered[at : at + 200]
+    return _SENTENCE_ENDS.split(before)[-1] + _SENTENCE_ENDS.split(after)[0]
 
 
 def _said(page: Doing, phrase: str, everywhere: bool) -> Iterator[tuple[int, str]]:

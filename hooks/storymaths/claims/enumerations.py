@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from ..expression.number import Rational
@@ -22,6 +21,7 @@ _NAMED = Form(
 )
 _LONGEST = 3
 _JOINS = Form(r", and |, | and ")
+_SO_MANY = Form(rf"{N}")
 
 
 _MOST, _NEAR = 12, 2
@@ -36,6 +36,10 @@ def _is_near(count: Rational, listed: int) -> bool:
     return 1 < count <= _MOST and listed - _NEAR <= count <= listed + _NEAR
 
 
+def _parts(listed: str) -> list[str]:
+    return listed.replace(", and ", ", ").split(", ")
+
+
 def _begins(sentence: str, start: int) -> bool:
     """Whether a number begins what is told, and is no part of another amount."""
     return _BEFORE.search(sentence, max(0, start - 12), start) is not None
@@ -44,18 +48,28 @@ def _begins(sentence: str, start: int) -> bool:
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for match in _NUMBERS.finditer(sentence):
         listed, count = numbers(match["list"]), number(match["count"])
+        joined = [" and " in part for part in _parts(match["list"])]  # two ways, 1 and 4, and 2 and 3
+        groups = len(joined) if all(joined) else 0
         if (
             _is_near(count, len(listed))
-            and count not in (len(listed), sum(listed))
+            and count not in (len(listed), sum(listed), groups)
             and _begins(sentence, match.start())
         ):
             yield Untrue(*match.span(), f"{len(listed)} are listed")
     for match in _NAMED.finditer(sentence) if ": " in sentence and " and " in sentence else ():
-        items, count = re.split(r", and |, ", match["list"]), number(match["count"])
+        items, count = _parts(match["list"]), number(match["count"])
         most = sum(1 for _ in _JOINS.finditer(match["list"])) + 1
         fewest = most if match["list"].count(" and ") == 1 else len(items)
         short = all(len(item.split()) <= _LONGEST for part in items for item in part.split(" and "))
-        if short and _is_near(count, most) and not fewest <= count <= most and _begins(sentence, match.start()):
+        told = [number(of[0]) if (of := _SO_MANY.match(part)) else 1 for item in items for part in item.split(" and ")]
+        are_amounts = count == sum(told) or 1 not in told[:-1]  # a ball, two tubes and a box; three, three and one left
+        if (
+            short
+            and not are_amounts
+            and _is_near(count, most)
+            and not fewest <= count <= most
+            and _begins(sentence, match.start())
+        ):
             yield Untrue(*match.span(), f"{says(most)} are listed")
 
 

@@ -16,7 +16,7 @@ Key = tuple[str, str]
 """A framework's id and a code."""
 
 How = Literal["taught", "part", "again", "bend"]
-"""Every part taught by some session as its own, or only some; taken up again from the year before; or touched when a
+"""Every part taught by some session as its own, or only some; taken up again in a later session or year; or touched when a
 session bends to another year."""
 
 SessionPage = Document[Session]

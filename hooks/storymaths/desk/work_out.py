@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from posixpath import dirname
 
-from ..activities.fit import years_that_fit
 from ..activities.work_out import WorkedOut, work_out
 from ..build import Build
 from ..edits.edit import EditRefused
@@ -41,4 +40,4 @@ def work_out_part(build: Build, source: str, text: PageText, number: int) -> Wor
 def years_it_fits(build: Build, worked: WorkedOut) -> Sequence[int]:
     """The years within whose reach it is; none where it could not be worked out."""
     collection = build.reading.collection
-    return years_that_fit(worked.solution.demands, collection.reference) if worked.solution and collection else ()
+    return worked.years_it_fits(collection.reference) if collection else ()

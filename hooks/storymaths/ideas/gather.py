@@ -7,16 +7,22 @@ from collections.abc import Iterator, Mapping
 from posixpath import dirname
 
 from ..activities.shape.set import FLATS, SOLIDS
+from ..claims.clock import minutes_of
 from ..expression.noun import noun_of, plural
 from ..model.book import Book, Character, FactAbout, FactValue
 from ..model.collection import Collection
 from ..model.quantity import MEASURES, UNITS_IN_WORDS
 from ..model.reference import Reference
-from .material import BY_WORDS, Counted, Material, NamedFact, NumberFact, YesNoFact
-from .story_text import PageText, counted_in, grouped_in, measured_in, texts_of, times_in, words_in
+from .material import BY_WORDS, Counted, Material, NamedFact, NumberFact, TimeTold, YesNoFact
+from .story_text import PageText, counted_in, grouped_in, measured_in, parts_in, texts_of, times_in, words_in
 
 _FEWEST = 2
 _OF_ONE_PAGE = re.compile(r"\bpage \d+")
+_OF_A_THING = re.compile(
+    r"how (?:long|tall|high|wide|heavy|much) (?:(?:is|are) )?(?:a|an|the|their|his|her) (?P<thing>[a-z]+(?: can)?)\b"
+)
+"""A fact that measures what somebody brings or has, and not them."""
+_CLOCK_TIME = re.compile(r"\d{1,2}:\d\d")
 
 
 def material_of(collection: Collection, book: str) -> Material:
@@ -24,19 +30,20 @@ def material_of(collection: Collection, book: str) -> Material:
     record = collection.books[book]
     texts = texts_of(collection, book)
     numbers = tuple(_numbers(record.fields, collection.reference))
-    spoken = words_in(texts)
+    spoken, named, times = words_in(texts), tuple(_named(record.fields)), times_in(texts)
     return Material(
         id=book,
         folder=dirname(record.source),
         book=record.fields,
         numbers=numbers,
         yes_no=tuple(_yes_no(record.fields)),
-        named=tuple(_named(record.fields)),
+        named=named,
         counted=tuple(_counted(texts, numbers)),
         grouped=tuple(grouped_in(texts)),
-        times=tuple(times_in(texts)),
+        times=(*times, *_times_of_cast(named, {one.minutes for one in times})),
         measured=tuple(measured_in(texts)),
         shapes=tuple(name for name in (*FLATS, *SOLIDS) if _speaks_of(spoken, name)),
+        parts=parts_in(texts),
         coins=collection.reference.money.worths,
         noted=_noted(record.fields),
     )
@@ -77,7 +84,11 @@ def _numbers(book: Book, reference: Reference) -> Iterator[NumberFact]:
         if len(whole) == len(values) >= _FEWEST:
             about = _about(book, fact)
             measure, body = _measure(fact, about, reference), _is_of_body(fact, about, reference)
-            found.append(NumberFact(fact, about.means, noun_of(about), measure, body, who, whole))
+            if measure == "count" and not about.unit:
+                continue  # the floor they live on is a label, and no amount
+            of_thing = _OF_A_THING.search(about.means)
+            bearer = of_thing["thing"] if of_thing and measure in BY_WORDS else ""
+            found.append(NumberFact(fact, about.means, noun_of(about), measure, body, who, whole, bearer))
     # What is so of one page only comes after what is always so.
     yield from sorted(found, key=lambda one: (_OF_ONE_PAGE.search(one.means) is not None, -len(one.who)))
 
@@ -113,6 +124,14 @@ def _named(book: Book) -> Iterator[NamedFact]:
         words = {id_: value for id_, value in values.items() if isinstance(value, str)}
         if len(words) == len(values) >= _FEWEST:
             yield NamedFact(fact, _about(book, fact).means, who, words)
+
+
+def _times_of_cast(named: tuple[NamedFact, ...], told: set[int]) -> Iterator[TimeTold]:
+    """Times of the clock among the facts of the cast, those the book does not tell already."""
+    for written in dict.fromkeys(value for fact in named for value in fact.values.values()):
+        time = minutes_of(written) if _CLOCK_TIME.fullmatch(written) else None
+        if time is not None and time[0] not in told:
+            yield TimeTold(time[0], 0, "")
 
 
 def _speaks_of(spoken: str, name: str) -> bool:

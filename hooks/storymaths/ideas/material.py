@@ -28,6 +28,8 @@ class NumberFact:
     """Those of the cast who have it, in the book's order."""
     values: Mapping[str, int]
     """By a character's id."""
+    bearer: str = ""
+    """What of theirs is measured, where it is not they themselves: a plank they bring."""
 
     @property
     def things(self) -> Noun:
@@ -78,6 +80,7 @@ class TimeTold:
     minutes: int
     """After midnight, morning where the story does not say."""
     page: int
+    """0 for a fact of the cast."""
     event: str
 
 
@@ -113,6 +116,8 @@ class Material:
     measured: tuple[Measured, ...]
     shapes: tuple[str, ...]
     """Names from the set of shapes."""
+    parts: tuple[int, ...]
+    """The parts that the book speaks of, such as 3 for thirds; the most often first."""
     coins: tuple[int, ...]
     """What the coins and notes of the country are worth, in its smallest."""
     noted: Mapping[str, tuple[str, ...]]

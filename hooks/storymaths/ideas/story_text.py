@@ -23,7 +23,20 @@ _SENTENCE = re.compile(r"[^.!?]+[.!?]?")
 _LEADING_TIME = re.compile(rf"^(?:and |but |then |so )?(?:at|by) {TIME},? (?P<event>[^.,;:!?\"“”’]+)")
 _LATE = re.compile(r"\b(?:afternoon|evening|night)\b")
 _NOON = 12 * 60
-_NO_THINGS = frozenset("times pages ways sides turns words others pairs sets groups hands".split())
+_NO_THINGS = frozenset(
+    "times pages ways sides turns words others pairs sets groups hands goes comes makes gets stands sits looks takes gives "
+    "holds falls needs fits stays says was is has does this as".split()
+)
+"""Words that name no things that are counted, and verbs after a number that stands for one: eight goes on top."""
+_PARTS = {
+    2: "half(?! past)|halves",
+    3: "(?:a|one) third|thirds",
+    4: "quarters?(?! past| to)",
+    5: "(?:a|one) fifth|fifths",
+    8: "an eighth|eighths",
+    10: "a tenth|tenths",
+}
+"""How parts are spoken of; the third is a place in a row."""
 _MOST_WORDS, _MOST_EACH, _LONGEST_EVENT, _LARGEST = 3, 12, 40, 1000
 
 
@@ -141,6 +154,13 @@ def _event(sentence: str) -> str:
     match = _LEADING_TIME.match(sentence[:1].lower() + sentence[1:])
     event = match["event"].strip() if match else ""
     return re.sub(r" and .*", "", event) if 0 < len(event) <= _LONGEST_EVENT else ""
+
+
+def parts_in(texts: Sequence[PageText]) -> tuple[int, ...]:
+    """The parts that are spoken of, halves, thirds and so on by their number, the most often first."""
+    spoken = words_in(texts)
+    told = {number: len(re.findall(rf"\b(?:{form})\b", spoken)) for number, form in _PARTS.items()}
+    return tuple(sorted((number for number, times in told.items() if times), key=lambda number: -told[number]))
 
 
 def measured_in(texts: Sequence[PageText]) -> list[Measured]:

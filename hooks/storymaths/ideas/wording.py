@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from ..activities.saying import counted
+from ..activities.saying import counted, owner
 from ..expression.number_words import TENS
 from ..expression.say import number_word
 from .material import NumberFact
@@ -72,6 +72,7 @@ class FactWords:
 
     def tells(self, name: str, number: int) -> str:
         """``Donkey is as heavy as 9 bricks``, ``Nan has 4 coats``."""
+        name = f"{owner(name)} {self.fact.bearer}" if self.fact.bearer else name
         if self.fact.of == WEIGHS:
             return f"{name} is as heavy as {self.amount(number)}"
         return f"{name} {'is' if self.fact.of in SPANS else 'has'} {self.amount(number)}"

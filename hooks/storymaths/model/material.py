@@ -99,6 +99,8 @@ class Caution(Strict):
     """The last year it applies to (by food for the age of five and under, say); none for all."""
     trigger_words: tuple[Text, ...] = ()
     """Words in the text that call for it."""
+    not_beside: tuple[Text, ...] = ()
+    """Words of the same sentence that show another risk in its place."""
     forbidden_words: tuple[Text, ...] = ()
     """Phrases no page may use, whatever its cautions say."""
     why: Text

@@ -18,6 +18,8 @@ class Usual(Strict):
     count: Count = 1
     also: tuple[Text, ...] = ()
     """Shorter names by which a lesson calls it: ``cubes``."""
+    not_with: tuple[Id, ...] = ()
+    """Things beside which the shorter names mean these: the cubes of base-ten blocks."""
     takes: tuple[Id, ...] = ()
     """What it is of no use without: a pen for a whiteboard."""
 

@@ -38,6 +38,8 @@ class AdultMatters(Strict):
 
     source: Text
     sentences: Words
+    paragraphs: Words
+    """How a paragraph opens that is an adult's altogether."""
     before: Words
     """Words just before such a number: room 215."""
     after: Words

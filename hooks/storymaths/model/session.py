@@ -179,7 +179,7 @@ class Session(OfBook):
     objectives: Claims
     """What it teaches, by framework. After a code you can name the parts of it that are taught, or all."""
     revisits: Claims = Field(default_factory=dict)
-    """Objectives of the year before that are taken up again."""
+    """Objectives of the year before, or taught by an earlier session, that are taken up again."""
     concepts: Annotated[tuple[ConceptId, ...], Field(min_length=1)]
     """The ideas it is about, from the list of concepts."""
     themes: tuple[ThemeId, ...] = ()

@@ -57,6 +57,8 @@ def open_before(text: str, tokens: Sequence[Token], first: int, last: int) -> st
         further = tokens[first - 2] if first > 1 else None
         after_name = word in ("and", "or") and is_alone and further is not None and further.kind == "word"
         after_name = after_name or (word == "or" and further is not None and further.kind == "number")
+        if word == "and" and in_words and first > 2 and tokens[first - 3].text.lower() == "no":
+            return "a part of it is none"  # 3 hundreds, no tens and five ones are 305
         of_part = word == "of" and (is_alone or further is None or further.text.lower() in _PORTIONS)
         if word in _BEFORE or of_part or after_name or (in_words and word not in SAYS):
             return f'"{before.text}" stands before it'

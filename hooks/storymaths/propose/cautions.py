@@ -40,8 +40,8 @@ def _find_called(draft: Draft) -> Iterator[tuple[str, str]]:
     for rule in (small_parts_unnoted, allergen_unnoted):
         yield from ((rule.CAUTION, problem.message) for problem in rule.check(one))
     triggers, named = triggers_of(draft.reference), ThingsInProse(draft.reference)
-    for _, reason, caution in cautions_called(page, draft.collection, triggers, named):
-        yield caution.id, f"{reason}: {caution.name.lower()}."
+    for called in cautions_called(page, draft.collection, triggers, named):
+        yield called.caution.id, f"{called.reason}: {called.caution.name.lower()}."
     for sensitive in draft.book.sensitive if draft.book else ():
         theme = sensitive.theme.replace("-", " ")
         if sensitive.theme == _ABOUT_BODIES:

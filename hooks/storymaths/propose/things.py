@@ -23,6 +23,8 @@ class Seen:
     reason: str
     per: list[Per] = field(default_factory=list)
     counts: list[int] = field(default_factory=list)
+    in_short: bool = False
+    """Whether the text has only a shorter name of it."""
 
 
 def things_of(draft: Draft) -> list[tuple[Needed, str]]:
@@ -33,7 +35,11 @@ def things_of(draft: Draft) -> list[tuple[Needed, str]]:
     for step in draft.fields.steps:
         for item in (*step.models, *step.alone):
             seen.setdefault(item, Seen(item, f"It is used in “{step.name}”."))
-    for one in _find_named(draft):
+    named = list(_find_named(draft))
+    there_too = {one.item for one in named} | {needed.item for needed in draft.fields.materials}
+    for one in named:
+        if one.in_short and not _may_be_meant(draft, one.item, there_too):
+            continue
         there = seen.setdefault(one.item, one)
         there.per += one.per
         there.counts += one.counts
@@ -45,6 +51,15 @@ def things_of(draft: Draft) -> list[tuple[Needed, str]]:
         for other in draft.reference.proposals.usual(item).takes:
             seen.setdefault(other, Seen(other, f"The {draft.reference.materials[item].name} is of no use without."))
     return [(_needed(draft, one), one.reason) for one in seen.values()]
+
+
+def _may_be_meant(draft: Draft, item: str, there_too: set[str]) -> bool:
+    """Whether a thing may be what its shorter name stands for, beside the others of the session."""
+    if item == "cast-card" and not any(
+        one.worked.solution and one.worked.solution.task.characters for one in draft.activities
+    ):
+        return False
+    return there_too.isdisjoint(draft.reference.proposals.usual(item).not_with)
 
 
 def _needed(draft: Draft, seen: Seen) -> Needed:
@@ -79,7 +94,8 @@ def _find_named(draft: Draft) -> Iterator[Seen]:
         item = forms[match.group()]
         # Five coins are one set of coins.
         counts = [] if draft.reference.materials[item].name.startswith("set of") else _counts(before)
-        yield Seen(item, f"The text says “{match.group()}”.", _for_whom(draft, before, after), counts)
+        in_short = match.group() in draft.reference.proposals.usual(item).also
+        yield Seen(item, f"The text says “{match.group()}”.", _for_whom(draft, before, after), counts, in_short)
 
 
 def _for_whom(draft: Draft, before: str, after: str) -> list[Per]:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
+import re
+from itertools import combinations, pairwise
 
 from ...model.plain import Plain
 from ...model.year import YearLimits
@@ -11,6 +12,7 @@ from ..idea import FromStory
 from ..material import Material, TimeTold
 from .seed import Seed
 
+_CLOCK_TIME = re.compile(r"\d{1,2}:\d\d")
 _SHOWN, _SPANS, _EVENTS, _LONGEST = 4, 3, 6, 6 * 60
 
 
@@ -23,6 +25,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         times: list[Plain] = [_written(time.minutes) for time in chosen]
         yield Candidate(activity("clock", "Clocks of the story", "", find="read", times=times), _uses(chosen))
         yield Candidate(activity("clock", "Set the clocks of the story", "", find="set", times=times), _uses(chosen))
+    yield from _from_one_to_another(material)
     day = sorted(fits, key=lambda time: time.minutes)
     spans = [(one, other) for one, other in pairwise(day) if other.minutes - one.minutes <= _LONGEST][:_SPANS]
     if spans:
@@ -30,7 +33,7 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         told: list[Plain] = [[_written(one.minutes), _written(other.minutes)] for one, other in spans]
         lines = activity("clock", "How long between?", ask, find="duration", spans=told)
         yield Candidate(lines, _uses([time for span in spans for time in span]))
-    events = list({_event(time): time for time in day}.values())
+    events = list({_event(time): time for time in day if time.page}.values())
     if len(events) > 2:
         some = sorted(events, key=lambda time: (not time.event, time.page))[:_EVENTS]
         in_story: dict[str, Plain] = {
@@ -41,6 +44,17 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
         lines = activity("clock", "The order of the day", ask, find="order", events=mixed_up)
         yield Candidate(lines, _uses(some))
     yield from _lasting(material, fits)
+
+
+def _from_one_to_another(material: Material) -> Candidates:
+    """How long it is for each of the cast from one time of theirs to a later one: sets off, and arrives."""
+    clocks = [fact for fact in material.named if all(_CLOCK_TIME.fullmatch(value) for value in fact.values.values())]
+    for one, other in combinations(clocks, 2):
+        both: list[Plain] = [[start, other.values[id_]] for id_, start in one.values.items() if id_ in other.values]
+        ask = f"Each has two times: {one.means}, and {other.means}. How long is it from the first to the second?"
+        if both:
+            lines = activity("clock", "How long does each take?", ask, find="duration", spans=both[:_SPANS])
+            yield Candidate(lines, (FromStory(one.means), FromStory(other.means)))
 
 
 def _lasting(material: Material, fits: list[TimeTold]) -> Candidates:
@@ -62,7 +76,8 @@ def _written(minutes: int) -> str:
 
 
 def _uses(times: list[TimeTold]) -> tuple[FromStory, ...]:
-    return tuple(FromStory(_written(time.minutes), (time.page,)) for time in dict.fromkeys(times))
+    told = dict.fromkeys(times)
+    return tuple(FromStory(_written(time.minutes), (time.page,) if time.page else ()) for time in told)
 
 
 SEED = Seed("two clock times or more", _plant)

@@ -17,7 +17,8 @@ _MOST_WHOLES, _MOST_PARTS = 3, 4
 
 
 def _plant(material: Material, limits: YearLimits) -> Candidates:
-    parts = sorted(limits.practice.fraction.denominators[:_MOST_PARTS])
+    met = sorted(limits.practice.fraction.denominators[:_MOST_PARTS])
+    parts = [*(part for part in material.parts if part in met), *(part for part in met if part not in material.parts)]
     for numbers in number_sets(material, limits):
         for part in parts if not numbers.fact.of_body else ():
             word, things = spoken(Fraction(1, part)), numbers.words.things

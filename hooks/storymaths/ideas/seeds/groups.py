@@ -95,11 +95,14 @@ def _shared(material: Material) -> Iterator[Groups]:
 
 
 def _alike(material: Material) -> Iterator[Groups]:
-    """Several of one character, where the book has a word for them: 3 spiders with 8 legs each."""
+    """Several of one character, where the book has a word for them: 3 spiders with 8 legs each.
+
+    What they made or were given that day is of the one in the story alone.
+    """
     for fact in material.of("count"):
         for one in fact.who:
             each = fact.values[one.id]
-            if one.plural and one.plural[:1].islower() and 1 < each <= _LARGEST:
+            if fact.of_body and one.plural and one.plural[:1].islower() and 1 < each <= _LARGEST:
                 for many in _MANY:
                     change = Change(one.plural, "how many", 1, many)
                     yield Groups(many, each, one.plural, fact.things, (FromStory(fact.means),), (change,), alike=True)

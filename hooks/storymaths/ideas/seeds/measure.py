@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ...activities.saying import counted
+from ...activities.saying import counted, owner
 from ...model.plain import Plain
 from ...model.quantity import UNITS
 from ...model.year import YearLimits
@@ -39,9 +39,17 @@ def _of_cast(numbers: NumberSet) -> Iterator[Candidate]:
     words = numbers.words
     rising = numbers.rising
     least, most = rising[0], rising[-1]
-    pair = numbers.only((least, most))
-    ask = f"Which is {words.said.more}, {most.name} or {least.name}, and by how many {numbers.fact.things}?"
-    yield numbers.with_cast("measure", f"{most.name} and {least.name}", ask, cast=pair, find="compare")
+    pair, bearer = numbers.only((least, most)), numbers.fact.bearer
+    if bearer:  # what they bring is compared, and not they
+        things: dict[str, Plain] = {
+            f"{owner(one.name)} {bearer}": words.amount(numbers.values[one.id]) for one in (most, least)
+        }
+        one, other = things
+        ask = f"Which is {words.said.more}, {one} or {other}, and by how many {numbers.fact.things}?"
+        yield numbers.with_numbers("measure", f"{one} and {other}", ask, find="compare", things=things)
+    else:
+        ask = f"Which is {words.said.more}, {most.name} or {least.name}, and by how many {numbers.fact.things}?"
+        yield numbers.with_cast("measure", f"{most.name} and {least.name}", ask, cast=pair, find="compare")
     end = next((scale for scale in _SCALES if scale[0] >= numbers.values[most.id]), None)
     if end:
         pointers: list[Plain] = [*dict.fromkeys(numbers.values[one.id] for one in rising[-3:])]

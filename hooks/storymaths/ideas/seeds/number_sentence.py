@@ -79,7 +79,7 @@ def _missing(numbers: NumberSet, limits: YearLimits) -> Iterator[Candidate]:
         adding: list[Plain] = [f"{a} + {b} = {_GAP}", f"{a} + {_GAP} = {whole}", f"{whole} = {b} + {_GAP}"]
         ask = f"{story} What number is missing each time?"
         yield numbers.with_numbers("number-sentence", f"{one.name} and {other.name} together", ask, sentences=adding)
-        taking: list[Plain] = [f"{whole} − {b} = {_GAP}", f"{whole} − {_GAP} = {b}", f"{a} − {a} = {_GAP}"]
+        taking: list[Plain] = [f"{whole} − {b} = {_GAP}", f"{whole} − {_GAP} = {b}", f"{whole} − {_GAP} = {a}"]
         ask = f"{story} Put them together, then take some away. What number is missing each time?"
         yield numbers.with_numbers(
             "number-sentence", f"{one.name} and {other.name}, and one taken away", ask, sentences=taking

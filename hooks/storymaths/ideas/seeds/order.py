@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ...activities.saying import capital
+from ...expression.noun import plural
 from ...model.plain import Plain
 from ...model.year import YearLimits
 from ..candidate import Candidate, Candidates, activity
@@ -16,7 +17,8 @@ _IN_CLUES = 4
 def _plant(material: Material, limits: YearLimits) -> Candidates:
     for numbers in number_sets(material, limits):
         first = numbers.words.least_first
-        yield numbers.with_cast("order", capital(first), f"Put them in order, {first}.")
+        them = f"the {plural(numbers.fact.bearer)}" if numbers.fact.bearer else "them"
+        yield numbers.with_cast("order", capital(first), f"Put {them} in order, {first}.")
         rising = list({numbers.values[one.id]: one for one in numbers.rising}.values())
         if len(rising) >= _IN_CLUES and numbers.times == 1:
             least, second, third, most = (one.id for one in (rising[0], rising[1], rising[-2], rising[-1]))

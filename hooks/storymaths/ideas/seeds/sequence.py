@@ -45,7 +45,7 @@ def _steps(material: Material) -> Mapping[int, tuple[str, FromStory]]:
     for fact in material.of("count"):
         for one in fact.who:
             each = counted(fact.values[one.id], fact.things)
-            if one.plural and one.plural[:1].islower():
+            if fact.of_body and one.plural and one.plural[:1].islower():
                 story = f"Each of the {one.plural} has {each}."
                 found.setdefault(fact.values[one.id], (story, FromStory(fact.means)))
     for fact in material.of("money"):

@@ -106,8 +106,9 @@ def _stops(stops: Sequence[Stop]) -> list[dict[str, Any]]:
 
 
 def _teaches(one: ShownObjective) -> str:
-    only = f" (here: {', '.join(part.name for part in one.only)})" if one.only else ""
-    return f"{one.objective.code}: {one.objective.says}{only}"
+    if one.only:
+        return f"{one.objective.code}, in part: {'; '.join(part.says for part in one.only)}"
+    return f"{one.objective.code}: {one.objective.says}"
 
 
 def _ready(sheets: SheetContext, session: Session) -> list[dict[str, Any]]:
