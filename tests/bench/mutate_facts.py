@@ -1,8 +1,10 @@
-"""What becomes of a book's pages when a number of its cast changes by one: each number of each character, one at a time.
+"""What becomes of a book's pages when a fact of its cast changes: each number, time and word of each character, one at a time.
 
 ``python tests/bench/mutate_facts.py [PROJECT] [--book ID] [--list]``. A line hangs on a fact where it names it; where it has
 the character and the number in one sentence; where a sum has the number among others of the cast; where it lists three
-of the cast's numbers with it; or where it has the total of all. Each such line is then one of four: what it prints has
+of the cast's numbers with it; or where it has the total of all. A number is one more, a time a minute
+later, a word another word of the same fact; a line hangs on a time too where it has it with another of the cast's, or has the
+minutes between two times of a character with its name, or of three characters. Each such line is then one of four: what it prints has
 followed; ``check`` refuses it; ``where`` lists it; or it is false and silent. This reads lines by itself and knows nothing
 of how ``where`` finds them. ``--list`` prints the silent ones.
 """
@@ -35,7 +37,14 @@ from storymaths.parse.reference import read_reference
 ROOT = Path(__file__).resolve().parents[2]
 OUTCOMES = ("follows", "refused", "listed", "silent")
 _WORTH = {**ONES, **TENS}
-_NUMBERS = re.compile(rf"(?<![\w.\-/#:£])(?:\d+|{'|'.join(_WORTH)})(?![\w\-/:]|\.\d)", re.IGNORECASE)
+_NUMBERS = re.compile(
+    rf"(?<![\w.\-/#:£])(?:\d+(?=(?:[kc]?m|k?g|mm|m?l|p)?(?![\w\-/:]|\.\d))|(?:{'|'.join(_WORTH)})(?![\w\-/:]|\.\d))",
+    re.IGNORECASE,
+)
+_ONE = rf"\d+|{'|'.join(_WORTH)}"
+_TIMES = re.compile(
+    rf"\b(?:(\d\d?):(\d\d)|(half|quarter|{_ONE}) (?:minutes? )?(past|to) ({_ONE})|({_ONE}) o[’']clock)\b", re.IGNORECASE
+)
 _SUM = re.compile(r"\d+(?: [+−] \d+)+ [=≠<>] \d+(?: [+−] \d+)*|\d+ [=≠<>] \d+(?: [+−] \d+)+")
 _NO_TEXT = re.compile(r"^ *(?:- )?\{?(?:minutes|pages?|number|date|year|also|group_size|picture|published)\b[^,}]*")
 Told = Counter[tuple[str, str, int]]
@@ -46,6 +55,20 @@ def numbers(text: str) -> list[int]:
     return [int(found) if found.isdigit() else _WORTH[found.lower()] for found in _NUMBERS.findall(text)]
 
 
+def times(text: str) -> list[int]:
+    """The times of a text, in minutes after twelve."""
+    found = []
+    for hours, minutes, part, way, hour, sharp in _TIMES.findall(text):
+        told = {"half": 30, "quarter": 15}.get(part.lower()) or sum(numbers(part))
+        at = (
+            int(hours) * 60 + int(minutes)
+            if hours
+            else sum(numbers(hour or sharp)) * 60 + (-told if way == "to" else told)
+        )
+        found.append(at % 720)
+    return found
+
+
 def hangs(line: str, who: Character, fact: str, book: Book) -> bool:
     """Whether a line says something that is other when the fact is."""
     value = who.facts[fact]
@@ -53,8 +76,17 @@ def hangs(line: str, who: Character, fact: str, book: Book) -> bool:
         return True
     line = "" if line.lstrip().startswith("- { date:") else line  # what was changed once stays so
     line = _NO_TEXT.sub("", re.sub(r"\]\([^)]*\)|\[\[.*?\]\]", "", line))
-    values = [one.facts[fact] for one in book.cast if isinstance(one.facts.get(fact), int)]
-    if any(who.name in part and value in numbers(part) for part in re.split(r"[.!?;]", line)):
+    with_name = [part for part in re.split(r"[.!?;]", line) if who.name in part]
+    if not isinstance(value, str):
+        return _hangs_on_number(line, with_name, value, [one.facts.get(fact) for one in book.cast])
+    if times(value):
+        return _hangs_on_time(line, with_name, who, fact, book)
+    return any(value.lower() in part.lower() for part in with_name)
+
+
+def _hangs_on_number(line: str, with_name: Sequence[str], value: int, all_facts: Sequence[object]) -> bool:
+    values = [one for one in all_facts if isinstance(one, int)]
+    if any(value in numbers(part) for part in with_name):
         return True
     for found in _SUM.findall(line):
         there = numbers(found)
@@ -62,6 +94,24 @@ def hangs(line: str, who: Character, fact: str, book: Book) -> bool:
             return True
     there = numbers(line)
     return (value in there and len(set(there) & set(values)) >= 3) or (sum(values) > 12 and sum(values) in there)
+
+
+def _hangs_on_time(line: str, with_name: Sequence[str], who: Character, fact: str, book: Book) -> bool:
+    (own,), there = times(str(who.facts[fact])), times(line)
+    all_times = {time for one in book.cast for other in one.facts.values() for time in times(str(other))}
+    if any(own in times(part) for part in with_name) or (own in there and len(set(there) & all_times) >= 2):
+        return True
+    long = _lengths(who, fact)
+    if any(long & set(numbers(part)) for part in with_name):
+        return True
+    of_all = set().union(*(_lengths(one, fact) for one in book.cast if fact in one.facts))
+    return bool(long & set(numbers(line))) and len(of_all & set(numbers(line))) >= 3
+
+
+def _lengths(who: Character, fact: str) -> set[int]:
+    """The minutes between a time of a character and its others."""
+    (own,) = times(str(who.facts[fact]))
+    return {abs(own - time) for other in who.facts.values() for time in times(str(other)) if time != own}
 
 
 class Project:
@@ -117,9 +167,10 @@ def outcomes(project: Project, book: str) -> Iterator[tuple[str, str, str]]:
     before = project.told(project.of_book(book))
     for who in record.cast:
         for fact, value in who.facts.items():
-            if isinstance(value, bool) or not isinstance(value, int):
+            another = other_than(value, [one.facts.get(fact) for one in record.cast])
+            if another is None:
                 continue
-            changed = changed_record(texts[f"content/books/{book}/index.md"], who, fact, value)
+            changed = changed_record(texts[f"content/books/{book}/index.md"], who, fact, another)
             new = project.told(project.of_book(book, changed)) - before
             refused = {(path, line) for _, path, line in new}
             listed = {(line.path, line.number): line.sort for line in lines_about(texts, record, who, fact)}
@@ -151,11 +202,25 @@ def _of_fact(
             yield place_of(path, text, number), outcome, f"{who.id}.{fact} {path}:{number}: {line.strip()[:150]}"
 
 
-def changed_record(text: str, who: Character, fact: str, value: int) -> str:
-    """The book's record with a number of a character one more."""
+def other_than(value: int | str, of_all: Sequence[object]) -> int | str | None:
+    """What a fact is changed to; None for true and false, and for a word where there is no other."""
+    if isinstance(value, bool):
+        return None
+    if isinstance(value, int):
+        return value + 1
+    if times(value):
+        hours, minutes = map(int, value.split(":"))
+        return f"{hours}:{minutes + 1:02}"
+    return next((one for one in of_all if isinstance(one, str) and one != value), None)
+
+
+def changed_record(text: str, who: Character, fact: str, another: int | str) -> str:
+    """The book's record with a fact of a character changed."""
     start = text.index(f"- id: {who.id}\n")
-    at = text.index(f"{fact}: {value}", start)
-    return f"{text[:at]}{fact}: {value + 1}{text[at + len(f'{fact}: {value}') :]}"
+    said = re.compile(rf"\b{fact}: ((?:\"[^\"]*\"|'[^']*'|[^,}}]+))").search(text, start)
+    assert said
+    written = f'"{another}"' if isinstance(another, str) else str(another)
+    return f"{text[: said.start(1)]}{written}{text[said.end(1) :]}"
 
 
 def main(arguments: Sequence[str]) -> None:

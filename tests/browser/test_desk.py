@@ -163,6 +163,21 @@ def test_what_is_typed_while_a_change_is_saved_stays_and_so_does_the_place(
     assert file.read_text("utf-8") == before
 
 
+def test_who_says_how_many_answers_there_are_by_keys_stays_in_the_activity(
+    page: Page, address: str, root: Path
+) -> None:
+    """The form is drawn anew with one box more, and the button that was pressed is gone."""
+    file = root / "content" / SESSION
+    before = file.read_text("utf-8")
+    file.write_text(re.sub(r"^answers: \d+\n", "", before, count=1, flags=re.MULTILINE), "utf-8")
+    open_session(page, address)
+    page.locator("[data-do=put]").press("Enter", timeout=60_000)
+    expect(page.locator("[data-do=put]")).to_have_count(0)
+    expect(page.locator("#told")).to_contain_text("Saved at")
+    assert page.evaluate("document.activeElement.closest('.activity-form') !== null")
+    file.write_text(before, "utf-8")
+
+
 def test_every_state_of_the_desk_is_without_fault(page: Page, address: str, root: Path) -> None:
     page.goto(address)
     assert faults_in_every_light(page) == {}

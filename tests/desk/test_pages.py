@@ -352,6 +352,20 @@ def test_what_still_holds_a_number_of_the_cast_that_was_changed_is_shown_beside_
     assert "hanging" not in book.post("/edit", {"do": "type", "loc": ["title"], "text": "Lift"}).json()
 
 
+def test_so_is_what_still_says_a_time(tab: Tab, tmp_path: Path) -> None:
+    book = Tab(tab.app, "books/cliff-house-lift/index.md")
+    record, page = file_of(tmp_path, book.source), file_of(tmp_path)
+    text = record.read_text("utf-8")
+    record.write_text(text.replace("facts: {mass: 9,", 'facts: {mass: 9, leaves: "9:40",', 1), "utf-8")
+    page.write_text(f"{page.read_text('utf-8')}\nCamel goes up at twenty to ten.\n", "utf-8")
+    raw = PageText(record.read_text("utf-8")).raw
+    assert raw is not None
+    camel = next(at for at, one in enumerate(raw["cast"]) if one["id"] == "camel")
+    asked = {"do": "type", "loc": ["cast", camel, "facts", "leaves"], "text": "9:45"}
+    (told,) = Tab(tab.app, book.source).post("/edit", asked).json()["hanging"]
+    assert "Camel goes up at twenty to ten." in told["html"].partition("<details>")[0]
+
+
 def test_words_are_not_written_over_an_activity(tab: Tab, tmp_path: Path) -> None:
     before = file_of(tmp_path).read_bytes()
     places = [

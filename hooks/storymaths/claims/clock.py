@@ -17,7 +17,7 @@ TIME = (
     rf"|{_HOUR} o[’']clock|\d{{1,2}}:\d\d|\d{{1,2}}\.\d\d(?= ?[ap]\.?m\b)|\d{{1,2}}(?= ?[ap]\.?m\b)|midday|noon|midnight){_PART}(?![\w:])"
 )
 _TOLD = Form(r"(?:(half|quarter|[\w-]+) (?:minutes? )?(past|to) )?(\d+[:.]\d+|[\w-]+)")
-_SPAN = (
+SPAN = (
     rf"(?:(?:{N}|an?) hours?(?:,? (?:and )?(?:{N}) minutes?| and a half| and a quarter)?|{N} and a half hours|{N}"
     rf" minutes?|half an hour|(?:a|three) quarters? of an hour)"
 )
@@ -27,20 +27,20 @@ _SAME = Form(
 )
 _OF_ANOTHER = Form(r"\b(?:after|before|than|past|from|to|and|until|till|between|by) $")
 _LATER = Form(
-    rf"(?P<span>{_SPAN}) (?P<way>after|later than|before|earlier than|past) (?P<one>{TIME}),? (?:is|it is|comes to|makes)"
+    rf"(?P<span>{SPAN}) (?P<way>after|later than|before|earlier than|past) (?P<one>{TIME}),? (?:is|it is|comes to|makes)"
     rf" (?P<two>{TIME}){END_OR_AND}"
 )
 _THEN = Form(
-    rf"(?P<one>{TIME}),? (?:and |so |then )*(?P<span>{_SPAN}) (?P<way>later|earlier)(?: it is|,? it[’']s| is)?"
+    rf"(?P<one>{TIME}),? (?:and |so |then )*(?P<span>{SPAN}) (?P<way>later|earlier)(?: it is|,? it[’']s| is)?"
     rf" (?P<two>{TIME}){END_OR_AND}"
 )
 _LASTS = Form(
-    rf"\b(?:starts?|begins?|leaves?) at (?P<one>{TIME}),? and (?:lasts?|takes?) (?P<span>{_SPAN}),? (?:so |and )*(?:it )?"
+    rf"\b(?:starts?|begins?|leaves?) at (?P<one>{TIME}),? and (?:lasts?|takes?) (?P<span>{SPAN}),? (?:so |and )*(?:it )?"
     rf"(?P<way>)(?:ends?|finishes|finish|stops?|arrives?|gets there) at (?P<two>{TIME}){END_OR_AND}"
 )
 _BETWEEN = Form(
     rf"\b(?:from|between) (?P<one>{TIME}) (?:to|until|till|and) (?P<two>{TIME}) (?:is|are|takes|lasts|makes|there are)"
-    rf" (?P<span>{_SPAN}){END_OR_AND}"
+    rf" (?P<span>{SPAN}){END_OR_AND}"
 )
 _DAY, _HALF_DAY = 24 * 60, 12 * 60
 
@@ -50,18 +50,18 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         if _OF_ANOTHER.search(sentence, max(0, match.start() - 16), match.start()):
             continue
         one, two = minutes_of(match["one"]), minutes_of(match["two"])
-        if one is not None and two is not None and not _alike(one, two):
+        if one is not None and two is not None and not are_alike(one, two):
             yield Untrue(*match.span(), f"{match['one']} is {_told(one)}")
     for match in (*_LATER.finditer(sentence), *_THEN.finditer(sentence), *_LASTS.finditer(sentence)):
-        one, two, span = minutes_of(match["one"]), minutes_of(match["two"]), _length(match["span"])
+        one, two, span = minutes_of(match["one"]), minutes_of(match["two"]), length_of(match["span"])
         if one is None or two is None:
             continue
         right = (one[0] + (span if match["way"] in ("", "after", "later than", "later", "past") else -span), one[1])
-        if not _alike(right, two):
+        if not are_alike(right, two):
             yield Untrue(*match.span(), f"it is {_told(right)}")
     for match in _BETWEEN.finditer(sentence):
-        one, two, span = minutes_of(match["one"]), minutes_of(match["two"]), _length(match["span"])
-        if one is not None and two is not None and not _alike((one[0] + span, one[1]), two):
+        one, two, span = minutes_of(match["one"]), minutes_of(match["two"]), length_of(match["span"])
+        if one is not None and two is not None and not are_alike((one[0] + span, one[1]), two):
             yield Untrue(*match.span(), f"it is {_lasting(one, two)}")
 
 
@@ -89,12 +89,14 @@ def minutes_of(text: str) -> tuple[int, bool] | None:
     return (h * 60 + m) % _DAY, known
 
 
-def _alike(one: tuple[int, bool], two: tuple[int, bool]) -> bool:
+def are_alike(one: tuple[int, bool], two: tuple[int, bool]) -> bool:
+    """Whether two times may be one: where it is not known of which half of the day, either will do."""
     around = _DAY if one[1] and two[1] else _HALF_DAY
     return (one[0] - two[0]) % around == 0
 
 
-def _length(text: str) -> int:
+def length_of(text: str) -> int:
+    """The minutes that a match of ``SPAN`` lasts."""
     if text.startswith("half"):
         return 30
     if "of an hour" in text:

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from ..model.book import Book, Character
 from ..model.document import Document
-from ..naming.where import HEADINGS, lines_about
+from ..naming.where import HEADINGS, HEADINGS_OF_WORDS, lines_about
 from ..parse.suggestion import did_you_mean
 from ..reading import read_and_check
 from .command import FAILED, Command, Misused, in_project
@@ -36,9 +36,10 @@ def run(root: Path, options: argparse.Namespace) -> int:
     texts = {path.relative_to(root).as_posix(): path.read_text(encoding="utf-8") for path in pages}
     lines = lines_about(texts, book.fields, who, fact)
     print(f"{who.name}: {fact} is {who.facts[fact]} ({book.fields.title}).")
+    headings = HEADINGS_OF_WORDS if isinstance(who.facts[fact], str) else HEADINGS
     for sort, group in groupby(lines, key=lambda line: line.sort):
         listed = list(group)
-        print(f"\n{HEADINGS[sort].format(name=who.name, value=who.facts[fact])} ({len(listed)}):")
+        print(f"\n{headings[sort].format(name=who.name, value=who.facts[fact])} ({len(listed)}):")
         for line in listed:
             text = line.text if len(line.text) <= _LONGEST else f"{line.text[:_LONGEST]} …"
             print(spell_out(f"  {line.path}:{line.number}  {text}"))

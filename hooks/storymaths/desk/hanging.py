@@ -1,4 +1,4 @@
-"""The lines of a book that hang on a number of its cast which has just been changed, for the desk to show beside its box."""
+"""The lines of a book that hang on a fact of its cast which has just been changed, for the desk to show beside its box."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from ..model.book import Book
-from ..naming.where import Line, lines_about, numbers_in
+from ..naming.where import Line, holds, lines_about
 from .control import id_under
 from .page_text import FRONT, PageText
 
@@ -22,13 +22,13 @@ class Hanging:
     box: str
     who: str
     fact: str
-    was: int
+    was: int | str
     sure: Sequence[Line]
     perhaps: Sequence[Line]
 
 
 def find_hanging(root: Path, folder: str, book: Book, before: PageText, after: PageText) -> Iterator[Hanging]:
-    """For each number of the cast that differs. ``folder`` is the book's, from the project root."""
+    """For each number, word or time of the cast that differs. ``folder`` is the book's, from the project root."""
     changed = list(_changed(before, after))
     if not changed:
         return
@@ -42,18 +42,18 @@ def find_hanging(root: Path, folder: str, book: Book, before: PageText, after: P
             continue
         old = known.model_copy(update={"facts": {**known.facts, fact: was}})
         lines = [line for line in lines_about(texts, book, old, fact) if line.sort != "by name"]
-        sure = [line for line in lines if line.sort in _SURE and was in numbers_in(line.text)]
+        sure = [line for line in lines if line.sort in _SURE and holds(line.text, was)]
         box = id_under(id_under(f"{FRONT}.cast.{place}", "facts"), fact)
         yield Hanging(box, known.name, fact, was, sure, [line for line in lines if line not in sure])
 
 
-def _changed(before: PageText, after: PageText) -> Iterator[tuple[int, str, str, int]]:
-    """Each number of a character that was one and is another: where it stands in the cast, whose it is, its name, what it was."""
+def _changed(before: PageText, after: PageText) -> Iterator[tuple[int, str, str, int | str]]:
+    """Each number, word or time of a character that is another now: its place in the cast, whose it is, its name, what it was."""
     old = {id: facts for _, id, facts in _facts(before)}
     for place, id, facts in _facts(after):
         for fact, now in facts.items():
             was = old.get(id, {}).get(fact)
-            if isinstance(was, int) and not isinstance(was, bool) and now != was:
+            if isinstance(was, int | str) and not isinstance(was, bool) and now != was:
                 yield place, id, str(fact), was
 
 

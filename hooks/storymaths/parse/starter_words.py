@@ -17,7 +17,7 @@ from ..model.body import Body, Paragraph, words_of_runs
 from .body import read_body
 from .yaml_text import compose
 
-_OFFERED = re.compile(r"^#[ ]+\w+: ([A-Z].*[.?])$", re.MULTILINE)
+_OFFERED = re.compile(r"^#[ ]+(?:\w+:|-) ([A-Z].*[.?])$", re.MULTILINE)
 """A sentence of a field that is offered: it stands in a note, to be taken out of it."""
 _STARTERS = Path(__file__).parents[1] / "publish" / "page_kinds"
 

@@ -13,6 +13,7 @@ from .new_file import write_new
 from .page_kinds.kind import NotListed, Starter
 from .page_kinds.table import PAGE_KINDS
 from .starter_examples import with_examples
+from .starter_year import for_year
 
 _LONGEST_TITLE = 200
 _NOTE = re.compile(r"^ *#.*\n| +# .*$", re.MULTILINE)
@@ -73,11 +74,12 @@ def start(root: Path, starter: Starter, title: str, date: str, book: str = "", n
     told["year"] = _best_year(root / CONTENT / "books" / str(told["book"]) / "index.md")
     told |= {"number": number, "needs": f"[{number - 1}]" if number > 1 else "[]"}
     text = starter.text.read_text(encoding="utf-8")
+    text = for_year(root, str(told["year"]), Template(text).substitute(told))
     if not notes:
         _, front, body = text.split("---\n", 2)
-        return write_page(path, Template(f"---\n{_NOTE.sub('', front)}---\n{body}").substitute(told))
+        return write_page(path, f"---\n{_NOTE.sub('', front)}---\n{body}")
     example = next(kind.example for kind in PAGE_KINDS.values() if kind.starter is starter)
-    return write_page(path, with_examples(example.read_text(encoding="utf-8"), Template(text).substitute(told)))
+    return write_page(path, with_examples(example.read_text(encoding="utf-8"), text))
 
 
 def _best_year(record: Path) -> str:
