@@ -40,7 +40,7 @@ def solve(task: CompareTask, context: Context) -> Solution[Comparison]:
             characters=context.characters if numbers else (),
             shows=tuple(Shown(write_amount(one), Fraction(one.shown.replace(",", ""))) for one in numbers),
             lines=tuple(Line(tuple(statement.text.split(GAP))) for statement in statements),
-            figures=_draw(statements),
+            figures=_draw(statements) if len(statements) == 1 else (),  # beside another line it tells an untruth
         ),
         answers=tuple(Answer(one.statement.text, say.explain(one.statement), one) for one in found),
         demands=_demands(task, outcomes, laid, context),

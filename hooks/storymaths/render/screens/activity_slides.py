@@ -10,7 +10,7 @@ from markupsafe import Markup
 from ...activities.bending import Version
 from ...activities.worked import AnyWorked
 from ...model.activity import GAP, Figure, Line, Solution, Table
-from ...model.figures.amounts import PartWhole, Track, TwoBars
+from ...model.figures.amounts import PartWhole, Track
 from ...model.figures.charts import BarChart, BlockDiagram, LineGraph, Pictogram, PieChart, TallyChart
 from ...model.figures.fractions import FractionLine
 from ...model.figures.measures import Balance, ClockFace, Coins
@@ -119,7 +119,6 @@ def _not_played(solution: Solution, boards: Sequence[Board]) -> Iterator[Figure]
         *((Track,) if any(piece.sort == "term" for piece in pieces) else ()),
         *((FlatShapes,) if any(piece.outline for piece in pieces) else ()),
         *((ClockFace,) if "clock" in layouts else ()),
-        *((TwoBars,) if len(solution.task.lines) > 1 else ()),  # of one line: beside another it tells an untruth
         *((SortHoop,) if layouts & {"rings", "venn", "carroll"} else ()),
         *(_DRAWN_ON if layouts & {"rows", "squares", "points", "line"} else ()),
     )
