@@ -105,12 +105,15 @@ def session_page(tale: Tale, number: int, reference: Reference, taught: set[str]
     main = [reference.concepts[idea] for idea in ideas]
     steps = [f"{doing} together" for doing in chance.sample(DOINGS, 4)]
     minutes = chance.choice(((8, 8, 20, 9), (10, 10, 15, 5), (12, 14, 24, 10), (5, 10, 12, 3), (15, 15, 25, 20)))
+    if tale.year == 0:
+        minutes = (3, 5, 4, 3)
     new = [
         w.word for w in reference.words.values() if w.year == tale.year and w.concept in ideas and w.word not in taught
     ]
     new = new[:2]
     taught.update(new)
     signs = f"symbols: {{new: {_list(['+', '−', '='])}}}\n" if tale.year == 1 and number == 1 else ""
+    areas = list(reference.areas)[number % 3 : number % 3 + 3] if tale.year == 0 else []
     doing = DOINGS[(tale.number * 7 + number) % len(DOINGS)]
     things = [tale.things, *chance.sample(THINGS, 3)]
     summary = f"{tale.hero} and {tale.friend} {doing.lower()} the {chance.choice(MOODS)} {tale.things}. {_say(chance, things)}"
@@ -132,7 +135,7 @@ reads:
 {_stops(chance, number * 3 - 2, ask, things, tale.year)}
 steps:
 {chr(10).join(f"  - {{name: {_q(step)}, minutes: {m}}}" for step, m in zip(steps, minutes, strict=True))}
-words: {{new: {_list(new)}}}
+{_set_out(chance, areas, things)}words: {{new: {_list(new)}}}
 {signs}task:
   objects: {_q(_say(chance, things))}
   pictures: {_q(_say(chance, things))}
@@ -154,6 +157,16 @@ next: {_q(_say(chance, things))}
 {_bends(tale, main[0], reference, chance, things)}---
 
 {chr(10).join(f"## {step}{chr(10)}{chr(10)}{_told(tale, chance, 8)}{chr(10)}" for step in steps)}"""
+
+
+def _set_out(chance: Random, areas: list[str], things: list[str]) -> str:
+    """What is set out for the week; nothing where there are no areas."""
+    told = (
+        f"  - {{area: {area}, put_out: {_q(_say(chance, things))}, "
+        f"say: [{_q(_say(chance, things))}], notice: [{_q(_say(chance, things))}]}}"
+        for area in areas
+    )
+    return "\n".join(["set_out:", *told, ""]) if areas else ""
 
 
 def _stops(chance: Random, first: int, ask: list[str], things: list[str], year: int) -> str:
