@@ -198,13 +198,16 @@ def upgrade(project: Path) -> Tried:
 
     def found() -> str:
         now = sums_of(older)
-        known = all(
-            mark in (one.get(name) for one in versions) for name, mark in now.items() if not name.startswith(".")
-        )
+        strange = [
+            name
+            for name, mark in now.items()
+            if not name.rpartition("/")[2].startswith(".") and all(mark != one.get(name) for one in versions)
+        ]
+        # What is written aside, under a name that begins with a dot, the next run takes away.
         # A file that the upgrade takes away is gone only once those that take its place are there.
         was, will = (one.keys() for one in versions)
-        there = was <= now.keys() or (was & will <= now.keys() and will <= now.keys())
-        return "whole" if known and there else "not whole"
+        lacking = sorted(was - now.keys()) if not will <= now.keys() else []
+        return " ".join(strange + lacking) or "whole"
 
     return Tried(
         ("env", "-C", str(older), *command), before, found, ("whole",).__contains__, older / "content/books" / TAMSIN

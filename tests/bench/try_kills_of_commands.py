@@ -96,7 +96,9 @@ def try_one(name: str, tried: Tried, project: Path, kills: int) -> bool:
             longest *= 0.8  # the machine has less to do than it had
         found = what_is_found(tried)
         seen[found] += 1
-        wrong += not tried.right(found)
+        if not tried.right(found):
+            wrong += 1
+            print(f"{name}, kill {number}: {found[:200]}", flush=True)
     tried.before(0)
     run(tried.command, project)
     wrong += not tried.right(what_is_found(tried))
