@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+from dataclasses import replace
 
 import pytest
 from project import activities_on, all_activities, collection
@@ -13,6 +14,7 @@ from storymaths.model.document import Document
 from storymaths.model.series import Series
 from storymaths.publish.class_records import class_records
 from storymaths.render.screens.begin import begin_slides
+from storymaths.render.sheets import series_sheets as of_series
 from storymaths.render.sheets.series_sheets import series_sheets
 from storymaths.render.sheets.sheet import SheetData
 from storymaths.render.sheets.sheet_context import SheetContext
@@ -85,3 +87,17 @@ def test_a_task_is_cut_only_where_each_line_has_its_own_answer() -> None:
             if activity.worked.solution is not None:
                 short = in_short(activity.worked.solution)
                 assert short is activity.worked.solution or len(short.task.lines) == len(short.answers)
+
+
+def test_a_long_series_asks_a_page_for_each_book_and_every_child_has_each(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(of_series, "_ONE_PAGE", 1)
+    page = SERIES[0]
+    end = sheets_of(page)["end-questions"]
+    titles = [run.book.fields.title for run in path_of(page.fields, collection()).runs]
+    assert [part.data["heading"] for part in end.parts] == [f"At the end of {title}" for title in titles]
+    assert end.use.sheets(len(titles)) == end.use.children * len(titles)
+
+
+def test_a_class_that_writes_nothing_has_a_record_and_no_questions_on_paper() -> None:
+    page = replace(SERIES[0], fields=SERIES[0].fields.model_copy(update={"year": 0, "also": ()}))
+    assert set(sheets_of(page)) == {"record"}

@@ -15,6 +15,7 @@ from ..model.year import YearLimits
 from .fit import misfits, too_early
 from .kind import ActivityFields, Kind, Unsolvable
 from .pins import Pinned, pinned
+from .solving import with_slips_of
 
 _MOST_TRIED = 1500
 _PASSED_OVER = 5
@@ -120,7 +121,7 @@ def _solved(
 ) -> Iterator[Version]:
     here = replace(context, year=limits)
     try:
-        yield Version(fields, here, kind.solve(fields, here), why)
+        yield Version(fields, here, with_slips_of(limits, kind.solve(fields, here)), why)
     except Unsolvable:
         return
 

@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from ..model.activity import Context, Solution
+from ..model.year import YearLimits
 from .kind import ActivityFields, Kind, Unsolvable
 
 
@@ -23,5 +24,10 @@ def solve(kind: Kind[Any], fields: ActivityFields, context: Context) -> Solution
             f"The kind {kind.name} failed on this activity ({said}).",
             "change the numbers, and tell the developers.",
         ) from error
-    # Slips are those of working out; who only lays things out makes others, which the author knows.
-    return solution if context.year.writes else replace(solution, likely_error=None)
+    return with_slips_of(context.year, solution)
+
+
+def with_slips_of(year: YearLimits, solution: Solution) -> Solution:
+    """The solution without its likely slip where the year writes nothing: slips are those of working out, and who only
+    lays things out makes others, which the author knows."""
+    return solution if year.writes else replace(solution, likely_error=None)

@@ -39,7 +39,6 @@ MORE: Mapping[str, str] = {
     **dict.fromkeys(("stick", "straw", "pace", "step", "span"), "longer"),
 }
 """How more is said of each kind of measure, and of what lengths are laid out in; of any other it is just more."""
-_AS_LISTED: Mapping[str, str] = {"litre": "litres", "hour": "hours", "minute": "minutes", "second": "seconds"}
 _OF_ONE = frozenset({"litre", "hour", "minute", "second", "day", "week", "month", "year"})
 """Names of one of a unit: the same unit as that of many."""
 _SIGNS = frozenset({"p", "£", "°C"})
@@ -132,8 +131,7 @@ def _amount(value: Any) -> Amount:
         number.places > 0,
         number.under,
     )
-    unit = f"{written_so.unit}s" if written_so.unit in _OF_ONE else written_so.unit
-    return Amount(total, unit, count, wording)
+    return Amount(total, _of_many(written_so.unit), count, wording)
 
 
 Measure = Annotated[Amount, PlainValidator(_amount)]
@@ -190,6 +188,10 @@ def _in_pence(pounds: Fraction) -> bool:
     return (ending_places(pounds) or 0) <= 2
 
 
+def _of_many(unit: str) -> str:
+    return f"{unit}s" if unit in _OF_ONE else unit
+
+
 def unit_sign(unit: str) -> str:
     """The unit where it is a sign, such as °C; else empty."""
     return unit if unit in _SIGNS else ""
@@ -197,7 +199,7 @@ def unit_sign(unit: str) -> str:
 
 def unit_listed(unit: str) -> str:
     """The unit as ``years.yaml`` names it; empty for a sign, and for what is no standard unit."""
-    return _AS_LISTED.get(unit, unit) if unit in UNITS and unit not in _SIGNS else ""
+    return _of_many(unit) if unit in UNITS and unit not in _SIGNS else ""
 
 
 def is_met(unit: str, year: YearLimits) -> bool:

@@ -189,7 +189,7 @@ def _end(sheets: SheetContext, page: Document[Series], path: SeriesPath) -> list
             f"{'A page of questions for the end of each book' if is_long else 'A page of questions for the end of the series'}, "
             "each under the objective it is asked for.",
             tuple(_end_page(of, page.fields.year, kept, reference, pictures) for of, kept in paged),
-            PaperUse(children=children, sets=children, each="one to a child", versions=len(paged)),
+            PaperUse(children=children, sets=children, each="one to a child"),
             pictures.kept,
         ),
         SheetData(
