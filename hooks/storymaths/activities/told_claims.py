@@ -1,7 +1,8 @@
 """What an activity's own words claim, for the class and for other years: held as the words of its page are.
 
 Its title, its task and its reason are read for sums, for claims in words and for facts of the cast; "put the six
-friends in order" and "find both ways" are held to what is put in order and to the ways there are.
+friends in order" and "find both ways" are held to what is put in order and to the ways there are, and the numbers of
+its question to those of its data.
 """
 
 from __future__ import annotations
@@ -13,9 +14,11 @@ from typing import Any, NamedTuple
 from ..check import book_fact_untrue, claim_untrue
 from ..check.mistake_is_true import mistakes_that_are_none
 from ..check.number_sentence_untrue import untruths
+from ..claims.amounts import says
 from ..claims.cast_facts import BookFacts
 from ..claims.find import find_false_claims
 from ..claims.number_words import NUMBER_IN_WORDS, number_in_words
+from ..claims.own_data import exchanged
 from ..claims.ways import told_ways
 from ..model.activity import Context
 from ..model.collection import Collection
@@ -43,6 +46,8 @@ class Said(NamedTuple):
     answers: int | None
     """None where it could not be worked out."""
     counts: frozenset[int]
+    data: Mapping[str, Any] = {}
+    """What its question is held to; nothing for other words."""
 
 
 def check_words(collection: Collection, pages: PageActivities) -> Iterator[Problem]:
@@ -65,7 +70,13 @@ def _of_class(page: Document[PageFields], activity: PageActivity) -> Iterator[Sa
     counts = _counts(activity.worked.raw, activity.worked.context)
     for placed in texts_of(activity):
         written = PlacedText(placed.text, _as_written(page, placed.place))
-        yield Said(written, len(done.solution.answers) if done else None, counts)
+        data = activity.worked.raw if placed.text == _question(activity.worked.raw) else {}
+        yield Said(written, len(done.solution.answers) if done else None, counts, data)
+
+
+def _question(data: Mapping[str, Any]) -> str:
+    """An activity's question as it is read; empty where it has none of its own."""
+    return words_in(ask) if isinstance(ask := data.get("ask"), str) else ""
 
 
 def _as_written(page: Document[PageFields], place: Callable[[int, str], Place]) -> Callable[[int, str], Place]:
@@ -83,12 +94,13 @@ def _of_bends(page: Document[PageFields], activity: PageActivity) -> Iterator[Sa
             if not isinstance(pins, dict) or not isinstance(name, str) or not fields.is_called(name):
                 continue
             version = activity.worked.versions.get(0 if year == "Reception" else year)
-            counts = _counts({**activity.worked.raw, **pins}, version.context if version else None)
+            data = {**activity.worked.raw, **pins}
+            counts = _counts(data, version.context if version else activity.worked.context)
             for key in _SAID:
                 if isinstance(text := pins.get(key), str):
                     place = _in_bend(page, ("bends", year, "activities", name, key))
                     answers = len(version.solution.answers) if version else None
-                    yield Said(PlacedText(words_in(text), place), answers, counts)
+                    yield Said(PlacedText(words_in(text), place), answers, counts, data if key == "ask" else {})
 
 
 def _in_bend(page: Document[PageFields], loc: Loc) -> Callable[[int, str], Place]:
@@ -116,6 +128,13 @@ def _untrue(said: Said, facts: KnownFacts, book: BookFacts | None) -> Iterator[P
                 f'"{match.group()}" is not so: other numbers of things are put in order.',
                 "put right the number, or the list.",
             )
+    if said.data and (pair := exchanged(placed.text, said.data, said.counts)):
+        asks, has = map(says, pair)
+        yield CLAIM_WRONG.problem(
+            placed.place(0, placed.text),
+            f"The question says {asks}, and the activity's data say {has} in its place.",
+            "make the two agree.",
+        )
     may_count = said.answers is not None and not prose.words.isdisjoint(_OF_WAYS)
     for told in told_ways(read_text(placed.text).blocks) if may_count else ():
         if told.says != said.answers:

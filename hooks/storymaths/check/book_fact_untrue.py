@@ -13,7 +13,7 @@ from ..parse.prose import year_of_bend
 
 RULE = Rule(
     name="book-fact-untrue",
-    says="What a page says of a character's number is what the cast of its book says.",
+    says="What a page says of a character's number, or of how many there are of what the story counts, is what the book's record says.",
     why="A class that counts the legs in the picture will not find those on the plan.",
     source=HOUSE_RULE + " The cast and facts of the book's own record.",
     wrong="Donkey is 8 … (the cast says mass: 9)",
@@ -47,8 +47,8 @@ def problems(untrue: Iterable[UntrueFact], place: Callable[[int, str], Place]) -
     for told in untrue:
         yield RULE.problem(
             place(told.start, told.words),
-            f'"{told.words}" is not what the cast says: {told.so}.',
-            "put right the sentence, or the facts of the cast in the book's record.",
+            f'"{told.words}" is not what the book\'s record says: {told.so}.',
+            "put right the sentence, or the facts and counts in the book's record.",
         )
 
 

@@ -2,7 +2,7 @@
 
 It reads: a character said to be, weigh or be worth a number, or as heavy as one; to have so many of what a fact counts
 (four legs); whose mass, fare or parcel is named; the number in brackets or as the character's (Ram (6), Ram's 6); pairs in
-a row (Donkey 9, Ram 6, Snail 1); the list of all (the six masses, 9, 6 …). It leaves: what a fact of one page says, unless
+a row (Donkey 9, Ram 6, Snail 1); the list of all (the six masses, 9, 6 …); what the record counts. It leaves: what a fact of one page says, unless
 the sentence names the page; bends whose activities have facts of their own; characters by other words than their names.
 Source: the book's own record.
 """
@@ -17,6 +17,7 @@ from functools import cached_property
 
 from ..model.book import Book, Character
 from ..model.prose import Prose
+from .counted_things import CountedThings
 from .form import Form
 from .number_words import NUMBER_IN_WORDS, number_in_words
 from .sentences import Sentences
@@ -92,6 +93,10 @@ class BookFacts:
         return [Form(form) for form in forms]
 
     @cached_property
+    def _things(self) -> CountedThings:
+        return CountedThings(self.book.counted)
+
+    @cached_property
     def _pair(self) -> Form:
         return Form(rf"\b(?P<name>{self._names}) (?:by )?(?P<count>\d+)(?=[,.;]| and )")
 
@@ -102,9 +107,11 @@ class BookFacts:
 
     def find(self, prose: Prose, own: Collection[int] = ()) -> Iterator[UntrueFact]:
         """What a page's prose says that the cast does not bear out; what is said for an ``own`` year is left alone."""
+        sentences = Sentences(prose)
+        yield from (UntrueFact(a, prose.text[a:b], so) for a, b, so in self._things.find(prose, sentences))
         if not self._forms:
             return
-        text, sentences = prose.text.replace("\n", " "), Sentences(prose)
+        text = prose.text.replace("\n", " ")
         for start, end, so in (*self._told(text, sentences), *self._pairs(text), *self._lists(text)):
             if prose.passage_at(start).year not in own and sentences.states(start, end):
                 yield UntrueFact(start, text[start:end], so)

@@ -73,12 +73,14 @@ class Sentences:
             told = _IF.sub("", told)
         if leaves_open(told) or leaves_open(rest, after=True):
             return False
+        return self.is_meant(start, end)
+
+    def is_meant(self, start: int, end: int) -> bool:
+        """Whether what stands there is no child's, marked as a mistake, or in a passage that leaves open what is true."""
         if _CHILDS_FIELDS.intersection(self.prose.passage_at(start).loc) or self._is_marked_wrong(start, end):
             return False
         low, high = self.paragraph(start)
-        if _OPEN_PASSAGE.search(self.prose.lowered, low, high):
-            return False
-        return not self._is_a_childs(low, start)
+        return not (_OPEN_PASSAGE.search(self.prose.lowered, low, high) or self._is_a_childs(low, start))
 
     def paragraph(self, offset: int) -> tuple[int, int]:
         """Where the paragraph, or the field, around a position starts and ends."""

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
-from typing import Annotated, Literal
+from typing import Annotated, Literal, NamedTuple
 
-from pydantic import Field
+from pydantic import AfterValidator, Field
 
 from .address import book_id
 from .dates import Dated
@@ -18,6 +19,27 @@ from .token import Token, token_of
 
 Rights = Literal["own", "public-domain", "in-copyright"]
 FactValue = bool | int | Annotated[str, Audience.PUPILS]
+
+
+_COUNTED = re.compile(r"(\d+(?:(?:, or | or |, )\d+)*) ([a-z][a-z '’-]*)", re.IGNORECASE)
+
+
+class Counted(NamedTuple):
+    """Things of a story, and each number of them that it counts."""
+
+    things: str
+    counts: frozenset[int]
+
+
+def _read_counted(line: str) -> Counted | None:
+    match = _COUNTED.fullmatch(line)
+    return Counted(match[2], frozenset(map(int, re.findall(r"\d+", match[1])))) if match else None
+
+
+def _is_counted(line: str) -> str:
+    if _read_counted(line) is None:
+        raise ValueError("what a story counts is written with its number first, in figures: 96 stairs, or 4 or 8 tubs")
+    return line
 
 
 BOOK_CARD = "book-card.svg"
@@ -132,8 +154,15 @@ class Book(Dated, PageFields):
     """What the facts of the characters mean: one entry for each name that stands under facts in the cast."""
     cast: Annotated[tuple[Character, ...], Field(min_length=1)]
     """The characters of the story."""
+    counts: tuple[Annotated[AdultText, AfterValidator(_is_counted)], ...] = ()
+    """How many there are of what the story counts, a line for each thing: 96 stairs, or 4 or 8 tubs. Other numbers of it are told."""
     quotes: tuple[Text, ...] = ()
     """Words quoted from a book in copyright, each once. They are counted, and there is a limit."""
+
+    @property
+    def counted(self) -> tuple[Counted, ...]:
+        """What the story counts."""
+        return tuple(read for line in self.counts if (read := _read_counted(line)))
 
     @property
     def cover_file(self) -> str:
