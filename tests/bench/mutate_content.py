@@ -5,6 +5,12 @@ repository), changes a number in digits or in words by one, checks again, and co
 a new problem was told. ``--each`` takes so many of a page, the same each time; ``--list`` prints each that nothing noticed.
 Numbers in names of files, addresses, dates, codes of objectives and before the items of a list say nothing that could be
 untrue, and are left. A number that is named, ``[[ram.mass]]``, is counted apart.
+
+Of the rest, three sorts say nothing that could be untrue, unless something else repeats it, and are counted apart too:
+what is *set*, the value of a field that is no sentence and names neither a page nor an answer (minutes, how many of a
+material, the numbers an activity is made of); what is *chosen*, a number of a question, or of a sentence that tells the
+class or the teacher what to do (its first word is such a verb, or the class is its subject), or that makes a task harder
+or easier; and what is *wrong on purpose*, a misconception or a mark of one. Pages that are named always say something.
 """
 
 from __future__ import annotations
@@ -44,6 +50,61 @@ _MARKER = re.compile(r"\d+\. ")
 """What numbers the items of a list, which are numbered anew when they are drawn."""
 _KEY = re.compile(r"( *(?:- )?)\{?([a-z_]+):(?: |$)")
 _KEY_WITHIN = re.compile(r"[{,] ?([a-z_]+): ")
+
+
+_SAID_BY_FIELDS = frozenset("pages page answers counts statements maths_on_pages".split())
+_FIELDS_OF_SENTENCES = frozenset(
+    "title summary note ask hear listen_for says shows try harder easier access look_for answer alt numbers recording question "
+    "why because see say_first if_hard if_easy stop_when what_it_is_for next put_out say notice text objects pictures symbols "
+    "what rights_note name means stem_sentences rides_note sensitive".split()
+)
+"""Keys of front matter and activities whose values are sentences; all others hold what is set."""
+_SETS_TASKS = frozenset("harder easier if_hard if_easy try question stop_when say ask put_out access".split())
+_SENTENCE = re.compile(r"(?<=[.!?:])[\"”’)*_]*\s+|\n\s*\n|\n\s*(?=[-|#]|\d+\. )")
+_TELLS_WHAT_TO_DO = re.compile(
+    r"^[\W\d_]*(?:(?:then|now|next|last|first|so|and|or|in pairs|please|do not|on a sunday|in year \d|in reception)[,:]? )*(?:"
+    r"add|agree|ask|begin|bring|build|buy|call|change|check|choose|clap|clear|climb|close|colour|come|compare|continue|copy|"
+    r"count|cover|cut|deal|do|double|draw|end|feel|fetch|fill|find|finish|fold|gather|get|give|go|guess|halve|hand|hang|hear|"
+    r"hide|hold|imagine|join|jump|keep|label|lay|leave|lend|let|lift|listen|look|make|mark|measure|mend|move|number|open|pick|"
+    r"pin|place|play|point|pour|print|prove|push|put|read|repeat|roll|rub|rule|say|send|set|share|show|sit|slide|sort|stand|"
+    r"start|stay|stick|stop|suppose|swap|take|talk|tap|tape|tear|tell|test|throw|tie|touch|try|turn|undo|use|wait|walk|watch|"
+    r"weigh|whisper|work|write|"
+    r"(?:the |two |three |four |five |six |some |other |both |all |these |more )*(?:children|pairs|groups|partners|neighbours)\b(?! (?:who|need))|"
+    r"(?:each|every|one|a|another|your|the) (?:child|pair|group|table|partner)\b(?! who)|everyone|everybody|all (?:say|sit|stand|show|put|write)|they|"
+    r"whoever|you|we|with)\b",
+    re.IGNORECASE,
+)  # fmt: skip
+
+
+def sort_of(text: str, mutant: Mutant) -> str:
+    """Whether a number says something, or is set, chosen or wrong on purpose."""
+    *_, field = mutant.stands_in.split(": ")
+    outer = mutant.stands_in.split(": ")[0]
+    if outer in _SAID_BY_FIELDS and field in ("pages", "page") or field in _SAID_BY_FIELDS:
+        return "said"
+    is_text = field in ("text", "picture")
+    if not is_text and field not in _FIELDS_OF_SENTENCES:
+        return "set"
+    if (
+        field == "says"
+        and outer == "misconceptions"
+        or text[mutant.start : mutant.start + 80].split("\n")[0].find("]{wrong}") >= 0
+    ):
+        return "wrong on purpose"
+    if re.search(r"\bpages? (?:\d+(?:, | and | to |–|-))*$", text[max(0, mutant.start - 30) : mutant.start]):
+        return "said"
+    begin = max((match.end() for match in _SENTENCE.finditer(text, 0, mutant.start)), default=0)
+    begin = max(begin, text.rfind("\n", 0, mutant.start) + 1 if not is_text else begin)
+    rest = _SENTENCE.search(text, mutant.start)
+    end = rest.start() if rest else len(text)
+    sentence = re.sub(
+        r"^(?:\s*- )?(?:\{?\s*)?(?:[a-z_]+: )?",
+        "",
+        text[begin:end].split(": ", 1)[-1] if not is_text else text[begin:end],
+    )
+    if field in _SETS_TASKS or sentence.rstrip('"”’)*_ ').endswith("?") or _TELLS_WHAT_TO_DO.match(sentence):
+        return "chosen"
+    return "said"
 
 
 @dataclass(frozen=True, slots=True)

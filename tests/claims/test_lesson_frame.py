@@ -68,6 +68,28 @@ def test_pages_of_a_home_activity_and_of_a_story() -> None:
         assert [p.rule for p in problems_with({index: text})] == ["lesson-contradicted"] * is_found
 
 
+def test_a_page_in_the_place_of_one_that_is_read() -> None:
+    text = text_of(S2).replace("Read pages 7 and 8", "Read the pages")  # its heading would name both
+    for old, new, is_found in (
+        ("Read page 8", "Read page 7", True), ("Read page 8", "Look at page 9", True), ("Read page 8", "Read on", False),
+        ("Read page 8", "Read page 8, and page 9 at home", False), ("Read page 8", "Read pages 7 to 8", False),
+        ("Read page 8", "Read page 12", False),
+    ):  # fmt: skip
+        changed = text.replace(old, new, 1)
+        assert changed != text or old == new
+        found = [p.message for p in problems_with({S2: changed}) if "the one that is not named" in p.message]
+        assert len(found) == is_found, (new, found)
+
+
+def test_a_home_activity_of_one_page() -> None:
+    text = text_of(H1)
+    one = text.replace("pages: 6-7", "pages: 6", 1)
+    assert one != text
+    for words, is_found in (("page 6 first", False), ("page 7 first", True)):
+        changed = one.replace("pages 6 and 7 first", words, 1)
+        assert [p.rule for p in problems_with({H1: changed})] == ["lesson-contradicted"] * is_found
+
+
 def test_the_year_a_bends_reason_opens_with() -> None:
     text = text_of(S2)
     for opens, is_found in (("Year 2 reads", True), ("In Year 2 they read", False), ("Year 1 reads", False)):

@@ -14,6 +14,7 @@ from ..claims.lesson_frame import (
 )
 from ..claims.told_frame import (
     pages_in_all,
+    pages_left_out,
     pages_not_read,
     pages_of_home,
     size_of_groups,
@@ -71,6 +72,7 @@ def _found(page: Document[PageFields], collection: Collection) -> Iterator[Contr
     if isinstance(fields, Session):
         yield from minutes_of_session(page.prose, fields.minutes)
         yield from pages_not_read(page.prose, fields)
+        yield from pages_left_out(page.prose, fields)
         yield from stops_told(page.prose, fields)
         yield from size_of_groups(page.prose, fields)
         if all(needed.item in materials for needed in fields.materials):

@@ -20,7 +20,7 @@ from .form import Form
 from .number_words import NUMBER_IN_WORDS, number_in_words
 from .sentences import Sentences
 
-_PAGES = Form(  # begins with letters that are the same in all forms, which is many times as fast to look for
+PAGES = Form(  # begins with letters that are the same in all forms, which is many times as fast to look for
     r"ages? (?P<list>\d+(?:(?:,? (?:to|and|or) |, | ?[-–] ?)\d+)*)(?! of (?!the book|the story|this book|your book))(?![\w%])"
 )
 _MINUTES = Form(r"\((?:about )?(\d+) minutes?\)")
@@ -49,7 +49,7 @@ def pages_past_the_end(prose: Prose, pages: int) -> Iterator[Contradiction]:
     """Pages named that the book does not have."""
     if "page" not in prose.words and "pages" not in prose.words:
         return
-    for match in _PAGES.finditer(prose.text):
+    for match in PAGES.finditer(prose.text):
         start = match.start() - 1
         if prose.lowered[start - 1 : start + 1].lstrip(' \n("“') == "p" and any(
             int(number) > pages for number in re.findall(r"\d+", match["list"])

@@ -1,6 +1,6 @@
 """What a plan's words say of its frame: which pages are read, how often it is stopped, how large groups are.
 
-It reads "Read pages 6 and 7", "the three stops", "stop three times", "Groups of five" where no other size is said, "in
+It reads "Read pages 6 and 7", a page in the place of the one that is left out, "the three stops", "stop three times", "Groups of five" where no other size is said, "in
 fourteen pages", and a bend's reason that opens with its year. It leaves all that is said of pages in other words.
 Source: the page's own front matter and the book's record.
 """
@@ -8,6 +8,7 @@ Source: the page's own front matter and the book's record.
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator
 from itertools import islice
 
@@ -15,12 +16,13 @@ from ..model.home import Home
 from ..model.prose import Prose
 from ..model.session import Session
 from .form import Form
-from .lesson_frame import Contradiction
+from .lesson_frame import PAGES, Contradiction
 from .number_words import NUMBER_IN_WORDS, number_in_words
 
 _N = rf"(?:\d+(?![\w/%°-]|[.,:]\d)|{NUMBER_IN_WORDS})"
 _READ = Form(r"ead pages? (?P<one>\d+)(?:(?P<way> to | and | or |, |–|-)(?P<other>\d+))?(?![\w%]|, \d| and \d)")
 """This and those below open with plain letters, which are looked for many times as fast."""
+_FIGURES, _TO = Form(r"\d+"), Form(r"to|–|-")
 _AND_STOP = Form(r"(?:,| and) (?:stop|ask|talk)\b(?! where| when)")
 _AT_STOPS = Form(rf"at the (?P<count>{_N}) stops\b")
 _STOP_TIMES = Form(rf"stop (?P<count>{_N}) times\b")
@@ -45,10 +47,33 @@ def pages_not_read(prose: Prose, session: Session) -> Iterator[Contradiction]:
             yield _told(prose, match, f"reads: has no stop on page {ends[1]}")
 
 
+def pages_left_out(prose: Prose, session: Session) -> Iterator[Contradiction]:
+    """A page in the place of one that is to be read: its neighbour, named twice or not to be read, where all others are named."""
+    plan = {page for reading in session.reads for page in range(reading.pages.first, reading.pages.last + 1)}
+    named = list(_pages_under(prose)) if len(plan) > 1 and "page" in prose.words else []
+    times = Counter(page for page, _ in named)
+    left_out = sorted(plan - times.keys())
+    if len(left_out) != 1:
+        return
+    for page, match in named:
+        if abs(page - left_out[0]) == 1 and (page not in plan or times[page] > 1):
+            yield _told(prose, match, f"page {left_out[0]} is read, and is the one that is not named")
+            return
+
+
+def _pages_under(prose: Prose) -> Iterator[tuple[int, re.Match[str]]]:
+    """Each page that the text under the front matter names, a stretch page by page."""
+    for match in PAGES.finditer(prose.text, prose.parts[-1].start):
+        if prose.lowered[max(0, match.start() - 2) : match.start()].lstrip(' \n("“') == "p":
+            ends = [int(number.group()) for number in _FIGURES.finditer(match["list"])]
+            stretch = range(ends[0], ends[-1] + 1) if _TO.search(match["list"]) else ends
+            yield from ((page, match) for page in stretch)
+
+
 def pages_of_home(prose: Prose, home: Home) -> Iterator[Contradiction]:
     """Pages to read first that are other than those a home activity goes with."""
     for match in islice(_read_in(prose), 1):
-        if match["other"] and (int(match["one"]), int(match["other"])) != home.pages:
+        if (int(match["one"]), int(match["other"] or match["one"])) != home.pages:
             yield _told(prose, match, f"the front matter has {home.pages}")
 
 
