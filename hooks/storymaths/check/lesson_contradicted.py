@@ -18,6 +18,7 @@ from ..claims.told_frame import (
     pages_not_read,
     pages_of_home,
     size_of_groups,
+    stops_not_listed,
     stops_told,
     year_of_reason,
 )
@@ -73,6 +74,7 @@ def _found(page: Document[PageFields], collection: Collection) -> Iterator[Contr
         yield from minutes_of_session(page.prose, fields.minutes)
         yield from pages_not_read(page.prose, fields)
         yield from pages_left_out(page.prose, fields)
+        yield from stops_not_listed(page.prose, fields)
         yield from stops_told(page.prose, fields)
         yield from size_of_groups(page.prose, fields)
         if all(needed.item in materials for needed in fields.materials):

@@ -24,6 +24,7 @@ _READ = Form(r"ead pages? (?P<one>\d+)(?:(?P<way> to | and | or |, |–|-)(?P<ot
 """This and those below open with plain letters, which are looked for many times as fast."""
 _FIGURES, _TO = Form(r"\d+"), Form(r"to|–|-")
 _AND_STOP = Form(r"(?:,| and) (?:stop|ask|talk)\b(?! where| when)")
+_STOPS_HERE = Form(r"(?:,? and|,) stop\b(?! where| when| at |,? before)")
 _AT_STOPS = Form(rf"at the (?P<count>{_N}) stops\b")
 _STOP_TIMES = Form(rf"stop (?P<count>{_N}) times\b")
 _GROUPS = Form(
@@ -43,7 +44,9 @@ def pages_not_read(prose: Prose, session: Session) -> Iterator[Contradiction]:
         is_off = any((ends[0] == one.pages.first) != (ends[1] == one.pages.last) for one in session.reads)
         if (is_off and match["other"] and len(beyond) == 1) or (beyond and is_stop):  # reading on is free
             yield _told(prose, match, f"reads: has no page {beyond[0]}")
-        elif not beyond and stops and is_stop and ends[1] not in stops:
+        elif (
+            not beyond and stops and is_stop and ends[1] not in stops and not _STOPS_HERE.match(prose.text, match.end())
+        ):
             yield _told(prose, match, f"reads: has no stop on page {ends[1]}")
 
 
@@ -59,6 +62,18 @@ def pages_left_out(prose: Prose, session: Session) -> Iterator[Contradiction]:
         if abs(page - left_out[0]) == 1 and (page not in plan or times[page] > 1):
             yield _told(prose, match, f"page {left_out[0]} is read, and is the one that is not named")
             return
+
+
+def stops_not_listed(prose: Prose, session: Session) -> Iterator[Contradiction]:
+    """Pages named with "and stop" straight after them that the plan reads and has no stop on."""
+    stops = {stop.page for reading in session.reads for stop in reading.stops}
+    if not stops or "stop" not in prose.words:
+        return
+    last = {match.end(): (page, match) for page, match in _pages_under(prose)}
+    for end, (page, match) in last.items():
+        is_read = any(page in reading.pages for reading in session.reads)
+        if is_read and page not in stops and _STOPS_HERE.match(prose.text, end):
+            yield _told(prose, match, f"reads: has no stop on page {page}")
 
 
 def _pages_under(prose: Prose) -> Iterator[tuple[int, re.Match[str]]]:
