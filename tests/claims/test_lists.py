@@ -32,3 +32,27 @@ def test_one_number_off_is_found(words: str) -> None:
 )  # fmt: skip
 def test_the_same_and_all_others_are_left(words: str) -> None:
     assert unlike(words) == []
+
+
+@pytest.mark.parametrize(
+    ("words", "so"),
+    [
+        ("The numbers are 19, 28, 38, 46, 55 and 64.", "38, which would be 37"), ("Say 30, 25, 19, 15, 10.", "19, which would be 20"),
+        ("They are 2, 4, 7, 8 and 10.", "7, which would be 6"),
+    ],
+)  # fmt: skip
+def test_one_number_off_the_step_of_a_count_is_found(words: str, so: str) -> None:
+    (message,) = unlike(words)
+    assert so in message
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "They are 1, 2, 3, 4, 6 and 12.", "They are 19, 28, 37, 46, 55.", "The steps are 1, 2, 4, 8 and 16.", "They are 2, 4, 7, 8.",
+        "Which is wrong, 2, 4, 7, 8, 10?", "They are 5, 5, 6, 5, 5.", "They are 1, 2, 2, 3 and 4.", "The steps 111, 112, 113, 114, 115 and 117.",
+        "If they were 2, 4, 7, 8 and 10.", "They are 7, 2, 9, 4 and 11.",
+    ],
+)  # fmt: skip
+def test_lists_that_are_no_counts_are_left(words: str) -> None:
+    assert unlike(words) == []

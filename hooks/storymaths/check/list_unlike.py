@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
 
-from ..claims.lists import Listed, Numbers, is_stated, lists_in, lists_in_data, lists_of_cast, nearly
+from ..claims.lists import Listed, Numbers, is_stated, lists_in, lists_in_data, lists_of_cast, missed_step, nearly
 from ..model.collection import Collection
 from ..model.document import Document
 from ..model.page_fields import PageFields
@@ -14,7 +14,7 @@ from ..model.rule import HOUSE_RULE, Rule
 
 RULE = Rule(
     name="list-unlike",
-    says="A list of four numbers or more that a book's pages say again, or that its cast or an activity has, is the same each time.",
+    says="A list of four numbers or more that a book's pages say again, or that its cast or an activity has, is the same each time; a count keeps its step.",
     why="Coins in the cup that are not those in the story, and the class finds it out.",
     source=HOUSE_RULE,
     wrong="the coins, 10, 5, 2, 2 and 2 (purse: [10, 5, 2, 2, 1])",
@@ -53,4 +53,11 @@ def _unlike(said: Sequence[tuple[Document[PageFields], Listed]], firm: set[Numbe
                 page.place_in_prose(listed.start, listed.words),
                 f'"{listed.words}" is {", ".join(map(str, near))} but for one number, and the book says that elsewhere.',
                 "make the two agree; where both are meant, say the other in words or in another order.",
+            )
+        missed = missed_step(listed.numbers) if listed.numbers not in firm else None
+        if missed and is_stated(page.prose, listed):
+            yield RULE.problem(
+                page.place_in_prose(listed.start, listed.words),
+                f'"{listed.words}" keeps one step but for {missed[0]}, which would be {missed[1]}.',
+                "put right the number.",
             )

@@ -1,7 +1,7 @@
 """Lists of numbers in words and data, and one that is another of the same book but for one number.
 
 It reads four numbers in figures or more with commas between them. It leaves lists that go up or down in one step, which
-are counts; lists of another length; and what is asked, supposed, or a child's.
+are counts, if all five or more but one inside do not; lists of another length; and what is asked, supposed, or a child's.
 """
 
 from __future__ import annotations
@@ -21,6 +21,7 @@ _N = r"\d+(?![\w/%°-]|[.:]\d|,\d)"
 _LIST = Form(rf"{_N}(?:(?:,? and |, ){_N}){{3,40}}(?! ?[+−×÷=<>≠|])")
 _NO_LIST_AFTER = frozenset("£−/.,:+×÷=<>≠|-_")
 """Signs before a number that make it part of something else; looking back at them first would be many times as slow."""
+_COUNT = 5
 _THREE = Form(r"\d, \d+, \d")
 _IN_DATA = Form(r"\[(?:\d+, ?){3,40}\d+\]")
 _FIGURES = Form(r"\d+")
@@ -68,6 +69,18 @@ def nearly(numbers: Numbers, others: Iterable[Numbers]) -> Numbers | None:
     if _keeps_a_step(numbers):
         return None
     return next((other for other in others if _differ_once(numbers, other)), None)
+
+
+def missed_step(numbers: Numbers) -> tuple[int, int] | None:
+    """The one number inside a count of five or more that is off its step, and the one that keeps it; None where all keep it."""
+    if len(numbers) < _COUNT:
+        return None
+    steps = [b - a for a, b in pairwise(numbers)]
+    step = max(steps, key=steps.count)
+    off = [at for at, each in enumerate(steps) if each != step]
+    if step and len(off) == 2 and off[1] == off[0] + 1 and steps[off[0]] + steps[off[1]] == 2 * step:
+        return numbers[off[1]], numbers[off[0]] + step
+    return None
 
 
 def _differ_once(one: Numbers, other: Numbers) -> bool:
