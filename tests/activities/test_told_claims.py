@@ -12,10 +12,12 @@ from storymaths.model.problem import Problem
 from storymaths.parse.collection import read_page
 
 S1, S2 = "books/cliff-house-lift/session-1.md", "books/cliff-house-lift/session-2.md"
+H1, GRAMS = "books/cliff-house-lift/home-1.md", "so the friends are 450 g, 300 g, 250 g, 200 g, 150 g and 50 g"
 ORDER, ASK = (
     "ask: Put the six friends in order, the lightest first.",
     "ask: Which two friends ride level with the one? Find every way.",
 )
+FIVE = 'Which two friends make 5 together?", whole: 5'
 BENT = 'lightest: {ask: "Put the three friends in order, the lightest first."}'
 
 
@@ -35,6 +37,14 @@ def told(path: str, text: str) -> list[Problem]:
         (S2, ASK, "ask: 27 is even. Find every way.", "claim-untrue", "27 is odd"),
         (S2, ASK, "ask: Which two ride level? Find both ways.", "ways-miscounted", "the activity finds 5"),
         (S1, ORDER, "ask: Put the seven friends in order.", "activity-claim-wrong", "other numbers of things"),
+        (S1, GRAMS, GRAMS.replace("450", "451"), "lesson-contradicted", "tells of 451, and what it pins has 450"),
+        (
+            H1,
+            FIVE,
+            FIVE.replace("make 5", "make 7").replace("whole: 5", "whole: 6"),
+            "lesson-contradicted",
+            "activity's data say 6",
+        ),
         (S1, BENT, BENT.replace("three", "two"), "activity-claim-wrong", "other numbers of things"),
         (S1, BENT, BENT.replace("first.", "first. 27 is even."), "claim-untrue", "27 is odd"),
         (S1, BENT, BENT.replace("first.", "first. 3 + 4 = 8."), "number-sentence-untrue", "3 + 4 = 8"),

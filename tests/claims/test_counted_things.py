@@ -19,7 +19,8 @@ def found_in(words: str, counts: str = COUNTS) -> list[str]:
     "words",
     [
         "There are ninety-seven stairs to the roof.", "They climb the 95 stairs.", "All five beds are dug.", "Three boats come home.",
-        "Ten red posts stand in a row.", "On the roof are five long beds.", "Do all five beds get the sun?", "The 13 melon seeds are in a tin.",
+        "Ten red posts stand in a row.", "On the roof are five long beds.", "Do all five beds get the sun?",
+        "The 13 melon seeds are in a tin.",
         "Count them: “There are three beds.”", "The stairs go up, all 97 stairs of them.", "Round five *beds* it goes.",
     ],
 )  # fmt: skip
@@ -32,12 +33,14 @@ def test_another_number_than_the_record_has_is_found(words: str) -> None:
     "words",
     [
         "There are ninety-six stairs to the roof.", "Four beds, and four long beds.", "Two boats sail, and then all six boats.",
-        "One bed is dry, and 1 bed is wet.", "One of the four beds is dry.", "Three of the beds are dry.", "Nine red posts.", "Ten posts stand.",
+        "One bed is dry, and 1 bed is wet.", "One of the four beds is dry.", "Three of the beds are dry.", "Nine red posts.",
+        "Ten posts stand.",
         "Twelve seeds.", "Thirteen seeds.", "If there were five beds, what then?", "There are not five beds.", "Imagine seven beds.",
         "Draw a roof with five beds.", "Two more beds would be six.", "Two beds fewer, and three other beds.", "What would five beds need?",
         "[There are five beds]{wrong}", "The first three beds are dry.", "All but two beds are dry.", "Share them, three beds each.",
         "A child says, “There are five beds.”", "On page 5 beds are drawn.", "Step 3: beds are drawn.", "Use three beds at first.",
-        "She walks 2,096 stairs.", "A bed has 4.5 beds' worth.", "3 × 4 beds", "Half of 8 beds.", "Two beds at a time.", "Put five beds in a row.",
+        "She walks 2,096 stairs.", "A bed has 4.5 beds' worth.", "3 × 4 beds", "Half of 8 beds.", "Two beds at a time.",
+        "Put five beds in a row.",
         "Pairs make five beds from card.", "Another two beds are dry.", "Every three beds have a cane.", "Three beds in each row.",
     ],
 )  # fmt: skip

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from storymaths.claims.own_data import exchanged
+from storymaths.claims.own_data import exchanged, nearly_told
 
 
 @pytest.mark.parametrize(
@@ -50,3 +50,33 @@ def test_one_number_for_another_is_found(
 )  # fmt: skip
 def test_what_agrees_or_is_worked_out_is_left(ask: str, data: dict[str, object], counts: set[int]) -> None:
     assert exchanged(ask, data, counts) is None
+
+
+@pytest.mark.parametrize(
+    ("words", "data", "told"),
+    [
+        ("The steps 1 to 10, with 1, 4, 8 and 10 on them.", {"terms": [1, "___", "___", 4, 7, 10]}, (8, 7)),
+        ("Beans that are four, seven and ten cubes tall.", {"things": {"a": "4 cubes", "b": "7 cubes", "c": "9 cubes"}}, (10, 9)),
+        ("The friends are 451 g, 300 g and 250 g.", {"facts": {"ram": 450, "hen": 300, "cat": 250}}, (451, 450)),
+    ],
+)  # fmt: skip
+def test_one_number_of_a_list_in_the_words_of_a_bend_is_found(
+    words: str, data: dict[str, object], told: tuple[int, int]
+) -> None:
+    assert nearly_told(words, data) == told
+
+
+@pytest.mark.parametrize(
+    ("words", "data"),
+    [
+        ("The steps 1 to 10, with 1, 4, 7 and 10 on them.", {"terms": [1, 4, 7, 10]}),
+        ("Numbers to 20, such as 4 and 7.", {"terms": [4, 7, 9]}),
+        ("Loaves for 2 doors and for 4, of 8 squares.", {"piles": [2, 4]}),
+        ("Numbers 4, 7, 12 and 15.", {"terms": [4, 7, 9]}),
+        ("Two-digit numbers.", {"terms": [4, 7, 9]}),
+        ("Beans of 4 and 7 cubes, beside towers of 8 and 10.", {"things": {"a": "4 cubes", "b": "7 cubes", "c": "9 cubes"}}),
+        ("Numbers 4, 7 and 8.", {"answers": [4, 7, 9]}),
+    ],
+)  # fmt: skip
+def test_what_a_bend_tells_whole_or_in_part_is_left(words: str, data: dict[str, object]) -> None:
+    assert nearly_told(words, data) is None

@@ -11,14 +11,14 @@ import re
 from collections.abc import Callable, Iterator, Mapping
 from typing import Any, NamedTuple
 
-from ..check import book_fact_untrue, claim_untrue
+from ..check import book_fact_untrue, claim_untrue, lesson_contradicted
 from ..check.mistake_is_true import mistakes_that_are_none
 from ..check.number_sentence_untrue import untruths
 from ..claims.amounts import says
 from ..claims.cast_facts import BookFacts
 from ..claims.find import find_false_claims
 from ..claims.number_words import NUMBER_IN_WORDS, number_in_words
-from ..claims.own_data import exchanged
+from ..claims.own_data import exchanged, nearly_told
 from ..claims.ways import told_ways
 from ..model.activity import Context
 from ..model.collection import Collection
@@ -63,6 +63,7 @@ def check_words(collection: Collection, pages: PageActivities) -> Iterator[Probl
                 yield from untruths(said.placed)
                 yield from mistakes_that_are_none(said.placed)
                 yield from _untrue(said, facts, None)
+        yield from _numbers_of_bends(page)
 
 
 def _of_class(page: Document[PageFields], activity: PageActivity) -> Iterator[Said]:
@@ -95,12 +96,31 @@ def _of_bends(page: Document[PageFields], activity: PageActivity) -> Iterator[Sa
                 continue
             version = activity.worked.versions.get(0 if year == "Reception" else year)
             data = {**activity.worked.raw, **pins}
-            counts = _counts(data, version.context if version else activity.worked.context)
+            counts = _counts(data, version.context if version else None)
             for key in _SAID:
                 if isinstance(text := pins.get(key), str):
                     place = _in_bend(page, ("bends", year, "activities", name, key))
                     answers = len(version.solution.answers) if version else None
                     yield Said(PlacedText(words_in(text), place), answers, counts, data if key == "ask" else {})
+
+
+def _numbers_of_bends(page: Document[PageFields]) -> Iterator[Problem]:
+    """The numbers that a bend tells of, and those that it pins."""
+    bends = page.raw.get("bends")
+    for year, bend in bends.items() if isinstance(bends, dict) else ():
+        activities = bend.get("activities") if isinstance(bend, dict) else None
+        pinned = (
+            [pins for pins in activities.values() if isinstance(pins, dict)] if isinstance(activities, dict) else []
+        )
+        for key in ("numbers", "recording") if pinned else ():
+            words = bend.get(key)
+            pair = next(
+                (pair for pins in pinned if isinstance(words, str) and (pair := nearly_told(words, pins))), None
+            )
+            if pair:
+                tells, has = map(says, pair)
+                message = f"The bend tells of {tells}, and what it pins has {has} in its place."
+                yield lesson_contradicted.RULE.problem(page.place("bends", year, key), message, "make the two agree.")
 
 
 def _in_bend(page: Document[PageFields], loc: Loc) -> Callable[[int, str], Place]:
@@ -130,11 +150,8 @@ def _untrue(said: Said, facts: KnownFacts, book: BookFacts | None) -> Iterator[P
             )
     if said.data and (pair := exchanged(placed.text, said.data, said.counts)):
         asks, has = map(says, pair)
-        yield CLAIM_WRONG.problem(
-            placed.place(0, placed.text),
-            f"The question says {asks}, and the activity's data say {has} in its place.",
-            "make the two agree.",
-        )
+        message = f"The question says {asks}, and the activity's data say {has} in its place."
+        yield lesson_contradicted.RULE.problem(placed.place(0, placed.text), message, "make the two agree.")
     may_count = said.answers is not None and not prose.words.isdisjoint(_OF_WAYS)
     for told in told_ways(read_text(placed.text).blocks) if may_count else ():
         if told.says != said.answers:

@@ -34,7 +34,7 @@ from ..model.session import Session
 
 RULE = Rule(
     name="lesson-contradicted",
-    says="Pages, minutes and numbers of things in a page's words are those of its front matter and its book.",
+    says="Pages, minutes and numbers in a page's words are those of its front matter, its activities and its book.",
     why="Two numbers for one thing, and the teacher prepares the wrong one.",
     source=HOUSE_RULE,
     wrong="steps: [{name: Build, minutes: 8}] … (9 minutes)",

@@ -14,7 +14,8 @@ from ..model.rule import HOUSE_RULE, Rule
 
 RULE = Rule(
     name="list-unlike",
-    says="A list of four numbers or more that a book's pages say again, or that its cast or an activity has, is the same each time; a count keeps its step.",
+    says="A list of four numbers or more that a book's pages say again, or that its cast or an activity has, is the same each"
+    " time; a count keeps its step.",
     why="Coins in the cup that are not those in the story, and the class finds it out.",
     source=HOUSE_RULE,
     wrong="the coins, 10, 5, 2, 2 and 2 (purse: [10, 5, 2, 2, 1])",

@@ -2,8 +2,9 @@
 
 It reads: a character said to be, weigh or be worth a number, or as heavy as one; to have so many of what a fact counts
 (four legs); whose mass, fare or parcel is named; the number in brackets or as the character's (Ram (6), Ram's 6); pairs in
-a row (Donkey 9, Ram 6, Snail 1); the list of all (the six masses, 9, 6 …); what the record counts. It leaves: what a fact of one page says, unless
-the sentence names the page; bends whose activities have facts of their own; characters by other words than their names.
+a row (Donkey 9, Ram 6, Snail 1); the list of all (the six masses, 9, 6 …); what the record counts. It leaves: what a
+fact of one page says, unless the sentence names the page; bends whose activities have facts of their own; characters by
+other words than their names.
 Source: the book's own record.
 """
 

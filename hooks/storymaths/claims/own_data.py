@@ -1,4 +1,4 @@
-"""An activity's question beside its data: a number of each that the other does not have, where all others agree.
+"""An activity's question, or a bend's words, beside its data: a number of each that the other lacks, where all others agree.
 
 It reads numbers in figures and in words. It leaves counts of what is listed, ones, pages, tens and hundreds of a number,
 pence and pounds, a number that is many times the other, and bounds that no question tells. Common practice, no source: a
@@ -23,6 +23,7 @@ _NOT_ASKED = frozenset(
 """Fields that no question need tell."""
 _AS_MANY = (10, 60, 100, 1000)
 """What one is of another as a ten, an hour, a pound, a kilogram."""
+_LIST, _NEAR = 3, 2
 _FAR = 2
 """How many times as large the one may be: more is another thing that is told."""
 
@@ -40,6 +41,18 @@ def exchanged(ask: str, data: Mapping[str, object], counts: Collection[int]) -> 
         return None
     (said,), (given,) = alone, lacking
     return (said, given) if said and given and max(said, given) < _FAR * min(said, given) else None
+
+
+def nearly_told(words: str, data: Mapping[str, object]) -> tuple[Rational, Rational] | None:
+    """A number told in the place of one of a field of data, three at least, that the words tell but for it; None where there is none."""
+    told = set(_read(InFigures.of(" ".join(words.lower().split())).text))
+    for key, field in data.items() if len(told) >= _LIST else ():
+        have = set(_numbers(field)) if key not in _NOT_ASKED else set()
+        lacking = have - told
+        near = [value for value in told - have for one in lacking if abs(value - one) <= _NEAR]
+        if len(have) >= _LIST and len(lacking) == len(near) == 1:
+            return near[0], lacking.pop()
+    return None
 
 
 def _scaled(value: Rational) -> set[Rational]:

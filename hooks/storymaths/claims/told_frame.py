@@ -1,7 +1,8 @@
 """What a plan's words say of its frame: which pages are read, how often it is stopped, how large groups are.
 
-It reads "Read pages 6 and 7", a page in the place of the one that is left out, "the three stops", "stop three times", "Groups of five" where no other size is said, "in
-fourteen pages", and a bend's reason that opens with its year. It leaves all that is said of pages in other words.
+It reads "Read pages 6 and 7", a page in the place of the one that is left out, "page 6 and stop", "the three stops",
+"stop three times", "Groups of five" where no other size is said, "in fourteen pages", and a bend's reason that opens
+with its year. It leaves all that is said of pages in other words.
 Source: the page's own front matter and the book's record.
 """
 
