@@ -19,7 +19,8 @@ def found_in(words: str, counts: str = COUNTS) -> list[str]:
     "words",
     [
         "There are ninety-seven stairs to the roof.", "They climb the 95 stairs.", "All five beds are dug.", "Three boats come home.",
-        "Ten red posts stand in a row.", "On the roof are five long beds.", "Do all five beds get the sun?",
+        "Ten red posts stand in a row.", "On the roof are five long beds.", "Do all five beds get the sun?", "Draw the five beds.",
+        "There are five beds, which will not be dug.",
         "The 13 melon seeds are in a tin.",
         "Count them: “There are three beds.”", "The stairs go up, all 97 stairs of them.", "Round five *beds* it goes.",
     ],

@@ -28,8 +28,10 @@ _INVENTS = Form(
     r"\b(?:draws?|drawing|makes?|making|builds?|puts?|uses?|using|try|tries|lays?|cuts?|folds?|takes?|gives?|writes?|another day"
     r"|next time|imagine|choose|chooses|invent|invents|begin|start with)\b"
 )
-_OTHERS = frozenset(("easier", "harder", "if_easy", "if_hard", "counts"))
-"""Fields with tasks in other numbers, and the record's own."""
+_OTHERS = frozenset(("easier", "harder", "if_easy", "if_hard"))
+"""Fields with tasks in other numbers."""
+_KNOWN = frozenset("the all these those both his her their our its same".split())
+"""Words before a number of things that are known."""
 _REACH = 60
 
 
@@ -54,16 +56,22 @@ class CountedThings:
                 if match is None or match["ahead"] in _PART or _EACH.match(prose.lowered, at + len(things)):
                     continue
                 start = at - len(ahead) + match.start("count")
-                if _worth(match["count"]) not in counts | {0, 1} and self._is_told(prose, sentences, start, at):
+                if _worth(match["count"]) not in counts | {0, 1} and _is_told(
+                    prose, sentences, (start, at + len(things)), known=match["ahead"] in _KNOWN
+                ):
                     yield start, at + len(things), f"the book counts {_either(counts)} {things}"
 
-    def _is_told(self, prose: Prose, sentences: Sentences, start: int, end: int) -> bool:
-        begins, sentence = sentences.sentence(sentences.number_at(start))
-        if prose.part_at(start).year is not None or leaves_open(sentence.rstrip("\"”’')* ?")):
-            return False
-        if _INVENTS.search(sentence, 0, max(0, start - begins)):
-            return False
-        return _OTHERS.isdisjoint(prose.passage_at(start).loc) and sentences.is_meant(start, end)
+
+def _is_told(prose: Prose, sentences: Sentences, span: tuple[int, int], *, known: bool) -> bool:
+    """Whether what stands there is told or asked of the story's own things; ``known`` ones are not made or tried."""
+    start, end = span
+    begins, sentence = sentences.sentence(sentences.number_at(start))
+    told, rest = sentence[: end - begins], sentence[end - begins :].rstrip("\"”’')* ?")
+    if prose.part_at(start).year is not None or leaves_open(told) or leaves_open(rest, after=True):
+        return False
+    if not known and (_INVENTS.search(told) or not _OTHERS.isdisjoint(prose.passage_at(start).loc)):
+        return False
+    return "counts" not in prose.passage_at(start).loc and sentences.is_meant(start, end)
 
 
 def _places(things: str, lowered: str) -> Iterator[int]:
