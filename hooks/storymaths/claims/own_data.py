@@ -68,7 +68,7 @@ def _numbers(value: object) -> Iterator[Rational]:
         case float() | Fraction():
             yield Fraction(str(value))
         case str():
-            yield from _read(InFigures.of(value.lower()).text)
+            yield from _read(value)
         case Mapping():
             yield from (number for each in value.values() for number in _numbers(each))
         case list() | tuple():
