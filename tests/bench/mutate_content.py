@@ -1,16 +1,17 @@
 """How much of what a collection says in numbers is held by the checks: each number changed by one, one at a time.
 
-``python tests/bench/mutate_content.py [PROJECT] [--each N] [--list]`` reads every page of a project's books (default: this
-repository), changes a number in digits or in words by one, checks again, and counts by where the number stood how often
-a new problem was told. ``--each`` takes so many of a page, the same each time; ``--list`` prints each that nothing noticed.
-Numbers in names of files, addresses, dates, codes of objectives and before the items of a list say nothing that could be
-untrue, and are left. A number that is named, ``[[ram.mass]]``, is counted apart.
+``python tests/bench/mutate_content.py [PROJECT] [--each N] [--list] [--book NAME …]`` reads every page of a project's
+books (default: this repository), changes a number in digits or in words by one, checks again, and counts by where the
+number stood how often a new problem was told. ``--each`` takes so many of a page, the same each time; ``--list`` prints
+each that nothing noticed. Numbers in names of files, addresses, dates, codes of objectives and before the items of a
+list say nothing that could be untrue, and are left. A number that is named, ``[[ram.mass]]``, is counted apart.
 
 Of the rest, three sorts say nothing that could be untrue, unless something else repeats it, and are counted apart too:
 what is *set*, the value of a field that is no sentence and names neither a page nor an answer (minutes, how many of a
 material, the numbers an activity is made of); what is *chosen*, a number of a question, or of a sentence that tells the
 class or the teacher what to do (its first word is such a verb, or the class is its subject), or that makes a task harder
-or easier; and what is *wrong on purpose*, a misconception or a mark of one. Pages that are named always say something.
+or easier, or of an example, or of minutes; and what is *wrong on purpose*, a misconception or a mark of one. Pages that
+are named always say something. What is left is *said*, a story's numbers and a child's right answers among it.
 """
 
 from __future__ import annotations
@@ -52,13 +53,13 @@ _KEY = re.compile(r"( *(?:- )?)\{?([a-z_]+):(?: |$)")
 _KEY_WITHIN = re.compile(r"[{,] ?([a-z_]+): ")
 
 
-_SAID_BY_FIELDS = frozenset("pages page answers counts statements maths_on_pages".split())
+_SAID_BY_FIELDS = frozenset("pages page answers".split())
 _FIELDS_OF_SENTENCES = frozenset(
     "title summary note ask hear listen_for says shows try harder easier access look_for answer alt numbers recording question "
     "why because see say_first if_hard if_easy stop_when what_it_is_for next put_out say notice text objects pictures symbols "
     "what rights_note name means stem_sentences rides_note sensitive".split()
 )
-"""Keys of front matter and activities whose values are sentences; all others hold what is set."""
+"""Keys of front matter and activities whose values are sentences; all others but pages and answers hold what is set."""
 _SETS_TASKS = frozenset("harder easier if_hard if_easy try question stop_when say ask put_out access".split())
 _SENTENCE = re.compile(r"(?<=[.!?:])[\"”’)*_]*\s+|\n\s*\n|\n\s*(?=[-|#]|\d+\. )")
 _TELLS_WHAT_TO_DO = re.compile(
@@ -68,40 +69,39 @@ _TELLS_WHAT_TO_DO = re.compile(
     r"hide|hold|imagine|join|jump|keep|label|lay|leave|lend|let|lift|listen|look|make|mark|measure|mend|move|number|open|pick|"
     r"pin|place|play|point|pour|print|prove|push|put|read|repeat|roll|rub|rule|say|send|set|share|show|sit|slide|sort|stand|"
     r"start|stay|stick|stop|suppose|swap|take|talk|tap|tape|tear|tell|test|throw|tie|touch|try|turn|undo|use|wait|walk|watch|"
-    r"weigh|whisper|work|write|"
-    r"(?:the |two |three |four |five |six |some |other |both |all |these |more )*(?:children|pairs|groups|partners|neighbours)\b(?! (?:who|need))|"
-    r"(?:each|every|one|a|another|your|the) (?:child|pair|group|table|partner)\b(?! who)|everyone|everybody|all (?:say|sit|stand|show|put|write)|they|"
-    r"whoever|you|we|with)\b",
+    r"weigh|whisper|work|write|all (?:say|sit|stand|show|put|write)|(?:everyone|everybody|they|whoever|you|we|"
+    r"(?:the |two |three |four |five |six |some |other |both |all |these |more )*"
+    r"(?:children|pairs|groups|partners|neighbours)|"
+    r"(?:each|every|one|a|another|your|the) (?:child|pair|group|table|partner))\b"
+    r"(?! (?:who|need|are|is|were|was|has|have|makes?|can|knows?|sees?)\b))\b",
     re.IGNORECASE,
 )  # fmt: skip
+
+_IS_AN_EXAMPLE = re.compile(r"\b(?:such as|for example)(?: [^.;:?!]{0,30})?[ \"“]$")
+_LASTS = re.compile(r"(?:\d+|[a-z]+) minutes?\b", re.IGNORECASE)
 
 
 def sort_of(text: str, mutant: Mutant) -> str:
     """Whether a number says something, or is set, chosen or wrong on purpose."""
     *_, field = mutant.stands_in.split(": ")
     outer = mutant.stands_in.split(": ")[0]
-    if outer in _SAID_BY_FIELDS and field in ("pages", "page") or field in _SAID_BY_FIELDS:
+    if field in _SAID_BY_FIELDS:
         return "said"
     is_text = field in ("text", "picture")
     if not is_text and field not in _FIELDS_OF_SENTENCES:
         return "set"
-    if (
-        field == "says"
-        and outer == "misconceptions"
-        or text[mutant.start : mutant.start + 80].split("\n")[0].find("]{wrong}") >= 0
-    ):
+    after = text[mutant.start : mutant.start + 80].split("\n", maxsplit=1)[0]
+    if (field == "says" and outer == "misconceptions") or "]{wrong}" in after:
         return "wrong on purpose"
     if re.search(r"\bpages? (?:\d+(?:, | and | to |–|-))*$", text[max(0, mutant.start - 30) : mutant.start]):
         return "said"
+    if _IS_AN_EXAMPLE.search(text, max(0, mutant.start - 40), mutant.start) or _LASTS.match(text, mutant.start):
+        return "chosen"
     begin = max((match.end() for match in _SENTENCE.finditer(text, 0, mutant.start)), default=0)
-    begin = max(begin, text.rfind("\n", 0, mutant.start) + 1 if not is_text else begin)
+    begin = begin if is_text else max(begin, text.rfind("\n", 0, mutant.start) + 1)
     rest = _SENTENCE.search(text, mutant.start)
-    end = rest.start() if rest else len(text)
-    sentence = re.sub(
-        r"^(?:\s*- )?(?:\{?\s*)?(?:[a-z_]+: )?",
-        "",
-        text[begin:end].split(": ", 1)[-1] if not is_text else text[begin:end],
-    )
+    sentence = text[begin : rest.start() if rest else len(text)]
+    sentence = sentence if is_text else sentence.split(": ", 1)[-1]
     if field in _SETS_TASKS or sentence.rstrip('"”’)*_ ').endswith("?") or _TELLS_WHAT_TO_DO.match(sentence):
         return "chosen"
     return "said"
@@ -192,10 +192,13 @@ def main(arguments: Sequence[str]) -> None:
     parser.add_argument("project", nargs="?", type=Path, default=ROOT)
     parser.add_argument("--each", type=int, default=0)
     parser.add_argument("--list", action="store_true")
+    parser.add_argument("--book", nargs="*", default=[], help="only these books, by the names of their folders")
     given = parser.parse_args(arguments)
     checked = Checked(given.project)
-    noticed, tried, tied = Counter[str](), Counter[str](), 0
+    noticed, tried, tied = Counter[tuple[str, str]](), Counter[tuple[str, str]](), 0
     for folder in sorted({page.path.split("/")[2] for page in checked.whole.documents if "/books/" in page.path}):
+        if given.book and folder not in given.book:
+            continue
         book = checked.of_book(folder)
         before = checked.told(book)
         for page in (one.path for one in book.documents if f"/{folder}/" in one.path):
@@ -206,15 +209,25 @@ def main(arguments: Sequence[str]) -> None:
             for one in sorted(few, key=lambda mutant: mutant.start):
                 there = f"{text[: one.start]}{one.new}{text[one.start + len(one.old) :]}"
                 told = checked.notices(book, before, page, there)
-                tried[one.stands_in] += 1
-                noticed[one.stands_in] += told
+                sort = sort_of(text, one)
+                tried[sort, one.stands_in] += 1
+                noticed[sort, one.stands_in] += told
                 if given.list and not told:
                     line = text.count("\n", 0, one.start)
-                    print(f"{page}:{line + 1}: {one.old} -> {one.new}: {text.splitlines()[line].strip()[:150]}")
-    for place, number in tried.most_common():
-        print(f"{place:24} {noticed[place]:5} of {number:5} noticed, {noticed[place] / number:.0%}")
-    print(f"{'all':24} {noticed.total():5} of {tried.total():5} noticed, {noticed.total() / max(1, tried.total()):.0%}")
+                    print(f"{page}:{line + 1}: {sort}: {one.old} -> {one.new}: {text.splitlines()[line].strip()[:150]}")
+    for (sort, place), number in tried.most_common():
+        _print_share(f"{sort}: {place}", noticed[sort, place], number)
+    for sort in sorted({sort for sort, _ in tried}):
+        of_sort = [each for each in tried if each[0] == sort]
+        _print_share(
+            f"all that is {sort}", sum(noticed[each] for each in of_sort), sum(tried[each] for each in of_sort)
+        )
+    _print_share("all", noticed.total(), tried.total())
     print(f"tied by name, which follow by themselves and were not changed: {tied}")
+
+
+def _print_share(what: str, some: int, of_all: int) -> None:
+    print(f"{what:36} {some:5} of {of_all:5} noticed, {some / max(1, of_all):.0%}")
 
 
 if __name__ == "__main__":

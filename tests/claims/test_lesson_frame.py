@@ -45,7 +45,9 @@ def test_what_front_matter_or_book_contradicts(words: str, so: str) -> None:
         "Look at pages 7 and 8.", "Page 14 is the last.", "Turn to page 20 of your diary.", "Build. (3 minutes) Draw. (3 minutes)",
         "This 50-minute lesson has two parts.", "Give each pair 18 cubes.", "Give each pair 12 cubes.", "Each group has 30 cubes.",
         "Each pair has 20 pages.", "If each pair has 20 cubes, they can build more.", "Each pair gets 3 sign cards.", "All ages 15 and up.",
-        "Read page 10 for the pleasure of it.", "Read page 8 and ask.", "Look at page 6 and stop before it is too much.", "Go back to page 6, and stop at the bricks.", "Pause at the two stops.", "Groups of five share a mat.",
+        "Read page 10 for the pleasure of it.", "Read page 8 and ask.",
+        "Look at page 6 and stop before it is too much.", "Go back to page 6, and stop at the bricks.",
+        "Pause at the two stops.", "Groups of five share a mat.",
         "Groups of five share a mat, and groups of three have none.", "A story in seven pages.", "Read page 9 of your own book.",
     ],
 )  # fmt: skip

@@ -50,7 +50,9 @@ def test_one_number_off_the_step_of_a_count_is_found(words: str, so: str) -> Non
     "words",
     [
         "They are 1, 2, 3, 4, 6 and 12.", "They are 19, 28, 37, 46, 55.", "The steps are 1, 2, 4, 8 and 16.", "They are 2, 4, 7, 8.",
-        "Which is wrong, 2, 4, 7, 8, 10?", "They are 5, 5, 6, 5, 5.", "They are 1, 2, 2, 3 and 4.", "The steps 111, 112, 113, 114, 115 and 117.",
+
+        "Which is wrong, 2, 4, 7, 8, 10?", "They are 5, 5, 6, 5, 5.", "They are 1, 2, 2, 3 and 4.",
+        "The steps 111, 112, 113, 114, 115 and 117.",
         "If they were 2, 4, 7, 8 and 10.", "They are 7, 2, 9, 4 and 11.",
     ],
 )  # fmt: skip

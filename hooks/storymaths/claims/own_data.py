@@ -47,7 +47,7 @@ def nearly_told(words: str, data: Mapping[str, object]) -> tuple[Rational, Ratio
     """A number told in the place of one of a field of data, three at least, that the words tell but for it; None where there is none."""
     told = set(_read(InFigures.of(" ".join(words.lower().split())).text))
     for key, field in data.items() if len(told) >= _LIST else ():
-        have = set(_numbers(field)) if key not in _NOT_ASKED else set()
+        have: set[Rational] = set() if key in _NOT_ASKED else set(_numbers(field))
         lacking = have - told
         near = [value for value in told - have for one in lacking if abs(value - one) <= _NEAR]
         if len(have) >= _LIST and len(lacking) == len(near) == 1:
