@@ -49,7 +49,7 @@ def nearly_told(words: str, data: Mapping[str, object]) -> tuple[Rational, Ratio
     for key, field in data.items() if len(told) >= _LIST else ():
         have: set[Rational] = set() if key in _NOT_ASKED else set(_numbers(field))
         lacking = have - told
-        near = [value for value in told - have for one in lacking if abs(value - one) <= _NEAR]
+        near = [value for value in told - have for one in lacking if -_NEAR <= value - one <= _NEAR]
         if len(have) >= _LIST and len(lacking) == len(near) == 1:
             return near[0], lacking.pop()
     return None
