@@ -60,6 +60,7 @@ AUTHORS = {
     "expression/number.py": "written numbers and amounts",
     "expression/signs.py": "arithmetic as authors type it",
     "expression/tokens.py": "arithmetic as authors type it",
+    "model/book.py": "lines of a book's record",
     "model/address.py": "headings and names, for their addresses",
     "model/document.py": "front matter, for whether it is marked up",
     "model/body.py": "comments in an author's page",
