@@ -13,14 +13,14 @@ _CUT = re.compile(r"[ \t]#(?=\S)(?!#)|[ \t]#[ \t]?\d")
 _AT_ONCE = re.compile(r"[ \t]+#(?:[^\s#]|[ \t]?\d)")
 _SENTENCE_BEGINS = re.compile(r"[A-Z0-9“\"']")
 _GOES_ON = re.compile(r"[a-z]+['’]?[a-z]* ")
-_COMMA = re.compile(r"\[[^\[\]{}\n]*,[ \t]+[a-z]+['’]?[a-z]* ")
+_COMMA = re.compile(r"\[[^\[\]{}\n]*,[ \t]+[a-z]+['’]?[a-z]* [^\[\]{}]*[.?!][\"']?\s*\]")
+"""A list within ``[ ]`` in which words go on after a comma, and whose last piece ends as a sentence does."""
 _ENDS = (".", "?", "!")
-_SENTENCE_ENDS = re.compile(r"[.?!][\"']?\s*\]")
 
 
 def cut_texts(front: str, tree: yaml.Node | None) -> Iterator[tuple[yaml.Node, str, str]]:
     """What is cut in front matter, whose nodes are ``tree``: its node, the sign it is cut at (``#`` or ``,``), and what is left."""
-    if not _CUT.search(front) and not (_COMMA.search(front) and _SENTENCE_ENDS.search(front)):
+    if not _CUT.search(front) and not _COMMA.search(front):
         return  # nearly every page
     lines = front.split("\n")
     for node in _nodes(tree):
