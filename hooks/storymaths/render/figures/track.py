@@ -9,6 +9,8 @@ from .lettering import LINE, SIZE, block, broken
 from .pen import box, even, svg
 
 _WIDE, _LETTER, _PAD = 308, 9, 10
+_WIDEST = 430
+"""Of names: a week of them has room in one line."""
 _LEAST_WIDE = 38
 _MOST_ACROSS = 8
 _TEN = 10
@@ -19,7 +21,7 @@ def draw(figure: Track) -> str:
     cells = figure.cells
     longest = max((len(word) for cell in cells for word in (cell.split() or [""])), default=1)
     wide = min(_WIDE, max(_LEAST_WIDE, _PAD + _LETTER * longest))
-    across = figure.repeats if 1 < figure.repeats <= _MOST_ACROSS else _across(cells, max(1, _WIDE // wide))
+    across = _names_across(figure, wide) or _across(cells, max(1, _WIDE // wide))
     texts = [broken(cell, wide - 6) for cell in cells]
     high = max(38, 14 + LINE * max((len(lines) for lines in texts), default=1))
     pieces: list[str] = []
@@ -30,6 +32,14 @@ def draw(figure: Track) -> str:
         pieces.append(block(x + wide / 2, first, lines))
     rows = -(-len(cells) // across)
     return svg(figure.NAME, max(320, 12 + across * wide), 4 + rows * (high + 8), *pieces)
+
+
+def _names_across(figure: Track, wide: int) -> int:
+    """Names to a line: all of them, or whole repeats of them; 0 for numbers, and where nothing shows a repeat."""
+    if 1 < figure.repeats <= _MOST_ACROSS:
+        return figure.repeats * max(1, min(_MOST_ACROSS, _WIDEST // wide) // figure.repeats)
+    named = any(cell and not cell.isdecimal() for cell in figure.cells)
+    return len(figure.cells) if named and len(figure.cells) <= min(_MOST_ACROSS, _WIDEST // wide) else 0
 
 
 def _across(cells: Sequence[str], most: int) -> int:
