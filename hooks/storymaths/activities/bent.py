@@ -171,6 +171,12 @@ class Bending:
         return version
 
 
+def _already_there(year: int, at: Loc) -> Unsolvable:
+    """For an activity that says in its own lines that it is for that year: what is pinned would be shown nowhere."""
+    message = f"The activity is for {year_name(year)} by its own lines, so that what is pinned here is never shown."
+    return Unsolvable(at, message, "take the line year: out of the activity, or write same.", "bend-activity-unknown")
+
+
 def bend_versions(
     block: Block, context: Context, solution: Solution, bends: Mapping[int, YearBend], reference: Reference
 ) -> tuple[dict[int, Version], list[Unsolvable]]:
@@ -183,6 +189,9 @@ def bend_versions(
             if not block.fields.is_called(name):
                 continue
             at: Loc = ("bends", year or "Reception", "activities", name)
+            if year == context.year.year and isinstance(choice, Mapping):
+                refused.append(_already_there(year, at))
+                continue
             try:
                 made = Bending(block, context, solution, bend, limits, reference, at).version(choice)
             except Unsolvable as error:

@@ -14,7 +14,7 @@ from .measured import Measured
 from .sums import Sentence, write_sentence, write_sentences
 from .tasks import OrderAmounts
 
-_COMMON = re.compile(r"(?!(?:the|a|an|my|your|his|her|its|our|their|one|this|that)\b)[a-z]")
+_COMMON = re.compile(r"(?!(?:the|a|an|my|your|his|her|its|our|their|one|this|that)\b)[a-z]{2}")
 """How a name begins that has no article yet, and is nobody's own."""
 _IN_WORDS = {"£": "pounds", "p": "pence", "l": "litres", "litre": "litres"}
 

@@ -219,9 +219,11 @@ def find_error(task: ShareTask, found: Sequence[InGroups], context: Context) -> 
             return LikelyError("Deals out what is left over as well.", gives)
         case GroupsTask() if one.left:
             return LikelyError("Counts what is left over as a group.", f"{written(one.groups + 1)} groups.")
-        case EachTask() if one.each != one.groups:
+        case EachTask() | GroupsTask() if one.each == one.groups:
+            return None
+        case EachTask():
             return LikelyError("Says how many share, and not how many each has.", f"{written(one.groups)}.")
-        case GroupsTask() if one.each != one.groups:
+        case GroupsTask():
             return LikelyError("Says how many are in a group, and not how many groups.", f"{written(one.each)}.")
         case PartsTask():
             share = count_all(one) // len(task.parts)

@@ -18,6 +18,8 @@ from .words import runs
 _MOST_LINES = 14
 _SPARE_LINES = 2
 """More lines than answers, so that the sheet does not say when all are found."""
+_ACROSS = re.compile(r'viewBox="0 0 ([\d.]+)')
+_UNIT_MM = 0.28
 _NUMBER = re.compile(r"\d+")
 _JUDGED = re.compile(r"[=≠<>]")
 _LETTER_MM, _GAP_MM, _COLUMN_MM = 2.5, 25, 80
@@ -41,6 +43,7 @@ def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[
             | {
                 "written-in": _is_written_in(figure) or isinstance(figure.data, Track),
                 "laid": isinstance(figure.data, LaidPieces),
+                "least": _least_wide(figure, pictures.kept[shown["picture"]]),
             }
             for figure, shown in zip(figures, pictures.figures(tuple(figures)), strict=True)
         ],
@@ -49,6 +52,12 @@ def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[
         "lines": [runs(one) for one in lines],
         "across": 2 if len(lines) > 2 and all(map(_is_short, lines)) else 1,
     }
+
+
+def _least_wide(figure: Figure, drawn: str) -> float:
+    """Millimetres across below which a row of boxes has letters of less than 12 points; 0 for other drawings."""
+    across = _ACROSS.search(drawn) if isinstance(figure.data, Track) else None
+    return _UNIT_MM * float(across[1]) if across else 0
 
 
 def _is_written_in(figure: Figure) -> bool:
