@@ -178,7 +178,7 @@ def test_rows_of_numbers_are_even_and_none_ends_just_before_a_ten(cells: Sequenc
     ("figure", "rows"),
     [
         (Track(("square", "triangle", "circle", "rectangle") * 2, 4), [4, 4]),
-        (Track(("red", "blue") * 5, 2), [8, 2]),
+        (Track(("red", "blue") * 5, 2), [6, 4]),
         (Track(("Rumi", "Tavi", "Rumi", "", "Rumi", "", "")), [7]),
     ],
 )

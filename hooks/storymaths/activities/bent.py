@@ -189,14 +189,13 @@ def bend_versions(
             if not block.fields.is_called(name):
                 continue
             at: Loc = ("bends", year or "Reception", "activities", name)
-            if year == context.year.year and isinstance(choice, Mapping):
-                refused.append(_already_there(year, at))
-                continue
             try:
                 made = Bending(block, context, solution, bend, limits, reference, at).version(choice)
             except Unsolvable as error:
                 refused.append(error.with_traceback(None))  # it is kept, and need not keep all it came from
                 continue
-            if made is not None:
+            if made is not None and year == context.year.year and not made.same:
+                refused.append(_already_there(year, at))
+            elif made is not None:
                 versions.setdefault(year, made)
     return versions, refused
