@@ -132,6 +132,7 @@ EXIT_SHOWN = Rule(
     source=COMMON_PRACTICE,
     wrong="an activity with 4 + 2 = ___ … exit_question: {answer: 4 + 2 = 6}",
     right="exit_question: {answer: 8 + 2 = 10}",
+    since="0.2.0",
 )
 RULES = (
     BROKEN,
