@@ -164,5 +164,7 @@ def test_a_child_who_does_not_write_yet_has_room_to_draw_at_home() -> None:
     for year, ruled in ((1, True), (0, False)):
         sheet = half_page(sheet_context(), replace(home, fields=home.fields.model_copy(update={"year": year})))
         with pdfplumber.open(io.BytesIO(made(sheet).pdf)) as pdf:
-            long = [line for line in pdf.pages[0].lines if 60 * MM < line["width"] < 190 * MM]
-        assert bool(long) == ruled
+            drawn = (*pdf.pages[0].lines, *pdf.pages[0].curves, *pdf.pages[0].rects)
+        wide = [one for one in drawn if 70 * MM < one["x1"] - one["x0"] < 140 * MM]
+        assert any(one["bottom"] - one["top"] < 2 for one in wide) == ruled
+        assert any(one["bottom"] - one["top"] > 15 * MM for one in wide) != ruled
