@@ -66,6 +66,7 @@ AUTHORS = {
     "model/body.py": "comments in an author's page",
     "model/fields.py": "dates",
     "activities/alike.py": "number sentences of an author, for the numbers that others are put in place of",
+    "activities/measure/say_comparing.py": "an author's name for a thing, for whether it has an article",
     "activities/other_numbers.py": "an author's title and question, for numbers that others would make untrue",
     "covers/starters.py": "an author's question, for a place in the lesson that paper does not show",
     "parse/old_plan/as_markdown.py": "an old plan, for signs that would be mark-up",

@@ -128,6 +128,7 @@ def _work_out(some: Collection, parts: Iterable[_Checked]) -> list[Problem]:
         for one in parts:
             one.activities = {page.path: () for page in one.part.documents}
         return []
+    from .activities.exit_shown import check_exits  # noqa: PLC0415 - as below
     from .activities.on_pages import activities_of, check_activities  # noqa: PLC0415 - the kinds take half a second to load
     from .activities.page_bends import check_bends  # noqa: PLC0415 - as above
     from .activities.told_claims import check_words  # noqa: PLC0415 - as above
@@ -137,7 +138,12 @@ def _work_out(some: Collection, parts: Iterable[_Checked]) -> list[Problem]:
         one.activities = {page.path: activities_of(page, some, one.memory) for page in one.part.documents}
         one.memory.forget_the_pass_before()
         found |= one.activities
-    return [*check_activities(found, some.documents), *check_bends(some, found), *check_words(some, found)]
+    return [
+        *check_activities(found, some.documents),
+        *check_bends(some, found),
+        *check_exits(some, found),
+        *check_words(some, found),
+    ]
 
 
 def _names_activities(fields: PageFields) -> bool:

@@ -17,6 +17,7 @@ from hypothesis import strategies as st
 from storymaths.activities.kind import ActivityFields, Unsolvable
 from storymaths.activities.measure import KIND
 from storymaths.activities.measure.amount import SIZES, is_met
+from storymaths.activities.work_out import work_out
 from storymaths.model.activity import Context
 from storymaths.model.year import Met
 
@@ -358,3 +359,18 @@ def test_months_and_years_are_turned_into_each_other_and_into_nothing_else() -> 
     ] == [5]
     refused(KIND, {"find": "convert", "amounts": ["2 months"], "to": "weeks"}, 4, "activity-cannot-be")
     refused(KIND, {"find": "order", "amounts": ["4 weeks", "1 month"]}, 4, "activity-cannot-be")
+
+
+@pytest.mark.parametrize(
+    ("more", "less", "says"),
+    [
+        ("basket of tins", "melon", "The basket of tins is 3 cubes more than the melon"),
+        ("the long hand", "Mr Osei's plank", "The long hand is 3 cubes more than Mr Osei’s plank"),
+        ("A", "b", "A is 3 cubes more than b"),
+    ],
+)
+def test_things_are_called_as_people_call_them(more: str, less: str, says: str) -> None:
+    text = f'kind: measure\ntitle: Two\nfind: compare\nthings: {{"{more}": 18 cubes, "{less}": 15 cubes}}\n'
+    done = work_out(text, "page.md", 1, None, 1, the_reference()).done
+    assert done is not None
+    assert done.solution.answers[0].says.replace("'", "’") == says

@@ -107,3 +107,11 @@ def test_things_given_out_one_to_one_stay_so() -> None:
         sets = sets_of(f"kind: share\ntitle: A bean for each cane\n{told}\neach: 1\nthings: beans\n")
         assert sets
         assert {one.fields.model_dump()["each"] for one in sets} == {1}
+
+
+def test_a_purse_holds_no_coin_worth_more_than_those_of_the_lesson() -> None:
+    """A class that has had coins to 10p in its hands is asked about no 20p."""
+    pay = "kind: money\ntitle: Pay\nfind: ways\namount: 8\npurse: [10, 5, 2, 2, 1]\n"
+    for year in (1, 2):
+        for one in sets_of(pay, year):
+            assert max(dict(one.fields)["purse"]) <= 10

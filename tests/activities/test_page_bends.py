@@ -170,6 +170,7 @@ def test_one_activity_may_be_done_aloud() -> None:
         (1, ["activities: {sum: {sentences: [3 + = ___]}}"], SUM, "activity-broken", "3 + = ___"),
         (1, ["written: false", "activities: {sum: same}"], f"{SUM}ask: Write it in.\n", "bend-promise-broken", "asks children to write"),
         (1, ["activities: {sum: {sentences: [300 + 4 = ___]}}"], SUM, "activity-beyond-year", "numbers to 100"),
+        (1, ["activities: {sum: {sentences: [3 + 5 = ___]}}"], f"{SUM}year: 1\n", "bend-activity-unknown", "is never shown"),
     ],
 )  # fmt: skip
 def test_what_cannot_be_is_told_where_the_bend_says_it(

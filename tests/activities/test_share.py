@@ -8,6 +8,7 @@ from activities.trials import BAD_NUMBERS, answers_of, first_version, fits, neve
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.share import KIND
+from storymaths.activities.work_out import work_out
 
 NAMES = "gull crab seal puffin whelk limpet otter heron cod tern dab eel".split()
 TOTALS, GROUPS = st.integers(1, 200), st.integers(1, 25)
@@ -202,3 +203,15 @@ def test_a_version_keeps_piles_apart_that_differ() -> None:
         version = first_version(KIND, data, year, home=3)
         if version is not None:
             assert len(set(version[0].piles)) == 3, version
+
+
+def test_heaps_that_the_author_does_not_name_stand_below_the_question() -> None:
+    halve = "kind: share\ntitle: Halves\npiles: [14, 15, 60]\namong: 2\nthings: tubs\nask: {}\n"
+
+    def lines(ask: str) -> list[str]:
+        done = work_out(halve.format(ask), "page.md", 1, None, 2, the_reference()).done
+        assert done is not None
+        return [str(line) for line in done.solution.task.lines]
+
+    assert lines("Which of these can be halved?") == ["14, 15, 60"]
+    assert lines("Which of 14, 15 and 60 can be halved?") == []

@@ -5,7 +5,7 @@
 
 from __future__ import annotations
 
-from project import problems_with, reference, text_of
+from project import collection, problems_with, reference, text_of
 from storymaths.activities.work_out import work_out
 
 PAGE = "books/ferry-fare/session-2.md"
@@ -35,3 +35,22 @@ def test_an_activity_of_such_a_session_may_use_them() -> None:
 
     assert broken(("<", ">")) == []
     assert broken(()) == ["activity-beyond-year"]
+
+
+def test_a_sign_that_a_later_session_brings_in_is_not_written_yet() -> None:
+    split = "kind: bonds\ntitle: Two houses\nwhole: 5\nthings: gulls\nsmallest: 1\n"
+
+    def lines(unmet: tuple[str, ...]) -> tuple[str, ...]:
+        done = work_out(split, "page.md", 1, None, 1, reference(), unmet=unmet).done
+        assert done is not None
+        return (*map(str, done.solution.task.lines), *(answer.why for answer in done.solution.answers))
+
+    assert any("=" in line for line in lines(()))
+    for unmet in (("+", "="), ("=",), ("+",)):
+        assert not any(sign in line for line in lines(unmet) for sign in "+=")
+
+
+def test_what_is_still_to_come_is_read_off_the_later_sessions_of_the_book() -> None:
+    sessions = collection().sessions_of("twenty-lamps")
+    to_come = [collection().signs_to_come(page.fields) for page in sessions]
+    assert to_come[:3] == [("×", "÷"), ("÷",), ()]

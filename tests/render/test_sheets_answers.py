@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pypdfium2 as pdfium
 import pytest
 from project import activities_on, collection
-from render.sheets_made import Made, cache, frozen_sheets, kind_sheets, session_with, sheet_context
+from render.sheets_made import Made, cache, frozen_sheets, kind_sheets, made, session_with, sheet_context
 from storymaths.activities.saying import listed
 from storymaths.activities.table import KINDS
 from storymaths.model.activity import Solution
@@ -15,6 +16,9 @@ from storymaths.model.document import Document
 from storymaths.model.fields import year_name
 from storymaths.model.session import Session
 from storymaths.publish.sheet_cache import pdf_path
+from storymaths.render.sheets.exit_slips import exit_slips
+from storymaths.render.sheets.of_page import session_sheets
+from storymaths.render.sheets.sheet import SheetData
 
 _LIGATURES = {"ﬁ": "fi", "ﬂ": "fl", "ﬀ": "ff", "\ufffe": "-", "\x02": "-"}
 
@@ -106,3 +110,28 @@ def test_a_recording_sheet_has_a_page_for_each_version_and_does_not_say_how_many
     (activity,) = sheet_context().activities(session_with(KINDS["balance"].example))
     lines = [len(part.data["tasks"][0]["lines"]) for part in sheet.data.parts]
     assert min(lines) > max(len(solution.answers) for solution in activity.by_year.values())
+
+
+def test_a_key_of_many_ways_stands_on_one_page_with_the_question_to_end_on() -> None:
+    ways = "kind: bonds\ntitle: Twenty\nwhole: 20\nsmallest: 1\norder: counts\n"
+    also = "\n```maths\nkind: bonds\ntitle: Nineteen\nwhole: 19\nsmallest: 1\norder: counts\n"
+    key = next(
+        made(sheet)
+        for sheet in session_sheets(sheet_context(), session_with(f"{ways}```\n{also}"))
+        if sheet.what == "answers"
+    )
+    assert len(pdfium.PdfDocument(key.pdf)) == 1
+    assert "Thequestiontoendon" in printed(key.pdf)
+
+
+def test_no_slip_asks_for_what_a_child_says_or_does() -> None:
+    page = session_with(KINDS["bonds"].example)
+
+    def slips(ask: str) -> SheetData | None:
+        ended = page.fields.exit_question.model_copy(update={"ask": ask, "picture": None})
+        return exit_slips(
+            sheet_context(), replace(page, fields=page.fields.model_copy(update={"exit_question": ended}))
+        )
+
+    assert slips("Hold up a tea box. What is its name?") is None
+    assert slips("What is the name of a tea box?")

@@ -35,7 +35,10 @@ def rules_of(sheet: Made, upright: bool) -> list[float]:
     return sorted({round(line["top"] / MM, 2) for line in lines if line["x1"] - line["x0"] > 100 * MM})
 
 
-@pytest.mark.parametrize(("note", "year", "side"), [("Squares of 2 cm", 4, 20), ("", 4, 10), ("", 1, 20)])
+@pytest.mark.parametrize(
+    ("note", "year", "side"),
+    [("Squares of 2 cm", 4, 20), ("", 4, 10), ("", 1, 20), ("With squares of a centimetre", 1, 10)],
+)
 def test_squares_are_as_large_as_they_say(note: str, year: int, side: int) -> None:
     sheet = mat("squared-paper", note, year)
     for upright in (True, False):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import islice, pairwise
 
 import pdfplumber
@@ -156,3 +157,14 @@ def test_what_is_for_the_grown_up_is_read_on_the_back() -> None:
         words = " ".join(upright.extract_text().split())
     assert "For the adult:" in words
     assert "Answers:" not in words
+
+
+def test_a_child_who_does_not_write_yet_has_room_to_draw_at_home() -> None:
+    home = collection().homes_of("cliff-house-lift")[0]
+    for year, ruled in ((1, True), (0, False)):
+        sheet = half_page(sheet_context(), replace(home, fields=home.fields.model_copy(update={"year": year})))
+        with pdfplumber.open(io.BytesIO(made(sheet).pdf)) as pdf:
+            drawn = (*pdf.pages[0].lines, *pdf.pages[0].curves, *pdf.pages[0].rects)
+        wide = [one for one in drawn if 70 * MM < one["x1"] - one["x0"] < 140 * MM]
+        assert any(one["bottom"] - one["top"] < 2 for one in wide) == ruled
+        assert any(one["bottom"] - one["top"] > 15 * MM for one in wide) != ruled

@@ -9,10 +9,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from project import reference
-from storymaths.model.figures.amounts import Track
+from storymaths.model.figures.amounts import PartWhole, Track
 from storymaths.model.session import Needed
 from storymaths.parse.body import read_body
-from storymaths.render.figures.track import draw
+from storymaths.render.figures.table import draw
 from storymaths.render.sheets.booklet import imposed
 from storymaths.render.sheets.card_faces import number_card
 from storymaths.render.sheets.card_sizes import LARGE, MIDDLE, SMALL, sets_on_a_page
@@ -145,6 +145,8 @@ def test_signs_that_no_face_has() -> None:
         ("Here are eight eggs. Show me how each can have the same.", False, False),
         ("Turn to face the door. Write how far you turned.", False, True),
         ("Which way does it turn?", False, True),
+        ("Say it to me: start at ninety-eight, and go on.", False, False),
+        ("Be the balance: hold out your arms. Which is heavier?", False, False),
     ],
 )
 def test_a_slip_has_lines_only_for_what_is_written(ask: str, draws: bool, writes: bool) -> None:
@@ -170,3 +172,23 @@ def test_rows_of_numbers_are_even_and_none_ends_just_before_a_ten(cells: Sequenc
     drawn = draw(Track(tuple(map(str, cells))))
     tops = re.findall(r'<rect[^>]* y="([^"]+)"', drawn)
     assert [tops.count(top) for top in dict.fromkeys(tops)] == rows
+
+
+@pytest.mark.parametrize(
+    ("figure", "rows"),
+    [
+        (Track(("square", "triangle", "circle", "rectangle") * 2, 4), [4, 4]),
+        (Track(("red", "blue") * 5, 2), [6, 4]),
+        (Track(("Rumi", "Tavi", "Rumi", "", "Rumi", "", "")), [7]),
+    ],
+)
+def test_names_that_come_round_stand_a_round_to_a_line_and_a_week_in_one(figure: Track, rows: list[int]) -> None:
+    tops = re.findall(r'<rect[^>]* y="([^"]+)"', draw(figure))
+    assert [tops.count(top) for top in dict.fromkeys(tops)] == rows
+
+
+def test_amounts_to_ten_are_dots_for_those_who_do_not_write_yet() -> None:
+    drawn = draw(PartWhole("7", ("5", "?"), in_dots=True))
+    assert drawn.count("<circle") == 7 + 5
+    assert ">7<" not in drawn
+    assert ">12<" in draw(PartWhole("12", ("9", "?"), in_dots=True))

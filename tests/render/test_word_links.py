@@ -31,6 +31,11 @@ def test_links_headings_and_attributes_are_left_alone() -> None:
     assert FINDER.mark(html) == (html, [])
 
 
+def test_what_is_said_of_care_on_every_page_explains_no_word_of_the_lesson() -> None:
+    html = '<dl class="usual-care"><div><dt>Food</dt><dd>Share it in equal parts.</dd></div></dl>'
+    assert FINDER.mark(html) == (html, [])
+
+
 def test_everyday_words_and_parts_of_words_are_left_alone() -> None:
     assert FINDER.mark("<p>A big shareholder.</p>")[1] == []
 

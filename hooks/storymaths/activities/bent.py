@@ -171,6 +171,12 @@ class Bending:
         return version
 
 
+def _already_there(year: int, at: Loc) -> Unsolvable:
+    """For an activity that says in its own lines that it is for that year: what is pinned would be shown nowhere."""
+    message = f"The activity is for {year_name(year)} by its own lines, so that what is pinned here is never shown."
+    return Unsolvable(at, message, "take the line year: out of the activity, or write same.", "bend-activity-unknown")
+
+
 def bend_versions(
     block: Block, context: Context, solution: Solution, bends: Mapping[int, YearBend], reference: Reference
 ) -> tuple[dict[int, Version], list[Unsolvable]]:
@@ -188,6 +194,8 @@ def bend_versions(
             except Unsolvable as error:
                 refused.append(error.with_traceback(None))  # it is kept, and need not keep all it came from
                 continue
-            if made is not None:
+            if made is not None and year == context.year.year and not made.same:
+                refused.append(_already_there(year, at))
+            elif made is not None:
                 versions.setdefault(year, made)
     return versions, refused

@@ -23,6 +23,8 @@ class ActivityInput:
     folder: str
     signs: tuple[str, ...]
     """At choice in its year, and chosen by its page."""
+    unmet: tuple[str, ...]
+    """That its year meets, and that a later session of its book brings in."""
     judged: bool
     book_key: str
     reference_key: str

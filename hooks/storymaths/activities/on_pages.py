@@ -130,6 +130,7 @@ def _worked(
         return PageActivity(fence, place, WorkedOut(None, None, None, None, {}, (unclosed,)))
     record, year = collection.book_of(document), document.fields.best_year
     book, folder = (record.fields, dirname(record.source)) if record else (None, "")
+    session = document.fields if isinstance(document.fields, Session) else None
     worked = work_out(
         fence.text,
         document.path,
@@ -139,7 +140,8 @@ def _worked(
         collection.reference,
         folder=folder,
         bends=bends_of(document.fields),
-        signs=collection.reference.signs_chosen(document.fields) if isinstance(document.fields, Session) else (),
+        signs=collection.reference.signs_chosen(session) if session else (),
+        unmet=collection.signs_to_come(session) if session else (),
         memory=memory,
     )
     indent = fence.column - 1

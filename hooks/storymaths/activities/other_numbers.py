@@ -112,7 +112,7 @@ class OtherNumbers:
             return
 
     def _has_the_shape(self, fields: ActivityFields, context: Context) -> bool:
-        if _shape(fields) != _shape(self.fields):
+        if _shape(fields) != _shape(self.fields) or _has_new_coins(self.fields, fields):
             return False
         if fields.fact:
             return _keeps_order(_facts(self.context, fields.fact), _facts(context, fields.fact))
@@ -152,6 +152,12 @@ _NO_TITLE = "With other numbers"
 """Where the author's title names the old numbers."""
 _NUMBER_TO_CHANGE = re.compile(r"(?<![\d:.])\d+")
 """Not the minutes of a time, nor what stands after a point."""
+
+
+def _has_new_coins(old: ActivityFields, new: ActivityFields) -> bool:
+    """Whether a purse holds a coin worth more than any that the class has had in its hands."""
+    purses = [dict(fields).get("purse") or () for fields in (old, new)]
+    return all(purses) and max(purses[1]) > max(purses[0])
 
 
 def _standing_for(new: Mapping[int, int], number: int) -> int:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..check.rules import rules
-from ..model.rule import HOUSE_RULE, Rule
+from ..model.rule import COMMON_PRACTICE, HOUSE_RULE, Rule
 
 CANNOT_BE = Rule(
     name="activity-cannot-be",
@@ -125,6 +125,15 @@ SAME_NUMBERS = Rule(
     wrong="activities: {two-level: {teams: 2}} where the class has teams: 2",
     right="activities: {two-level: same}",
 )
+EXIT_SHOWN = Rule(
+    name="exit-answer-shown",
+    says="The question that a session ends on has other numbers than the sums of its activities.",
+    why="A child who turns the sheet over and copies tells nobody what was learnt.",
+    source=COMMON_PRACTICE,
+    wrong="an activity with 4 + 2 = ___ … exit_question: {answer: 4 + 2 = 6}",
+    right="exit_question: {answer: 8 + 2 = 10}",
+    since="0.2.0",
+)
 RULES = (
     BROKEN,
     CANNOT_BE,
@@ -141,6 +150,7 @@ RULES = (
     OUT_OF_PLACE,
     PROMISE_BROKEN,
     SAME_NUMBERS,
+    EXIT_SHOWN,
 )
 
 

@@ -82,19 +82,31 @@ def work_out(
     folder: str = "",
     bends: Mapping[int, YearBend] | None = None,
     signs: tuple[str, ...] = (),
+    unmet: tuple[str, ...] = (),
     judged: bool = True,
     memory: Memory[WorkedOut] | None = None,
 ) -> WorkedOut:
     """Works out the activity whose first line stands on ``line`` of ``path``. Gives all problems at once.
 
     ``year`` holds where the activity names none. ``folder`` is the book's inside ``content/``. ``bends`` are those of
-    its page, and ``signs`` what it chooses of those at choice in its year. With ``judged`` off it is held against a
-    year only if it names one itself. What ``memory`` holds is not solved again.
+    its page, ``signs`` what it chooses of those at choice in its year, and ``unmet`` those that come later in its book.
+    With ``judged`` off it is held against a year only if it names one itself. What ``memory`` holds is not solved again.
     """
     book_key = repr((book.title, book.cast, book.facts)) if book else ""
     bends_key = repr(bends) if bends else ""
     asked = ActivityInput(
-        text, year, bends_key, folder, signs, judged, book_key, reference.fingerprint, book, reference, bends or {}
+        text,
+        year,
+        bends_key,
+        folder,
+        signs,
+        unmet,
+        judged,
+        book_key,
+        reference.fingerprint,
+        book,
+        reference,
+        bends or {},
     )
     worked = _work_out(asked) if memory is None else memory.recall(asked, _work_out)
     return replace(worked, problems=tuple(_move(problem, path, line) for problem in worked.problems))
@@ -112,6 +124,8 @@ def _work_out(asked: ActivityInput) -> WorkedOut:
     limits = reference.years[asked.year if fields.year is None else fields.year]
     if asked.signs:
         limits = limits.held_to(None, asked.signs, None)
+    if asked.unmet and fields.year is None:
+        limits = limits.before(asked.unmet)
     context = build_context(fields, asked.book, asked.folder, limits, reference)
     if isinstance(context, list):
         problems = sorted(as_problem(error, block) for error in context)

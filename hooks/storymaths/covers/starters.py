@@ -25,9 +25,11 @@ BACK = (1, 3, 7)
 distances lasts (common practice, no source)."""
 _ENOUGH_LINES = 2
 _POINTS = re.compile(
-    r"\bhere (?:is|are)\b(?! (?:two|three) digits)|\bthis (?:one|line|shape|picture)\b|\bon the wall\b", re.IGNORECASE
+    r"\bhere (?:is|are)\b(?! (?:two|three) digits)|\bthis (?:one|line|shape|picture)\b|\bon the wall\b"
+    r"|(?:^|[.:!?] )(?:hold (?:up|out)|face|be|stand|say it) (?:a|the|your|to)\b",
+    re.IGNORECASE,
 )
-"""In a question: it asks about what stands in the room."""
+"""In a question: it asks about what stands in the room, or is answered by what a child does."""
 
 ActivitiesOf = Callable[[SessionPage], Sequence[PageActivity]]
 

@@ -186,6 +186,18 @@ class Collection:
         """The sessions of the books it comes after."""
         return tuple(page for one in self.books_before(book) if one != book for page in self.sessions_of(one))
 
+    def signs_to_come(self, session: Session) -> tuple[str, ...]:
+        """Signs that a later session of the same book is the first to bring in."""
+        met: set[str] = set()
+        to_come: dict[str, None] = {}
+        for page in self.sessions_of(session.book):
+            symbols = page.fields.symbols
+            if page.fields.number > session.number:
+                to_come |= dict.fromkeys(sign for sign in symbols.new if sign not in met)
+            else:
+                met |= {*symbols.new, *symbols.again}
+        return tuple(to_come)
+
     def homes_of(self, book: str) -> tuple[Document[Home], ...]:
         """The home activities of a book by number."""
         return self.pages_of(book, Home)

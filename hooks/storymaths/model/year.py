@@ -127,6 +127,12 @@ class YearLimits(Strict):
         year._met = replace(self._met, signs=self._met.signs | (set(signs) & set(self.at_choice.signs)))
         return year
 
+    def before(self, unmet: tuple[str, ...]) -> YearLimits:
+        """The year while some of its signs are still to come."""
+        year = self.model_copy()
+        year._met = replace(self._met, signs=self._met.signs - set(unmet))
+        return year
+
     def with_what_came_before(self, earlier: Met, practice: Practice) -> YearLimits:
         """The year with all that the earlier ones met, and what it practises."""
         year = self.model_copy()

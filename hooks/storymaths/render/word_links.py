@@ -12,7 +12,8 @@ from ..model.prose import words_of
 
 # What must not be touched: whole elements, or a tag.
 _KEPT = re.compile(
-    r'<(ul|p|dl|table|section) class="(?:objectives|facts|glance-facts|covers|to-print)[^>]*>.*?</\1>|<span class="sum.*?</span>|'
+    r'<(ul|p|dl|table|section) class="(?:objectives|facts|glance-facts|covers|to-print|usual-care)[^>]*>.*?</\1>|'
+    r'<span class="sum.*?</span>|'
     r"<(a|h[1-6]|button|summary|dfn|code|svg|script|style|th|legend|label|nav)\b.*?</\2>|<[^>]*>",
     re.DOTALL,
 )

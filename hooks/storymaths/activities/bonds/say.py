@@ -32,6 +32,11 @@ def says_whole(year: YearLimits) -> bool:
     return year.knows("=")
 
 
+def writes_sums(year: YearLimits) -> bool:
+    """Whether children write what makes the whole with + and =."""
+    return year.knows("+") and year.knows("=")
+
+
 def ask_for(task: BondsTask, context: Context) -> str:
     """What is asked."""
     formal = says_whole(context.year)
@@ -91,7 +96,7 @@ def _say_parts(bond: Bond) -> str:
 
 def explain(task: BondsTask, bond: Bond, year: YearLimits) -> str:
     """A calculation where the year writes them."""
-    return f"{write_calculation(find_step(task, bond, year)) if year.knows('+') else _say_parts(bond)}."
+    return f"{write_calculation(find_step(task, bond, year)) if writes_sums(year) else _say_parts(bond)}."
 
 
 def explain_all(task: BondsTask, bonds: Sequence[Bond], context: Context) -> str:

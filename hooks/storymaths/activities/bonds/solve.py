@@ -26,7 +26,7 @@ def solve(task: BondsTask, context: Context) -> Solution[Bond]:
     year, pickers = context.year, pickers_of(task, context)
     missing = count_missing(task, context)
     brought = [whole_fact(context, task.fact)[picker.id] for picker in pickers] if isinstance(task, CastTask) else []
-    sentence = _write_sentence(task, context) if year.knows("+") else ()
+    sentence = _write_sentence(task, context) if say.writes_sums(year) else ()
     return Solution(
         task=Task(
             ask=say.ask_for(task, context),
@@ -103,7 +103,7 @@ def _demands(
         numbers |= {task.smallest} if task.smallest else set()
         numbers |= {task.step} if task.step > 1 else set()
         numbers |= {task.largest} if task.largest is not None else set()
-    signs = {*signs_in(sentence), *(one.sign for one in operations if year.knows("+"))}
+    signs = {*signs_in(sentence), *(one.sign for one in operations if say.writes_sums(year))}
     return Demands(amounts(numbers), operations, frozenset(signs), words=tuple(say.find_words(task, context)))
 
 
@@ -119,7 +119,8 @@ def _draw_model(task: BondsTask, context: Context) -> Figure:
     parts = [written(part) for part in known_of(task)] + ["?"] * count_missing(task, context)
     said = listed([part.replace("?", "an empty box") for part in parts])
     shown = whole.replace("?", "an empty box")
-    return Figure(PartWhole(whole, tuple(parts)), f"A part–whole model: the whole is {shown}, the parts are {said}.")
+    alt = f"A part–whole model: the whole is {shown}, the parts are {said}."
+    return Figure(PartWhole(whole, tuple(parts), in_dots=not context.year.writes), alt)
 
 
 def _draw_stairs(task: BondsTask, bonds: Sequence[Bond]) -> tuple[Figure, ...]:

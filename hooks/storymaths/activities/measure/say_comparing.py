@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
 from ...model.activity import Answer, LikelyError, Line
@@ -13,6 +14,8 @@ from .measured import Measured
 from .sums import Sentence, write_sentence, write_sentences
 from .tasks import OrderAmounts
 
+_COMMON = re.compile(r"(?!(?:the|a|an|my|your|his|her|its|our|their|one|this|that)\b)[a-z]{2}")
+"""How a name begins that has no article yet, and is nobody's own."""
 _IN_WORDS = {"£": "pounds", "p": "pence", "l": "litres", "litre": "litres"}
 
 
@@ -27,16 +30,22 @@ def ask_which(amount: Amount) -> str:
 
 
 def say_difference(more: Measured, less: Measured, gap: Amount, year: YearLimits) -> str:
-    """``Rope is 35 cm longer than stick``."""
+    """``The rope is 35 cm longer than the stick``."""
     by = tell(gap, year)
     if gap.kind == "temperature":
         by = f"{written(gap.number, year.decimal_places)} {'degree' if gap.number == 1 else 'degrees'}"
-    return f"{capital(more.tell(year))} is {by} {word_for_more(gap)} than {less.tell(year)}"
+    return f"{capital(_call(more, year))} is {by} {word_for_more(gap)} than {_call(less, year)}"
+
+
+def _call(thing: Measured, year: YearLimits) -> str:
+    """A thing as it is spoken of; one that is somebody's, or has a name, as it is written."""
+    told = thing.tell(year)
+    return f"the {told}" if thing.name and _COMMON.match(told) else told
 
 
 def say_same(one: Measured, other: Measured, year: YearLimits) -> str:
     """``Rope and stick are the same``."""
-    return f"{capital(one.tell(year))} and {other.tell(year)} are the same"
+    return f"{capital(_call(one, year))} and {_call(other, year)} are the same"
 
 
 def explain_difference(made_like: Sequence[Sentence], last: Sentence, start: str, year: YearLimits) -> str:

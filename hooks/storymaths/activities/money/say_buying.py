@@ -23,7 +23,7 @@ def ask_to_choose(task: ChooseThings, amount: int, context: Context) -> str:
         about = context.facts.get(task.fact or "")
         who = f"Which {many}come" if many else "Whose come"
         limit = "exactly" if exactly else "no more than"
-        of_each = f"The cards show the {about.means if about else task.fact} of each."
+        of_each = f"The cards show each one's {about.means if about else task.fact}."
         return f"{of_each} {who} to {limit} {money}? Find every way."
     opening = f"There is {money} to spend{', all of it' if exactly else ''}."
     if task.change:

@@ -16,6 +16,7 @@ from .reasoning import Step, find_steps, find_steps_to_judge, put_right
 from .say_error import find_error
 from .tasks import Judged, SentencesTask
 
+_TRY_GAP_BY_GAP = "Try everything in the first gap in turn, then in the next; the last gap follows."
 _ASKS_FOR = {"gap": "number", "digits": "digit", "sign-gap": "sign"}
 Lines = Sequence[tuple[Token, ...]]
 
@@ -128,7 +129,8 @@ def explain_all(task: SentencesTask, lines: Lines, filled: Sequence[Filled]) -> 
     if any(plan.way for one in filled if (plan := one.single_plan())):
         notes.append("Work backwards: only one number fits the gap.")
     if any(len(one.in_gaps()) > 1 or not one.single_plan() for one in filled):
-        notes.append("Try everything in the first gap in turn, then in the next; the last gap follows.")
+        several = any(len(one.in_gaps()) > 1 for one in filled)
+        notes.append(_TRY_GAP_BY_GAP if several else "Try each in the gap, and see which makes it true.")
     if task.swapped == "same" and filled:
         notes.append("The same numbers in other gaps are counted once.")
     for line, tokens in enumerate(lines, start=1):

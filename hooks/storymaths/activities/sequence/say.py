@@ -30,6 +30,7 @@ from .tasks import (
 
 _NAMED = {Fraction(2): "double", Fraction(1, 2): "halve"}
 """Multiplying that has a name of its own."""
+_MOST_TOLD = 5
 
 
 def write_terms(task: RowTask) -> list[str]:
@@ -128,8 +129,10 @@ def _shown(term: Fraction | str, places: int) -> str:
 
 
 def explain(value: RowAnswer, rule: Rule, workings: Sequence[Working], year: YearLimits) -> str:
-    """Why it is so."""
-    why = "; ".join(_work_out(working, year, rule.places) for working in workings)
+    """Why it is so; of many gaps the first few, since the others go on in the same way."""
+    told = workings if len(workings) <= _MOST_TOLD or not isinstance(value, FilledRow) else workings[: _MOST_TOLD - 1]
+    why = "; ".join(_work_out(working, year, rule.places) for working in told)
+    why += "; and so on" if len(told) < len(workings) else ""
     match value:
         case FilledRow() | Mistake():
             return f"{capital(say_rule(rule))}. {why}."

@@ -72,7 +72,7 @@ def explain(value: PatternAnswer, unit: Unit, names: Names, count: Sequence[Oper
     shown = _name_all(unit, names)
     match value:
         case ThingAt():
-            return f"The part that repeats is {shown}. {_explain_place(value.place, len(unit), count)}."
+            return f"The part that repeats has {len(unit)} in it. {_explain_place(value.place, len(unit), count)}."
         case FilledPattern():
             return f"The part that repeats is {shown}. It comes over and over."
         case RepeatingUnit():

@@ -30,6 +30,14 @@ _MOST_ADDED = 6
 """Units are added one by one up to so many."""
 
 
+_LONGEST_ROW = 8
+
+
+def _a_repeat_to_a_line(unit: Unit, things: Sequence[str], places: Sequence[int]) -> int:
+    """How long the part that repeats is, where the row is drawn in lines; 0 where it stands in one."""
+    return len(unit) if places or len(things) > _LONGEST_ROW else 0
+
+
 def solve_pattern(task: PatternTask, context: Context) -> Solution[PatternAnswer]:
     """Every answer, in the order of the places. Raises ``Unsolvable``."""
     names = _find_names(task, context)
@@ -46,7 +54,11 @@ def solve_pattern(task: PatternTask, context: Context) -> Solution[PatternAnswer
             say.ask_for(task),
             tuple(character for character in context.characters if character.id in task.pattern),
             lines=(Line(tuple(f"{row}, …".split(GAP) if goes_on else row.split(GAP))),),
-            figures=(draw_track(["" if thing == GAP else thing for thing in things], len(unit) if places else 0),),
+            figures=(
+                draw_track(
+                    ["" if thing == GAP else thing for thing in things], _a_repeat_to_a_line(unit, things, places)
+                ),
+            ),
             asks_after=ask_after(places),
         ),
         answers=tuple(

@@ -176,7 +176,7 @@ def explain_all(task: ShareTask, found: Sequence[InGroups], context: Context) ->
             rest = dict.fromkeys(pile for pile, _ in piles_of(task, context) if pile not in out)
             leave = listed([f"{written(pile)} leaves {written(pile % task.by)}" for pile in rest])
             if not leave:
-                return "All of them can be."
+                return "All of them can be." if len(found) > 1 else "Nothing is left, so all of it is shared."
             return f"Of the others, {leave}." if found else f"{leave}."
         case _:
             [one] = found
@@ -219,9 +219,12 @@ def find_error(task: ShareTask, found: Sequence[InGroups], context: Context) -> 
             return LikelyError("Deals out what is left over as well.", gives)
         case GroupsTask() if one.left:
             return LikelyError("Counts what is left over as a group.", f"{written(one.groups + 1)} groups.")
-        case EachTask() | GroupsTask():
-            rest = count_all(one) - (one.groups if isinstance(task, EachTask) else one.each)
-            return LikelyError("Takes away once and stops.", f"{written(rest)}.") if rest > 0 else None
+        case EachTask() | GroupsTask() if one.each == one.groups:
+            return None
+        case EachTask():
+            return LikelyError("Says how many share, and not how many each has.", f"{written(one.groups)}.")
+        case GroupsTask():
+            return LikelyError("Says how many are in a group, and not how many groups.", f"{written(one.each)}.")
         case PartsTask():
             share = count_all(one) // len(task.parts)
             different = len(set(task.parts.values())) > 1

@@ -6,9 +6,10 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from math import isqrt
 
-from ...model.activity import Answer, CastMember, Context, Figure, Shown, Solution, Task
+from ...model.activity import Answer, CastMember, Context, Figure, Line, Shown, Solution, Task
 from ...model.demands import Demands, amounts
 from ...model.figures.amounts import Array
+from ..alike import numbers_in as numbers_written_in
 from ..kind import Unsolvable
 from ..saying import counted, written
 from ..sentences import Sentence, as_line, cards_for, numbers_in, signs_in
@@ -22,7 +23,7 @@ from .calculation import (
     in_groups,
     write_sentence,
 )
-from .given import groups_of, piles_of, receivers_of, total_of
+from .given import OwnedPile, groups_of, piles_of, receivers_of, total_of
 from .tasks import (
     CastPilesTask,
     EachTask,
@@ -59,7 +60,7 @@ def solve(task: ShareTask, context: Context) -> Solution[ShareAnswer]:
             ask=say.ask_for(task, found, context),
             characters=receivers if task.fact is None else context.characters,
             shows=tuple(Shown(written(pile), Fraction(pile)) for pile in owned),
-            lines=(as_line(sentence),) if sentence else (),
+            lines=(as_line(sentence),) if sentence else _name_piles(task, piles),
             figures=arrays if isinstance(task, TotalTask) else (),
         ),
         answers=tuple(
@@ -73,6 +74,13 @@ def solve(task: ShareTask, context: Context) -> Solution[ShareAnswer]:
         answer_figures=() if isinstance(task, TotalTask) else arrays,
         cards=cards_for(laid, (sentence,)),
     )
+
+
+def _name_piles(task: ShareTask, piles: Sequence[OwnedPile]) -> tuple[Line, ...]:
+    """The piles, where the author's own words for the task do not name them all."""
+    if not isinstance(task, PilesTask) or not task.ask or set(task.piles) <= set(numbers_written_in(task.ask)):
+        return ()
+    return (Line((", ".join(written(pile) for pile, _ in piles),)),)
 
 
 def find_answers(task: ShareTask, context: Context) -> Iterator[ShareAnswer]:

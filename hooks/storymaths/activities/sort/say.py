@@ -61,7 +61,7 @@ def explain_filling(reasons: Sequence[CardReasons]) -> str:
 
 def _explain_card(card: Card, own: Sequence[Reason]) -> str:
     why = ", ".join(dict.fromkeys(one.says for one in own))
-    return card.name if why == card.name else f"{card.name}: {why}"
+    return f"{card.name}: {f'exactly {why}' if why == card.name else why}"
 
 
 def explain_boxes(rules: Sequence[ReadRule], cards: Cards, found: Sequence[InBoxes]) -> str:

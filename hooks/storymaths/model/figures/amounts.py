@@ -34,6 +34,8 @@ class PartWhole:
     NAME: ClassVar = "part-whole"
     whole: str
     parts: tuple[str, ...]
+    in_dots: bool = False
+    """Whether numbers to ten are shown as so many dots, and not as figures."""
 
 
 class BarPart(NamedTuple):

@@ -9,6 +9,10 @@ from .lettering import LINE, SIZE, block, broken
 from .pen import box, even, svg
 
 _WIDE, _LETTER, _PAD = 308, 9, 10
+_WIDEST = 330
+"""Of a line of names: letters of the drawing stay large enough on a phone."""
+_CLOSE, _NARROW = 10, 8
+"""Round names, whose letters are narrower than figures."""
 _LEAST_WIDE = 38
 _MOST_ACROSS = 8
 _TEN = 10
@@ -18,8 +22,9 @@ def draw(figure: Track) -> str:
     """The boxes, from left to right and then line by line."""
     cells = figure.cells
     longest = max((len(word) for cell in cells for word in (cell.split() or [""])), default=1)
-    wide = min(_WIDE, max(_LEAST_WIDE, _PAD + _LETTER * longest))
-    across = figure.repeats if 1 < figure.repeats <= _MOST_ACROSS else _across(cells, max(1, _WIDE // wide))
+    named = any(cell and not cell.isdecimal() for cell in cells)
+    wide = min(_WIDE, max(_LEAST_WIDE, _CLOSE + _NARROW * longest if named else _PAD + _LETTER * longest))
+    across = (named and _names_across(figure, wide)) or _across(cells, max(1, _WIDE // wide))
     texts = [broken(cell, wide - 6) for cell in cells]
     high = max(38, 14 + LINE * max((len(lines) for lines in texts), default=1))
     pieces: list[str] = []
@@ -30,6 +35,13 @@ def draw(figure: Track) -> str:
         pieces.append(block(x + wide / 2, first, lines))
     rows = -(-len(cells) // across)
     return svg(figure.NAME, max(320, 12 + across * wide), 4 + rows * (high + 8), *pieces)
+
+
+def _names_across(figure: Track, wide: int) -> int:
+    """Names to a line: all of them, or whole repeats of them; 0 where nothing shows a repeat."""
+    if 1 < figure.repeats <= _MOST_ACROSS:
+        return figure.repeats * max(1, min(_MOST_ACROSS, _WIDEST // wide) // figure.repeats)
+    return len(figure.cells) if len(figure.cells) <= min(_MOST_ACROSS, _WIDEST // wide) else 0
 
 
 def _across(cells: Sequence[str], most: int) -> int:

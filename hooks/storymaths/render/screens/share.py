@@ -74,4 +74,4 @@ def _which_piles(worked: ShareWorked, found: Sequence[Pile]) -> Board:
     else:
         pieces = tuple(Piece(one.id, one.name, one.picture) for one in worked.context.characters)
         ids = [one.who for one in found if one.who]
-    return sort_in_two("", pieces, ids, "can be shared so", "cannot")
+    return sort_in_two("", pieces, ids, "with none left over", "with some left over")

@@ -29,11 +29,13 @@ def _any_of(words: Sequence[str]) -> re.Pattern[str]:
 
 
 def exit_slips(sheets: SheetContext, page: Document[Session]) -> SheetData | None:
-    """Four slips to a page; none for a year that writes nothing, which answers aloud."""
+    """Four slips to a page; none where children answer aloud or with what they do, in a year that writes nothing too."""
     session, pictures, reference = page.fields, SheetPictures(sheets.drawings), sheets.collection.reference
     if not reference.years[session.year].writes:
         return None
     draws, writes = how_answered(session.exit_question.ask, reference.prose.answering)
+    if not (draws or writes):
+        return None
     shown = session.exit_question.picture
     data = {
         "picture": pictures.add(page.beside(shown.picture)) if shown else "",

@@ -27,7 +27,8 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
     book = sheets.collection.books[home.book]
     pictures = SheetPictures(sheets.drawings)
     # A child who does not write yet draws, or says it.
-    no_lines: dict[str, Any] = {} if sheets.collection.reference.years[home.year].writes else {"lines": []}
+    writes = sheets.collection.reference.years[home.year].writes
+    no_lines: dict[str, Any] = {} if writes else {"lines": []}
     data = {
         "heading": home.title,
         "kicker": plain(f"At home with {book.fields.title} · {home.minutes} minutes · {home.pages}"),
@@ -44,6 +45,7 @@ def half_page(sheets: SheetContext, page: Document[Home]) -> SheetData:
             in_brief(one) | {"shown": shown_task(one.title, one.own, pictures) | no_lines}
             for one in sheets.activities(page)
         ],
+        "writes": writes,
         "copies": ON_A_PAGE,
         **_picture(sheets, home, book, pictures),
     }
@@ -73,4 +75,6 @@ def _things(sheets: SheetContext, home: Home) -> Iterator[dict[str, Any]]:
         material = sheets.collection.reference.materials.get(thing.item)
         if material:
             name = material.name if thing.count == 1 else material.plural
-            yield {"thing": f"{thing.count} {name}", "note": runs(thing.note or "")}
+            # What is not counted has one name for one and for several: water.
+            counted = name if thing.count == 1 and material.name == material.plural else f"{thing.count} {name}"
+            yield {"thing": counted, "note": runs(thing.note or "")}

@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 
 _STRETCH = re.compile(r"\b(\d{1,4}) to (\d{1,4})\b")
-_CENTIMETRES = re.compile(r"\b([12]) cm\b")
+_CENTIMETRES = re.compile(r"\b([12]) cm\b|\b(a|one|two) centimetres?\b", re.IGNORECASE)
+_SIDES = {"1": 1, "2": 2, "a": 1, "one": 1, "two": 2}
 
 
 def stretch_in(note: str) -> tuple[int, int] | None:
@@ -20,6 +21,6 @@ def numbers_in(note: str) -> list[int]:
 
 
 def centimetres_in(note: str) -> int | None:
-    """The side of squares that a note names, 1 or 2, if any: ``2 cm``."""
+    """The side of squares that a note names, 1 or 2, if any: ``2 cm``, ``squares of a centimetre``."""
     found = _CENTIMETRES.search(note)
-    return int(found[1]) if found else None
+    return _SIDES[(found[1] or found[2]).lower()] if found else None

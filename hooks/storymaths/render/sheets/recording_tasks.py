@@ -8,7 +8,7 @@ from typing import Any
 
 from ...activities.ordinals import ordinal
 from ...model.activity import GAP, Figure, Line, Solution, Task
-from ...model.figures.amounts import Track, TwoBars
+from ...model.figures.amounts import PartWhole, Track, TwoBars
 from ...model.figures.measures import ClockFace
 from ...model.figures.shapes import LaidPieces, MirrorSquares
 from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
@@ -18,6 +18,8 @@ from .words import runs
 _MOST_LINES = 14
 _SPARE_LINES = 2
 """More lines than answers, so that the sheet does not say when all are found."""
+_ACROSS = re.compile(r'viewBox="0 0 ([\d.]+)')
+_UNIT_MM = 0.28
 _NUMBER = re.compile(r"\d+")
 _JUDGED = re.compile(r"[=≠<>]")
 _LETTER_MM, _GAP_MM, _COLUMN_MM = 2.5, 25, 80
@@ -37,7 +39,12 @@ def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[
         "ask": runs(task.ask),
         "players": pictures.characters(task.characters, task.shows) if task.shows else [],
         "figures": [
-            shown | {"written-in": _is_written_in(figure), "laid": isinstance(figure.data, LaidPieces)}
+            shown
+            | {
+                "written-in": _is_written_in(figure) or isinstance(figure.data, Track),
+                "laid": isinstance(figure.data, LaidPieces),
+                "least": _least_wide(figure, pictures.kept[shown["picture"]]),
+            }
             for figure, shown in zip(figures, pictures.figures(tuple(figures)), strict=True)
         ],
         "given": [runs(one) for one in given],
@@ -45,6 +52,12 @@ def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[
         "lines": [runs(one) for one in lines],
         "across": 2 if len(lines) > 2 and all(map(_is_short, lines)) else 1,
     }
+
+
+def _least_wide(figure: Figure, drawn: str) -> float:
+    """Millimetres across below which a row of boxes has letters of less than 12 points; 0 for other drawings."""
+    across = _ACROSS.search(drawn) if isinstance(figure.data, Track) else None
+    return _UNIT_MM * float(across[1]) if across else 0
 
 
 def _is_written_in(figure: Figure) -> bool:
@@ -69,6 +82,11 @@ def _is_written_in(figure: Figure) -> bool:
             return False
 
 
+def _has_empty_box(figure: Figure) -> bool:
+    """Whether a part–whole model has a box for the one number that is missing."""
+    return isinstance(figure.data, PartWhole) and "?" in (figure.data.whole, *figure.data.parts)
+
+
 def _given_and_lines(task: Task, answers: int) -> tuple[Sequence[str], Sequence[str]]:
     """What is only to be read, and the lines to write on; an empty line is all for writing.
 
@@ -77,6 +95,10 @@ def _given_and_lines(task: Task, answers: int) -> tuple[Sequence[str], Sequence[
     lines = [str(line) for line in task.lines]
     if task.table and len(task.table.columns) == 1:
         lines.append(", ".join(row[0] for row in task.table.rows))
+    if answers == 1 and not lines and any(_has_empty_box(figure) for figure in task.figures):
+        return (), ()
+    if any(isinstance(figure.data, LaidPieces) for figure in task.figures):
+        return lines, [""]  # it is laid, and drawn round: what there is to write is a name
     rowed = any(isinstance(figure.data, Track) for figure in task.figures)
     if task.asks_after:
         return [] if rowed else lines, [f"{one}: {GAP}" for one in task.asks_after]
