@@ -116,9 +116,7 @@ def test_previews_are_small_pictures_of_an_upright_page() -> None:
         assert preview.stat().st_size < 25_000, sheet.address
 
 
-def test_the_same_bytes_in_another_folder_and_another_process(
-    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
-) -> None:
+def test_the_same_bytes_in_another_folder_and_another_process(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     """One of each sort, every second in the other process; ``tests/bench/build_twice.py`` holds it for all."""
     sheets = list({sheet.what: sheet for sheet in frozen_sheets() if sheet.what not in WHOLE}.values())
     assert len(sheets) > 15
