@@ -65,6 +65,16 @@ def _lines_of(page: pdfium.PdfPage) -> list[Line]:
     return found
 
 
+def lowest_on(pdf: bytes, above: float) -> list[float]:
+    """How far down each page what stands on it reaches, from the top; what ends below ``above`` left out, as its foot."""
+    return [max(low for low in _lows_of(page) if low < above) for page in pdfium.PdfDocument(pdf)]
+
+
+def _lows_of(page: pdfium.PdfPage) -> list[float]:
+    high = page.get_height()
+    return [high - one.get_bounds()[1] for one in page.get_objects(max_depth=1)]
+
+
 def _point(path: pdfium.PdfObject, segment: int) -> tuple[float, float]:
     x, y = c_float(), c_float()
     read.FPDFPathSegment_GetPoint(read.FPDFPath_GetPathSegment(path, segment), byref(x), byref(y))
