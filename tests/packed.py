@@ -10,7 +10,8 @@ from functools import lru_cache
 from pathlib import Path
 
 from built import kept
-from project import PROJECT, ROOT, collection
+from command import storymaths
+from project import ROOT, collection
 from run_folder import made_once
 
 SERIES = "a-term-on-plover-quay"
@@ -18,7 +19,7 @@ VERSION = collection().series[SERIES].fields.version
 
 
 def pack(folder: Path, out: Path, *more: str, seed: str = "0") -> subprocess.CompletedProcess[str]:
-    """``storymaths pack`` in a project's folder."""
+    """``storymaths pack`` as a program, in a project's folder."""
     environment = {**os.environ, "PYTHONPATH": str(ROOT / "hooks"), "PYTHONHASHSEED": seed}
     command = [sys.executable, "-m", "storymaths", "pack", SERIES, "--out", str(out), *more]
     return subprocess.run(command, cwd=folder, env=environment, capture_output=True, text=True, check=False)
@@ -40,7 +41,7 @@ def unpacked() -> Path:
 def _make(folder: Path) -> None:
     kept()
     folder.mkdir()
-    done = pack(PROJECT, folder / "pack.zip")
+    done = storymaths("pack", SERIES, "--out", str(folder / "pack.zip"))
     assert done.returncode == 0, done.stdout + done.stderr
     (folder / "said.txt").write_text(done.stdout, encoding="utf-8")
 

@@ -5,12 +5,15 @@ from __future__ import annotations
 import atexit
 import fcntl
 import os
+import pickle
 import shutil
 import tempfile
 from collections.abc import Callable
 from pathlib import Path
+from typing import TypeVar
 
 _NAME = "STORYMATHS_TEST_RUN"
+Result = TypeVar("Result")
 
 
 def run_folder() -> Path:
@@ -35,3 +38,10 @@ def made_once(name: str, make: Callable[[Path], object]) -> Path:
             make(part)
             part.rename(made)
     return made
+
+
+def worked_out_once(name: str, work_out: Callable[[], Result]) -> Result:
+    """A value of this run: worked out by the first worker that asks for it, and read by the others."""
+    kept = made_once(name, lambda file: file.write_bytes(pickle.dumps(work_out())))
+    value: Result = pickle.loads(kept.read_bytes())
+    return value

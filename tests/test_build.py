@@ -131,4 +131,5 @@ def test_problems_stop_the_build_and_leave_the_site_as_it_was(tmp_path: Path) ->
     assert done.returncode != 0
     assert "field-unknown" in said
     assert "Traceback" not in said
+    assert "end of life" not in said, "what the site is built with is no reader's business"
     assert [(path.name, path.read_text(encoding="utf-8")) for path in old.rglob("*")] == [("index.html", "as it was")]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import errno
 import json
 import os
+import shutil
 import signal
 import subprocess
 import sys
@@ -20,6 +21,12 @@ from storymaths.commands.table import COMMANDS
 @pytest.fixture(scope="module")
 def project(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return copy_of_project(tmp_path_factory.mktemp("project"))
+
+
+@pytest.fixture(scope="module")
+def fresh(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A copy for tests that leave nothing in it."""
+    return copy_of_project(tmp_path_factory.mktemp("fresh"))
 
 
 def plant_three(project: Path) -> Path:
@@ -42,7 +49,7 @@ def test_a_clean_collection_says_so_and_leaves_with_nought() -> None:
 def test_problems_as_text_json_and_annotations(project: Path) -> None:
     page = plant_three(project)
     shown = page.relative_to(project).as_posix()
-    text = storymaths_as_a_program("check", folder=project)
+    text = storymaths("check", folder=project)
     assert text.returncode == 1
     assert f"{shown}:3:1  field-unknown" in text.stdout
     assert "Fix: " in text.stdout
@@ -97,8 +104,8 @@ def test_started_files_pass_as_they_are_and_nothing_is_overwritten(tmp_path: Pat
 
 
 @pytest.mark.parametrize("kind", ["book", "session", "home", "series"])
-def test_a_started_file_that_is_no_draft_is_told_what_is_to_be_written(tmp_path: Path, kind: str) -> None:
-    folder = copy_of_project(tmp_path)
+def test_a_started_file_that_is_no_draft_is_told_what_is_to_be_written(fresh: Path, kind: str) -> None:
+    folder = fresh
     before = {*folder.rglob("*.md")}
     of_book = ("ferry-fare",) if kind in ("session", "home") else ()
     assert storymaths("new", kind, *of_book, "Stir and count", folder=folder).returncode == 0
@@ -106,6 +113,7 @@ def test_a_started_file_that_is_no_draft_is_told_what_is_to_be_written(tmp_path:
     text = "".join(line for line in page.read_text(encoding="utf-8").splitlines(True) if not line.startswith("status"))
     page.write_text(text, encoding="utf-8")
     found = json.loads(storymaths("check", "--format", "json", folder=folder).stdout)
+    shutil.rmtree(page.parent) if kind == "book" else page.unlink()
     told = {problem["line"] for problem in found if problem["rule"] == "starter-unfilled"}
     lines = text.splitlines()
     blocks = {number for number, line in enumerate(lines, start=1) if line.endswith(">-")}

@@ -63,13 +63,6 @@ def test_both_frames_give_the_same_files_byte_for_byte_everywhere(tmp_path: Path
     assert len(by_mkdocs) > 100
 
 
-def test_a_build_says_nothing_of_the_end_of_what_it_is_built_with(project: Path) -> None:
-    change(project / "content/about-the-quay.md", "kind: page", "kynd: page")  # it ends early, with all its messages
-    done = mkdocs_build(project)
-    assert "kind-unknown" in done.stdout + done.stderr
-    assert "end of life" not in done.stdout + done.stderr
-
-
 def test_the_core_builds_nothing_of_what_has_problems(project: Path, tmp_path: Path) -> None:
     change(project / "content/about-the-quay.md", "kind: page", "kynd: page")
     with pytest.raises(ProblemsFound, match="kind-unknown"):

@@ -10,7 +10,7 @@ from pathlib import Path
 
 import icalendar
 import pytest
-from command import storymaths, storymaths_as_a_program
+from command import storymaths
 from packed import SERIES, VERSION
 
 
@@ -19,7 +19,7 @@ def plan(*more: str, series: str = SERIES, start: str = "2027-01-11") -> subproc
 
 
 def test_text_by_default() -> None:
-    done = storymaths_as_a_program("plan", SERIES, "--start", "2027-01-11")
+    done = plan()
     assert (done.returncode, done.stderr) == (0, "")
     assert "on 8 days, from Monday 11 January 2027" in done.stdout
     assert "Week 2\n" in done.stdout

@@ -19,6 +19,8 @@ import pdfplumber
 import pytest
 from outside.verapdf import NotToBeHad, faults_of
 from project import ROOT
+from render.ink import lowest_on
+from run_folder import worked_out_once
 from storymaths.model.activity import GAP, Task
 from storymaths.render.sheets.exit_slips import how_answered
 from storymaths.render.sheets.half_page import half_page
@@ -38,6 +40,8 @@ NAMED = {
 """What a lesson calls the sheets that it speaks of."""
 HARDEST_HOMES = ("roundabout-parcel/home-2", "lamp-loft-lift/home-1", "twenty-lanterns/home-1")
 """With the most words, a table, and the longest answer."""
+A4_HIGH, FOOT = 842, 785
+"""Points: how high the paper is, and where the foot of a page begins."""
 
 
 def read(source: str) -> str | None:
@@ -52,6 +56,10 @@ def context() -> SheetContext:
 @lru_cache(maxsize=1)
 def handed_out() -> dict[str, tuple[list[SheetActivity], dict[str, SheetData]]]:
     """The activities and the sheets of each session, by its source."""
+    return worked_out_once("handed-out", _handed_out)
+
+
+def _handed_out() -> dict[str, tuple[list[SheetActivity], dict[str, SheetData]]]:
     sessions = [page for name in demonstration().books for page in demonstration().sessions_of(name)]
     return {
         page.source: (context().activities(page), {one.what: one for one in session_sheets(context(), page)})
@@ -206,15 +214,10 @@ def test_no_second_page_is_for_a_few_lines() -> None:
     for source, (_, sheets) in handed_out().items():
         if (sheet := sheets.get("recording-sheet")) is None:
             continue
-        with pdfplumber.open(io.BytesIO(set_in_type(copy_of(sheet)).pdf)) as pdf:
-            assert len(pdf.pages) <= 2 * len(sheet.parts), source
-            for page in pdf.pages:
-                low = max(
-                    float(one["bottom"])
-                    for one in (*page.chars, *page.lines, *page.rects, *page.curves)
-                    if one["bottom"] < 785
-                )
-                assert low > page.height / 4, f"{source}: page {page.page_number} is not a quarter full"
+        low = lowest_on(set_in_type(copy_of(sheet)).pdf, FOOT)
+        assert len(low) <= 2 * len(sheet.parts), source
+        for number, lowest in enumerate(low, 1):
+            assert lowest > A4_HIGH / 4, f"{source}: page {number} is not a quarter full"
 
 
 def test_a_half_page_has_a_picture_large_letters_room_to_write_and_no_answer_in_sight() -> None:
@@ -243,15 +246,20 @@ def test_a_half_page_has_a_picture_large_letters_room_to_write_and_no_answer_in_
             assert turned or not answers, f"{name}: the answers are not on their heads"
 
 
-def test_one_of_each_sort_keeps_every_rule_of_pdf_ua(tmp_path: Path) -> None:
+def write_one_of_each_sort(folder: Path) -> list[Path]:
+    """The sheets of the demonstration that veraPDF reads, in files."""
     sorts = {what: sheet for _, sheets in handed_out().values() for what, sheet in sheets.items()}
     for name, book in demonstration().books.items():
         of_homes = (sheet for page in demonstration().homes_of(name) for sheet in home_sheets(context(), page))
         sorts |= {sheet.what: sheet for sheet in (*book_sheets(context(), book, name), *of_homes)}
     for what, sheet in sorts.items():
-        (tmp_path / f"{what}.pdf").write_bytes(set_in_type(copy_of(sheet)).pdf)
+        (folder / f"{what}.pdf").write_bytes(set_in_type(copy_of(sheet)).pdf)
     assert {"plan", "answers", "half-page", "story-booklet"} <= set(sorts)
+    return sorted(folder.iterdir())
+
+
+def test_one_of_each_sort_keeps_every_rule_of_pdf_ua(tmp_path: Path) -> None:
     try:
-        assert faults_of(sorted(tmp_path.iterdir())) == []
+        assert faults_of(write_one_of_each_sort(tmp_path)) == []
     except NotToBeHad as why:
         pytest.fail(f"PDF/UA was not checked: {why}", pytrace=False)

@@ -8,6 +8,7 @@ import shutil
 import stat
 import subprocess
 import zipfile
+from collections.abc import Iterator
 from dataclasses import replace
 from html.parser import HTMLParser
 from pathlib import Path
@@ -15,6 +16,7 @@ from urllib.parse import unquote, urlsplit
 
 import pytest
 from built import copy_that_was_built
+from command import reading_again
 from packed import SERIES, VERSION, made, pack, unpacked
 from project import PROJECT, collection, copy_of_project
 from storymaths.commands import pack as pack_command
@@ -25,6 +27,12 @@ from storymaths.publish.pack.page_links import page_for_usb, targets_of
 from storymaths.publish.pack.verify import verify
 
 BOOKS = ("cliff-house-lift", "twenty-lamps")
+
+
+@pytest.fixture(autouse=True)
+def _reading_again() -> Iterator[None]:
+    with reading_again():
+        yield
 
 
 def names() -> set[str]:

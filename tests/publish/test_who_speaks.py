@@ -13,11 +13,12 @@ import yaml
 from command import storymaths
 from project import PROJECT, ROOT, collection, copy_of_project
 from storymaths.model.site_settings import Doors, FrontWords, SiteSettings
-from storymaths.pipeline import build_site
+from storymaths.pipeline import start_build, write_site
 from storymaths.publish.generated import generated
 from storymaths.publish.pack.first_page import _PROGRAM_LICENCE
+from storymaths.publish.pack.make import pack_files
 from storymaths.publish.sheets import sheets_of
-from storymaths.reading import read_and_check
+from storymaths.reading import Reading
 from storymaths.render.site import Site
 
 THEIRS = re.compile(r"cockle|ploverquay|the plover quay collection|creative ?commons|cc[ -]by", re.IGNORECASE)
@@ -34,7 +35,7 @@ COLLECTIONS = {
 
 
 SET_IN_TYPE = "Tern Lane"
-"""Its sheets are made; of the others it is read what they would be set from."""
+"""Its sheets are made, and its pack is made by the command; of the others it is read what sheets would be set from."""
 
 
 def a_collection(folder: Path, name: str) -> Path:
@@ -90,9 +91,9 @@ def text_of(path: Path) -> str:
     return "\n".join([*document.get_metadata_dict().values(), *pages])
 
 
-def set_from(project: Path, monkeypatch: pytest.MonkeyPatch) -> list[str]:
+def set_from(reading: Reading, project: Path, monkeypatch: pytest.MonkeyPatch) -> list[str]:
     """What each sheet of a project would be set from, with whose it is."""
-    reading, copies = read_and_check(project), dict[str, str]()
+    copies = dict[str, str]()
     assert reading.collection
     monkeypatch.setattr("storymaths.publish.sheets.fill", lambda _, made: copies.update(made))
     monkeypatch.setattr("storymaths.publish.sheets.pages_of", lambda *_: 1)
@@ -101,21 +102,39 @@ def set_from(project: Path, monkeypatch: pytest.MonkeyPatch) -> list[str]:
     return list(copies.values())
 
 
+def packed(reading: Reading, site: Path) -> dict[str, bytes]:
+    """The pack of the one series, which holds the site's own pages."""
+    assert reading.collection
+    series = reading.collection.series["one-book"]
+    return dict(pack_files(reading.collection, series, lambda folder: copy_into(site, folder)))
+
+
+def copy_into(site: Path, folder: Path) -> None:
+    shutil.copytree(site, folder, dirs_exist_ok=True)
+
+
 @pytest.mark.parametrize("name", COLLECTIONS)
 def test_nothing_is_left_of_another_collection(tmp_path: Path, monkeypatch: pytest.MonkeyPatch, name: str) -> None:
     project = a_collection(tmp_path / "project", name)
     site, pack = tmp_path / "site", tmp_path / "pack.zip"
-    build_site(project, site)
-    done = storymaths("pack", "one-book", "--out", str(pack), folder=project)
-    assert done.returncode == 0, done.stdout + done.stderr
-    with zipfile.ZipFile(pack) as zipped:
-        zipped.extractall(tmp_path / "pack")
+    build = start_build(project)
+    assert not build.reading.problems
+    write_site(build, site)
+    if name == SET_IN_TYPE:
+        done = storymaths("pack", "one-book", "--out", str(pack), folder=project)
+        assert done.returncode == 0, done.stdout + done.stderr
+        with zipfile.ZipFile(pack) as zipped:
+            zipped.extractall(tmp_path / "pack")
+    else:
+        for address, content in packed(build.reading, site).items():
+            (tmp_path / "pack" / address).parent.mkdir(parents=True, exist_ok=True)
+            (tmp_path / "pack" / address).write_bytes(content)
     said = {path: text_of(path) for folder in (site, tmp_path / "pack") for path in folder.rglob("*") if path.is_file()}
     assert {
         path.relative_to(tmp_path): found[0] for path, text in said.items() if (found := THEIRS.findall(text))
     } == {}
     licence = COLLECTIONS[name][2]
-    sheets = [said[path] for path in said if path.suffix == ".pdf"] or set_from(project, monkeypatch)
+    sheets = [said[path] for path in said if path.suffix == ".pdf"] or set_from(build.reading, project, monkeypatch)
     assert len(sheets) > 10
     of_the_series = "Each book’s own licence" if COLLECTIONS[name][0]["kind"] == "each-book" else licence
     assert [

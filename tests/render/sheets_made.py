@@ -9,7 +9,7 @@ from pathlib import Path
 
 from built import kept
 from project import PROJECT, activities_on, all_activities, collection, text_of
-from run_folder import run_folder
+from run_folder import run_folder, worked_out_once
 from storymaths.activities.table import KINDS
 from storymaths.model.document import Document
 from storymaths.model.session import Needed, Session
@@ -49,7 +49,9 @@ class Made:
 @lru_cache(maxsize=1)
 def frozen_sheets() -> tuple[Sheet, ...]:
     """Every sheet of the frozen collection."""
-    return tuple(sheets_of(Site(collection(), all_activities()), PROJECT, cache()))
+    return worked_out_once(
+        "frozen-sheets", lambda: tuple(sheets_of(Site(collection(), all_activities()), PROJECT, cache()))
+    )
 
 
 def cache() -> Path:
@@ -57,26 +59,36 @@ def cache() -> Path:
     return kept() / "sheets"
 
 
-def every_sheet() -> Iterator[Made]:
-    """The frozen collection's sheets, whole sets left out, those of a session around each kind's example, and every mat."""
-    yield from (
+@lru_cache(maxsize=1)
+def every_sheet() -> tuple[Made, ...]:
+    """The frozen collection's sheets, whole sets left out, those of a session around each kind's example, and every mat.
+
+    Of those that are the same to the byte, as the plan around many an example is, there is one.
+    """
+    of_pages = (
         Made(one.address, one.data, pdf_path(cache(), one.key).read_bytes())
         for one in frozen_sheets()
         if one.what not in WHOLE
     )
-    for kind in KINDS:
-        yield from kind_sheets(kind)
-    yield from more_mats()
+    around_examples = (sheet for kind in KINDS for sheet in kind_sheets(kind))
+    different = dict[bytes, Made]()
+    for sheet in (*of_pages, *around_examples, *more_mats()):
+        different.setdefault(sheet.pdf, sheet)
+    return tuple(different.values())
 
 
 @lru_cache(maxsize=1)
 def more_mats() -> tuple[Made, ...]:
     """A mat for every material, and those that no example of a kind is done on."""
-    done_on = [
-        session_mats(sheet_context(), page, sheet_context().activities(page))
-        for page in (session_with(a, "Pairs have a two-way table, or a sorting ring.") for a in (CARROLL, HOOP))
-    ]
-    return (*(mat(item) for item in FROM_MATERIAL), *(made(data) for mats in done_on for data in mats))
+
+    def made_of_all() -> tuple[Made, ...]:
+        done_on = [
+            session_mats(sheet_context(), page, sheet_context().activities(page))
+            for page in (session_with(a, "Pairs have a two-way table, or a sorting ring.") for a in (CARROLL, HOOP))
+        ]
+        return (*(mat(item) for item in FROM_MATERIAL), *(made(data) for mats in done_on for data in mats))
+
+    return worked_out_once("more-mats", made_of_all)
 
 
 def whole_sets() -> Iterator[Made]:
@@ -89,9 +101,10 @@ def whole_sets() -> Iterator[Made]:
 @lru_cache(maxsize=32)
 def kind_sheets(kind: str) -> tuple[Made, ...]:
     """The sheets of a session whose one activity is the kind's example."""
-    return tuple(
-        made(data, f"{kind}: {data.what}")
-        for data in session_sheets(sheet_context(), session_with(KINDS[kind].example))
+    page = session_with(KINDS[kind].example)
+    return worked_out_once(
+        f"sheets-of-{kind}",
+        lambda: tuple(made(data, f"{kind}: {data.what}") for data in session_sheets(sheet_context(), page)),
     )
 
 

@@ -8,8 +8,9 @@ from typing import Any
 import pypdfium2 as pdfium
 import pytest
 from project import PROJECT, collection, problems_with, text_of
+from render.ink import letters_on
 from render.sheets_made import Made, made, needing, session_with, sheet_context
-from render.test_sheets_on_paper import _off, _on_another, letters_of
+from render.test_sheets_on_paper import _off, _on_another
 from storymaths.model.book import Book
 from storymaths.model.document import Document
 from storymaths.parse.document import parse_document
@@ -34,8 +35,7 @@ def book_with(before: str, after: str) -> Document[Book]:
 
 def faults_of(sheet: Made) -> list[str]:
     """Letters off the paper or on each other."""
-    pages = [letters_of(page) for page in pdfium.PdfDocument(sheet.pdf)]
-    return [fault for letters in pages for fault in (*_off(letters), *_on_another(letters))]
+    return [fault for letters in letters_on(sheet.pdf) for fault in (*_off(letters), *_on_another(letters))]
 
 
 @pytest.mark.parametrize(

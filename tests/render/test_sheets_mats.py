@@ -7,6 +7,7 @@ from itertools import pairwise
 
 import pdfplumber
 import pytest
+from render.ink import lines_on
 from render.sheets_made import CARROLL, HOOP, Made, made, mat, needing, session_needing, session_with, sheet_context
 from render.test_sheets_bad_input import faults_of
 from render.test_sheets_on_paper import MM
@@ -28,11 +29,10 @@ def test_every_mat_can_be_printed(item: str, year: int) -> None:
 
 def rules_of(sheet: Made, upright: bool) -> list[float]:
     """Where the long lines of a mat stand, in millimetres from the left or the top."""
-    with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
-        lines = [line for line in pdf.pages[0].lines if not (line["dash"] or ((),))[0] and line["top"] < 281 * MM]
+    lines = [line for line in lines_on(sheet.pdf)[0] if not line.dash and line.top < 281 * MM]
     if upright:
-        return sorted({round(line["x0"] / MM, 2) for line in lines if line["bottom"] - line["top"] > 150 * MM})
-    return sorted({round(line["top"] / MM, 2) for line in lines if line["x1"] - line["x0"] > 100 * MM})
+        return sorted({round(line.x0 / MM, 2) for line in lines if line.high > 150 * MM})
+    return sorted({round(line.top / MM, 2) for line in lines if line.wide > 100 * MM})
 
 
 @pytest.mark.parametrize(
@@ -48,8 +48,8 @@ def test_squares_are_as_large_as_they_say(note: str, year: int, side: int) -> No
 
 
 def test_a_number_line_reaches_as_far_as_the_note_says() -> None:
-    with pdfplumber.open(io.BytesIO(mat("number-line", "0 to 30").pdf)) as pdf:
-        ticks = sorted({round(line["top"] / MM, 1) for line in pdf.pages[0].lines if 7 * MM < line["width"] < 13 * MM})
+    lines = lines_on(mat("number-line", "0 to 30").pdf)[0]
+    ticks = sorted({round(line.top / MM, 1) for line in lines if 7 * MM < line.wide < 13 * MM})
     assert len(ticks) == 31
     assert ticks[-1] - ticks[0] == pytest.approx(250, abs=0.2)
 

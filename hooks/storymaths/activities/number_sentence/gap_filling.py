@@ -114,6 +114,19 @@ def fillings(sentence: GappedSentence, allowed: Allowed | None, most: int) -> It
                 yield tuple(gaps)
 
 
+def only_filling(sentence: GappedSentence, plan: Plan, gaps: Sequence[Rational]) -> Rational | None:
+    """What makes the sentence true in the gap of a plan, the others being filled; None where nothing or anything does."""
+    filled = list(gaps)
+    try:
+        found = _last(sentence, plan, filled, [None] * len(filled))
+    except NeedsRange:
+        return None
+    for filled[plan.gap] in found:
+        if is_filled_truly(sentence, filled):
+            return filled[plan.gap]
+    return None
+
+
 def _last(
     sentence: GappedSentence, plan: Plan, gaps: list[Rational], domains: Sequence[Allowed | None]
 ) -> Sequence[Rational]:

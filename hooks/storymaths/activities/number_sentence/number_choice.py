@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from ...expression.number import Rational
@@ -86,10 +85,8 @@ def _practised(node: Node, gaps: Sequence[Rational], known: dict[int, Rational],
 
 
 def _worth(node: Node, gaps: Sequence[Rational], known: dict[int, Rational]) -> Rational | None:
-    return worth_of(_with(node, known), gaps)
-
-
-def _with(node: Node, known: dict[int, Rational]) -> Node:
+    """What a part comes to with its gaps filled in, and other numbers in the place of those that are known."""
     if isinstance(node, Operation):
-        return Operation(node.sign, _with(node.left, known), _with(node.right, known))
-    return replace(node, value=known.get(node.token, node.value)) if isinstance(node, Number) else node
+        one, other = _worth(node.left, gaps, known), _worth(node.right, gaps, known)
+        return None if one is None or other is None else join(one, node.sign, other)
+    return known.get(node.token, node.value) if isinstance(node, Number) else worth_of(node, gaps)

@@ -8,7 +8,7 @@ from fractions import Fraction
 from functools import cached_property
 from itertools import islice, pairwise
 
-from ...expression.gapped import sentences_of, written_out
+from ...expression.gapped import GappedSentence, sentences_of, written_out
 from ...expression.number import Rational
 from ...expression.tokens import Token
 from ...model.activity import Context
@@ -17,7 +17,7 @@ from ..kind import Unsolvable
 from ..revalue import SAME_NUMBERS, easier_first, revalued, with_values
 from ..saying import listed, written
 from .filled import PLACES, Filled
-from .gap_filling import MOST_TRIED, NeedsRange, fillings, is_filled_truly
+from .gap_filling import MOST_TRIED, NeedsRange, Plan, is_filled_truly, only_filling, plan_for
 from .number_choice import best_numbers
 from .search import find_fillings
 from .tasks import FamilyTask, NumberSentenceTask, SentencesTask
@@ -65,22 +65,26 @@ class Slots:
         around = [self.tokens[near].kind for near in (at - 1, at + 1) if 0 <= near < len(self.tokens)]
         return around == ["relation"]
 
-    def settled(self, new: Mapping[int, Rational]) -> dict[int, Rational] | None:
-        """All numbers, the one that follows worked out from the new others; None if nothing whole from 0 follows."""
-        tokens = [
-            Token("number", str(new[at]), new[at]) if at in new else token for at, token in enumerate(self.tokens)
-        ]
-        if self.follows is None:
-            true = is_filled_truly(next(sentences_of(tuple(tokens), ())), ())
-            return dict(new) if true else None
-        tokens[self.follows] = Token("gap", "___", 1)
+    @cached_property
+    def _open(self) -> GappedSentence:
+        """The sentence with a gap at each place, read once for all the numbers tried."""
+        tokens = (Token("gap", "___", 1) if at in self.values else token for at, token in enumerate(self.tokens))
+        return next(sentences_of(tuple(tokens), ()))
+
+    @cached_property
+    def _plan(self) -> Plan | None:
+        """How the number that follows is worked out of the others; None where it cannot be."""
         try:
-            found = next(fillings(next(sentences_of(tuple(tokens), ())), None, 1), None)
+            return plan_for(self._open, [None if at == self.follows else () for at in self.values])
         except NeedsRange:
             return None
-        if found is None or not isinstance(found[0], int) or found[0] < 0:
-            return None
-        return {**new, self.follows: found[0]}
+
+    def settled(self, new: Mapping[int, Rational]) -> dict[int, Rational] | None:
+        """All numbers, the one that follows worked out from the new others; None if nothing whole from 0 follows."""
+        if self.follows is None:
+            return dict(new) if is_filled_truly(self._open, [new[at] for at in self.values]) else None
+        found = self._plan and only_filling(self._open, self._plan, [new.get(at, 0) for at in self.values])
+        return {**new, self.follows: found} if isinstance(found, int) and found >= 0 else None
 
     def keeps_order(self, new: Mapping[int, Rational]) -> bool:
         """Whether whatever was more is more still, and equals are equal."""
