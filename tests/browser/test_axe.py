@@ -68,6 +68,7 @@ def test_a_page_that_was_found_right_is_read_again_once_anything_of_it_is_anothe
             read.append(axe_kept.unless_kept(page, lambda: {"read": ["again"]}))
             return axe_kept.hash_of(page)
 
+    monkeypatch.setattr(axe_kept, "run_folder", lambda: tmp_path)
     first = hash_of_page()
     monkeypatch.setattr(axe_kept, "_kept", lambda: {first})
     assert hash_of_page() == first, "from another port"
