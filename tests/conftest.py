@@ -11,6 +11,7 @@ from hypothesis import settings
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 from run_folder import run_folder
 
+from .browser import axe_kept
 from .browser.get_browser import FLAGS, find_browser
 
 run_folder()
@@ -19,6 +20,23 @@ settings.register_profile("suite", max_examples=100, deadline=None)
 settings.register_profile("thorough", max_examples=600, deadline=None)
 settings.load_profile("suite")
 NewPage = Callable[..., AbstractContextManager[Page]]
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """How the tests may be run, beside what pytest offers."""
+    parser.addoption("--axe", choices=("kept", "keep", "afresh"), default="kept", help="see browser/axe_kept.py")
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """In every process of a run."""
+    if config.getoption("axe") == "afresh":
+        axe_kept.forget()
+
+
+def pytest_sessionfinish(session: pytest.Session) -> None:
+    """The first process, which starts the others, ends last."""
+    if session.config.getoption("axe") != "kept" and not hasattr(session.config, "workerinput"):
+        axe_kept.keep()
 
 
 @pytest.fixture(scope="session")

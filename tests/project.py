@@ -14,7 +14,7 @@ from run_folder import made_once
 from storymaths.activities.memory import Memory
 from storymaths.activities.on_pages import PageActivities, PageActivity, activities_of, work_out_pages
 from storymaths.activities.work_out import WorkedOut
-from storymaths.check.rules import check_all
+from storymaths.check.rules import check_parts, check_whole
 from storymaths.model.collection import Collection
 from storymaths.model.document import Document
 from storymaths.model.page_fields import PageFields
@@ -75,8 +75,22 @@ def text_of(path: str) -> str:
 
 
 def problems_with(changed: dict[str, str], removed: tuple[str, ...] = ()) -> list[Problem]:
-    """The problems of the whole content when some files hold other text, are new, or are gone."""
-    return check_all(collection_with(changed, removed))
+    """The problems of the whole content when some files hold other text, are new, or are gone.
+
+    As under ``serve``, only the parts that changed are checked again; that it comes to the same is held in
+    ``check/test_planted_faults.py``.
+    """
+    whole, before = collection_with(changed, removed), collection().parts
+    same = {name for name, part in whole.parts.items() if name in before and part.is_same(before[name])}
+    paths = {page.path for name in same for page in (*whole.parts[name].documents, *whole.parts[name].unread)}
+    again = check_parts(whole.only(name for name in whole.parts if name not in same))
+    return sorted({*check_whole(whole), *again, *(one for one in _of_its_parts() if one.place.path in paths)})
+
+
+@lru_cache(maxsize=1)
+def _of_its_parts() -> list[Problem]:
+    """What is wrong within the parts of the frozen collection as it is: nothing, or a test says so."""
+    return list(check_parts(collection()))
 
 
 def collection_with(changed: dict[str, str], removed: tuple[str, ...] = ()) -> Collection:

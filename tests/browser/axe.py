@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Page
 
+from .axe_kept import unless_kept
 from .looks import NEW_LOOKS, looks_are_right, mark_new_looks
 
 NARROW, WIDE = 320, 1280
@@ -74,7 +76,7 @@ def faults_in_every_light(page: Page) -> dict[str, list[str]]:
     Every rule is held once to everything: in a narrow window, and in a wide one to what only that shows. Colours are
     held to every text narrow by day; wide, and by night, to every look that has not been found right yet.
     """
-    return _in_every_light(page, None)
+    return _unless_kept(page, lambda: _in_every_light(page, None))
 
 
 def faults_of_what_changed(page: Page) -> dict[str, list[str]]:
@@ -83,7 +85,16 @@ def faults_of_what_changed(page: Page) -> dict[str, list[str]]:
         return faults_in_every_light(page)
     page.evaluate(_MARK_CHANGES)
     assert page.locator(CHANGED).count(), "nothing has changed"
-    return {**_in_every_light(page, CHANGED), **_told({"as a whole": faults(page, _ALL_BUT_COLOURS)})}
+    return _unless_kept(
+        page, lambda: {**_in_every_light(page, CHANGED), **_told({"as a whole": faults(page, _ALL_BUT_COLOURS)})}
+    )
+
+
+def _unless_kept(page: Page, read: Callable[[], dict[str, list[str]]]) -> dict[str, list[str]]:
+    """What is found in a page that is not known to be right as it stands; either way it is left wide, by night."""
+    found = unless_kept(page, read)
+    _show(page, WIDE, "dark")
+    return found
 
 
 def _in_every_light(page: Page, within: str | None) -> dict[str, list[str]]:

@@ -192,8 +192,10 @@ def test_every_state_of_the_desk_is_without_fault(page: Page, address: str, root
         if fold.is_visible():
             fold.click()
     box(page, "minutes").fill("7")
-    page.locator("#show-states").click()
+    page.locator("#page-title").click()
     expect(problems(page, "minutes")).to_have_count(1, timeout=60_000)
+    page.locator("#show-states").click()
+    expect(page.locator(".state-list li").first).to_be_visible(timeout=60_000)
     page.locator("#show-sheets").click()
     page.locator("#show-offers").click()
     page.locator("#find-ideas").click()

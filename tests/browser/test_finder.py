@@ -13,7 +13,7 @@ from playwright.sync_api import Locator, Page, Route, expect
 from project import collection
 from run_folder import made_once
 from storymaths.model.session import Session
-from storymaths.pipeline import build_site
+from storymaths.pipeline import start_build
 from storymaths.publish.ideas import ideas
 
 INDEX = re.compile(r"/(finder-data|questions|text-rows|plan-data)\.js|/cards/|/pagefind/")
@@ -52,14 +52,20 @@ def titles(page: Page) -> set[str]:
 
 @pytest.fixture(scope="module")
 def many() -> Path:
-    """A built site of a hundred made-up sessions."""
+    """The finder of a hundred made-up sessions, and the files it may ask for."""
     return made_once("many", _build_many)
 
 
 def _build_many(folder: Path) -> None:
     project = folder.with_name("many-of")
     make_project(project, 100)
-    build_site(project, folder)
+    build = start_build(project)
+    assert build.reading.problems == ()
+    for address, content in {"find.html": build.page("find.md"), **build.files()}.items():
+        file = folder / address
+        file.parent.mkdir(parents=True, exist_ok=True)
+        data = content.read_bytes() if isinstance(content, Path) else content
+        file.write_bytes(data.encode() if isinstance(data, str) else data)
 
 
 @pytest.mark.parametrize("facet", ["year", "concept", "kind", "minutes", "print", "things", "theme"])

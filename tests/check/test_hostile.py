@@ -5,6 +5,7 @@ How long each takes is for ``tests/bench/bench_hostile.py`` to say.
 
 from __future__ import annotations
 
+import shutil
 from pathlib import Path
 
 import pytest
@@ -20,7 +21,7 @@ from storymaths.model.collection import Collection
 from storymaths.model.document import Document
 from storymaths.model.page_fields import PageFields
 from storymaths.model.problem import Problem
-from storymaths.parse.collection import read_collection
+from storymaths.parse.collection import ContentReader
 from storymaths.parse.document import parse_document
 from storymaths.publish.page_kinds.table import kind_of
 from storymaths.release.built_pages import read_built
@@ -38,8 +39,15 @@ ONE_OF_EACH = [
 ]  # fmt: skip
 
 
-def read(root: Path) -> tuple[Site, list[Problem]]:
-    collection = read_collection(root, reference())
+@pytest.fixture(scope="module")
+def small(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, ContentReader]:
+    """A folder for each case in turn, and what keeps the pages of it that no case touches."""
+    root = tmp_path_factory.mktemp("hostile")
+    return root, ContentReader(root)
+
+
+def read(content: ContentReader) -> tuple[Site, list[Problem]]:
+    collection = content.read(reference())
     activities = work_out_pages(collection, SOLVED)
     return Site(collection, activities), sorted({*check_all(collection), *check_activities(activities)})
 
@@ -57,10 +65,13 @@ def test_there_are_more_than_fifty() -> None:
 
 
 @pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)
-def test_each_is_a_problem_of_its_file_and_nothing_runs(tmp_path: Path, case: Hostile) -> None:
-    root = small_content(tmp_path)
-    case.put(root / "content" / case.path)
-    site, problems = read(root)
+def test_each_is_a_problem_of_its_file_and_nothing_runs(
+    tmp_path: Path, small: tuple[Path, ContentReader], case: Hostile
+) -> None:
+    root, content = small
+    shutil.rmtree(root / "content", ignore_errors=True)
+    case.put(small_content(root) / "content" / case.path)
+    site, problems = read(content)
     its_own = [problem for problem in problems if problem.place.path == f"content/{case.path}"]
     assert case.rule in {problem.rule for problem in its_own}, [str(problem) for problem in problems]
     for problem in its_own:

@@ -5,10 +5,12 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from project import problems_with, text_of
+from project import collection_with, problems_with, reference, text_of
 from storymaths.check.echoes import without_echoes
-from storymaths.check.rules import TABLE
+from storymaths.check.rules import TABLE, check_parts
+from storymaths.model.document import Document
 from storymaths.model.problem import Problem
+from storymaths.parse.collection import read_page
 from yaml_files import read_yaml
 
 LIFT = "books/cliff-house-lift"
@@ -58,6 +60,19 @@ def test_a_planted_fault_is_reported_alone_and_in_its_place(planted: Planted) ->
 
 def reported_for(planted: Planted, text: str) -> list[Problem]:
     return sorted(without_echoes(problems_with({planted["path"]: text})))
+
+
+def test_rules_of_a_part_find_in_it_alone_what_they_find_among_all() -> None:
+    texts: dict[str, str] = {}
+    for planted in (one for one in PLANTED if one["path"].endswith(".md")):
+        path = planted["path"]
+        text = (texts.get(path) or text_of(path)).replace(planted["old"], planted["new"], 1)
+        if isinstance(read_page(f"content/{path}", text.encode(), reference().limits.files), Document):
+            texts[path] = text
+    whole = collection_with(texts)
+    together = set(check_parts(whole))
+    assert len({problem.rule for problem in together}) > 35
+    assert {problem for part in whole.parts for problem in check_parts(whole.only([part]))} == together
 
 
 def test_every_rule_has_a_planted_fault() -> None:

@@ -11,7 +11,6 @@ import pytest
 from PIL import Image
 from project import PROJECT, all_activities, collection
 from render.sheets_made import WHOLE, cache, frozen_sheets
-from storymaths.activities.on_pages import work_out_pages
 from storymaths.model.collection import Collection
 from storymaths.model.session import Session
 from storymaths.publish import sheet_cache
