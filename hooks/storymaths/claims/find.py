@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from ..model.known_facts import KnownFacts
 from ..model.prose import Prose
+from . import phrases_told
 from .amounts import InFigures, count_numbers
 from .claim_class import ClaimClass
 from .number_words import WORDS_OF_NUMBERS
 from .sentences import Sentences
+from .phrases_told import NUMBERS
 from .table import CLASSES
 
 _SIGNS = ("£", "/", "°", "−", ":", ": ", "%")
@@ -52,10 +55,12 @@ _BY_CUE: Mapping[str, Sequence[ClaimClass]] = {cue: [each for each in CLASSES if
 def find_false_claims(prose: Prose, facts: KnownFacts) -> list[FalseClaim]:
     """The false claims of a page's prose, in order; what is said to be wrong, asked or supposed is passed over."""
     cues = prose.words & _CUES | {sign for sign in _SIGNS if sign in prose.text}
-    if not cues:
-        return []
     sentences = Sentences(prose)
     wanted: dict[int, dict[str, ClaimClass]] = {}
+    numbers = Counter(sentences.number_at(match.start()) for match in NUMBERS.finditer(prose.lowered))
+    for each, many in numbers.items():
+        if many > 1:
+            wanted[each] = {phrases_told.CLASS.name: phrases_told.CLASS}
     for cue in cues:
         for at in _places(cue, prose.lowered):
             wanted.setdefault(sentences.number_at(at), {}).update((each.name, each) for each in _BY_CUE[cue])

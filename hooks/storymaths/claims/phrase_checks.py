@@ -1,0 +1,193 @@
+"""What the letters of a phrase must be where no number sentence says it: rounded, next in an order, on a clock."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from fractions import Fraction
+from math import isqrt
+from statistics import median, mode, multimode
+
+from ..expression.number import Rational
+from .amounts import says
+from .clock import are_alike
+from .phrase_values import Value
+from .phrase_worth import Judged
+
+Told = Mapping[str, Value]
+UNKNOWN = Judged(None)
+
+
+def _judge(told: Rational, right: Rational, so: str = "") -> Judged:
+    return Judged(told == right, so or f"it is {says(right)}")
+
+
+def _rounded(told: Told) -> Judged:
+    """``A`` rounded to the nearest ``R`` is ``B``."""
+    number, place, answer = Fraction(told["a"].number), Fraction(told["r"].number), told["b"].number
+    right = (number / place + Fraction(1, 2)).__floor__() * place
+    return _judge(answer, right, f"{says(number)} rounds to {says(right)}")
+
+
+def _clock(told: Told) -> Judged:
+    """The time ``T``, and ``A`` later, is ``U``."""
+    return _clock_apart(told, 1)
+
+
+def _clock_before(told: Told) -> Judged:
+    """The time ``T``, and ``A`` earlier, is ``U``."""
+    return _clock_apart(told, -1)
+
+
+def _clock_apart(told: Told, way: int) -> Judged:
+    start, end = told["t"], told["u"]
+    minutes = Fraction(0)
+    if "a" in told:
+        if told["a"].kind != "time":
+            return UNKNOWN
+        minutes = Fraction(told["a"].number) / 60
+    if minutes.denominator != 1:
+        return UNKNOWN
+    right = int(start.number) + way * int(minutes)
+    known = start.kind == "clock"
+    if are_alike((right, known), (int(end.number), end.kind == "clock")):
+        return Judged(True)
+    hours, rest = divmod(right % 1440, 60)
+    return Judged(False, f"it is {hours if known else hours % 12 or 12}:{rest:02}")
+
+
+def _next_day(told: Told) -> Judged:
+    """``W``, and ``A`` days on, is ``V``: one day where none is told."""
+    return _cyclic(told, "w", "v", 7, 1)
+
+
+def _day_before(told: Told) -> Judged:
+    return _cyclic(told, "w", "v", 7, -1)
+
+
+def _next_month(told: Told) -> Judged:
+    return _cyclic(told, "m", "n", 12, 1)
+
+
+def _month_before(told: Told) -> Judged:
+    return _cyclic(told, "m", "n", 12, -1)
+
+
+def _cyclic(told: Told, one: str, other: str, around: int, way: int) -> Judged:
+    days = told["a"].number if "a" in told else 1
+    if "a" in told and told["a"].kind == "time":
+        days = Fraction(days) / 86400
+    right = (told[one].number - 1 + way * days) % around + 1
+    from .phrase_slots import DAYS, MONTHS
+
+    names = DAYS if around == 7 else MONTHS
+    return Judged(told[other].number == right, f"it is {names[int(right) - 1].capitalize()}")
+
+
+def _month_number(told: Told) -> Judged:
+    from .phrase_slots import MONTHS
+
+    right = told["m"].number
+    return Judged(told["o"].number == right, f"{MONTHS[int(right) - 1].capitalize()} is month {right}")
+
+
+def _digit_place(told: Told) -> Judged:
+    """The number ``A`` has the digit ``B`` in the place ``R``."""
+    number, place = Fraction(told["a"].number), Fraction(told["r"].number)
+    right = (abs(number) / place).__floor__() % 10
+    return _judge(told["b"].number, right, f"its digit there is {right}")
+
+
+def _digit_worth(told: Told) -> Judged:
+    """In ``A`` the digit ``B`` is worth ``C``."""
+    number, digit, worth = Fraction(told["a"].number), told["b"].number, told["c"].number
+    if number.denominator != 1 or not 0 < digit < 10:
+        return UNKNOWN
+    worths = [int(each) * 10**place for place, each in enumerate(reversed(str(number))) if int(each) == digit]
+    if not worths:
+        return Judged(False, f"there is no {digit} in {says(number)}")
+    return Judged(worth in worths, f"it is worth {says(max(worths))}")
+
+
+def _holds_places(told: Told) -> Judged:
+    """The number ``A`` has ``B`` of the place ``R``: as its digit, or in all."""
+    number, place = Fraction(told["a"].number), Fraction(told["r"].number)
+    have = (number / place).__floor__()
+    return Judged(told["b"].number in (have, have % 10), f"it has {have % 10}")
+
+
+def _goes_into(told: Told) -> Judged:
+    """``A`` goes into ``B`` ``C`` times, with ``D`` left where that is told."""
+    size = told.get("a") or told.get("s")
+    into, by = told["b"].number, size.number if size else 0
+    if not by:
+        return UNKNOWN
+    times, left = divmod(into, by)
+    if "d" in told:
+        return Judged((told["c"].number, told["d"].number) == (times, left), f"it is {says(times)} with {says(left)} left")
+    return Judged(told["c"].number == times or told["c"].number * by == into, f"it is {says(Fraction(into) / by)}")
+
+
+def _remainder(told: Told) -> Judged:
+    """``A`` in groups of ``B`` leaves ``D``."""
+    by = told["b"].number
+    if not by or told["a"].number.denominator != 1 or by.denominator != 1:
+        return UNKNOWN
+    return _judge(told["d"].number, told["a"].number % by)
+
+
+def _square(told: Told) -> Judged:
+    number = told["a"].number
+    if number.denominator != 1 or number < 0:
+        return UNKNOWN
+    return Judged(isqrt(int(number)) ** 2 == number, f"no whole number times itself is {says(number)}")
+
+
+def _average(told: Told) -> Judged:
+    each = told["k"].each
+    return _judge(told["a"].number, Fraction(sum(each)) / len(each))
+
+
+def _range(told: Told) -> Judged:
+    each = told["k"].each
+    return _judge(told["a"].number, max(each) - min(each))
+
+
+def _mode(told: Told) -> Judged:
+    each = told["k"].each
+    return _judge(told["a"].number, mode(each)) if len(multimode(each)) == 1 else UNKNOWN
+
+
+def _median(told: Told) -> Judged:
+    return _judge(told["a"].number, median(map(Fraction, told["k"].each)))
+
+
+def _larger(told: Told) -> Judged:
+    return _judge(told["c"].number, max(told["a"].number, told["b"].number))
+
+
+def _same_time(told: Told) -> Judged:
+    return _clock_apart({"t": told["t"], "u": told["u"]}, 1)
+
+
+def _odd(told: Told) -> Judged:
+    return _parity(told, 1)
+
+
+def _even(told: Told) -> Judged:
+    return _parity(told, 0)
+
+
+def _parity(told: Told, left: int) -> Judged:
+    number = told["a"].number
+    if number.denominator != 1 or told["a"].kind not in ("", "size"):
+        return UNKNOWN
+    return Judged(number % 2 == left, f"{says(number)} is {'odd' if number % 2 else 'even'}")
+
+
+CHECKS: Mapping[str, Callable[[Told], Judged]] = {
+    "rounded": _rounded, "clock": _clock, "clock before": _clock_before, "next day": _next_day, "day before": _day_before,
+    "next month": _next_month, "month before": _month_before, "month number": _month_number, "digit place": _digit_place,
+    "digit worth": _digit_worth, "holds places": _holds_places, "goes into": _goes_into, "remainder": _remainder, "square": _square,
+    "odd": _odd, "average": _average, "range": _range, "mode": _mode, "median": _median, "larger": _larger, "clock same": _same_time,
+    "even": _even,
+}  # fmt: skip

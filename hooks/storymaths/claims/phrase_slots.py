@@ -1,0 +1,89 @@
+"""What may stand in the places of a phrase that are no plain numbers: sevens, fifths, places of a number, times, days, months."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from fractions import Fraction
+from typing import Protocol
+
+from ..expression.number_words import PART_OF, SO_MANY_OF
+from .clock import TIME, minutes_of
+from .form import Form
+from .phrase_values import Value
+from .phrase_words import Word
+
+_TIME = Form(TIME)
+_PLACES = {
+    "ones": 1, "units": 1, "tens": 10, "hundreds": 100, "thousands": 1000, "one": 1, "unit": 1, "ten": 10, "hundred": 100,
+    "thousand": 1000, "tenths": Fraction(1, 10), "hundredths": Fraction(1, 100), "tenth": Fraction(1, 10),
+    "hundredth": Fraction(1, 100), "thousandths": Fraction(1, 1000),
+}  # fmt: skip
+DAYS = "monday tuesday wednesday thursday friday saturday sunday".split()
+MONTHS = "january february march april may june july august september october november december".split()
+_ORDINALS = (
+    "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth "
+    "seventeenth eighteenth nineteenth twentieth"
+).split()
+
+
+class InSentence(Protocol):
+    """The words of a sentence."""
+
+    words: list[Word]
+    sentence: str
+
+    def text(self, at: int) -> str:
+        """The word at a place."""
+        ...
+
+
+def _sizes(reader: InSentence, at: int) -> Iterator[Value]:
+    word = reader.words[at]
+    if word.kind == "size" and word.number is not None:
+        yield Value(at + 1, word.number)
+    elif word.text == "pairs":
+        yield Value(at + 1, 2)
+    elif word.text in SO_MANY_OF and word.text.endswith("s") and word.text not in PART_OF:
+        yield Value(at + 1, SO_MANY_OF[word.text])
+
+
+def _parts(reader: InSentence, at: int) -> Iterator[Value]:
+    if (part := PART_OF.get(reader.text(at))) is not None:
+        yield Value(at + 1, 1 / part)
+
+
+def _places(reader: InSentence, at: int) -> Iterator[Value]:
+    word = reader.words[at]
+    if word.text in _PLACES:
+        yield Value(at + 1, _PLACES[word.text])
+    elif word.number in (10, 100, 1000, 10000) and word.number is not None and not word.kind:
+        yield Value(at + 1, word.number)
+    elif word.text == "whole" and reader.text(at + 1) in ("number", "one", "pound"):
+        yield Value(at + 2, 1)
+    elif word.number == 1 and reader.text(at + 1) == "decimal":
+        yield Value(at + 3, Fraction(1, 10))
+    elif word.number == 2 and reader.text(at + 1) == "decimal":
+        yield Value(at + 3, Fraction(1, 100))
+
+
+def _times(reader: InSentence, at: int) -> Iterator[Value]:
+    match = _TIME.match(reader.sentence, reader.words[at].start)
+    told = minutes_of(match.group()) if match else None
+    if match and told:
+        end = next((place for place in range(at, len(reader.words)) if reader.words[place].start >= match.end()), len(reader.words))
+        yield Value(end, told[0], "clock" if told[1] else "any clock")
+
+
+def _named(names: list[str]) -> Callable[[InSentence, int], Iterator[Value]]:
+    def find(reader: InSentence, at: int) -> Iterator[Value]:
+        if reader.text(at) in names:
+            yield Value(at + 1, names.index(reader.text(at)) + 1)
+
+    return find
+
+
+SLOTS: Mapping[str, Callable[[InSentence, int], Iterator[Value]]] = {
+    "S": _sizes, "P": _parts, "R": _places, "T": _times, "U": _times, "W": _named(DAYS), "V": _named(DAYS),
+    "M": _named(MONTHS), "N": _named(MONTHS), "O": _named(_ORDINALS),
+}  # fmt: skip
+"""What each letter stands for."""
