@@ -97,6 +97,11 @@ def _digit_place(told: Told) -> Judged:
     return _judge(told["b"].number, right, f"its digit there is {right}")
 
 
+def _two_digits(told: Told) -> Judged:
+    first = _digit_place(told)
+    return _digit_place({"a": told["a"], "b": told["c"], "r": told["q"]}) if first.holds else first
+
+
 def _digit_worth(told: Told) -> Judged:
     """In ``A`` the digit ``B`` is worth ``C``."""
     number, digit, worth = Fraction(told["a"].number), told["b"].number, told["c"].number
@@ -119,7 +124,7 @@ def _goes_into(told: Told) -> Judged:
     """``A`` goes into ``B`` ``C`` times, with ``D`` left where that is told."""
     size = told.get("a") or told.get("s")
     into, by = told["b"].number, size.number if size else 0
-    if not by:
+    if not by or told["c"].worked:
         return UNKNOWN
     times, left = divmod(into, by)
     if "d" in told:
@@ -161,8 +166,19 @@ def _median(told: Told) -> Judged:
     return _judge(told["a"].number, median(map(Fraction, told["k"].each)))
 
 
+def _difference(told: Told) -> Judged:
+    if len({value.kind for value in told.values()} - {"part"}) > 1:
+        return UNKNOWN
+    right = abs(told["a"].number - told["b"].number)
+    return Judged(abs(told["c"].number) == right, f"it is {says(right)}")
+
+
 def _larger(told: Told) -> Judged:
     return _judge(told["c"].number, max(told["a"].number, told["b"].number))
+
+
+def _smaller(told: Told) -> Judged:
+    return _judge(told["c"].number, min(told["a"].number, told["b"].number))
 
 
 def _same_time(told: Told) -> Judged:
@@ -187,7 +203,7 @@ def _parity(told: Told, left: int) -> Judged:
 CHECKS: Mapping[str, Callable[[Told], Judged]] = {
     "rounded": _rounded, "clock": _clock, "clock before": _clock_before, "next day": _next_day, "day before": _day_before,
     "next month": _next_month, "month before": _month_before, "month number": _month_number, "digit place": _digit_place,
-    "digit worth": _digit_worth, "holds places": _holds_places, "goes into": _goes_into, "remainder": _remainder, "square": _square,
-    "odd": _odd, "average": _average, "range": _range, "mode": _mode, "median": _median, "larger": _larger, "clock same": _same_time,
+    "digit worth": _digit_worth, "two digits": _two_digits, "holds places": _holds_places, "goes into": _goes_into, "remainder": _remainder, "square": _square,
+    "odd": _odd, "average": _average, "range": _range, "mode": _mode, "median": _median, "larger": _larger, "smaller": _smaller, "difference": _difference, "clock same": _same_time,
     "even": _even,
 }  # fmt: skip

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from functools import cached_property
 from types import MappingProxyType
 
+from ..expression.number_words import PART_OF
 from ..model.phrases import Choice, Phrase, Phrases, Row, SaidPhrases, Slot, Words
-from .phrase_slots import SLOTS
-from .phrase_values import MOST_THINGS, Value, Values
+from .phrase_slots import HINTS_OF_TIME, SLOTS, letters_of
+from .phrase_values import MIXED, MOST_THINGS, Value, Values
 from .phrase_words import Word
 from .phrase_worth import work_out
 
@@ -17,25 +18,41 @@ Told = Mapping[str, Value]
 NONE: Told = MappingProxyType({})
 _MARKS = frozenset(",:–—")
 _JOINS = frozenset(("and", "with", "plus", "add", "&"))
+_COMMON = frozenset("is are has have a an the to of in and for with it you we so can one".split())
 _MOST_IN_LIST = 9
 _DEEPEST = 2
 
 
+def _commonness(words: frozenset[str]) -> int:
+    return sum(1 if word not in _COMMON else 1000 for word in words)
+
+
 class Ready:
-    """Phrases by the word they may begin with, or that may follow the value they begin with."""
+    """Phrases by the word they may begin with, or by the letter they begin with and the word that may follow what it tells."""
 
     def __init__(self, phrases: Phrases, told: tuple[SaidPhrases, ...]) -> None:
+        self._by_need: dict[str, list[int]] = defaultdict(list)
         self.by_word: dict[str, list[Phrase]] = defaultdict(list)
-        self.after_value: dict[str, list[Phrase]] = defaultdict(list)
-        self.by_slot: dict[str, list[Phrase]] = defaultdict(list)
-        for phrase in phrases.ready(told):
-            first = phrase.row[0]
-            if first == Slot("A"):
-                for word in phrase.firsts(1):
-                    self.after_value[word].append(phrase)
-                continue
+        self.by_letter: dict[str, dict[str, list[Phrase]]] = {}
+        for number, phrase in enumerate(phrases.ready(told)):
+            phrase = phrase._replace(number=number)
+            for word in min(phrase.needs, key=_commonness, default=frozenset(("",))):
+                self._by_need[word].append(number)
             for word in phrase.firsts():
-                (self.by_slot if len(word) == 1 and word.isupper() else self.by_word)[word].append(phrase)
+                if len(word) == 1 and word.isupper():
+                    after = self.by_letter.setdefault(word, defaultdict(list))
+                    for following in self._following(phrase, word):
+                        after[following].append(phrase)
+                else:
+                    self.by_word[word].append(phrase)
+
+    def possible(self, held: Iterable[str]) -> frozenset[int]:
+        """Which phrases words may hold: each has one word of the rarest set that it cannot do without."""
+        return frozenset(number for word in held for number in self._by_need.get(word, ()))
+
+    def _following(self, phrase: Phrase, letter: str) -> frozenset[str]:
+        """The words that may follow a first letter; none in particular where words may be left out before it."""
+        return phrase.firsts(1) if phrase.row[0] == Slot(letter) else frozenset(("",))
 
 
 class PhraseReader(Values):
@@ -44,8 +61,9 @@ class PhraseReader(Values):
     def __init__(self, sentence: str, words: list[Word], phrases: Phrases, values: Ready) -> None:
         super().__init__(words, phrases)
         self.sentence, self._ready = sentence, values
+        self._possible = values.possible(word.text for word in words)
         self._found: dict[int, list[Value]] = {}
-        self._deep = 0
+        self._listed: dict[int, list[Value]] = {}
 
     def values(self, at: int) -> list[Value]:
         """Every value that may stand from a word on."""
@@ -67,17 +85,20 @@ class PhraseReader(Values):
 
     def _begun(self, at: int) -> Iterator[Value]:
         for phrase in self._ready.by_word.get(self.words[at].text, ()):
-            for end, told in self.fits(phrase.row, at):
-                value = work_out(phrase.told.holds, told, end)
-                if value:
+            for end, told in self.fits(phrase.row, at) if phrase.number in self._possible else ():
+                if value := self._worked(phrase, told, end):
                     yield value
 
     def _gone_on(self, value: Value) -> Iterator[Value]:
-        for phrase in self._ready.after_value.get(self.text(value.end), ()):
-            for end, told in self.fits(phrase.row[1:], value.end, {"a": value}):
-                further = work_out(phrase.told.holds, told, end)
-                if further:
+        for phrase in self._ready.by_letter["A"].get(self.text(value.end), ()):
+            for end, told in self.fits(phrase.row[1:], value.end, {"a": value}) if phrase.number in self._possible else ():
+                if further := self._worked(phrase, told, end):
                     yield further
+
+    def _worked(self, phrase: Phrase, told: Told, end: int) -> Value | None:
+        if phrase.told.bare and any(value.noun for value in told.values()):
+            return None
+        return work_out(phrase.told.holds, told, end)
 
     def fits(self, row: Row, at: int, told: Told = NONE) -> Iterator[tuple[int, Told]]:
         """Where a row ends that begins at a word, and what it tells."""
@@ -92,8 +113,11 @@ class PhraseReader(Values):
                     yield from self.fits(rest, at + 1, told)
                 elif text in _MARKS and self.text(at + 1) in words:
                     yield from self.fits(rest, at + 2, told)
-            case Choice(rows=rows):
-                for each in rows:
+            case Choice(by_word=by_word, others=others):
+                text = self.text(at)
+                if text in _MARKS:
+                    text = self.text(at + 1)
+                for each in (*by_word.get(text, ()), *others):
                     for end, further in self.fits(each, at, told):
                         yield from self.fits(rest, end, further)
             case Slot(letter="~"):
@@ -111,34 +135,61 @@ class PhraseReader(Values):
                 return
             yield end + 1
 
+    def lists(self, at: int) -> list[Value]:
+        """Every list of two values or more that may stand from a word on."""
+        if at not in self._listed:
+            self._listed[at] = list(dict.fromkeys(self._lists(at, None, True)))
+        return self._listed[at]
+
+    def letters(self, at: int) -> str:
+        """The letters that a word may be told by."""
+        word = self.words[at]
+        if word.number is not None:
+            return "SABCLKTU" if word.kind == "size" or self._has_times else "ABCLK"
+        return letters_of(word.text)
+
+    def told_by(self, letter: str, at: int) -> Iterable[Value]:
+        """What a letter may tell from a word on."""
+        return self._slot(letter, at)
+
     def _slot(self, letter: str, at: int) -> Iterator[Value]:
         if letter in "ABCDE":
             yield from self.values(at)
         elif letter in "LK":
-            yield from self._lists(at, None, 0)
+            yield from self.lists(at)
         elif at < len(self.words):
             yield from SLOTS[letter](self, at)
 
-    def _lists(self, at: int, before: Value | None, many: int) -> Iterator[Value]:
-        """Values told one after the other, as their sum."""
+    def _lists(self, at: int, before: Value | None, by_commas: bool) -> Iterator[Value]:
+        """Values told one after the other, the last after an "and", as their sum."""
         for value in (*self.plain(at), *self._begun(at)) if at < len(self.words) else ():
             if before and before.kind != value.kind:
                 continue
-            noun = value.noun if not before or value.noun == before.noun else before.noun or value.noun
-            number = value.number + (before.number if before else 0)
             each = (*(before.each if before else ()), value.number)
+            noun = value.noun if not before or value.noun == before.noun else MIXED
+            number = value.number + (before.number if before else 0)
             so_far = Value(value.end, number, value.kind, noun, True, each)
-            if before:
+            if before and not by_commas:
                 yield so_far
-            after = value.end + (self.text(value.end) == ",")
+                if self.text(value.end) not in _JOINS:
+                    continue
+            after = value.end
+            if (comma := self.text(after) == ",") and by_commas:
+                after += 1
             joined = self.text(after) in _JOINS
-            if many < _MOST_IN_LIST and (joined or after > value.end):
-                yield from self._lists(after + joined + (self.text(after + 1) in ("another", "then") and joined), so_far, many + 1)
+            if len(each) < _MOST_IN_LIST and (after > value.end or joined) and not (comma and joined and len(each) < 2):
+                after += joined and 1 + (self.text(after + 1) in ("another", "then"))
+                yield from self._lists(after, so_far, by_commas and not joined)
 
     @cached_property
     def number_places(self) -> frozenset[int]:
         """Which words are numbers."""
-        return frozenset(at for at, word in enumerate(self.words) if word.number is not None)
+        return frozenset(at for at, word in enumerate(self.words) if word.number is not None or word.text in PART_OF)
+
+    @cached_property
+    def _has_times(self) -> bool:
+        """Whether a time of day may be told."""
+        return ":" in self.sentence or not HINTS_OF_TIME.isdisjoint(self._texts)
 
     @property
     def sets(self) -> frozenset[str]:

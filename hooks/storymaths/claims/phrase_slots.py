@@ -83,7 +83,19 @@ def _named(names: list[str]) -> Callable[[InSentence, int], Iterator[Value]]:
 
 
 SLOTS: Mapping[str, Callable[[InSentence, int], Iterator[Value]]] = {
-    "S": _sizes, "P": _parts, "R": _places, "T": _times, "U": _times, "W": _named(DAYS), "V": _named(DAYS),
+    "S": _sizes, "P": _parts, "R": _places, "Q": _places, "T": _times, "U": _times, "W": _named(DAYS), "V": _named(DAYS),
     "M": _named(MONTHS), "N": _named(MONTHS), "O": _named(_ORDINALS),
 }  # fmt: skip
 """What each letter stands for."""
+HINTS_OF_TIME = frozenset("past to o'clock am pm noon midday midnight".split())
+"""Words that a time is told with."""
+_LETTERS = {
+    **dict.fromkeys(DAYS, "WV"), **dict.fromkeys(MONTHS, "MN"), **dict.fromkeys(("noon", "midday", "midnight"), "TU"),
+    **dict.fromkeys(("half", "quarter"), "ABCLKTU"),
+    **dict.fromkeys((word for word in SO_MANY_OF if word.endswith("s") and word not in PART_OF), "S"), "pairs": "S",
+}  # fmt: skip
+
+
+def letters_of(word: str) -> str:
+    """The letters that a word that is no number may begin to tell; those of a number where nothing else is known."""
+    return _LETTERS.get(word, "ABCLK")

@@ -12,6 +12,8 @@ from ..model.phrases import Phrases
 from .phrase_words import Word, unit_of
 
 MOST_THINGS = 3
+MIXED = "+"
+"""What a list of unlike things counts."""
 _ARTICLES = frozenset(("a", "an", "the", "another", "one", "each", "every", "only", "just", "exactly", "number"))
 _NOTHING = frozenset(("nothing", "none", "no", "nought", "zero"))
 _ALONE = {"dozen": 12, "hundred": 100, "thousand": 1000, "million": 1_000_000, "half-dozen": 6}
@@ -38,10 +40,11 @@ class Values:
 
     def __init__(self, words: list[Word], phrases: Phrases) -> None:
         self.words, self._phrases = words, phrases
+        self._texts = [*(word.text for word in words), *("",) * 8]
 
     def text(self, at: int) -> str:
         """The word at a place; no word after the last."""
-        return self.words[at].text if at < len(self.words) else ""
+        return self._texts[at]
 
     def _number(self, at: int) -> Rational | None:
         """A bare number at a place."""
@@ -59,8 +62,9 @@ class Values:
         elif word.text in _ARTICLES and at + 1 < len(self.words):
             yield from self._after_article(at)
         elif word.text in _NOTHING:
-            yield Value(at + 1, 0)
-            yield from self._with_things(Value(at + 1, 0))
+            if at:  # nothing is more than ten
+                yield Value(at + 1, 0)
+                yield from self._with_things(Value(at + 1, 0))
         elif word.text in _ALONE:
             yield Value(at + 1, _ALONE[word.text])
         elif word.text == "minus" and (number := self._number(at + 1)) is not None:
@@ -116,7 +120,7 @@ class Values:
             yield from self._measured(Value(part.end, number + part.number))
         if coin and (coin.kind == "size" or text in SO_MANY_OF) and text not in ("one", "whole", "wholes"):
             many = coin.number if coin.kind == "size" else SO_MANY_OF[text]
-            value = Value(at + 2, number * (many or 0), worked=True)
+            value = Value(at + 2, number * (many or 0), "", text if text in _PLACES else "", True)
             yield from self._more_places(value) if text in _PLACES else (value,)
             yield from self._with_things(value)
             return
@@ -132,7 +136,7 @@ class Values:
             number = 0
         if number is not None and place in _PLACES and at > value.end:
             size = SO_MANY_OF[place.replace("unit", "one")]
-            yield from self._more_places(Value(at + 2, value.number + number * size, worked=True))
+            yield from self._more_places(Value(at + 2, value.number + number * size, "", place, True))
         yield value
 
     def _measured(self, value: Value) -> Iterator[Value]:

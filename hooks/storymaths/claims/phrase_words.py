@@ -36,7 +36,7 @@ def words_of(sentence: str) -> list[Word]:
 
 def _word(match: re.Match[str]) -> Word:
     text, (start, end) = match.group(), match.span()
-    if not match["number"]:
+    if text[0].isalpha() or not match["number"]:
         return Word(text.replace("’", "'"), start, end)
     try:
         number: Rational = exact(match["number"])

@@ -14,6 +14,7 @@ from .form import Form
 from .number_words import WORDS_OF_NUMBERS
 from .phrase_checks import CHECKS
 from .phrase_reader import NONE, PhraseReader, Ready, Told
+from .phrase_values import MIXED
 from .phrase_words import words_of
 from .phrase_worth import Judged, judge_letters
 
@@ -25,11 +26,11 @@ NUMBERS = Form(
 _OVER = frozenset((".", ";", ":", "!", "?", ")", "”", '"', "]", "|", "*", "–", "—", ""))
 _GOES_ON = frozenset("so because but while since as which whereas then if when where though although just".split())
 _WITHOUT_NUMBER = frozenset(
-    "on with by for at in from when without to altogether after before again too today now exactly of using during between and or"
+    "on with by for at in from when without to altogether after before again today now exactly using during between and or"
     " every each per among whatever however here there together also once whichever whoever, like not either this that".split()
 )
 _BEGINS_AFTER = frozenset(
-    "so that then because since while but as know knows see say says said remember shows means therefore hence is if when whenever "
+    "so that then because since while but as know knows see say says said remember shows means therefore hence "
     "know altogether together always and think thinks notice agree answer".split()
 )
 _FAR = 3
@@ -64,11 +65,14 @@ def _tables(phrases: Phrases) -> _Tables:
 def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
     tables = _tables(facts.phrases)
     words = words_of(sentence)
+    possible = tables.claims.possible(word.text for word in words)
+    if not possible:
+        return
     reader = PhraseReader(sentence, words, facts.phrases, tables.values)
     for start in range(len(words)):
         if not _begins(reader, start):
             continue
-        found = [each for each in _fitting(reader, start, tables.claims) if _is_over(reader, each.end)]
+        found = [each for each in _fitting(reader, start, tables.claims, possible) if _is_over(reader, each.end)]
         if found and all(each.judged.holds is False for each in found):
             best = max(found, key=lambda each: each.end)
             yield Untrue(words[start].start, words[best.end - 1].end, best.judged.so, best.supposed)
@@ -103,19 +107,25 @@ def _is_over(reader: PhraseReader, at: int) -> bool:
     return True
 
 
-def _fitting(reader: PhraseReader, start: int, claims: Ready) -> Iterator[Found]:
-    for phrase in (*claims.by_word.get(reader.text(start), ()), *(one for some in claims.by_slot.values() for one in some)):
-        for end, told in reader.fits(phrase.row, start):
-            yield _found(phrase, end, told, reader)
-    for value in reader.values(start):
-        text = reader.text(value.end)
-        after = text if text not in (",", ":") or text in claims.after_value else reader.text(value.end + 1)
-        for phrase in claims.after_value.get(after, ()):
-            for end, told in reader.fits(phrase.row[1:], value.end, {"a": value}):
+def _fitting(reader: PhraseReader, start: int, claims: Ready, possible: frozenset[int]) -> Iterator[Found]:
+    for phrase in claims.by_word.get(reader.text(start), ()):
+        if phrase.number in possible:
+            for end, told in reader.fits(phrase.row, start):
                 yield _found(phrase, end, told, reader)
+    for letter in reader.letters(start):
+        after = claims.by_letter.get(letter, {})
+        for value in reader.told_by(letter, start) if after else ():
+            text = reader.text(value.end)
+            texts = (text, reader.text(value.end + 1)) if text in (",", ":", "–", "—") else (text,)
+            for phrase in (phrase for each in (*texts, "") for phrase in after.get(each, ())):
+                if phrase.number in possible:
+                    for end, told in reader.fits(phrase.row[1:], value.end, {letter.lower(): value}):
+                        yield _found(phrase, end, told, reader)
 
 
 def _found(phrase: Phrase, end: int, told: Told, reader: PhraseReader) -> Found:
+    if phrase.told.worked and not any(value.worked for value in told.values()):
+        return Found(end, Judged(None), True)
     if phrase.told.check:
         judged = CHECKS[phrase.told.check](told)
     else:
@@ -126,15 +136,16 @@ def _found(phrase: Phrase, end: int, told: Told, reader: PhraseReader) -> Found:
 
 
 def _of_something_else(holds: str, told: Told, reader: PhraseReader) -> bool:
-    """Whether what is told to be equal counts other things: 3 boys and 4 girls make 2 teams; 6 is the answer of no sum at all."""
-    if holds == "a = b" and not (told["a"].worked or told["b"].worked):
-        plain = all(value.kind in ("", "part") and not value.noun for value in told.values())
-        if plain and not all(value.kind == "part" for value in told.values()):
-            return True
-    nouns = {value.noun for value in told.values() if value.noun}
-    if holds in ("a = b", "a = l", "l = a") and len(nouns) > 1 and not nouns & reader.general:
+    """Whether what is told to be equal counts other things, or nothing was done: 3 boys and 4 girls make 2 teams; 6 bricks make 1 wall."""
+    if holds not in ("a = b", "a = l", "l = a"):
+        return False
+    one, other = told["a"], told.get("b") or told["l"]
+    if not (one.worked or other.worked) and not (one.kind == other.kind and one.kind):
         return True
-    return bool(len(nouns) == 1 and nouns & reader.sets) and holds in ("a = b", "a = l", "l = a")
+    nouns = {value.noun for value in (one, other) if value.noun}
+    if MIXED in nouns:
+        return not nouns & reader.general
+    return len(nouns) > 1 or bool(nouns & reader.sets)
 
 
 CLASS = ClaimClass(

@@ -26,6 +26,24 @@ class Choice(NamedTuple):
     """One of some rows of pieces; an empty row is nothing at all."""
 
     rows: tuple[Row, ...]
+    by_word: Mapping[str, tuple[Row, ...]]
+    """The rows that begin with a word."""
+    others: tuple[Row, ...]
+    """The rows that may begin with something told, and the empty one."""
+
+    @classmethod
+    def of(cls, rows: tuple[Row, ...]) -> Choice:
+        """Rows made ready to be looked up by their first word."""
+        by_word: dict[str, tuple[Row, ...]] = {}
+        others: list[Row] = []
+        for row in rows:
+            firsts = _firsts(row)
+            for word in firsts:
+                if len(word) > 1 or word in "ai":
+                    by_word[word] = (*by_word.get(word, ()), row)
+            if any(word == "" or word.isupper() or word == "~" for word in firsts):
+                others.append(row)
+        return cls(rows, by_word, tuple(others))
 
 
 Piece: TypeAlias = Words | Slot | Choice
@@ -39,7 +57,10 @@ class SaidPhrases(Strict):
     said: tuple[Text, ...]
     holds: Text = ""
     check: Text = ""
-    of: Text = ""
+    worked: bool = False
+    """Whether one of its numbers must be worked out."""
+    bare: bool = False
+    """Whether its numbers must stand without what they count: five flags back from 80 may be five tens."""
 
 
 class Phrase(NamedTuple):
@@ -47,6 +68,10 @@ class Phrase(NamedTuple):
 
     row: Row
     told: SaidPhrases
+    needs: tuple[frozenset[str], ...]
+    """Sets of words of each of which a sentence must hold one."""
+    number: int = 0
+    """Its place among all."""
 
     def firsts(self, at: int = 0) -> frozenset[str]:
         """The words it may go on with from a piece; ``A`` where a number may come."""
@@ -84,7 +109,8 @@ class Phrases(Strict):
         """Phrases as rows of pieces."""
         for each in told:
             for text in each.said:
-                yield Phrase(self._row(text), each)
+                for row in _variants(self._row(text)):
+                    yield Phrase(row, each, tuple(_needs(row)))
 
     @cached_property
     def _macros(self) -> dict[str, Row]:
@@ -104,7 +130,9 @@ class Phrases(Strict):
             elif piece in "([":
                 inner, at = self._choice(pieces, at)
                 at += 1
-                rows[-1] += [Choice((inner, ()))] if piece == "[" else inner
+                if inner == (Slot("~"),) and rows[-1] and isinstance(rows[-1][-1], Slot):
+                    continue  # a number takes in what it counts
+                rows[-1] += [Choice.of((inner, ()))] if piece == "[" else inner
             elif piece[0] == "<":
                 rows[-1] += self._macro(piece[1:-1])
             elif len(piece) == 1 and (piece.isupper() or piece == "~"):
@@ -127,7 +155,26 @@ def _joined(rows: list[list[Piece]]) -> Row:
     longer = [tuple(row) for row in rows if not (len(row) == 1 and isinstance(row[0], Words))]
     words: list[Row] = [(Words(frozenset().union(*alone)),)] if alone else []
     every = tuple(sorted(longer, key=len, reverse=True)) + tuple(words)
-    return every[0] if len(every) == 1 else (Choice(every),)
+    return every[0] if len(every) == 1 else (Choice.of(every),)
+
+
+def _variants(row: Row) -> Iterator[Row]:
+    """A row with what may be left out at its start, and without, where a place may come first."""
+    first, rest = row[0], row[1:]
+    if isinstance(first, Choice) and () in first.rows and any(word.isupper() for word in _firsts(row)):
+        yield from _variants(rest)
+        further = tuple(each for each in first.rows if each)
+        yield ((*further[0], *rest) if len(further) == 1 else (Choice.of(further), *rest))
+    else:
+        yield row
+
+
+def _needs(row: Row) -> Iterator[frozenset[str]]:
+    for piece in row:
+        if isinstance(piece, Words):
+            yield piece.any_of
+        elif isinstance(piece, Choice) and not piece.others:
+            yield frozenset(piece.by_word)
 
 
 def _firsts(row: Row) -> frozenset[str]:
