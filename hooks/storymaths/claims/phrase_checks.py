@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Mapping
 from fractions import Fraction
+from itertools import pairwise
 from math import isqrt
 from statistics import median, mode, multimode
 
@@ -185,6 +187,69 @@ def _same_time(told: Told) -> Judged:
     return _clock_apart({"t": told["t"], "u": told["u"]}, 1)
 
 
+def _all_even(told: Told) -> Judged:
+    return _all_of(told, 0)
+
+
+def _all_odd(told: Told) -> Judged:
+    return _all_of(told, 1)
+
+
+def _all_of(told: Told, left: int) -> Judged:
+    stray = next((number for number in told["h"].each if number.denominator == 1 and number % 2 != left), None)
+    return Judged(stray is None, f"{says(stray or 0)} is {'even' if left else 'odd'}")
+
+
+def _steps(told: Told) -> Judged:
+    """``H`` goes up or down by ``S``, by ``B``, or in multiples of ``A``."""
+    size = told.get("s") or told.get("b") or told["a"]
+    if size.number <= 0:
+        return UNKNOWN
+    return _step(told["h"].each, size.number)
+
+
+def _step(each: tuple[Rational, ...], size: Rational) -> Judged:
+    wrong = [(one, other) for one, other in pairwise(each) if abs(other - one) != size]
+    if not wrong or len(wrong) == len(each) - 1:  # steps of another size altogether are no slip
+        return Judged(None if wrong else True)
+    return Judged(False, f"the step from {says(wrong[0][0])} to {says(wrong[0][1])} is not {says(size)}")
+
+
+def _even_steps(told: Told) -> Judged:
+    each = told["h"].each
+    steps = [abs(other - one) for one, other in pairwise(each)]
+    size, times = Counter(steps).most_common(1)[0]
+    return _step(each, size) if times * 2 > len(steps) or times == len(steps) - 1 else UNKNOWN
+
+
+def _going_up(told: Told) -> Judged:
+    each = told["h"].each
+    return Judged(all(a < b for a, b in pairwise(each)), "they are not in that order")
+
+
+def _going_down(told: Told) -> Judged:
+    each = told["h"].each
+    return Judged(all(a > b for a, b in pairwise(each)), "they are not in that order")
+
+
+def _least_of_all(told: Told) -> Judged:
+    return Judged(told["a"].number == min(told["h"].each), "another is less")
+
+
+def _most_of_all(told: Told) -> Judged:
+    return Judged(told["a"].number == max(told["h"].each), "another is more")
+
+
+def _minute_hand(told: Told) -> Judged:
+    minutes = int(told["t"].number) % 60
+    return _judge(told["a"].number, minutes // 5 or 12) if minutes % 5 == 0 else UNKNOWN
+
+
+def _hour_hand(told: Told) -> Judged:
+    hours, minutes = divmod(int(told["t"].number), 60)
+    return UNKNOWN if minutes else _judge(told["a"].number, hours % 12 or 12)
+
+
 def _odd(told: Told) -> Judged:
     return _parity(told, 1)
 
@@ -204,6 +269,8 @@ CHECKS: Mapping[str, Callable[[Told], Judged]] = {
     "rounded": _rounded, "clock": _clock, "clock before": _clock_before, "next day": _next_day, "day before": _day_before,
     "next month": _next_month, "month before": _month_before, "month number": _month_number, "digit place": _digit_place,
     "digit worth": _digit_worth, "two digits": _two_digits, "holds places": _holds_places, "goes into": _goes_into, "remainder": _remainder, "square": _square,
-    "odd": _odd, "average": _average, "range": _range, "mode": _mode, "median": _median, "larger": _larger, "smaller": _smaller, "difference": _difference, "clock same": _same_time,
+    "odd": _odd, "all even": _all_even, "all odd": _all_odd, "steps": _steps, "even steps": _even_steps, "going up": _going_up,
+    "going down": _going_down, "least of all": _least_of_all, "most of all": _most_of_all, "minute hand": _minute_hand, "hour hand": _hour_hand,
+    "average": _average, "range": _range, "mode": _mode, "median": _median, "larger": _larger, "smaller": _smaller, "difference": _difference, "clock same": _same_time,
     "even": _even,
 }  # fmt: skip

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from functools import cached_property
 from types import MappingProxyType
 
+from ..expression.number import Rational
 from ..expression.number_words import PART_OF
 from ..model.phrases import Choice, Phrase, Phrases, Row, SaidPhrases, Slot, Words
 from .phrase_slots import HINTS_OF_TIME, SLOTS, letters_of
@@ -145,7 +146,7 @@ class PhraseReader(Values):
         """The letters that a word may be told by."""
         word = self.words[at]
         if word.number is not None:
-            return "SABCLKTU" if word.kind == "size" or self._has_times else "ABCLK"
+            return "SABCLKHTU" if word.kind == "size" or self._has_times else "ABCLKH"
         return letters_of(word.text)
 
     def told_by(self, letter: str, at: int) -> Iterable[Value]:
@@ -157,8 +158,24 @@ class PhraseReader(Values):
             yield from self.values(at)
         elif letter in "LK":
             yield from self.lists(at)
+        elif letter == "H":
+            yield from self._run(at)
         elif at < len(self.words):
             yield from SLOTS[letter](self, at)
+
+    def _run(self, at: int) -> Iterator[Value]:
+        """Three numbers or more, one after the other, as they are counted or put in order."""
+        each, end, kind = list[Rational](), at, ""
+        while end < len(self.words) and (value := next(self.plain(end), None)) and (not each or value.kind == kind):
+            each.append(value.number)
+            end, kind = value.end, value.kind
+            after = end + (self.text(end) == ",")
+            after += self.text(after) in ("and", "then", "or")
+            if after == end or after >= len(self.words) or self.words[after].number is None:
+                break
+            end = after
+        if len(each) > 2:
+            yield Value(end, 0, kind, "", True, tuple(each))
 
     def _lists(self, at: int, before: Value | None, by_commas: bool) -> Iterator[Value]:
         """Values told one after the other, the last after an "and", as their sum."""

@@ -20,6 +20,8 @@ _PLACES = {
 }  # fmt: skip
 DAYS = "monday tuesday wednesday thursday friday saturday sunday".split()
 MONTHS = "january february march april may june july august september october november december".split()
+_UNTIL = frozenset(("until", "till", "to", "from"))
+_NO_MINUTES = tuple(f":{minutes}" for minutes in range(60, 100))
 _ORDINALS = (
     "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth "
     "seventeenth eighteenth nineteenth twentieth"
@@ -67,11 +69,15 @@ def _places(reader: InSentence, at: int) -> Iterator[Value]:
 
 
 def _times(reader: InSentence, at: int) -> Iterator[Value]:
+    if reader.text(at - 1) in _UNTIL and 0 < (reader.words[at].number or 0) < 13 and not reader.words[at].kind:
+        yield Value(at + 1, (reader.words[at].number or 0) * 60, "any clock")
     match = _TIME.match(reader.sentence, reader.words[at].start)
     told = minutes_of(match.group()) if match else None
     if match and told:
         end = next((place for place in range(at, len(reader.words)) if reader.words[place].start >= match.end()), len(reader.words))
         yield Value(end, told[0], "clock" if told[1] else "any clock")
+    elif match and match.group().endswith(_NO_MINUTES):
+        yield Value(at + 1, -1, "clock")
 
 
 def _named(names: list[str]) -> Callable[[InSentence, int], Iterator[Value]]:

@@ -18,6 +18,7 @@ _ARTICLES = frozenset(("a", "an", "the", "another", "one", "each", "every", "onl
 _NOTHING = frozenset(("nothing", "none", "no", "nought", "zero"))
 _ALONE = {"dozen": 12, "hundred": 100, "thousand": 1000, "million": 1_000_000, "half-dozen": 6}
 _PLACES = frozenset(("one", "ones", "unit", "units", "ten", "tens", "hundred", "hundreds", "thousand", "thousands", "millions"))
+_HOLDERS = frozenset("part piece bar group box pile tower jump strip tray line row set bag stack section block rod train whole".split())
 _MONEY = frozenset(("coin", "coins", "piece", "pieces", "note", "notes"))
 
 
@@ -78,8 +79,13 @@ class Values:
             yield from self._from_number(at + 1, following)
         elif following.text in PART_OF:
             yield Value(at + 2, PART_OF[following.text], "part")
-        elif following.text in ("whole", "pair") and at:
-            yield from (Value(at + 2, 1, "part"),) if following.text == "whole" else ()
+        elif following.text == "whole" and at and self.text(at + 2) != "of":
+            yield Value(at + 2, 1, "part")
+        elif self.text(at + 2) == "of" and at + 3 < len(self.words) and (of := self.words[at + 3]).number is not None:
+            if of.kind or following.text in _HOLDERS:  # a part of 6, a sack of 5 kg
+                yield from self._from_number(at + 3, of)
+        elif following.text == "hundred" and self.text(at + 2) == "per":
+            yield Value(at + 4, 1, "part")
         elif following.text in _ALONE:
             yield from self._with_things(Value(at + 2, _ALONE[following.text]))
         elif unit := self._unit(at + 1):
@@ -121,6 +127,7 @@ class Values:
         if coin and (coin.kind == "size" or text in SO_MANY_OF) and text not in ("one", "whole", "wholes"):
             many = coin.number if coin.kind == "size" else SO_MANY_OF[text]
             value = Value(at + 2, number * (many or 0), "", text if text in _PLACES else "", True)
+            yield Value(at + 1, number)
             yield from self._more_places(value) if text in _PLACES else (value,)
             yield from self._with_things(value)
             return

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from ..expression.number import Rational, exact
+from ..expression.number_words import ONES, TENS
 from ..model.quantity import MEASURES, UNITS, UNITS_IN_WORDS
 
 _UNITS = "|".join(sorted((re.escape(unit.lower()) for unit in UNITS if unit not in "£"), key=len, reverse=True))
@@ -15,6 +16,10 @@ _WORD = re.compile(
     rf"(?:(?P<percent> ?%)|(?P<unit> ?(?:{_UNITS})(?![\w°’'-]))|(?P<note>-(?:pounds?|pence|penny|p)(?!\w))|(?P<s>[’']?s)(?!\w))?"
     r"|[a-z]+(?:[’'-][a-z]+)*|\d+:\d\d|\S"
 )
+
+
+_COUNTS = {**ONES, **TENS}
+_OF_MONEY = {"pound": "£", "pounds": "£", "pence": "p", "penny": "p"}
 
 
 class Word(NamedTuple):
@@ -37,6 +42,9 @@ def words_of(sentence: str) -> list[Word]:
 def _word(match: re.Match[str]) -> Word:
     text, (start, end) = match.group(), match.span()
     if text[0].isalpha() or not match["number"]:
+        first, _, unit = text.partition("-")
+        if unit in _OF_MONEY and first in _COUNTS:
+            return Word(text, start, end, _COUNTS[first] * UNITS[_OF_MONEY[unit]][1], "money")
         return Word(text.replace("’", "'"), start, end)
     try:
         number: Rational = exact(match["number"])

@@ -13,6 +13,7 @@ from .claim_class import ClaimClass, Untrue
 from .form import Form
 from .number_words import WORDS_OF_NUMBERS
 from .phrase_checks import CHECKS
+from .phrase_slots import DAYS, MONTHS
 from .phrase_reader import NONE, PhraseReader, Ready, Told
 from .phrase_values import MIXED
 from .phrase_words import words_of
@@ -20,7 +21,8 @@ from .phrase_worth import Judged, judge_letters
 
 NUMBERS = Form(
     r"\d+|\b(?:" + "|".join(sorted(WORDS_OF_NUMBERS)) + r"|half|halves|quarters?|thirds?|fifths?|double|twice|nothing|dozen|hundred"
-    r"|thousand|pound|metre|litre|kilogram|hour|week|year|day|odd|even)\b"
+    r"|thousand|pound|metre|litre|kilogram|hour|week|year|days?|month|odd|even|next|after|before|follows|" + "|".join((*DAYS, *MONTHS))
+    + r")\b"
 )
 """What two of which a sentence must hold to be read."""
 _OVER = frozenset((".", ";", ":", "!", "?", ")", "”", '"', "]", "|", "*", "–", "—", ""))

@@ -14,7 +14,7 @@ from .form import Form
 _ENDS = Form(r"[.!?…](?<![+−×÷= ].)[\"”’')\]*]*\s+|\n\n+")
 _LEAVES_OPEN = Form(
     r"\b(?:if|not|never|nor|neither|cannot|\w+n[’']t|wrong|wrongly|mistakes?|false|untrue|incorrect|unless|whether|suppose|imagine|"
-    r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?|thought|believes?|(?:a|an|any|the|one) (?:child"
+    r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?(?! of)|thought|believes?|(?:a|an|any|the|one) (?:child"
     r"|pupil|learner|boy|girl) who|(?:children|pupils)"
     r" who|may (?:wrongly )?say|forgot(?:ten)?|instead of|rather than|silly|"
     r"forget|forgets|forgot|misread|lest|argue|prove|disprove|claims?)\b"
