@@ -10,6 +10,7 @@ from math import isqrt
 from statistics import median, mode, multimode
 
 from ..expression.number import Rational
+from ..model.known_facts import KnownShapes
 from .amounts import says
 from .clock import are_alike
 from .phrase_values import Value
@@ -250,6 +251,26 @@ def _hour_hand(told: Told) -> Judged:
     return UNKNOWN if minutes else _judge(told["a"].number, hours % 12 or 12)
 
 
+def _never(_: Told) -> Judged:
+    return Judged(False, "that is never so")
+
+
+def _area(told: Told) -> Judged:
+    one, other, area = told["a"], told["b"], told["c"]
+    units = (Fraction(1, 1000), Fraction(1, 100), Fraction(1)) if one.kind == other.kind == "length" else (Fraction(1),)
+    right = [Fraction(one.number) * other.number / unit**2 for unit in units]
+    return Judged(area.number in right, f"it is {says(min(right, key=lambda each: abs(each - area.number)))}")
+
+
+def _angles_of_triangle(told: Told) -> Judged:
+    return _judge(told["a"].number, 180)
+
+
+def _school_days(told: Told) -> Judged:
+    days = told["a"].number / (86400 if told["a"].kind == "time" else 1)
+    return _judge(days, (told["v"].number - told["w"].number) % 7 + 1)
+
+
 def _odd(told: Told) -> Judged:
     return _parity(told, 1)
 
@@ -269,8 +290,16 @@ CHECKS: Mapping[str, Callable[[Told], Judged]] = {
     "rounded": _rounded, "clock": _clock, "clock before": _clock_before, "next day": _next_day, "day before": _day_before,
     "next month": _next_month, "month before": _month_before, "month number": _month_number, "digit place": _digit_place,
     "digit worth": _digit_worth, "two digits": _two_digits, "holds places": _holds_places, "goes into": _goes_into, "remainder": _remainder, "square": _square,
-    "odd": _odd, "all even": _all_even, "all odd": _all_odd, "steps": _steps, "even steps": _even_steps, "going up": _going_up,
+    "odd": _odd, "never": _never, "area": _area, "angles of": _angles_of_triangle, "school days": _school_days,
+    "all even": _all_even, "all odd": _all_odd, "steps": _steps, "even steps": _even_steps, "going up": _going_up,
     "going down": _going_down, "least of all": _least_of_all, "most of all": _most_of_all, "minute hand": _minute_hand, "hour hand": _hour_hand,
     "average": _average, "range": _range, "mode": _mode, "median": _median, "larger": _larger, "smaller": _smaller, "difference": _difference, "clock same": _same_time,
     "even": _even,
 }  # fmt: skip
+
+
+def judge_shape(told: Told, shapes: KnownShapes) -> Judged:
+    """Whether the shape ``G`` has ``B`` of the part ``Z``; nobody can say where its name does not settle it."""
+    name, part, said = told["g"].noun, shapes.by_part[told["z"].noun], told["b"].number
+    right = shapes.by_name[name].get(part)
+    return UNKNOWN if right is None else Judged(said == right, f"it has {right}")

@@ -9,6 +9,7 @@ from types import MappingProxyType
 
 from ..expression.number import Rational
 from ..expression.number_words import PART_OF
+from ..model.known_facts import KnownFacts
 from ..model.phrases import Choice, Phrase, Phrases, Row, SaidPhrases, Slot, Words
 from .phrase_slots import HINTS_OF_TIME, SLOTS, letters_of
 from .phrase_values import MIXED, MOST_THINGS, Value, Values
@@ -59,8 +60,9 @@ class Ready:
 class PhraseReader(Values):
     """The values and phrases of one sentence."""
 
-    def __init__(self, sentence: str, words: list[Word], phrases: Phrases, values: Ready) -> None:
+    def __init__(self, sentence: str, words: list[Word], facts: KnownFacts, phrases: Phrases, values: Ready) -> None:
         super().__init__(words, phrases)
+        self.shapes = facts.shapes
         self.sentence, self._ready = sentence, values
         self._possible = values.possible(word.text for word in words)
         self._found: dict[int, list[Value]] = {}
@@ -76,10 +78,10 @@ class PhraseReader(Values):
     def _values(self, at: int) -> Iterator[Value]:
         if at >= len(self.words):
             return
-        begun = [*self.plain(at), *self._begun(at)]
+        begun = list(dict.fromkeys((*self.plain(at), *self._begun(at))))
         for _ in range(_DEEPEST):
             yield from begun
-            begun = [further for value in begun for further in self._gone_on(value)]
+            begun = list(dict.fromkeys(further for value in begun for further in self._gone_on(value)))
             if not begun:
                 return
         yield from begun
@@ -99,7 +101,8 @@ class PhraseReader(Values):
     def _worked(self, phrase: Phrase, told: Told, end: int) -> Value | None:
         if phrase.told.bare and any(value.noun for value in told.values()):
             return None
-        return work_out(phrase.told.holds, told, end)
+        value = work_out(phrase.told.holds, told, end)
+        return value._replace(noun="") if value and value.noun in self.sets else value
 
     def fits(self, row: Row, at: int, told: Told = NONE) -> Iterator[tuple[int, Told]]:
         """Where a row ends that begins at a word, and what it tells."""
@@ -116,9 +119,10 @@ class PhraseReader(Values):
                     yield from self.fits(rest, at + 2, told)
             case Choice(by_word=by_word, others=others):
                 text = self.text(at)
+                begun = by_word.get(text, ())
                 if text in _MARKS:
-                    text = self.text(at + 1)
-                for each in (*by_word.get(text, ()), *others):
+                    begun = (*begun, *by_word.get(self.text(at + 1), ()))
+                for each in (*begun, *others):
                     for end, further in self.fits(each, at, told):
                         yield from self.fits(rest, end, further)
             case Slot(letter="~"):

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import Protocol
 
 from ..expression.number_words import PART_OF, SO_MANY_OF
+from ..model.known_facts import KnownShapes
 from .clock import TIME, minutes_of
 from .form import Form
 from .phrase_values import Value
@@ -20,6 +21,7 @@ _PLACES = {
 }  # fmt: skip
 DAYS = "monday tuesday wednesday thursday friday saturday sunday".split()
 MONTHS = "january february march april may june july august september october november december".split()
+_ANY = frozenset("a an the any every each all".split())
 _UNTIL = frozenset(("until", "till", "to", "from"))
 _NO_MINUTES = tuple(f":{minutes}" for minutes in range(60, 100))
 _ORDINALS = (
@@ -33,6 +35,7 @@ class InSentence(Protocol):
 
     words: list[Word]
     sentence: str
+    shapes: KnownShapes
 
     def text(self, at: int) -> str:
         """The word at a place."""
@@ -88,9 +91,27 @@ def _named(names: list[str]) -> Callable[[InSentence, int], Iterator[Value]]:
     return find
 
 
+def _shape(reader: InSentence, at: int) -> Iterator[Value]:
+    at += reader.text(at) in _ANY
+    for length in (3, 2, 1):
+        told = " ".join(reader.text(at + further) for further in range(length))
+        for name in (told, told.removesuffix("s"), told.removesuffix("es")):
+            if name in reader.shapes.by_name:
+                yield Value(at + length, 0, "shape", name)
+                return
+
+
+def _part_of_shape(reader: InSentence, at: int) -> Iterator[Value]:
+    for length in (3, 2, 1):
+        told = " ".join(reader.text(at + further) for further in range(length))
+        if told in reader.shapes.by_part:
+            yield Value(at + length, 0, "part of a shape", told)
+            return
+
+
 SLOTS: Mapping[str, Callable[[InSentence, int], Iterator[Value]]] = {
     "S": _sizes, "P": _parts, "R": _places, "Q": _places, "T": _times, "U": _times, "W": _named(DAYS), "V": _named(DAYS),
-    "M": _named(MONTHS), "N": _named(MONTHS), "O": _named(_ORDINALS),
+    "G": _shape, "Z": _part_of_shape, "M": _named(MONTHS), "N": _named(MONTHS), "O": _named(_ORDINALS),
 }  # fmt: skip
 """What each letter stands for."""
 HINTS_OF_TIME = frozenset("past to o'clock am pm noon midday midnight".split())
@@ -104,4 +125,4 @@ _LETTERS = {
 
 def letters_of(word: str) -> str:
     """The letters that a word that is no number may begin to tell; those of a number where nothing else is known."""
-    return _LETTERS.get(word, "ABCLK")
+    return _LETTERS.get(word, "ABCLKG")

@@ -18,7 +18,7 @@ _ARTICLES = frozenset(("a", "an", "the", "another", "one", "each", "every", "onl
 _NOTHING = frozenset(("nothing", "none", "no", "nought", "zero"))
 _ALONE = {"dozen": 12, "hundred": 100, "thousand": 1000, "million": 1_000_000, "half-dozen": 6}
 _PLACES = frozenset(("one", "ones", "unit", "units", "ten", "tens", "hundred", "hundreds", "thousand", "thousands", "millions"))
-_HOLDERS = frozenset("part piece bar group box pile tower jump strip tray line row set bag stack section block rod train whole".split())
+_HOLDERS = frozenset("part piece bar group box pile tower jump strip tray line row set bag stack section block rod train whole sack ribbon rope string length".split())
 _MONEY = frozenset(("coin", "coins", "piece", "pieces", "note", "notes"))
 
 
@@ -77,12 +77,14 @@ class Values:
         following = self.words[at + 1]
         if following.number is not None and following.kind != "size":
             yield from self._from_number(at + 1, following)
+        elif f"{following.text} {self.text(at + 2)}" in self._phrases.measures and (unit := self._unit(at + 1)):
+            yield Value(unit[0], unit[2], unit[1])
         elif following.text in PART_OF:
             yield Value(at + 2, PART_OF[following.text], "part")
         elif following.text == "whole" and at and self.text(at + 2) != "of":
             yield Value(at + 2, 1, "part")
         elif self.text(at + 2) == "of" and at + 3 < len(self.words) and (of := self.words[at + 3]).number is not None:
-            if of.kind or following.text in _HOLDERS:  # a part of 6, a sack of 5 kg
+            if following.text in _HOLDERS:  # a part of 6, a sack of 5 kg
                 yield from self._from_number(at + 3, of)
         elif following.text == "hundred" and self.text(at + 2) == "per":
             yield Value(at + 4, 1, "part")
@@ -108,6 +110,8 @@ class Values:
             if word.kind == "money" and text in _MONEY:
                 yield value._replace(end=at + 2)
             yield from self._and_parts(value)
+            if word.kind == "money":
+                yield from self._with_things(value)
             return
         if text in ("percent", "per") and (text != "per" or self.text(at + 2) == "cent"):
             yield Value(at + (3 if text == "per" else 2), Fraction(number) / 100, "part")

@@ -29,6 +29,10 @@ class Judged(NamedTuple):
     so: str = ""
 
 
+UNLIKE = Judged(None, "unlike")
+"""What cannot be compared, and so is read amiss."""
+
+
 @lru_cache(maxsize=512)
 def _sentence(text: str) -> tuple[tuple[Node, ...], tuple[str, ...]]:
     return Reader(tuple(read_tokens(text, PROSE, _NAMES))).sentence()
@@ -66,12 +70,14 @@ def _judge(left: Node, relation: str, right: Node, told: Mapping[str, Value]) ->
     except ZeroDivisionError:
         return Judged(False, "nothing can be divided by 0")
     except (ArithmeticError, KeyError):
-        return Judged(None)
+        return UNLIKE
     if COMPARE[relation](one, other):
         return Judged(True)
     if relation != "=":
         return Judged(False, "one is " + ("equal to" if one == other else "less than" if one < other else "more than") + " the other")
-    return Judged(False, f"it is {in_words(one, kind or other_kind)}")
+    if isinstance(right, Number):
+        return Judged(False, f"it is {in_words(one, kind or other_kind)}")
+    return Judged(False, f"they come to {in_words(other, other_kind or kind)}, not {in_words(one, kind or other_kind)}")
 
 
 def in_words(number: Rational, kind: str) -> str:
@@ -122,7 +128,7 @@ def _join(one: Rational, kind: str, sign: str, other: Rational, other_kind: str)
                 raise Unlike
             return one * other, (other_kind if kind in ("", "part") else kind).replace("part", "")
         case _:
-            if other_kind in ("", "part"):
+            if not other_kind:
                 return Fraction(one) / other, kind
             if kind != other_kind:
                 raise Unlike

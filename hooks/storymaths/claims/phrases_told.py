@@ -12,16 +12,16 @@ from ..model.phrases import Phrase, Phrases
 from .claim_class import ClaimClass, Untrue
 from .form import Form
 from .number_words import WORDS_OF_NUMBERS
-from .phrase_checks import CHECKS
+from .phrase_checks import CHECKS, judge_shape
 from .phrase_slots import DAYS, MONTHS
 from .phrase_reader import NONE, PhraseReader, Ready, Told
 from .phrase_values import MIXED
 from .phrase_words import words_of
-from .phrase_worth import Judged, judge_letters
+from .phrase_worth import UNLIKE, Judged, judge_letters
 
 NUMBERS = Form(
     r"\d+|\b(?:" + "|".join(sorted(WORDS_OF_NUMBERS)) + r"|half|halves|quarters?|thirds?|fifths?|double|twice|nothing|dozen|hundred"
-    r"|thousand|pound|metre|litre|kilogram|hour|week|year|days?|month|odd|even|next|after|before|follows|" + "|".join((*DAYS, *MONTHS))
+    r"|thousand|pound|metre|litre|kilogram|hour|week|year|days?|month|odd|even|next|after|before|follows|sides|corners|faces|edges|parallel|radius|rectangles?|squares?|triangles?|circle|sphere|ending|" + "|".join((*DAYS, *MONTHS))
     + r")\b"
 )
 """What two of which a sentence must hold to be read."""
@@ -65,16 +65,18 @@ def _tables(phrases: Phrases) -> _Tables:
 
 
 def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
+    if facts.phrases is None:
+        return
     tables = _tables(facts.phrases)
     words = words_of(sentence)
     possible = tables.claims.possible(word.text for word in words)
     if not possible:
         return
-    reader = PhraseReader(sentence, words, facts.phrases, tables.values)
+    reader = PhraseReader(sentence, words, facts, facts.phrases, tables.values)
     for start in range(len(words)):
         if not _begins(reader, start):
             continue
-        found = [each for each in _fitting(reader, start, tables.claims, possible) if _is_over(reader, each.end)]
+        found = [each for each in set(_fitting(reader, start, tables.claims, possible)) if each.judged is not UNLIKE and _is_over(reader, each.end)]
         if found and all(each.judged.holds is False for each in found):
             best = max(found, key=lambda each: each.end)
             yield Untrue(words[start].start, words[best.end - 1].end, best.judged.so, best.supposed)
@@ -86,6 +88,8 @@ def _begins(reader: PhraseReader, at: int) -> bool:
         return reader.text(0)[:1].isalnum() or reader.text(0)[:1] in "£−-"
     before = reader.text(at - 1)
     if not (reader.text(at)[:1].isalnum() or reader.text(at)[:1] in "£−"):
+        return False
+    if before == "and" and reader.text(at - 2) != ",":
         return False
     if before in (",", "and"):
         return not any(low <= at - 1 < low + _FAR + 1 for low in reader.number_places)
@@ -128,22 +132,26 @@ def _fitting(reader: PhraseReader, start: int, claims: Ready, possible: frozense
 def _found(phrase: Phrase, end: int, told: Told, reader: PhraseReader) -> Found:
     if phrase.told.worked and not any(value.worked for value in told.values()):
         return Found(end, Judged(None), True)
-    if phrase.told.check:
+    if phrase.told.check == "shape parts":
+        judged = judge_shape(told, reader.shapes)
+    elif phrase.told.check:
         judged = CHECKS[phrase.told.check](told)
     else:
         judged = judge_letters(phrase.told.holds, told)
-        if judged.holds is False and _of_something_else(phrase.told.holds, told, reader):
+        if judged.holds is False and _of_something_else(phrase.told.holds, told, reader, end):
             judged = Judged(None)
     return Found(end, judged, True)
 
 
-def _of_something_else(holds: str, told: Told, reader: PhraseReader) -> bool:
+def _of_something_else(holds: str, told: Told, reader: PhraseReader, end: int) -> bool:
     """Whether what is told to be equal counts other things, or nothing was done: 3 boys and 4 girls make 2 teams; 6 bricks make 1 wall."""
     if holds not in ("a = b", "a = l", "l = a"):
         return False
     one, other = told["a"], told.get("b") or told["l"]
-    if not (one.worked or other.worked) and not (one.kind == other.kind and one.kind):
-        return True
+    if not (one.worked or other.worked):
+        alike = one.kind == other.kind and one.kind and not one.noun and not other.noun
+        if not alike or reader.text(end) in _WITHOUT_NUMBER:  # £3.89 is £4 to the nearest pound
+            return True
     nouns = {value.noun for value in (one, other) if value.noun}
     if MIXED in nouns:
         return not nouns & reader.general

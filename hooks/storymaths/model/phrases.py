@@ -39,7 +39,7 @@ class Choice(NamedTuple):
         for row in rows:
             firsts = _firsts(row)
             for word in firsts:
-                if len(word) > 1 or word in "ai":
+                if word and not (word.isupper() or word == "~"):
                     by_word[word] = (*by_word.get(word, ()), row)
             if any(word == "" or word.isupper() or word == "~" for word in firsts):
                 others.append(row)
