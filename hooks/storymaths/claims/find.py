@@ -12,9 +12,10 @@ from ..model.prose import Prose
 from . import phrases_told
 from .amounts import InFigures, count_numbers
 from .claim_class import ClaimClass
+from .form import Form
 from .number_words import WORDS_OF_NUMBERS
 from .sentences import Sentences
-from .phrases_told import NUMBERS
+from .phrases_told import ALONE, NUMBERS
 from .table import CLASSES
 
 _SIGNS = ("£", "/", "°", "−", ":", ": ", "%")
@@ -36,6 +37,8 @@ _CLOSE = {
 
 Each opens with plain letters, which are looked for many times as fast."""
 _WORD = re.compile(r"[a-z]+|\d+")
+_GOES_ON = Form(r" and (?:another|\d+ more|then) ?")
+"""What follows where more is added than has been read."""
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -58,6 +61,8 @@ def find_false_claims(prose: Prose, facts: KnownFacts) -> list[FalseClaim]:
     sentences = Sentences(prose)
     wanted: dict[int, dict[str, ClaimClass]] = {}
     numbers = Counter(sentences.number_at(match.start()) for match in NUMBERS.finditer(prose.lowered))
+    for each in {sentences.number_at(match.start()) for match in ALONE.finditer(prose.lowered)}:
+        numbers[each] += 1
     for each, many in numbers.items():
         if many > 1:
             wanted[each] = {phrases_told.CLASS.name: phrases_told.CLASS}
@@ -103,6 +108,6 @@ def _in_sentence(
             if any(low < after and before < high for before, after in told):
                 continue  # one mistake is told once
             first, last = start + figures.place(low), start + figures.place(high, end=True)
-            if sentences.states(first, last, supposed):
+            if sentences.states(first, last, supposed) and not _GOES_ON.match(figures.text, high):
                 told.append((low, high))
                 yield FalseClaim(first, one.name, " ".join(sentences.prose.text[first:last].split()), so)

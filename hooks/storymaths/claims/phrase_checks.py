@@ -14,7 +14,7 @@ from ..model.known_facts import KnownShapes
 from .amounts import says
 from .clock import are_alike
 from .phrase_values import Value
-from .phrase_worth import Judged
+from .phrase_worth import UNLIKE, Judged
 
 Told = Mapping[str, Value]
 UNKNOWN = Judged(None)
@@ -128,7 +128,7 @@ def _goes_into(told: Told) -> Judged:
     size = told.get("a") or told.get("s")
     into, by = told["b"].number, size.number if size else 0
     if not by or told["c"].worked:
-        return UNKNOWN
+        return UNLIKE
     times, left = divmod(into, by)
     if "d" in told:
         return Judged((told["c"].number, told["d"].number) == (times, left), f"it is {says(times)} with {says(left)} left")
@@ -251,6 +251,41 @@ def _hour_hand(told: Told) -> Judged:
     return UNKNOWN if minutes else _judge(told["a"].number, hours % 12 or 12)
 
 
+def _next_odd(told: Told) -> Judged:
+    return _judge(told["b"].number, told["a"].number + (2 if told["a"].number % 2 else 1))
+
+
+def _next_even(told: Told) -> Judged:
+    return _judge(told["b"].number, told["a"].number + (1 if told["a"].number % 2 else 2))
+
+
+def _odd_between(told: Told) -> Judged:
+    return _between(told, 1)
+
+
+def _even_between(told: Told) -> Judged:
+    return _between(told, 0)
+
+
+def _between(told: Told, left: int) -> Judged:
+    right = told["a"].number < told["c"].number < told["b"].number and told["c"].number % 2 == left
+    return Judged(right, f"{says(told['c'].number)} is not one of those between")
+
+
+def _digits(told: Told) -> Judged:
+    number = told["a"].number
+    return _judge(told["b"].number, len(str(number))) if number.denominator == 1 and number >= 0 else UNKNOWN
+
+
+def _divides(told: Told) -> Judged:
+    by, number = told["a"].number, told["b"].number
+    return Judged(number % by == 0, f"{says(number)} is no multiple of {says(by)}") if by else UNKNOWN
+
+
+def _roman(told: Told) -> Judged:
+    return _judge(told["a"].number, told["i"].number)
+
+
 def _never(_: Told) -> Judged:
     return Judged(False, "that is never so")
 
@@ -290,7 +325,9 @@ CHECKS: Mapping[str, Callable[[Told], Judged]] = {
     "rounded": _rounded, "clock": _clock, "clock before": _clock_before, "next day": _next_day, "day before": _day_before,
     "next month": _next_month, "month before": _month_before, "month number": _month_number, "digit place": _digit_place,
     "digit worth": _digit_worth, "two digits": _two_digits, "holds places": _holds_places, "goes into": _goes_into, "remainder": _remainder, "square": _square,
-    "odd": _odd, "never": _never, "area": _area, "angles of": _angles_of_triangle, "school days": _school_days,
+    "odd": _odd, "next odd": _next_odd, "next even": _next_even, "odd between": _odd_between, "even between": _even_between,
+    "digits": _digits, "divides": _divides, "roman": _roman,
+    "never": _never, "area": _area, "angles of": _angles_of_triangle, "school days": _school_days,
     "all even": _all_even, "all odd": _all_odd, "steps": _steps, "even steps": _even_steps, "going up": _going_up,
     "going down": _going_down, "least of all": _least_of_all, "most of all": _most_of_all, "minute hand": _minute_hand, "hour hand": _hour_hand,
     "average": _average, "range": _range, "mode": _mode, "median": _median, "larger": _larger, "smaller": _smaller, "difference": _difference, "clock same": _same_time,

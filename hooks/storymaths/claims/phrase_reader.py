@@ -12,7 +12,7 @@ from ..expression.number_words import PART_OF
 from ..model.known_facts import KnownFacts
 from ..model.phrases import Choice, Phrase, Phrases, Row, SaidPhrases, Slot, Words
 from .phrase_slots import HINTS_OF_TIME, SLOTS, letters_of
-from .phrase_values import MIXED, MOST_THINGS, Value, Values
+from .phrase_values import MIXED, MOST_THINGS, PLACES, Value, Values
 from .phrase_words import Word
 from .phrase_worth import work_out
 
@@ -64,7 +64,8 @@ class PhraseReader(Values):
         super().__init__(words, phrases)
         self.shapes = facts.shapes
         self.sentence, self._ready = sentence, values
-        self._possible = values.possible(word.text for word in words)
+        self.held = frozenset(word.text for word in words)
+        self._possible = values.possible(self.held)
         self._found: dict[int, list[Value]] = {}
         self._listed: dict[int, list[Value]] = {}
 
@@ -175,11 +176,11 @@ class PhraseReader(Values):
             end, kind = value.end, value.kind
             after = end + (self.text(end) == ",")
             after += self.text(after) in ("and", "then", "or")
+            if len(each) > 2:
+                yield Value(end, 0, kind, "", True, tuple(each))
             if after == end or after >= len(self.words) or self.words[after].number is None:
                 break
             end = after
-        if len(each) > 2:
-            yield Value(end, 0, kind, "", True, tuple(each))
 
     def _lists(self, at: int, before: Value | None, by_commas: bool) -> Iterator[Value]:
         """Values told one after the other, the last after an "and", as their sum."""
@@ -187,7 +188,8 @@ class PhraseReader(Values):
             if before and before.kind != value.kind:
                 continue
             each = (*(before.each if before else ()), value.number)
-            noun = value.noun if not before or value.noun == before.noun else MIXED
+            noun = "" if value.noun in PLACES else value.noun
+            noun = noun if not before or noun == before.noun else MIXED
             number = value.number + (before.number if before else 0)
             so_far = Value(value.end, number, value.kind, noun, True, each)
             if before and not by_commas:

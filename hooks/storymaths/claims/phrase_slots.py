@@ -21,6 +21,8 @@ _PLACES = {
 }  # fmt: skip
 DAYS = "monday tuesday wednesday thursday friday saturday sunday".split()
 MONTHS = "january february march april may june july august september october november december".split()
+_ROMAN = Form("(?=.)m{0,3}(?:cm|cd|d?c{0,3})(?:xc|xl|l?x{0,3})(?:ix|iv|v?i{0,3})")
+_LETTERS_WORTH = {"i": 1, "v": 5, "x": 10, "l": 50, "c": 100, "d": 500, "m": 1000}
 _ANY = frozenset("a an the any every each all".split())
 _UNTIL = frozenset(("until", "till", "to", "from"))
 _NO_MINUTES = tuple(f":{minutes}" for minutes in range(60, 100))
@@ -109,9 +111,17 @@ def _part_of_shape(reader: InSentence, at: int) -> Iterator[Value]:
             return
 
 
+def _roman(reader: InSentence, at: int) -> Iterator[Value]:
+    """A Roman numeral of two letters or more, or one letter where the sentence says that it is Roman."""
+    text = reader.text(at)
+    if _ROMAN.fullmatch(text) and (len(text) > 1 or "roman" in reader.sentence or text in "lcdm"):
+        worths = [_LETTERS_WORTH[letter] for letter in text]
+        yield Value(at + 1, sum(-one if one < following else one for one, following in zip(worths, (*worths[1:], 0), strict=True)))
+
+
 SLOTS: Mapping[str, Callable[[InSentence, int], Iterator[Value]]] = {
     "S": _sizes, "P": _parts, "R": _places, "Q": _places, "T": _times, "U": _times, "W": _named(DAYS), "V": _named(DAYS),
-    "G": _shape, "Z": _part_of_shape, "M": _named(MONTHS), "N": _named(MONTHS), "O": _named(_ORDINALS),
+    "G": _shape, "I": _roman, "Z": _part_of_shape, "M": _named(MONTHS), "N": _named(MONTHS), "O": _named(_ORDINALS),
 }  # fmt: skip
 """What each letter stands for."""
 HINTS_OF_TIME = frozenset("past to o'clock am pm noon midday midnight".split())
@@ -125,4 +135,4 @@ _LETTERS = {
 
 def letters_of(word: str) -> str:
     """The letters that a word that is no number may begin to tell; those of a number where nothing else is known."""
-    return _LETTERS.get(word, "ABCLKG")
+    return _LETTERS.get(word, "ABCLKGI" if _ROMAN.fullmatch(word) else "ABCLKG")

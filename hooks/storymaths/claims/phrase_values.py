@@ -17,7 +17,7 @@ MIXED = "+"
 _ARTICLES = frozenset(("a", "an", "the", "another", "one", "each", "every", "only", "just", "exactly", "number"))
 _NOTHING = frozenset(("nothing", "none", "no", "nought", "zero"))
 _ALONE = {"dozen": 12, "hundred": 100, "thousand": 1000, "million": 1_000_000, "half-dozen": 6}
-_PLACES = frozenset(("one", "ones", "unit", "units", "ten", "tens", "hundred", "hundreds", "thousand", "thousands", "millions"))
+PLACES = frozenset(("one", "ones", "unit", "units", "ten", "tens", "hundred", "hundreds", "thousand", "thousands", "millions"))
 _HOLDERS = frozenset("part piece bar group box pile tower jump strip tray line row set bag stack section block rod train whole sack ribbon rope string length".split())
 _MONEY = frozenset(("coin", "coins", "piece", "pieces", "note", "notes"))
 
@@ -65,7 +65,7 @@ class Values:
         elif word.text in _NOTHING:
             if at:  # nothing is more than ten
                 yield Value(at + 1, 0)
-                yield from self._with_things(Value(at + 1, 0))
+                yield from self._with_things(Value(at + 1, 0)) if word.text == "no" else ()
         elif word.text in _ALONE:
             yield Value(at + 1, _ALONE[word.text])
         elif word.text == "minus" and (number := self._number(at + 1)) is not None:
@@ -89,6 +89,7 @@ class Values:
         elif following.text == "hundred" and self.text(at + 2) == "per":
             yield Value(at + 4, 1, "part")
         elif following.text in _ALONE:
+            yield Value(at + 2, _ALONE[following.text])
             yield from self._with_things(Value(at + 2, _ALONE[following.text]))
         elif unit := self._unit(at + 1):
             yield from self._and_parts(Value(unit[0], unit[2], unit[1]))
@@ -109,6 +110,7 @@ class Values:
             value = Value(at + 1, number, word.kind)
             if word.kind == "money" and text in _MONEY:
                 yield value._replace(end=at + 2)
+                return
             yield from self._and_parts(value)
             if word.kind == "money":
                 yield from self._with_things(value)
@@ -130,9 +132,9 @@ class Values:
             yield from self._measured(Value(part.end, number + part.number))
         if coin and (coin.kind == "size" or text in SO_MANY_OF) and text not in ("one", "whole", "wholes"):
             many = coin.number if coin.kind == "size" else SO_MANY_OF[text]
-            value = Value(at + 2, number * (many or 0), "", text if text in _PLACES else "", True)
+            value = Value(at + 2, number * (many or 0), "", text if text in PLACES else "", True)
             yield Value(at + 1, number)
-            yield from self._more_places(value) if text in _PLACES else (value,)
+            yield from self._more_places(value) if text in PLACES else (value,)
             yield from self._with_things(value)
             return
         yield from self._measured(Value(at + 1, number))
@@ -145,7 +147,7 @@ class Values:
         number, place = self._number(at), self.text(at + 1)
         if number is None and self.text(at) == "no":
             number = 0
-        if number is not None and place in _PLACES and at > value.end:
+        if number is not None and place in PLACES and at > value.end:
             size = SO_MANY_OF[place.replace("unit", "one")]
             yield from self._more_places(Value(at + 2, value.number + number * size, "", place, True))
         yield value

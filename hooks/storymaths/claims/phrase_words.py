@@ -42,6 +42,8 @@ def words_of(sentence: str) -> list[Word]:
 def _word(match: re.Match[str]) -> Word:
     text, (start, end) = match.group(), match.span()
     if text[0].isalpha() or not match["number"]:
+        if text in ONES and text != "ten":
+            return Word(text, start, end, ONES[text])
         first, _, unit = text.partition("-")
         if unit in _OF_MONEY and first in _COUNTS:
             return Word(text, start, end, _COUNTS[first] * UNITS[_OF_MONEY[unit]][1], "money")

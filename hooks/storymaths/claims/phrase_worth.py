@@ -139,5 +139,6 @@ def _alike(kind: str, one: Rational, other_kind: str, other: Rational) -> None:
     """Raises where a number of one kind cannot stand beside one of another: a half beside 6."""
     if kind == other_kind:
         return
-    if {kind, other_kind} != {"", "part"} or (other if kind else one) > 1:
+    number = other if kind else one
+    if {kind, other_kind} != {"", "part"} or (number > 1 and number.denominator == 1):
         raise Unlike

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from ..expression.number_words import SO_MANY_OF
 from ..model.known_facts import KnownFacts
 from ..model.phrases import Phrase, Phrases
 from .claim_class import ClaimClass, Untrue
@@ -21,21 +22,24 @@ from .phrase_worth import UNLIKE, Judged, judge_letters
 
 NUMBERS = Form(
     r"\d+|\b(?:" + "|".join(sorted(WORDS_OF_NUMBERS)) + r"|half|halves|quarters?|thirds?|fifths?|double|twice|nothing|dozen|hundred"
-    r"|thousand|pound|metre|litre|kilogram|hour|week|year|days?|month|odd|even|next|after|before|follows|sides|corners|faces|edges|parallel|radius|rectangles?|squares?|triangles?|circle|sphere|ending|" + "|".join((*DAYS, *MONTHS))
+    r"|thousand|pound|metre|litre|kilogram|hour|week|year|days?|month|odd|even|next|after|before|follows|sides|corners|faces|edges|parallel|radius|rectangles?|squares?|triangles?|circle|sphere|ending|angles?|turn|roman|sums?|" + "|".join((*DAYS, *MONTHS))
     + r")\b"
 )
 """What two of which a sentence must hold to be read."""
+ALONE = Form(r"\b(?:parallel|radius|diameter|isosceles|rectangles?|noon|midday|multiple|doubl(?:es|ing)|roman)\b")
+"""What is read where it stands with no number, or one."""
 _OVER = frozenset((".", ";", ":", "!", "?", ")", "”", '"', "]", "|", "*", "–", "—", ""))
 _GOES_ON = frozenset("so because but while since as which whereas then if when where though although just".split())
 _WITHOUT_NUMBER = frozenset(
     "on with by for at in from when without to altogether after before again today now exactly using during between and or"
-    " every each per among whatever however here there together also once whichever whoever, like not either this that".split()
+    " every each per among whatever however here there together also once whichever whoever".split()
 )
 _BEGINS_AFTER = frozenset(
     "so that then because since while but as know knows see say says said remember shows means therefore hence "
     "know altogether together always and think thinks notice agree answer".split()
 )
 _FAR = 3
+_OF_SIZE = frozenset("bigger smaller larger heavier lighter thicker thinner shorter longer taller wider across".split())
 
 
 class Found(NamedTuple):
@@ -130,6 +134,10 @@ def _fitting(reader: PhraseReader, start: int, claims: Ready, possible: frozense
 
 
 def _found(phrase: Phrase, end: int, told: Told, reader: PhraseReader) -> Found:
+    if phrase.told.check == "steps" and sum(word in SO_MANY_OF and word.endswith("s") for word in reader.held) > 1:
+        return Found(end, Judged(None), True)  # in tens, then in ones
+    if phrase.told.holds in ("a > b", "a < b") and told["a"].kind == "money" and not _OF_SIZE.isdisjoint(reader.held):
+        return Found(end, Judged(None), True)  # a 10p is smaller than a 2p
     if phrase.told.worked and not any(value.worked for value in told.values()):
         return Found(end, Judged(None), True)
     if phrase.told.check == "shape parts":

@@ -48,7 +48,11 @@ class Choice(NamedTuple):
 
 Piece: TypeAlias = Words | Slot | Choice
 Row: TypeAlias = tuple[Piece, ...]
-_PIECE = re.compile(r"<[\w-]+>|[A-Z~](?![\w’'])|[()\[\]|]|[\w’'-]+|[,:=.]")
+_PIECE = re.compile(r"<[\w-]+>|[A-Z~](?![\w’'])|[()\[\]|]|[\w’'-]+|[,;:=+×÷−-]")
+
+
+_FIGURES = {word: str(count) for count, word in enumerate("one two three four five six seven eight nine ten".split(), start=1)}
+"""Numbers of a sentence stand in figures when it is read."""
 
 
 class SaidPhrases(Strict):
@@ -138,7 +142,7 @@ class Phrases(Strict):
             elif len(piece) == 1 and (piece.isupper() or piece == "~"):
                 rows[-1].append(Slot(piece))
             else:
-                rows[-1].append(Words(frozenset((piece,))))
+                rows[-1].append(Words(frozenset((piece, _FIGURES.get(piece, piece)))))
         return _joined(rows), at
 
     def _macro(self, name: str) -> Row:
