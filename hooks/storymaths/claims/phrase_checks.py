@@ -286,6 +286,23 @@ def _roman(told: Told) -> Judged:
     return _judge(told["a"].number, told["i"].number)
 
 
+def _odd_sum(told: Told) -> Judged:
+    return _judge((told["a"].number + told["b"].number) % 2, 1, f"it is {says(told['a'].number + told['b'].number)}")
+
+
+def _even_sum(told: Told) -> Judged:
+    return _judge((told["a"].number + told["b"].number) % 2, 0, f"it is {says(told['a'].number + told['b'].number)}")
+
+
+def _next_multiple(told: Told) -> Judged:
+    of = told["a"].number
+    return _judge(told["c"].number, (told["b"].number // of + 1) * of) if of else UNKNOWN
+
+
+def _multiple(told: Told) -> Judged:
+    return _divides({"a": told["b"], "b": told["a"]})
+
+
 def _never(_: Told) -> Judged:
     return Judged(False, "that is never so")
 
@@ -326,7 +343,8 @@ CHECKS: Mapping[str, Callable[[Told], Judged]] = {
     "next month": _next_month, "month before": _month_before, "month number": _month_number, "digit place": _digit_place,
     "digit worth": _digit_worth, "two digits": _two_digits, "holds places": _holds_places, "goes into": _goes_into, "remainder": _remainder, "square": _square,
     "odd": _odd, "next odd": _next_odd, "next even": _next_even, "odd between": _odd_between, "even between": _even_between,
-    "digits": _digits, "divides": _divides, "roman": _roman,
+    "digits": _digits, "odd sum": _odd_sum, "even sum": _even_sum, "next multiple": _next_multiple, "multiple": _multiple,
+    "divides": _divides, "roman": _roman,
     "never": _never, "area": _area, "angles of": _angles_of_triangle, "school days": _school_days,
     "all even": _all_even, "all odd": _all_odd, "steps": _steps, "even steps": _even_steps, "going up": _going_up,
     "going down": _going_down, "least of all": _least_of_all, "most of all": _most_of_all, "minute hand": _minute_hand, "hour hand": _hour_hand,

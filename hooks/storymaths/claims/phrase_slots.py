@@ -76,7 +76,8 @@ def _places(reader: InSentence, at: int) -> Iterator[Value]:
 def _times(reader: InSentence, at: int) -> Iterator[Value]:
     if reader.text(at - 1) in _UNTIL and 0 < (reader.words[at].number or 0) < 13 and not reader.words[at].kind:
         yield Value(at + 1, (reader.words[at].number or 0) * 60, "any clock")
-    match = _TIME.match(reader.sentence, reader.words[at].start)
+    begins = at + (reader.text(at) == "a" and reader.text(at + 1) == "quarter")
+    match = _TIME.match(reader.sentence, reader.words[begins].start)
     told = minutes_of(match.group()) if match else None
     if match and told:
         end = next((place for place in range(at, len(reader.words)) if reader.words[place].start >= match.end()), len(reader.words))
@@ -128,7 +129,7 @@ HINTS_OF_TIME = frozenset("past to o'clock am pm noon midday midnight".split())
 """Words that a time is told with."""
 _LETTERS = {
     **dict.fromkeys(DAYS, "WV"), **dict.fromkeys(MONTHS, "MN"), **dict.fromkeys(("noon", "midday", "midnight"), "TU"),
-    **dict.fromkeys(("half", "quarter"), "ABCLKTU"),
+    **dict.fromkeys(("half", "quarter", "a"), "ABCLKGTU"),
     **dict.fromkeys((word for word in SO_MANY_OF if word.endswith("s") and word not in PART_OF), "S"), "pairs": "S",
 }  # fmt: skip
 
