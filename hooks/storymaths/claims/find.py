@@ -14,8 +14,8 @@ from .amounts import InFigures, count_numbers
 from .claim_class import ClaimClass
 from .form import Form
 from .number_words import WORDS_OF_NUMBERS
-from .sentences import Sentences
 from .phrases_told import ALONE, NUMBERS
+from .sentences import Sentences
 from .table import CLASSES
 
 _SIGNS = ("£", "/", "°", "−", ":", ": ", "%")
@@ -52,6 +52,7 @@ class FalseClaim:
 
 
 _CUES = frozenset(cue for each in CLASSES for cue in each.cues)
+_ORDER = {each.name: at for at, each in enumerate(CLASSES)}
 _BY_CUE: Mapping[str, Sequence[ClaimClass]] = {cue: [each for each in CLASSES if cue in each.cues] for cue in _CUES}
 
 
@@ -103,7 +104,7 @@ def _in_sentence(
         return
     figures = InFigures(sentence, ()) if WORDS_OF_NUMBERS.isdisjoint(held) else InFigures.of(sentence)
     told: list[tuple[int, int]] = []
-    for one in sorted(called, key=CLASSES.index):
+    for one in sorted(called, key=lambda one: _ORDER[one.name]):
         for low, high, so, supposed in one.find(figures.text, facts):
             if any(low < after and before < high for before, after in told):
                 continue  # one mistake is told once

@@ -36,8 +36,8 @@ class Ready:
         self._by_need: dict[str, list[int]] = defaultdict(list)
         self.by_word: dict[str, list[Phrase]] = defaultdict(list)
         self.by_letter: dict[str, dict[str, list[Phrase]]] = {}
-        for number, phrase in enumerate(phrases.ready(told)):
-            phrase = phrase._replace(number=number)
+        for number, made in enumerate(phrases.ready(told)):
+            phrase = made._replace(number=number)
             for word in min(phrase.needs, key=_commonness, default=frozenset(("",))):
                 self._by_need[word].append(number)
             for word in phrase.firsts():
@@ -48,9 +48,9 @@ class Ready:
                 else:
                     self.by_word[word].append(phrase)
 
-    def possible(self, held: Iterable[str]) -> frozenset[int]:
+    def possible(self, held: frozenset[str]) -> frozenset[int]:
         """Which phrases words may hold: each has one word of the rarest set that it cannot do without."""
-        return frozenset(number for word in held for number in self._by_need.get(word, ()))
+        return frozenset().union(*(self._by_need[word] for word in self._by_need.keys() & held))
 
     def _following(self, phrase: Phrase, letter: str) -> frozenset[str]:
         """The words that may follow a first letter; none in particular where words may be left out before it."""
@@ -95,7 +95,9 @@ class PhraseReader(Values):
 
     def _gone_on(self, value: Value) -> Iterator[Value]:
         for phrase in self._ready.by_letter["A"].get(self.text(value.end), ()):
-            for end, told in self.fits(phrase.row[1:], value.end, {"a": value}) if phrase.number in self._possible else ():
+            for end, told in (
+                self.fits(phrase.row[1:], value.end, {"a": value}) if phrase.number in self._possible else ()
+            ):
                 if further := self._worked(phrase, told, end):
                     yield further
 

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
 from typing import Protocol
 
+from ..expression.number import Rational
 from ..expression.number_words import PART_OF, SO_MANY_OF
 from ..model.known_facts import KnownShapes
 from .clock import TIME, minutes_of
@@ -14,7 +15,7 @@ from .phrase_values import Value
 from .phrase_words import Word
 
 _TIME = Form(TIME)
-_PLACES = {
+_PLACES: Mapping[str, Rational] = {
     "ones": 1, "units": 1, "tens": 10, "hundreds": 100, "thousands": 1000, "one": 1, "unit": 1, "ten": 10, "hundred": 100,
     "thousand": 1000, "tenths": Fraction(1, 10), "hundredths": Fraction(1, 100), "tenth": Fraction(1, 10),
     "hundredth": Fraction(1, 100), "thousandths": Fraction(1, 1000),
@@ -80,7 +81,10 @@ def _times(reader: InSentence, at: int) -> Iterator[Value]:
     match = _TIME.match(reader.sentence, reader.words[begins].start)
     told = minutes_of(match.group()) if match else None
     if match and told:
-        end = next((place for place in range(at, len(reader.words)) if reader.words[place].start >= match.end()), len(reader.words))
+        end = next(
+            (place for place in range(at, len(reader.words)) if reader.words[place].start >= match.end()),
+            len(reader.words),
+        )
         yield Value(end, told[0], "clock" if told[1] else "any clock")
     elif match and match.group().endswith(_NO_MINUTES):
         yield Value(at + 1, -1, "clock")
@@ -117,7 +121,10 @@ def _roman(reader: InSentence, at: int) -> Iterator[Value]:
     text = reader.text(at)
     if _ROMAN.fullmatch(text) and (len(text) > 1 or "roman" in reader.sentence or text in "lcdm"):
         worths = [_LETTERS_WORTH[letter] for letter in text]
-        yield Value(at + 1, sum(-one if one < following else one for one, following in zip(worths, (*worths[1:], 0), strict=True)))
+        yield Value(
+            at + 1,
+            sum(-one if one < following else one for one, following in zip(worths, (*worths[1:], 0), strict=True)),
+        )
 
 
 SLOTS: Mapping[str, Callable[[InSentence, int], Iterator[Value]]] = {

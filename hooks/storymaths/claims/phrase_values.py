@@ -17,8 +17,13 @@ MIXED = "+"
 _ARTICLES = frozenset(("a", "an", "the", "another", "one", "each", "every", "only", "just", "exactly", "number"))
 _NOTHING = frozenset(("nothing", "none", "no", "nought", "zero"))
 _ALONE = {"dozen": 12, "hundred": 100, "thousand": 1000, "million": 1_000_000, "half-dozen": 6}
-PLACES = frozenset(("one", "ones", "unit", "units", "ten", "tens", "hundred", "hundreds", "thousand", "thousands", "millions"))
-_HOLDERS = frozenset("part piece bar group box pile tower jump strip tray line row set bag stack section block rod train whole sack ribbon rope string length".split())
+PLACES = frozenset(
+    ("one", "ones", "unit", "units", "ten", "tens", "hundred", "hundreds", "thousand", "thousands", "millions")
+)
+_HOLDERS = frozenset(
+    "part piece bar group box pile tower jump strip tray line row set bag stack section block rod train whole sack ribbon"
+    " rope string length".split()
+)
 _MONEY = frozenset(("coin", "coins", "piece", "pieces", "note", "notes"))
 
 
@@ -164,7 +169,7 @@ class Values:
         """An amount, and so much of a smaller unit: 1 hour 50 minutes, a pound and 20 pence, an hour and a quarter."""
         yield value
         at = value.end + (self.text(value.end) == "and")
-        if at >= len(self.words) or value.kind in ("part", "money") and at == value.end:
+        if at >= len(self.words) or (value.kind in ("part", "money") and at == value.end):
             return
         for further in self.plain(at):
             if further.kind == value.kind and 0 < further.number < value.number and not further.worked:
@@ -178,4 +183,3 @@ class Values:
             if word.number is not None or not word.text[0].isalpha() or word.text in self._phrases.no_thing:
                 return
             yield value._replace(end=at + 1, noun=word.text)
-

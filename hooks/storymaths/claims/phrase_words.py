@@ -19,6 +19,7 @@ _WORD = re.compile(
 
 
 _COUNTS = {**ONES, **TENS}
+_ALONE = {word: worth for word, worth in ONES.items() if word != "ten"}
 _OF_MONEY = {"pound": "£", "pounds": "£", "pence": "p", "penny": "p"}
 
 
@@ -42,8 +43,10 @@ def words_of(sentence: str) -> list[Word]:
 def _word(match: re.Match[str]) -> Word:
     text, (start, end) = match.group(), match.span()
     if text[0].isalpha() or not match["number"]:
-        if text in ONES and text != "ten":
-            return Word(text, start, end, ONES[text])
+        if text in _ALONE:
+            return Word(text, start, end, _ALONE[text])
+        if text.isalpha():
+            return Word(text, start, end)
         first, _, unit = text.partition("-")
         if unit in _OF_MONEY and first in _COUNTS:
             return Word(text, start, end, _COUNTS[first] * UNITS[_OF_MONEY[unit]][1], "money")

@@ -12,7 +12,7 @@ from ..expression.number import Rational
 from ..expression.signs import COMPARE, PROSE
 from ..expression.tokens import Token, read_tokens
 from ..expression.tree import Node, Number, Operation
-from .amounts import says
+from .amounts import difference, says
 from .phrase_values import Value
 
 _NAMES = {letter: Token("name", letter) for letter in "abcdelp"}
@@ -29,6 +29,8 @@ class Judged(NamedTuple):
     so: str = ""
 
 
+UNKNOWN = Judged(None)
+"""What nobody can say."""
 UNLIKE = Judged(None, "unlike")
 """What cannot be compared, and so is read amiss."""
 
@@ -41,6 +43,11 @@ def _sentence(text: str) -> tuple[tuple[Node, ...], tuple[str, ...]]:
 @lru_cache(maxsize=256)
 def _sum(text: str) -> Node:
     return Reader(tuple(read_tokens(text, PROSE, _NAMES))).sum()
+
+
+def judge_number(told: Rational, right: Rational, so: str = "") -> Judged:
+    """Whether a number told is the right one; ``so`` where more is to be said than the right one."""
+    return Judged(told == right, so or f"it is {says(right)}")
 
 
 def work_out(text: str, told: Mapping[str, Value], end: int) -> Value | None:
@@ -74,7 +81,10 @@ def _judge(left: Node, relation: str, right: Node, told: Mapping[str, Value]) ->
     if COMPARE[relation](one, other):
         return Judged(True)
     if relation != "=":
-        return Judged(False, "one is " + ("equal to" if one == other else "less than" if one < other else "more than") + " the other")
+        return Judged(
+            False,
+            "one is " + ("equal to" if one == other else "less than" if one < other else "more than") + " the other",
+        )
     if isinstance(right, Number):
         return Judged(False, f"it is {in_words(one, kind or other_kind)}")
     return Judged(False, f"they come to {in_words(other, other_kind or kind)}, not {in_words(one, kind or other_kind)}")
@@ -82,20 +92,21 @@ def _judge(left: Node, relation: str, right: Node, told: Mapping[str, Value]) ->
 
 def in_words(number: Rational, kind: str) -> str:
     """An amount as a message tells it."""
+    size = difference(number, 0)
     match kind:
         case "money":
-            return f"£{float(number):.2f}" if abs(number) >= 1 else f"{says(number * 100)}p"
-        case "length" if abs(number) < 1:
+            return f"£{float(number):.2f}" if size >= 1 else f"{says(number * 100)}p"
+        case "length" if size < 1:
             return f"{says(number * 100)} cm"
         case "length":
             return f"{says(number)} m"
-        case "mass" | "capacity" if abs(number) < 1:
+        case "mass" | "capacity" if size < 1:
             return f"{says(number * 1000)} {'g' if kind == 'mass' else 'ml'}"
         case "mass" | "capacity":
             return f"{says(number)} {'kg' if kind == 'mass' else 'litres'}"
         case "time":
-            size, unit = next((size, unit) for size, unit in _TIMES if abs(number) >= size or size == 1)
-            return f"{says(Fraction(number) / size)} {unit}"
+            many, unit = next((many, unit) for many, unit in _TIMES if size >= many or many == 1)
+            return f"{says(Fraction(number) / many)} {unit}"
         case _:
             return says(number)
 

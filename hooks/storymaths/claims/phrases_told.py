@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import NamedTuple
@@ -14,15 +13,18 @@ from .claim_class import ClaimClass, Untrue
 from .form import Form
 from .number_words import WORDS_OF_NUMBERS
 from .phrase_checks import CHECKS, judge_shape
+from .phrase_reader import PhraseReader, Ready, Told
 from .phrase_slots import DAYS, MONTHS
-from .phrase_reader import NONE, PhraseReader, Ready, Told
 from .phrase_values import MIXED
 from .phrase_words import words_of
 from .phrase_worth import UNLIKE, Judged, judge_letters
 
 NUMBERS = Form(
-    r"\d+|\b(?:" + "|".join(sorted(WORDS_OF_NUMBERS)) + r"|half|halves|quarters?|thirds?|fifths?|double|twice|nothing|dozen|hundred"
-    r"|thousand|pound|metre|litre|kilogram|hour|week|year|days?|month|odd|even|next|after|before|follows|sides|corners|faces|edges|parallel|radius|rectangles?|squares?|triangles?|circle|sphere|ending|angles?|turn|roman|sums?|" + "|".join((*DAYS, *MONTHS))
+    r"\d+|\b(?:"
+    + "|".join(sorted(WORDS_OF_NUMBERS))
+    + r"|half|halves|quarters?|thirds?|fifths?|double|twice|nothing|dozen|hundred"
+    r"|thousand|pound|metre|litre|kilogram|hour|week|year|days?|month|odd|even|next|after|before|follows|sides|corners|faces|edges|parallel|radius|rectangles?|squares?|triangles?|circle|sphere|ending|angles?|turn|roman|sums?|"
+    + "|".join((*DAYS, *MONTHS))
     + r")\b"
 )
 """What two of which a sentence must hold to be read."""
@@ -71,16 +73,20 @@ def _tables(phrases: Phrases) -> _Tables:
 def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
     if facts.phrases is None:
         return
+    if sentence.endswith("?"):
+        return
     tables = _tables(facts.phrases)
     words = words_of(sentence)
-    possible = tables.claims.possible(word.text for word in words)
-    if not possible:
-        return
     reader = PhraseReader(sentence, words, facts, facts.phrases, tables.values)
+    possible = tables.claims.possible(reader.held)
     for start in range(len(words)):
         if not _begins(reader, start):
             continue
-        found = [each for each in set(_fitting(reader, start, tables.claims, possible)) if each.judged is not UNLIKE and _is_over(reader, each.end)]
+        found = [
+            each
+            for each in set(_fitting(reader, start, tables.claims, possible))
+            if each.judged is not UNLIKE and _is_over(reader, each.end)
+        ]
         if found and all(each.judged.holds is False for each in found):
             best = max(found, key=lambda each: each.end)
             yield Untrue(words[start].start, words[best.end - 1].end, best.judged.so, best.supposed)
@@ -91,13 +97,17 @@ def _begins(reader: PhraseReader, at: int) -> bool:
     if at == 0:
         return reader.text(0)[:1].isalnum() or reader.text(0)[:1] in "£−-"
     before = reader.text(at - 1)
+    if before.isalpha() and before != "and" and before not in _BEGINS_AFTER:
+        return False
     if not (reader.text(at)[:1].isalnum() or reader.text(at)[:1] in "£−"):
         return False
     if before == "and" and reader.text(at - 2) != ",":
         return False
     if before in (",", "and"):
         return not any(low <= at - 1 < low + _FAR + 1 for low in reader.number_places)
-    return before in _BEGINS_AFTER or not before[:1].isalnum() and before not in ("£", "/", "+", "×", "÷", "=", "−", "-", "<", ">")
+    return before in _BEGINS_AFTER or (
+        not before[:1].isalnum() and before not in ("£", "/", "+", "×", "÷", "=", "−", "-", "<", ">")
+    )
 
 
 def _is_over(reader: PhraseReader, at: int) -> bool:

@@ -54,7 +54,9 @@ _AND_MORE = Form(
     rf"(?P<a>{N}) [a-z]+ of (?P<b>{N})(?: [a-z]+){{0,2}} and (?P<more>{N}) (?:more|extra|others?|ones|singles?)(?: [a-z]+)?"
     rf" (?:is|are|makes?|gives?|shows?) (?P<all>{N})\b"
 )
-_MORE_TO_COME = Form(r" (?:is |are )?(?:left|over|spare)\b|,? (?:with|and|remainder|r|leaving|but)\b.*\b(?:left|over|remain\w*|spare|more|leav\w*)\b")
+_MORE_TO_COME = Form(
+    r" (?:is |are )?(?:left|over|spare)\b|,? (?:with|and|remainder|r|leaving|but)\b.*\b(?:left|over|remain\w*|spare|more|leav\w*)\b"
+)
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:

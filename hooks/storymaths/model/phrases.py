@@ -51,7 +51,9 @@ Row: TypeAlias = tuple[Piece, ...]
 _PIECE = re.compile(r"<[\w-]+>|[A-Z~](?![\w’'])|[()\[\]|]|[\w’'-]+|[,;:=+×÷−-]")
 
 
-_FIGURES = {word: str(count) for count, word in enumerate("one two three four five six seven eight nine ten".split(), start=1)}
+_FIGURES = {
+    word: str(count) for count, word in enumerate("one two three four five six seven eight nine ten".split(), start=1)
+}
 """Numbers of a sentence stand in figures when it is read."""
 
 

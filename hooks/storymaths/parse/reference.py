@@ -22,9 +22,9 @@ from ..model.money import Currency
 from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.old_plans import OldPlanWords
+from ..model.phrases import Phrases
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
-from ..model.phrases import Phrases
 from ..model.practised_by import PractisedBy
 from ..model.program_version import FIRST_VERSION, ProgramVersion
 from ..model.proposing import Proposing
