@@ -84,7 +84,7 @@ def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
             continue
         found = [
             each
-            for each in set(_fitting(reader, start, tables.claims, possible))
+            for each in dict.fromkeys(_fitting(reader, start, tables.claims, possible))
             if each.judged is not UNLIKE and _is_over(reader, each.end)
         ]
         if found and all(each.judged.holds is False for each in found):
