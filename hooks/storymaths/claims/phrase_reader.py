@@ -149,6 +149,10 @@ class PhraseReader(Values):
             self._listed[at] = list(dict.fromkeys(self._lists(at, None, True)))
         return self._listed[at]
 
+    def may_hold(self, phrase: Phrase) -> bool:
+        """Whether the sentence has a word of each set that a phrase cannot do without."""
+        return all(not need.isdisjoint(self.held) for need in phrase.needs)
+
     def letters(self, at: int) -> str:
         """The letters that a word may be told by."""
         word = self.words[at]

@@ -129,7 +129,7 @@ def _is_over(reader: PhraseReader, at: int) -> bool:
 
 def _fitting(reader: PhraseReader, start: int, claims: Ready, possible: frozenset[int]) -> Iterator[Found]:
     for phrase in claims.by_word.get(reader.text(start), ()):
-        if phrase.number in possible:
+        if phrase.number in possible and reader.may_hold(phrase):
             for end, told in reader.fits(phrase.row, start):
                 yield _found(phrase, end, told, reader)
     for letter in reader.letters(start):
@@ -138,7 +138,7 @@ def _fitting(reader: PhraseReader, start: int, claims: Ready, possible: frozense
             text = reader.text(value.end)
             texts = (text, reader.text(value.end + 1)) if text in (",", ":", "–", "—") else (text,)
             for phrase in (phrase for each in (*texts, "") for phrase in after.get(each, ())):
-                if phrase.number in possible:
+                if phrase.number in possible and reader.may_hold(phrase):
                     for end, told in reader.fits(phrase.row[1:], value.end, {letter.lower(): value}):
                         yield _found(phrase, end, told, reader)
 
