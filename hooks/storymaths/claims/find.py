@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
@@ -14,7 +13,7 @@ from .amounts import InFigures, count_numbers
 from .claim_class import ClaimClass
 from .form import Form
 from .number_words import WORDS_OF_NUMBERS
-from .phrases_told import ALONE, NUMBERS
+from .phrases_told import ALL_ALONE, ALONE, NUMBERS
 from .sentences import Sentences
 from .table import CLASSES
 
@@ -61,11 +60,8 @@ def find_false_claims(prose: Prose, facts: KnownFacts) -> list[FalseClaim]:
     cues = prose.words & _CUES | {sign for sign in _SIGNS if sign in prose.text}
     sentences = Sentences(prose)
     wanted: dict[int, dict[str, ClaimClass]] = {}
-    numbers = Counter(sentences.number_at(match.start()) for match in NUMBERS.finditer(prose.lowered))
-    for each in {sentences.number_at(match.start()) for match in ALONE.finditer(prose.lowered)}:
-        numbers[each] += 1
-    for each, many in numbers.items():
-        if many > 1:
+    for each, offset in _with_two_numbers(sentences):
+        if sentences.may_state(each, offset):
             wanted[each] = {phrases_told.CLASS.name: phrases_told.CLASS}
     for cue in cues:
         for at in _places(cue, prose.lowered):
@@ -73,6 +69,24 @@ def find_false_claims(prose: Prose, facts: KnownFacts) -> list[FalseClaim]:
     return sorted(
         {claim for each, classes in wanted.items() for claim in _in_sentence(sentences, each, classes, facts)}
     )
+
+
+def _with_two_numbers(sentences: Sentences) -> Iterator[tuple[int, int]]:
+    """The sentences that hold two numbers, or what counts as two, with where the first of them stands."""
+    first: dict[int, int] = {}
+    found: set[int] = set()
+    for match in NUMBERS.finditer(sentences.prose.lowered):
+        each = sentences.number_at(match.start())
+        if each not in first:
+            first[each] = match.start()
+        elif each not in found:
+            found.add(each)
+            yield each, first[each]
+    for match in ALONE.finditer(sentences.prose.lowered):
+        each = sentences.number_at(match.start())
+        if each not in found and (each in first or match.group() in ALL_ALONE):
+            found.add(each)
+            yield each, min(match.start(), first.get(each, match.start()))
 
 
 def _places(cue: str, lowered: str) -> Iterator[int]:

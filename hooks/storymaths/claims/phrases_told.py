@@ -23,13 +23,15 @@ NUMBERS = Form(
     r"\d+|\b(?:"
     + "|".join(sorted(WORDS_OF_NUMBERS))
     + r"|half|halves|quarters?|thirds?|fifths?|double|twice|nothing|dozen|hundred"
-    r"|thousand|pound|metre|litre|kilogram|hour|week|year|days?|month|odd|even|next|after|before|follows|sides|corners|faces|edges|parallel|radius|rectangles?|squares?|triangles?|circle|sphere|ending|angles?|turn|roman|sums?|"
+    r"|thousand|pound|metre|litre|kilogram|hour|week|year|days?|month|odd|even|sides|corners|faces|edges|parallel|radius|rectangles?|squares?|triangles?|circle|sphere|ending|angles?|turn|roman|sums?|"
     + "|".join((*DAYS, *MONTHS))
     + r")\b"
 )
 """What two of which a sentence must hold to be read."""
 ALONE = Form(r"\b(?:parallel|radius|diameter|isosceles|rectangles?|noon|midday|multiple|doubl(?:es|ing)|roman)\b")
-"""What is read where it stands with no number, or one."""
+"""What is read where it stands with one number, or another of these."""
+ALL_ALONE = frozenset(("parallel", "radius", "rectangle", "rectangles", "noon", "midday", "doubles", "doubling"))
+"""What is read where it stands with none."""
 _OVER = frozenset((".", ";", ":", "!", "?", ")", "”", '"', "]", "|", "*", "–", "—", ""))
 _GOES_ON = frozenset("so because but while since as which whereas then if when where though although just".split())
 _WITHOUT_NUMBER = frozenset(

@@ -80,6 +80,13 @@ class Sentences:
             return False
         return not self._is_a_childs(low, start)
 
+    def may_state(self, number: int, offset: int) -> bool:
+        """Whether something may be stated in a sentence from a place on: nothing before it leaves that open."""
+        start, sentence = self.sentence(number)
+        if sentence.endswith("?") or _CHILDS_FIELDS.intersection(self.prose.passage_at(offset).loc):
+            return False
+        return _LEAVES_OPEN.search(_IF.sub("", sentence[: offset - start])) is None
+
     def paragraph(self, offset: int) -> tuple[int, int]:
         """Where the paragraph, or the field, around a position starts and ends."""
         text = self.prose.text
