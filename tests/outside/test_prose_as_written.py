@@ -12,13 +12,16 @@ from functools import cache
 from pathlib import Path
 from typing import TypedDict
 
+import pytest
 from project import problems_with, text_of
 from yaml_files import read_yaml
 
 HERE = Path(__file__).parent
-READ = read_yaml(HERE / "prose_as_written.yaml")
-DANGERS = read_yaml(HERE / "dangers_as_written.yaml")
-LINES = (HERE / "prose_as_written.txt").read_text(encoding="utf-8").splitlines()
+SETS = ("as_written", "as_written_again")
+READ = {name: read_yaml(HERE / f"prose_{name}.yaml") for name in SETS}
+DANGERS = {name: read_yaml(HERE / f"dangers_{name}.yaml") for name in SETS}
+LINES = {name: (HERE / f"prose_{name}.txt").read_text(encoding="utf-8").splitlines() for name in SETS}
+EACH_SET = pytest.mark.parametrize("name", SETS)
 PAGE = "---\nkind: page\ntitle: As written\nsummary: Words to be read.\n---\n\n"
 UNTRUE = {"number-sentence-untrue", "claim-untrue"}
 CALLED_FOR = {"caution-missing", "small-parts-unnoted", "allergen-unnoted", "phrase-forbidden"}
@@ -44,31 +47,38 @@ def told_untrue(texts: Sequence[str]) -> dict[int, list[str]]:
 
 
 @cache
-def told_of_false() -> dict[int, list[str]]:
-    return told_untrue([each["text"] for each in READ["untrue"]])
+def told_of_false(name: str) -> dict[int, list[str]]:
+    return told_untrue([each["text"] for each in READ[name]["untrue"]])
 
 
-def test_nothing_true_is_refused() -> None:
-    told = told_untrue([each["text"] for each in READ["holds"]])
-    assert {READ["holds"][at]["text"]: words for at, words in told.items()} == {}
+@EACH_SET
+def test_nothing_true_is_refused(name: str) -> None:
+    holds = READ[name]["holds"]
+    told = told_untrue([each["text"] for each in holds])
+    assert {holds[at]["text"]: words for at, words in told.items()} == {}
 
 
-def test_what_is_false_is_found_but_for_what_is_marked_unread() -> None:
-    told = told_of_false()
-    rows: list[Sentence] = READ["untrue"]
+@EACH_SET
+def test_what_is_false_is_found_but_for_what_is_marked_unread(name: str) -> None:
+    told = told_of_false(name)
+    rows: list[Sentence] = READ[name]["untrue"]
     assert [row["text"] for at, row in enumerate(rows) if at not in told and not row.get("unread")] == []
     assert [row["text"] for at, row in enumerate(rows) if at in told and row.get("unread")] == []
 
 
-def test_one_mistake_is_told_once() -> None:
-    assert {READ["untrue"][at]["text"]: words for at, words in told_of_false().items() if len(words) > 1} == {}
+@EACH_SET
+def test_one_mistake_is_told_once(name: str) -> None:
+    rows = READ[name]["untrue"]
+    assert {rows[at]["text"]: words for at, words in told_of_false(name).items() if len(words) > 1} == {}
 
 
-def test_ordinary_teaching_prose_is_left_alone() -> None:
-    assert {LINES[at]: words for at, words in told_untrue(LINES).items()} == {}
+@EACH_SET
+def test_ordinary_teaching_prose_is_left_alone(name: str) -> None:
+    assert {LINES[name][at]: words for at, words in told_untrue(LINES[name]).items()} == {}
 
 
-def test_dangers_call_for_their_note_and_what_is_only_spoken_of_does_not() -> None:
+@EACH_SET
+def test_dangers_call_for_their_note_and_what_is_only_spoken_of_does_not(name: str) -> None:
     front, body = text_of("books/ferry-fare/session-1.md").split("\n---\n", 1)
     for key in ("cautions", "materials"):
         front = re.sub(rf"(?m)^{key}:.*\n(?:[ -].*\n)*", "", f"{front}\n").rstrip("\n")
@@ -77,14 +87,14 @@ def test_dangers_call_for_their_note_and_what_is_only_spoken_of_does_not() -> No
     before = f"{front}\nmaterials: []\ncautions: []\n---\n{body[:end]}\n\n"
     pages = {
         f"books/ferry-fare/session-{100 + at}.md": f"{before}{each['text']}\n{body[end:]}"
-        for at, each in enumerate(DANGERS)
+        for at, each in enumerate(DANGERS[name])
     }
     called = {
         problem.place.path.removeprefix("content/") for problem in problems_with(pages) if problem.rule in CALLED_FOR
     }
     missed = [
         each["text"]
-        for path, each in zip(pages, DANGERS, strict=True)
+        for path, each in zip(pages, DANGERS[name], strict=True)
         if (path in called) == (each["danger"] == "none")
     ]
     assert missed == []

@@ -30,6 +30,11 @@ _ONLY_TOLD = re.compile(
     r"[^.,;:!?\n]+ in the (?:lesson|room))\b"
 )
 """How an author says, once for the page, that something is of the story: the rope is only in the story."""
+_OF_A_TALE = re.compile(
+    r"\b(?:(?:the|an?) [a-z]+(?: [a-z]+)? in (?:chapter [a-z0-9]+|the (?:story|tale|rhyme|poem|puzzle|book|song|question))"
+    r"|(?:story|tale)[’']s [a-z]+|(?:pretend|imagine) (?:that|you|your))\b[^.;!?]*$"
+)
+"""Somebody of a story who does it: the goblin in chapter two swallows three raisins."""
 _PROPER_NAME = re.compile(r"(?<=[a-z,] )[A-Z][a-z]+ [A-Z]")
 _NEGATED = re.compile(r"\b(?:no|not|without|never|instead of|rather than)\b[^.;:!?\n]{0,25}$", re.IGNORECASE)
 
@@ -72,7 +77,7 @@ class Harmless:
             "|".join(map(re.escape, words)) for words in (handling.harmless_before, handling.harmless_after)
         )
         self._before = re.compile(
-            rf"\b(?:(?:{before})(?: [a-z-]+)?|(?:draw|sketch|imagine|paint|colour)s?(?: [a-z-]+){{0,4}}|words? (?:the"
+            rf"\b(?:(?:{before})(?: [a-z-]+)?|(?:draw|sketch|imagine|paint|colour|picture)s?(?: [a-z-]+){{0,4}}|words? (?:the"
             rf" )?[\"“‘']?) ?[\"“‘']?$"
         )
         self._tells = re.compile(rf"(?:{'|'.join(map(re.escape, handling.verbs))}|snip|trim|saw|chop|climb|light) ")
@@ -83,7 +88,11 @@ class Harmless:
         if _PICTURED.search(_SENTENCE_ENDS.split(lowered[max(0, start - 140) : start])[-1]):
             return True
         before = re.split(r"[.!?;]\s|\n\n", lowered[max(0, start - 60) : start])[-1].replace("\n", " ")
-        return bool(self._before.search(before) or self._after.match(lowered[end : end + 60].replace("\n", " ")))
+        return bool(
+            self._before.search(before)
+            or _OF_A_TALE.search(before)
+            or self._after.match(lowered[end : end + 60].replace("\n", " "))
+        )
 
     def is_a_name(self, page: Doing, start: int, end: int) -> bool:
         """Whether it is part of a name, of somebody or of a step; a step that tells what to do is more than a name."""

@@ -8,9 +8,12 @@ from dataclasses import dataclass
 
 from ..model.known_facts import KnownFacts
 from ..model.prose import Prose
+from . import phrases_told
 from .amounts import InFigures, count_numbers
 from .claim_class import ClaimClass
+from .form import Form
 from .number_words import WORDS_OF_NUMBERS
+from .phrases_told import ALL_ALONE, ALONE, NUMBERS
 from .sentences import Sentences
 from .table import CLASSES
 
@@ -33,6 +36,8 @@ _CLOSE = {
 
 Each opens with plain letters, which are looked for many times as fast."""
 _WORD = re.compile(r"[a-z]+|\d+")
+_GOES_ON = Form(r" and (?:another|\d+ more|then) ?")
+"""What follows where more is added than has been read."""
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -46,22 +51,42 @@ class FalseClaim:
 
 
 _CUES = frozenset(cue for each in CLASSES for cue in each.cues)
+_ORDER = {each.name: at for at, each in enumerate(CLASSES)}
 _BY_CUE: Mapping[str, Sequence[ClaimClass]] = {cue: [each for each in CLASSES if cue in each.cues] for cue in _CUES}
 
 
 def find_false_claims(prose: Prose, facts: KnownFacts) -> list[FalseClaim]:
     """The false claims of a page's prose, in order; what is said to be wrong, asked or supposed is passed over."""
     cues = prose.words & _CUES | {sign for sign in _SIGNS if sign in prose.text}
-    if not cues:
-        return []
     sentences = Sentences(prose)
     wanted: dict[int, dict[str, ClaimClass]] = {}
+    for each, offset in _with_two_numbers(sentences):
+        if sentences.may_state(each, offset):
+            wanted[each] = {phrases_told.CLASS.name: phrases_told.CLASS}
     for cue in cues:
         for at in _places(cue, prose.lowered):
             wanted.setdefault(sentences.number_at(at), {}).update((each.name, each) for each in _BY_CUE[cue])
     return sorted(
         {claim for each, classes in wanted.items() for claim in _in_sentence(sentences, each, classes, facts)}
     )
+
+
+def _with_two_numbers(sentences: Sentences) -> Iterator[tuple[int, int]]:
+    """The sentences that hold two numbers, or what counts as two, with where the first of them stands."""
+    first: dict[int, int] = {}
+    found: set[int] = set()
+    for match in NUMBERS.finditer(sentences.prose.lowered):
+        each = sentences.number_at(match.start())
+        if each not in first:
+            first[each] = match.start()
+        elif each not in found:
+            found.add(each)
+            yield each, first[each]
+    for match in ALONE.finditer(sentences.prose.lowered):
+        each = sentences.number_at(match.start())
+        if each not in found and (each in first or match.group() in ALL_ALONE):
+            found.add(each)
+            yield each, min(match.start(), first.get(each, match.start()))
 
 
 def _places(cue: str, lowered: str) -> Iterator[int]:
@@ -93,11 +118,11 @@ def _in_sentence(
         return
     figures = InFigures(sentence, ()) if WORDS_OF_NUMBERS.isdisjoint(held) else InFigures.of(sentence)
     told: list[tuple[int, int]] = []
-    for one in sorted(called, key=CLASSES.index):
+    for one in sorted(called, key=lambda one: _ORDER[one.name]):
         for low, high, so, supposed in one.find(figures.text, facts):
             if any(low < after and before < high for before, after in told):
                 continue  # one mistake is told once
             first, last = start + figures.place(low), start + figures.place(high, end=True)
-            if sentences.states(first, last, supposed):
+            if sentences.states(first, last, supposed) and not _GOES_ON.match(figures.text, high):
                 told.append((low, high))
                 yield FalseClaim(first, one.name, " ".join(sentences.prose.text[first:last].split()), so)

@@ -46,7 +46,7 @@ _IS_PERCENT = Form(
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for match in (*_MAKE_WHOLE.finditer(sentence), *_WHOLE_HAS.finditer(sentence)):
         made, wholes = fraction(match["parts"]), _wholes(match["wholes"])
-        if made != wholes and _counts(match["parts"]):
+        if made != wholes and _counts(match["parts"]) and stands_alone(sentence, match.start()):
             yield Untrue(*match.span(), f"{match['parts']} {_make(made)}")
     for match in _IN_WHOLE.finditer(sentence):
         made = fraction(f"{match['count']} {match['part']}") if _is_part(match["part"]) else Fraction(0)

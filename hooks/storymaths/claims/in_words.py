@@ -75,6 +75,13 @@ _DOZEN = Form(rf"(?<!of )\b(?P<how>half an?|an?|{N}) dozens? (?:is|are|makes?|me
 _GAP = r"(?:\?|_+|□|☐|\b(?:x|n|a|y)\b)"
 _MISSING = (
     Form(rf"\bin (?P<sum>[\d +−×÷=?_□☐]*{_GAP}[\d +−×÷=]*),? the (?:missing|hidden|unknown) (?:number|digit) is (?P<c>{N}){END_OR_AND}"),
+    Form(rf"\b(?:in|for) (?:the (?:sum|number sentence|calculation) )?(?P<sum>[\d +−×÷=?_□☐]*{_GAP}[\d +−×÷=]*),?"
+         rf" the (?:empty )?(?:box|blank|gap|square|space) (?:is|stands for|holds|shows|must be|means) (?P<c>{N}){END_OR_AND}"),
+    Form(rf"\b(?:box|blank|gap|square|space|missing|number that goes in the box|number that fills the gap)"
+         rf" (?:in|from|of) (?P<sum>[^.;?_□☐=]*=?[^.;?_□☐=]*{_GAP}[^.;=]*=?[^.;=]*?),?"
+         rf" (?:is|stands for|holds|shows|must be|means) (?P<c>{N}){END_OR_AND}"),
+    Form(rf"(?P<sum>[\d +−×÷=]+[□☐?_]+[\d +−×÷=]*),?"
+         rf" so (?:the )?(?:missing number|box|blank|gap|answer) (?:is|must be|holds) (?P<c>{N}){END_OR_AND}"),
     Form(rf"\b(?:missing|hidden|unknown) (?:number|digit|value) in (?P<sum>[^.;?_□☐=]*=?[^.;?_□☐=]*{_GAP}[^.;=]*=?[^.;=]*?),?"
          rf" is (?P<c>{N}){END_OR_AND}"),
     Form(rf"\b(?:if|when|in|since|as) (?P<sum>[^.;,a-z]*\b[a-z]\b[^.;,a-z]*),? (?:then |so |and )*(?:the value of )?[a-z] (?:is"
@@ -158,7 +165,8 @@ CLASS = ClaimClass(
     cues=frozenset(
         "add adding take taking taken subtract subtracting subtracted remove removing counting count start starting "
         "difference gap multiply "
-        "multiplying product divide dividing divided remainder sharing doubling double doubled halving halve halved "
+        "multiplying product box blank gap square space "
+        "divide dividing divided remainder sharing doubling double doubled halving halve halved "
         "quartering dozen missing hidden unknown "
         "jumping jump n x y".split()
     ),

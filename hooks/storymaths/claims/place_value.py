@@ -64,7 +64,11 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for form in (_SIDES, _HAS, _IN, _THERE):
         for match in form.finditer(sentence):
             left, right = match["left"], match["right"]
-            if not (_ONE_PART.search(left) or _ONE_PART.search(right)) or not stands_alone(sentence, match.start()):
+            if (
+                not (_ONE_PART.search(left) or _ONE_PART.search(right))
+                or not stands_alone(sentence, match.start())
+                or sentence.endswith(" in ", 0, match.start())
+            ):
                 continue
             if form is not _SIDES and len(_ONE_PART.pairs(right)) == 1:
                 if not _holds_so_many(number(left), right):

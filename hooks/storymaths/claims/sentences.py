@@ -14,7 +14,7 @@ from .form import Form
 _ENDS = Form(r"[.!?…](?<![+−×÷= ].)[\"”’')\]*]*\s+|\n\n+")
 _LEAVES_OPEN = Form(
     r"\b(?:if|not|never|nor|neither|cannot|\w+n[’']t|wrong|wrongly|mistakes?|false|untrue|incorrect|unless|whether|suppose|imagine|"
-    r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?|thought|believes?|(?:a|an|any|the|one) (?:child"
+    r"pretend|would|might|could|may(?= (?!is |has |comes )\w)|should|thinks?(?! of)|thought|believes?|(?:a|an|any|the|one) (?:child"
     r"|pupil|learner|boy|girl) who|(?:children|pupils)"
     r" who|may (?:wrongly )?say|forgot(?:ten)?|instead of|rather than|silly|"
     r"forget|forgets|forgot|misread|lest|argue|prove|disprove|claims?)\b"
@@ -81,6 +81,13 @@ class Sentences:
             return False
         low, high = self.paragraph(start)
         return not (_OPEN_PASSAGE.search(self.prose.lowered, low, high) or self._is_a_childs(low, start))
+
+    def may_state(self, number: int, offset: int) -> bool:
+        """Whether something may be stated in a sentence from a place on: nothing before it leaves that open."""
+        start, sentence = self.sentence(number)
+        if sentence.endswith("?") or _CHILDS_FIELDS.intersection(self.prose.passage_at(offset).loc):
+            return False
+        return _LEAVES_OPEN.search(_IF.sub("", sentence[: offset - start])) is None
 
     def paragraph(self, offset: int) -> tuple[int, int]:
         """Where the paragraph, or the field, around a position starts and ends."""

@@ -54,7 +54,9 @@ _AND_MORE = Form(
     rf"(?P<a>{N}) [a-z]+ of (?P<b>{N})(?: [a-z]+){{0,2}} and (?P<more>{N}) (?:more|extra|others?|ones|singles?)(?: [a-z]+)?"
     rf" (?:is|are|makes?|gives?|shows?) (?P<all>{N})\b"
 )
-_MORE_TO_COME = Form(r",? (?:with|and|remainder|r|leaving|but)\b.*\b(?:left|over|remain\w*|spare|more|leav\w*)\b")
+_MORE_TO_COME = Form(
+    r" (?:is |are )?(?:left|over|spare)\b|,? (?:with|and|remainder|r|leaving|but)\b.*\b(?:left|over|remain\w*|spare|more|leav\w*)\b"
+)
 
 
 def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
@@ -62,7 +64,8 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
         for match in form.finditer(sentence):
             whole, among, each = (number(match[part]) for part in ("all", "among", "each"))
             left = match.groupdict().get("left")
-            if left is None and _MORE_TO_COME.match(sentence, match.end()):
+            tells_left = " left" in sentence[match.end("each") : match.end()]
+            if left is None and (tells_left or _MORE_TO_COME.match(sentence, match.end())):
                 continue
             over: Rational = 0 if left in (None, "none", "nothing") else number(left)
             if among * each + over != whole:

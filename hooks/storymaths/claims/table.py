@@ -17,6 +17,7 @@ from . import (
     named_numbers,
     ordering,
     parity,
+    phrases_told,
     place_value,
     rounding,
     shapes,
@@ -50,4 +51,5 @@ CLASSES = (
     signed.CLASS,
     named_numbers.CLASS,
     enumerations.CLASS,
+    phrases_told.CLASS,
 )

@@ -36,6 +36,7 @@ _COMPOSED = (
     Form(rf"(?P<parts>{_TERMS}) (?:together )?{_MAKES} {_ALL}{END_OR_AND}"),
 )
 _THAT_IS = Form(rf"(?P<parts>{_TERMS}),? (?:and |so )?that(?:[’']s| is) {_ALL}{END_OR_AND}")
+_GOES_ON = Form(r",? and \d")
 _PAIRED = (
     Form(rf"\bthe {_BONDS} (?:of|for|to) (?P<one>{N})(?: (?:to|for|in|of) (?:make )?{_ALL})? is (?P<other>{N}){END_OR_AND}"),
     Form(rf"{_PAIR},? (?:is|are|make|form) (?:both |together )?(?:an? |one |another )?{_BONDS} {_TO} {_ALL}\b"),
@@ -80,7 +81,8 @@ def _find(sentence: str, _: KnownFacts) -> Iterator[Untrue]:
     for form in (*composed, *((_THAT_IS,) if composed and "that" in sentence else ())):
         for match in form.finditer(sentence):
             side_by_side = "".join(map(says, numbers(match["parts"])))  # a five and a two, that's fifty-two
-            if stands_clear(sentence, match.start()) and side_by_side != says(number(match["all"])):
+            goes_on = form is not _THAT_IS and _GOES_ON.match(sentence, match.end())
+            if stands_clear(sentence, match.start()) and not goes_on and side_by_side != says(number(match["all"])):
                 yield from _judge(match.span(), _worth(match["parts"]), number(match["all"]))
     for form in (*(_PAIRED if _PAIRS.search(sentence) else ()), *(_WHOLE if "whole" in sentence else ())):
         for match in form.finditer(sentence):

@@ -9,6 +9,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from .fields import Count, Strict, Text
+from .phrases import Phrases
 
 Names = Annotated[tuple[Text, ...], Field(min_length=1)]
 FaceSort = Literal["squares", "rectangles", "triangles", "circles"]
@@ -101,3 +102,5 @@ class KnownFacts(Strict):
     units: KnownUnits
     calendar: Calendar
     shapes: KnownShapes
+    phrases: Phrases | None = None
+    """Ways of saying what holds: ``site_data/phrases.yaml``."""

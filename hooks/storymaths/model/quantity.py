@@ -33,6 +33,7 @@ MEASURES: Mapping[str, tuple[str, Fraction]] = {
     **UNITS,
     "day": ("time", _DAY),
     "week": ("time", 7 * _DAY),
+    "tonne": ("mass", Fraction(1000)),
     "month": ("calendar", Fraction(1)),
     "year": ("calendar", Fraction(12)),
 }
@@ -45,6 +46,7 @@ UNITS_IN_WORDS: Mapping[str, str] = {
         "metre metres": "m",
         "kilometre kilometres": "km",
         "gram grams": "g",
+        "tonne tonnes": "tonne",
         "kilogram kilograms kilo kilos": "kg",
         "millilitre millilitres": "ml",
         "pence penny pennies": "p",

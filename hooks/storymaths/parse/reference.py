@@ -22,6 +22,7 @@ from ..model.money import Currency
 from ..model.moved import Moved
 from ..model.objective import Framework
 from ..model.old_plans import OldPlanWords
+from ..model.phrases import Phrases
 from ..model.practice import Practice
 from ..model.practice.rows import PracticeFile, PracticeRow
 from ..model.practised_by import PractisedBy
@@ -180,6 +181,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
     site = reader.read("site.yaml", SiteFile)
     money = reader.read("money.yaml", Currency)
     facts = reader.read("facts.yaml", KnownFacts)
+    phrases = reader.read("phrases.yaml", Phrases)
     prose = reader.read("prose.yaml", ProseWords)
     proposals = reader.read("proposals.yaml", Proposing)
     moved = reader.read("moved.yaml", MovedFile, absent=MovedFile(moved=()))
@@ -192,7 +194,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         reader.faults += _years_without_practice(years.years, practice, reader.locators)
     if reader.faults or not (
         tasks and practised_by and years and concepts and themes and areas and words and asked and materials and cautions and bank
-        and limits and site and money and facts and prose and proposals and old_plans and moved and drawings
+        and limits and site and money and facts and phrases and prose and proposals and old_plans and moved and drawings
     ):  # fmt: skip
         raise ReferenceBroken(reader.faults)
     reference = Reference(
@@ -214,7 +216,7 @@ def read_reference(root: Path, folder: str = "site_data") -> Reference:
         imprint=site,
         site=site.settings(),
         money=money,
-        facts=facts,
+        facts=facts.model_copy(update={"phrases": phrases}),
         prose=prose,
         proposals=proposals,
         moved={page.was: page for page in moved.moved},

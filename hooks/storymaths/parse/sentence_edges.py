@@ -119,6 +119,12 @@ def _open_in_words(tokens: Sequence[Token], last: int) -> str:
     if tokens[after].kind == "word" and is_thing(tokens[after]) and tokens[after].text.endswith("s"):
         after += 1
     token = tokens[after] if after < len(tokens) else None
+    if (
+        token
+        and "and" in (token.typed, token.text)
+        and any(one.text == "another" for one in tokens[after + 1 : after + 2])
+    ):
+        return "more is added to it"
     further = tokens[after + 1 : after + 5] if token and token.text == "," else ()
     listed = further and further[0].kind == "number" and all(one.kind != "relation" for one in further)
     if token is None or (token.kind == "other" and not listed) or token.text.lower() in SAYS or token.text == ")":
