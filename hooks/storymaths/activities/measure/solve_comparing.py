@@ -99,7 +99,7 @@ def order(task: OrderAmounts, context: Context) -> Solution[Ordered]:
         words = ("less" if task.greatest_first else "more", *words)
     return Solution(
         _set(task, say.ask_for_order(task), things, context, in_order=True),
-        (Answer(says, say.explain_order(says, sentences, task.greatest_first, year), _in_order(places, year)),),
+        (Answer(says, say.explain_order(places, sentences, year), _in_order(places, year)),),
         demands_of_told(given, year, (*words, "order")) | demands_of_sentences(sentences, year),
         len(things) - 1,
         " ".join(say.note_on_order(unlike, any(len(place) > 1 for place in places))),
@@ -123,7 +123,7 @@ def _order_by_calendar(task: OrderAmounts, things: Sequence[Measured], context: 
     word = "less" if task.greatest_first else "more"
     return Solution(
         _set(task, say.ask_for_order(task), things, context, in_order=True),
-        (Answer(says, say.explain_order(says, (), task.greatest_first, year), _in_order(places, year)),),
+        (Answer(says, say.explain_order(places, (), year), _in_order(places, year)),),
         demands_of_told([one.amount for one in things], year, (word, "order")),
         len(things) - 1,
         "A year has 12 months, and a month a little more than 4 weeks.",

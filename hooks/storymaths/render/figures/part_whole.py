@@ -7,6 +7,8 @@ from .lettering import SIZE, broken
 from .pen import box, line, svg, words
 
 _HIGH, _DEEP, _ONE_LINE = 44, 150, 9
+_NUMBER, _FIGURES = 24, 4
+"""How large a number is written, and of how many figures."""
 
 
 def draw(figure: PartWhole) -> str:
@@ -27,6 +29,8 @@ def _boxed(middle: float, top: float, wide: float, text: str) -> list[str]:
     frame = box(middle - wide / 2, top, wide, _HIGH, "fig-line" if empty else "fig-soft", 8)
     if empty:
         return [frame]
+    if len(text) <= _FIGURES:
+        return [frame, words(middle, top + _HIGH / 2 + _NUMBER / 3, text, _NUMBER)]
     lines = [text] if len(text) <= _ONE_LINE else broken(text, wide)[:2]
     first = top + _HIGH / 2 + SIZE / 3 - 9 * (len(lines) - 1)
     return [frame, *(words(middle, first + 18 * place, said, SIZE) for place, said in enumerate(lines))]
