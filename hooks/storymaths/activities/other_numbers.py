@@ -14,7 +14,6 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from ..expression.number_words import ONES
 from ..model.activity import Context, Solution
 from ..model.effort import GivenUp
 from ..model.reference import Reference
@@ -22,6 +21,7 @@ from .alike import NUMBER, are_alike, numbers_in, relabelled
 from .bending import Version, why_not
 from .kind import ActivityFields, Kind, Unsolvable
 from .pins import Pinned, pinned
+from .renumbered import names_parts, renumbered
 from .solving import solve
 
 MOST_SETS = 5
@@ -53,7 +53,7 @@ class OtherNumbers:
     @cached_property
     def sets(self) -> tuple[Version, ...]:
         """At most five; none where none fits, and only those found where the search is given up."""
-        if not self.solution.answers or self.kind.name in _NOT_OF_NUMBERS:
+        if not self.solution.answers or self.kind.name in _NOT_OF_NUMBERS or self._names_say_how_many():
             return ()
         own = self.context.year
         try:
@@ -127,27 +127,38 @@ class OtherNumbers:
         except Unsolvable:
             return None
         if self.kind.name in _ANSWERS_HELD_CLOSE and not fields.fact:
-            old, new = (" ".join(answer.says for answer in one.answers) for one in (self.solution, solution))
+            old, new = map(_says, (self.solution, solution))
             if NUMBER.sub("#", old) != NUMBER.sub("#", new) or not are_alike(numbers_in(old), numbers_in(new)):
                 return None
+        if not _HAS_PARTS.search(_says(self.solution)) and _HAS_PARTS.search(_says(solution)):
+            return None
         whole = replace(solution, likely_error=None)
-        ask, title = (words if not self._is_stale(words) else "" for words in (fields.ask or "", fields.title))
+        old, new = _given(self.fields, self.context), _given(fields, context)
+        stay = {1, len(self.context.characters), *self._how_many()}
+        ask, title = (renumbered(words, old, new, stay) for words in (fields.ask or "", fields.title))
         if ask:
             whole = replace(whole, task=replace(whole.task, ask=ask))
         return Version(fields.model_copy(update={"ask": ask or None, "title": title or _NO_TITLE}), context, whole, "")
 
-    def _is_stale(self, words: str) -> bool:
-        """Whether words of the author name a number that may be one of the old set; who takes part is the same."""
-        stay = {1, len(self.context.characters), *(value for name, value in self.fields if name in _HOW_MANY)}
-        named = {ONES[word] for word in re.findall(r"[a-z]+", words.casefold()) if word in ONES}
-        return bool(_BY_NAME.search(words)) or not named <= stay
+    def _how_many(self) -> Iterator[int]:
+        """Numbers that say how the task is done, and how many of each thing are given."""
+        yield from (value for name, value in self.fields if name in _HOW_MANY and isinstance(value, int))
+        yield from (len(value) for value in self.raw.values() if isinstance(value, (Mapping, list)))
+
+    def _names_say_how_many(self) -> bool:
+        """Whether things are called by their share, as a half and a quarter are: no other numbers would be theirs."""
+        things = self.raw.get("things")
+        return isinstance(things, Mapping) and any(map(names_parts, things))
 
 
+def _says(solution: Solution) -> str:
+    return " ".join(answer.says for answer in solution.answers)
+
+
+_HAS_PARTS = re.compile(r"\d/\d|\d\.\d")
+"""Half a nut is no other number for whole ones."""
 _HOW_MANY = ("teams", "choose", "parts")
 """Fields that say how a task is done, and are no numbers of it."""
-_BY_NAME = re.compile(
-    r"\d|\b(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)\b", re.IGNORECASE
-)
 _NO_TITLE = "With other numbers"
 """Where the author's title names the old numbers."""
 _NUMBER_TO_CHANGE = re.compile(r"(?<![\d:.])\d+")

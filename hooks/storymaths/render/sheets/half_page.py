@@ -72,5 +72,4 @@ def _things(sheets: SheetContext, home: Home) -> Iterator[dict[str, Any]]:
     for thing in home.things:
         material = sheets.collection.reference.materials.get(thing.item)
         if material:
-            name = material.name if thing.count == 1 else material.plural
-            yield {"thing": f"{thing.count} {name}", "note": runs(thing.note or "")}
+            yield {"thing": material.counted(thing.count), "note": runs(thing.note or "")}
