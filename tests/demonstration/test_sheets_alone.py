@@ -235,15 +235,20 @@ def test_a_half_page_has_a_picture_large_letters_room_to_write_and_no_answer_in_
             assert turned or not answers, f"{name}: the answers are not on their heads"
 
 
-def test_one_of_each_sort_keeps_every_rule_of_pdf_ua(tmp_path: Path) -> None:
+def write_one_of_each_sort(folder: Path) -> list[Path]:
+    """The sheets of the demonstration that veraPDF reads, in files."""
     sorts = {what: sheet for _, sheets in handed_out().values() for what, sheet in sheets.items()}
     for name, book in demonstration().books.items():
         of_homes = (sheet for page in demonstration().homes_of(name) for sheet in home_sheets(context(), page))
         sorts |= {sheet.what: sheet for sheet in (*book_sheets(context(), book, name), *of_homes)}
     for what, sheet in sorts.items():
-        (tmp_path / f"{what}.pdf").write_bytes(set_in_type(copy_of(sheet)).pdf)
+        (folder / f"{what}.pdf").write_bytes(set_in_type(copy_of(sheet)).pdf)
     assert {"plan", "answers", "half-page", "story-booklet"} <= set(sorts)
+    return sorted(folder.iterdir())
+
+
+def test_one_of_each_sort_keeps_every_rule_of_pdf_ua(tmp_path: Path) -> None:
     try:
-        assert faults_of(sorted(tmp_path.iterdir())) == []
+        assert faults_of(write_one_of_each_sort(tmp_path)) == []
     except NotToBeHad as why:
         pytest.fail(f"PDF/UA was not checked: {why}", pytrace=False)

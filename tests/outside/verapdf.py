@@ -1,7 +1,9 @@
 """veraPDF for tests: its classes from a Python package, one Java library from Debian, and what they say of files.
 
 The library (``jaxb-runtime.jar``, of Debian's ``libjaxb-java``) is downloaded once, unpacked without installing, and
-kept in the user's cache folder. What was said of a file is kept in ``.cache/``, by its bytes and by what read them.
+kept in the user's cache folder. What was said of a file is kept beside this, in ``verapdf.txt``, by the file's hash and
+by what read it: a sheet is the same to the byte on every machine. A file that is not listed there is read;
+``python -m outside.keep_verapdf`` reads every file afresh and keeps what was said.
 """
 
 from __future__ import annotations
@@ -11,12 +13,12 @@ import os
 import shutil
 import subprocess
 import tempfile
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from importlib.util import find_spec
 from pathlib import Path
 
 _SOURCE = Path(__file__).parent / "PdfUa.java"
-_KEPT = Path(__file__).parents[2] / ".cache" / "verapdf"
+KEPT = Path(__file__).with_name("verapdf.txt")
 _QUICK = ("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC")
 """Half the time for some hundred files: what a better compiler and collector would gain they never earn back."""
 _PACKAGE, _INSTALLED = "libjaxb-java", Path("/usr/share/java/jaxb-runtime.jar")
@@ -28,20 +30,39 @@ class NotToBeHad(Exception):
 
 def faults_of(files: Sequence[Path]) -> list[str]:
     """Every rule of PDF/UA-1 that a file breaks, a line for each. Raises ``NotToBeHad``."""
-    reader = hashlib.sha256(_SOURCE.read_bytes() + _verapdf().name.encode() + str(_verapdf().stat().st_size).encode())
-    kept = {file: _KEPT / hashlib.sha256(reader.digest() + file.read_bytes()).hexdigest() for file in files}
-    unread = [file for file in files if not kept[file].is_file()]
-    said = _read(unread) if unread else {}
-    _KEPT.mkdir(parents=True, exist_ok=True)
-    for file, faults in said.items():
-        part = kept[file].with_suffix(f".{os.getpid()}")
-        part.write_text("\n".join(faults), encoding="utf-8")
-        part.replace(kept[file])
-    return [f"{file} {fault}" for file in files for fault in kept[file].read_text(encoding="utf-8").splitlines()]
+    kept, hashes = _kept(), {file: hash_of(file) for file in files}
+    unread = [file for file in files if hashes[file] not in kept]
+    said = read_afresh(unread) if unread else {}
+    return [f"{file} {fault}" for file in files for fault in said.get(file, kept.get(hashes[file], ()))]
 
 
-def _read(files: Sequence[Path]) -> dict[Path, list[str]]:
-    """What veraPDF says of each file, read by one Java."""
+def hash_of(file: Path) -> str:
+    """What a file is known by."""
+    return hashlib.sha256(file.read_bytes()).hexdigest()
+
+
+def keep(said: Mapping[Path, Sequence[str]]) -> None:
+    """Keeps what was said of files, and forgets all else."""
+    rows = sorted({f"{hash_of(file)} {fault}".strip() for file, faults in said.items() for fault in faults or [""]})
+    KEPT.write_text("\n".join((_reader(), *rows)) + "\n", encoding="utf-8")
+
+
+def _kept() -> dict[str, list[str]]:
+    """What this reader was heard to say, by hash; nothing if another was asked."""
+    reader, *rows = KEPT.read_text(encoding="utf-8").splitlines()
+    kept: dict[str, list[str]] = {}
+    for hash_, _, fault in (row.partition(" ") for row in rows if reader == _reader()):
+        kept.setdefault(hash_, []).extend([fault] if fault else [])
+    return kept
+
+
+def _reader() -> str:
+    """veraPDF with its size in bytes, and what asks it."""
+    return f"{_verapdf().name} {_verapdf().stat().st_size} {_SOURCE.name} {hash_of(_SOURCE)}"
+
+
+def read_afresh(files: Sequence[Path]) -> dict[Path, list[str]]:
+    """What veraPDF says of each file now, read by one Java. Raises ``NotToBeHad``."""
     command = [_java(), *_QUICK, "-cp", f"{_verapdf()}{os.pathsep}{_library()}", str(_SOURCE), *map(str, files)]
     done = subprocess.run(command, capture_output=True, text=True, check=False)
     lines = done.stdout.splitlines()

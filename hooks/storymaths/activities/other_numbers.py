@@ -127,8 +127,8 @@ class OtherNumbers:
         except Unsolvable:
             return None
         if self.kind.name in _ANSWERS_HELD_CLOSE and not fields.fact:
-            old, new = map(_says, (self.solution, solution))
-            if NUMBER.sub("#", old) != NUMBER.sub("#", new) or not are_alike(numbers_in(old), numbers_in(new)):
+            before, after = map(_says, (self.solution, solution))
+            if NUMBER.sub("#", before) != NUMBER.sub("#", after) or not are_alike(numbers_in(before), numbers_in(after)):
                 return None
         if not _HAS_PARTS.search(_says(self.solution)) and _HAS_PARTS.search(_says(solution)):
             return None

@@ -13,7 +13,6 @@ from .shape_in_parts import FractionShape
 from .tasks import ShapeTask
 
 
-
 def ask_for_shaded(task: ShapeTask) -> str:
     """How much of each, or which show a fraction."""
     if task.fraction:
@@ -25,7 +24,9 @@ def ask_for_shaded(task: ShapeTask) -> str:
 def note_on_shapes(shapes: Iterable[FractionShape]) -> str:
     """That each was looked at, and how where parts are not equal."""
     measured = any(not shape.in_equal_parts for shape in shapes)
-    return f"Each shape was looked at{', and parts of different sizes were measured by the smallest' if measured else ''}."
+    return (
+        f"Each shape was looked at{', and parts of different sizes were measured by the smallest' if measured else ''}."
+    )
 
 
 def is_in_figures(fraction: Fraction) -> bool:

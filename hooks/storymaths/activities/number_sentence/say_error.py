@@ -30,7 +30,7 @@ def find_error(filled: Filled) -> LikelyError | None:
         return None
     does, gives = _err(filled, plan) or ("", None)
     right = filled.numbers[0]
-    if gives is None or gives == right or gives < 0 <= right or _is_whole(right) and not _is_whole(gives):
+    if gives is None or gives == right or gives < 0 <= right or (_is_whole(right) and not _is_whole(gives)):
         return None
     return LikelyError(does, f"{written(gives, filled.places)} instead of {written(right, filled.places)}.")
 

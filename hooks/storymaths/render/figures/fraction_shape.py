@@ -8,7 +8,6 @@ from math import cos, pi, sin
 from ...model.figures.fractions import ShapeInParts
 from .pen import at, box, disc, path, svg, words
 
-
 _LABEL = 28
 """As high as letters must be where several of these stand side by side."""
 _X, _Y, _RADIUS = 100, 114, 76
