@@ -128,21 +128,24 @@ class OtherNumbers:
             return None
         if self.kind.name in _ANSWERS_HELD_CLOSE and not fields.fact:
             before, after = map(_says, (self.solution, solution))
-            if NUMBER.sub("#", before) != NUMBER.sub("#", after) or not are_alike(numbers_in(before), numbers_in(after)):
+            if NUMBER.sub("#", before) != NUMBER.sub("#", after) or not are_alike(
+                numbers_in(before), numbers_in(after)
+            ):
                 return None
         if not _HAS_PARTS.search(_says(self.solution)) and _HAS_PARTS.search(_says(solution)):
             return None
         whole = replace(solution, likely_error=None)
         old, new = _given(self.fields, self.context), _given(fields, context)
-        stay = {1, len(self.context.characters), *self._how_many()}
+        stay = {1, len(self.context.characters), *self._how_many(fields)}
         ask, title = (renumbered(words, old, new, stay) for words in (fields.ask or "", fields.title))
         if ask:
             whole = replace(whole, task=replace(whole.task, ask=ask))
         return Version(fields.model_copy(update={"ask": ask or None, "title": title or _NO_TITLE}), context, whole, "")
 
-    def _how_many(self) -> Iterator[int]:
-        """Numbers that say how the task is done, and how many of each thing are given."""
-        yield from (value for name, value in self.fields if name in _HOW_MANY and isinstance(value, int))
+    def _how_many(self, fields: ActivityFields) -> Iterator[int]:
+        """Numbers that say how the task is done, and are no others now, and how many of each thing are given."""
+        same = dict(fields)
+        yield from (n for name, n in self.fields if name in _HOW_MANY and isinstance(n, int) and same.get(name) == n)
         yield from (len(value) for value in self.raw.values() if isinstance(value, (Mapping, list)))
 
     def _names_say_how_many(self) -> bool:
@@ -157,7 +160,7 @@ def _says(solution: Solution) -> str:
 
 _HAS_PARTS = re.compile(r"\d/\d|\d\.\d")
 """Half a nut is no other number for whole ones."""
-_HOW_MANY = ("teams", "choose", "parts")
+_HOW_MANY = ("teams", "choose", "parts", "among", "by", "each")
 """Fields that say how a task is done, and are no numbers of it."""
 _NO_TITLE = "With other numbers"
 """Where the author's title names the old numbers."""

@@ -35,7 +35,7 @@ def renumbered(words: str, old: Sequence[int], new: Sequence[int], stay: Set[int
     named = [found.group() for found in _NAMED.finditer(words)]
     in_figures = {int(one) for one in named if one.isdecimal()}
     in_words = {ONES.get(one.casefold(), TENS.get(one.casefold(), 100)) for one in named if not one.isdecimal()} - stay
-    if not in_words <= stands_for.keys() - changed or not in_figures - stay <= stands_for.keys():
+    if in_words or not in_figures - stay <= stands_for.keys():
         return ""
     if len(in_figures & changed) > 1 or (in_figures and len(stands_for) < len(pairs)):
         return ""
