@@ -14,6 +14,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
+from ..expression.number import WrittenNumber
 from ..model.activity import Context, Solution
 from ..model.effort import GivenUp
 from ..model.reference import Reference
@@ -132,8 +133,8 @@ class OtherNumbers:
                 numbers_in(before), numbers_in(after)
             ):
                 return None
-        if not _HAS_PARTS.search(_says(self.solution)) and _HAS_PARTS.search(_says(solution)):
-            return None
+        if _parts_met(fields, solution) and not _parts_met(self.fields, self.solution):
+            return None  # half a nut is no other number for whole ones
         whole = replace(solution, likely_error=None)
         old, new = _given(self.fields, self.context), _given(fields, context)
         stay = {1, len(self.context.characters), *self._how_many(fields)}
@@ -154,12 +155,16 @@ class OtherNumbers:
         return isinstance(things, Mapping) and any(map(names_parts, things))
 
 
+def _parts_met(fields: ActivityFields, solution: Solution) -> bool:
+    """Whether numbers that are not whole come of a task besides those it is set with."""
+    set_with = {value.value for _, value in fields if isinstance(value, WrittenNumber)}
+    return any(Fraction(number).denominator > 1 for number in set(solution.demands.numbers) - set_with)
+
+
 def _says(solution: Solution) -> str:
     return " ".join(answer.says for answer in solution.answers)
 
 
-_HAS_PARTS = re.compile(r"\d/\d|\d\.\d")
-"""Half a nut is no other number for whole ones."""
 _HOW_MANY = ("teams", "choose", "parts", "among", "by", "each")
 """Fields that say how a task is done, and are no numbers of it."""
 _NO_TITLE = "With other numbers"
