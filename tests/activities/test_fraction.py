@@ -263,6 +263,13 @@ def test_fractions_of_any_parts_are_year_6s() -> None:
 
 
 def test_counting_marks_is_a_slip_on_any_line() -> None:
-    error = solved(KIND, {"find": "line", "parts": 5, "ends": [0, 10], "numbers": [4]}).likely_error
+    error = solved(KIND, {"find": "line", "parts": 4, "ends": [0, 20], "numbers": [5]}).likely_error
     assert error is not None
-    assert error.gives == "1 2/3 for each part"  # 10 shared into six
+    assert error.gives == "4 for each part."  # 20 shared into five
+
+
+def test_nobody_who_works_in_whole_numbers_gets_parts_of_one_by_a_slip() -> None:
+    assert solved(KIND, {"find": "line", "parts": 4, "ends": [0, 24], "marks": [1]}).likely_error is None
+    thirds = {"find": "share", "fraction": "1/3", "counts": [9, 10, 12]}
+    assert solved(KIND, thirds).likely_error is None, "even numbers have nothing to do with thirds"
+    assert solved(KIND, {**thirds, "fraction": "1/4", "counts": [8, 9, 10]}).likely_error is not None

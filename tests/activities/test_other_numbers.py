@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import combinations
 
 import pytest
@@ -73,13 +74,40 @@ def test_what_the_author_pins_for_the_year_is_kept() -> None:
     ("words", "kept"),
     [
         ("What stands in each gap?", True),
-        ("Each bridge has 64 planks. What stands in each gap?", False),
         ("Seven friends wait. What stands in each gap?", False),
+        ("Half of them wait. What stands in each gap?", False),
+        ("From 64 to 35. What stands in each gap?", False),
     ],
 )
 def test_words_of_the_author_that_name_a_number_are_not_asked_again(words: str, kept: bool) -> None:
     for one in sets_of(SUMS.replace("What stands in each gap?", words)):
         assert (one.solution.task.ask == words) is kept
+
+
+def test_the_one_number_in_an_authors_words_is_written_anew() -> None:
+    sets = sets_of(SUMS.replace("What stands in each gap?", "Each bridge has 64 planks. What is missing?"))
+    assert sets
+    for one in sets:
+        [whole] = re.findall(r"\d+", one.solution.task.ask)
+        assert one.solution.task.ask == f"Each bridge has {whole} planks. What is missing?"
+        assert str(one.solution.task.lines[0]).startswith(f"{whole} =")
+
+
+def test_parts_by_name_have_no_other_numbers() -> None:
+    strip = "kind: measure\ntitle: Parts\nfind: order\nthings: {%s: 12 squares, %s: 8 squares}\n"
+    assert sets_of(strip % ("the half", "the third")) == ()
+    assert sets_of(strip % ("the reed", "the twig"))
+
+
+def test_steps_told_in_words_are_the_steps_that_are_counted() -> None:
+    for one in sets_of("kind: sequence\ntitle: Sing\nask: Count on in fours.\nterms: [0, 4, 8, ___, 16, ___, 24]\n"):
+        first, second = map(int, one.fields.model_dump()["terms"][:2])
+        assert (one.solution.task.ask == "Count on in fours.") is (second - first == 4)
+
+
+def test_whole_answers_stay_whole() -> None:
+    for one in sets_of("kind: fraction\ntitle: Nuts\nfind: part\nfraction: 1/3\nof: 15\nthings: nuts\n"):
+        assert not re.search(r"\d/\d", one.solution.answers[0].says)
 
 
 def test_nothing_is_offered_where_nothing_fits() -> None:

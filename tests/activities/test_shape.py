@@ -428,3 +428,16 @@ def test_a_shape_that_is_named_and_cannot_be_counted_is_refused() -> None:
 def test_the_slip_in_a_claim_is_one_that_a_shape_bears_out() -> None:
     assert solved(KIND, {"claims": [{"edges": 7}]}).likely_error is None
     assert solved(KIND, {"claims": [{"faces": 6, "edges": 7}]}).likely_error is not None
+
+
+def test_a_shape_is_called_what_its_author_calls_it() -> None:
+    ring = {
+        "shapes": ["square", "triangle", "circle"],
+        "by": [{"rule": "sides = 3", "says": "triangle", "otherwise": "no triangle"}],
+        "diagram": "hoop",
+    }
+    solution = solved(KIND, ring)
+    told = f"{solution.answers[0].says} {solution.answers[0].worked}"
+    assert "triangle" in told
+    assert "equilateral" not in told
+    assert "A triangle has 3 straight sides." in told

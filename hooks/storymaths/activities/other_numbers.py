@@ -14,7 +14,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from ..expression.number_words import ONES
+from ..expression.number import WrittenNumber
 from ..model.activity import Context, Solution
 from ..model.effort import GivenUp
 from ..model.reference import Reference
@@ -22,6 +22,7 @@ from .alike import NUMBER, are_alike, numbers_in, relabelled
 from .bending import Version, why_not
 from .kind import ActivityFields, Kind, Unsolvable
 from .pins import Pinned, pinned
+from .renumbered import names_parts, renumbered
 from .solving import solve
 
 MOST_SETS = 5
@@ -53,7 +54,7 @@ class OtherNumbers:
     @cached_property
     def sets(self) -> tuple[Version, ...]:
         """At most five; none where none fits, and only those found where the search is given up."""
-        if not self.solution.answers or self.kind.name in _NOT_OF_NUMBERS:
+        if not self.solution.answers or self.kind.name in _NOT_OF_NUMBERS or self._names_say_how_many():
             return ()
         own = self.context.year
         try:
@@ -127,27 +128,45 @@ class OtherNumbers:
         except Unsolvable:
             return None
         if self.kind.name in _ANSWERS_HELD_CLOSE and not fields.fact:
-            old, new = (" ".join(answer.says for answer in one.answers) for one in (self.solution, solution))
-            if NUMBER.sub("#", old) != NUMBER.sub("#", new) or not are_alike(numbers_in(old), numbers_in(new)):
+            before, after = map(_says, (self.solution, solution))
+            if NUMBER.sub("#", before) != NUMBER.sub("#", after) or not are_alike(
+                numbers_in(before), numbers_in(after)
+            ):
                 return None
+        if _parts_met(fields, solution) and not _parts_met(self.fields, self.solution):
+            return None  # half a nut is no other number for whole ones
         whole = replace(solution, likely_error=None)
-        ask, title = (words if not self._is_stale(words) else "" for words in (fields.ask or "", fields.title))
+        old, new = _given(self.fields, self.context), _given(fields, context)
+        stay = {1, len(self.context.characters), *self._how_many(fields)}
+        ask, title = (renumbered(words, old, new, stay) for words in (fields.ask or "", fields.title))
         if ask:
             whole = replace(whole, task=replace(whole.task, ask=ask))
         return Version(fields.model_copy(update={"ask": ask or None, "title": title or _NO_TITLE}), context, whole, "")
 
-    def _is_stale(self, words: str) -> bool:
-        """Whether words of the author name a number that may be one of the old set; who takes part is the same."""
-        stay = {1, len(self.context.characters), *(value for name, value in self.fields if name in _HOW_MANY)}
-        named = {ONES[word] for word in re.findall(r"[a-z]+", words.casefold()) if word in ONES}
-        return bool(_BY_NAME.search(words)) or not named <= stay
+    def _how_many(self, fields: ActivityFields) -> Iterator[int]:
+        """Numbers that say how the task is done, and are no others now, and how many of each thing are given."""
+        same = dict(fields)
+        yield from (n for name, n in self.fields if name in _HOW_MANY and isinstance(n, int) and same.get(name) == n)
+        yield from (len(value) for value in self.raw.values() if isinstance(value, (Mapping, list)))
+
+    def _names_say_how_many(self) -> bool:
+        """Whether things are called by their share, as a half and a quarter are: no other numbers would be theirs."""
+        things = self.raw.get("things")
+        return isinstance(things, Mapping) and any(map(names_parts, things))
 
 
-_HOW_MANY = ("teams", "choose", "parts")
+def _parts_met(fields: ActivityFields, solution: Solution) -> bool:
+    """Whether numbers that are not whole come of a task besides those it is set with."""
+    set_with = {value.value for _, value in fields if isinstance(value, WrittenNumber)}
+    return any(Fraction(number).denominator > 1 for number in set(solution.demands.numbers) - set_with)
+
+
+def _says(solution: Solution) -> str:
+    return " ".join(answer.says for answer in solution.answers)
+
+
+_HOW_MANY = ("teams", "choose", "parts", "among", "by", "each")
 """Fields that say how a task is done, and are no numbers of it."""
-_BY_NAME = re.compile(
-    r"\d|\b(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)\b", re.IGNORECASE
-)
 _NO_TITLE = "With other numbers"
 """Where the author's title names the old numbers."""
 _NUMBER_TO_CHANGE = re.compile(r"(?<![\d:.])\d+")

@@ -164,10 +164,13 @@ def _asked_for(activity: PageActivity, page: SessionPage, solution: Solution, re
     """The objectives asked for by law that its session teaches and that it touches, the surest first."""
     taught = list(_taught_by_law(page, reference, ()))
     sure = {(one.framework, one.objective.code) for one in practised_in(activity.worked, reference)}
+    if certain := [key for key in taught if key in sure]:
+        yield from certain
+        return  # what it surely practises is what it is asked for
     words = " ".join((solution.task.ask, *map(str, solution.task.lines), *(one.says for one in solution.answers)))
-    yield from (key for key in taught if key in sure)
     for key in taught:
-        traces = [trace for part in reference.objectives[key].parts for trace in part.trace]
+        # Most sentences have =, whatever they are of.
+        traces = [trace for part in reference.objectives[key].parts for trace in part.trace if trace != "="]
         if any(re.search(rf"(?<!\w){re.escape(trace)}(?!\w)", words, re.IGNORECASE) for trace in traces):
             yield key
     yield from taught[:1]  # a session names first what it is for before all

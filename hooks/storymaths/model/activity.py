@@ -162,6 +162,8 @@ class Task:
     """What is asked one by one, each to be answered beside its name: ``the 8th``, ``the 10th``."""
     in_order: bool = False
     """Whether its lines are to be put in order."""
+    filled_once: bool = False
+    """Whether its one frame is filled in once, since nothing is searched for."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -52,6 +52,8 @@ class Material(Strict):
     id: Id
     name: Text
     plural: Text
+    poured: bool = False
+    """True for what is not counted, such as water: nobody needs 1 water."""
     also: tuple[Text, ...] = ()
     """Other ways it is written in running text."""
     size_mm: tuple[Side, Side, Side] | None = None
@@ -73,6 +75,10 @@ class Material(Strict):
     reusable: bool = True
     of_one_book: bool = False
     """True for what serves one book only, and cannot be used again with another: the book itself, its cast cards."""
+
+    def counted(self, count: int) -> str:
+        """So many of it: ``1 bowl``, ``4 bowls``, and ``water``, however much."""
+        return self.name if self.poured else f"{count} {self.name if count == 1 else self.plural}"
 
     @property
     def is_small_part(self) -> Verdict:

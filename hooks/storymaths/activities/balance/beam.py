@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from ...expression.noun import Noun, noun_of
@@ -11,7 +11,7 @@ from ...model.document import Loc
 from ...model.quantity import UNITS
 from ...parse.suggestion import did_you_mean
 from ..kind import Unsolvable, whole_fact
-from ..saying import counted
+from ..saying import counted, listed
 from .search import ANYWHERE, LEFT, OUT, RIGHT, Question, Teams, every_balance
 from .tasks import BalanceTask, LevelTeams, OppositeTask, PlayerTask, StartTask, Team, TeamsTask
 
@@ -69,6 +69,10 @@ class Beam:
     def amount(self, number: int) -> str:
         """A value with its unit: ``6``, ``6 kg``, ``4 legs``."""
         return f"{number:,} {self.unit}" if self.measure else counted(number, self.unit)
+
+    def amount_of_any(self, numbers: Sequence[int]) -> str:
+        """Several with their unit once: ``7, 9 or 10 bricks``."""
+        return listed([*(f"{number:,}" for number in numbers[:-1]), self.amount(numbers[-1])], "or")
 
     def _team(self, bits: int) -> Team:
         return tuple(character for i, character in enumerate(self.characters) if bits >> i & 1)

@@ -81,7 +81,7 @@ def explain_all(task: BalanceTask, beam: Beam, ways: Sequence[LevelTeams]) -> st
         need = beam.amount(abs(left - right))
         return f"{count}. Whoever joins must make {need}. Try the others, the largest first: no other choice makes it."
     totals = sorted({way.total for way in ways})
-    there = listed([beam.amount(total) for total in totals], "or")
+    there = beam.amount_of_any(totals)
     if len(totals) > _MOST_LISTED:
         there = f"{len(totals)} totals, from {beam.amount(totals[0])} to {beam.amount(totals[-1])}"
     return f"{count}. Nobody can be in both teams, so the teams can match only at {there}."

@@ -22,8 +22,9 @@ def explain_jumps(start: int, end: int, teller: Teller) -> str:
     """The jumps from start to end in words, and the sum of those that are not whole hours."""
     stops = stops_between(start, end)
     jumps = _jumps(stops)
-    told = ", then ".join(f"{long(jump)} to {teller.tell(stop)}" for jump, stop in zip(jumps, stops[1:], strict=True))
-    worked = f"From {teller.tell(start)} it is {told}."
+    first, *later = teller.tell_in_turn(stops)
+    told = ", then ".join(f"{long(jump)} to {stop}" for jump, stop in zip(jumps, later, strict=True))
+    worked = f"From {first} it is {told}."
     parts = _parts(jumps)
     if len(parts) < 2:
         return worked if len(jumps) < 2 else f"{worked} Together that is {long(end - start)}."

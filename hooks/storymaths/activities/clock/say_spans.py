@@ -8,7 +8,7 @@ from ...model.activity import Context, LikelyError
 from ..saying import capital, listed
 from .tasks import FindRepeats, MeasureSpans, Span
 from .teller import Teller
-from .time import DAY, HOUR, long
+from .time import DAY, HOUR, in_words, long, part_of_day
 
 ONE_TIME = "One end of it and how long it lasts give the other end."
 
@@ -27,8 +27,13 @@ def _facts(task: MeasureSpans) -> list[str]:
 
 
 def tell_span(span: Span, teller: Teller) -> str:
-    """``7:30 to 8:15``."""
-    return f"{teller.tell(span.start)} to {teller.tell(span.end)}"
+    """``7:30 to 8:15``, ``20 to 10 until half past 10, in the morning``: *to* is a word of times as well."""
+    if teller.in_digits:
+        return f"{teller.tell(span.start)} to {teller.tell(span.end)}"
+    parts = {part_of_day(time) for time in (span.start, span.end)}
+    if len(parts) > 1 or not teller.in_doubt:
+        return f"{teller.tell(span.start)} until {teller.tell(span.end)}"
+    return f"{in_words(span.start)} until {in_words(span.end)}, {parts.pop()}"
 
 
 def say_span(span: Span, names: Mapping[str, str], teller: Teller, picked: bool) -> str:

@@ -37,6 +37,7 @@ def measure_spans(task: MeasureSpans, context: Context) -> Solution[Span]:
             context.characters if task.fact else (),
             tuple(map(Shown, shown)) if task.fact else (),
             () if task.fact else tuple(Line((one,)) for one in shown),
+            asks_after=tuple(names[one.character] for one in found if one.character and not task.pick),
         ),
         tuple(
             Answer(

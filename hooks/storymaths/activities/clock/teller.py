@@ -36,6 +36,16 @@ class Teller:
             return digits(time, self.style) if self.in_doubt else on_face(time)
         return f"{in_words(time)} {part_of_day(time)}" if self.in_doubt else in_words(time)
 
+    def tell_in_turn(self, times: Iterable[int]) -> list[str]:
+        """Times one after another, in words with the part of the day only where it is another than before."""
+        told: list[str] = []
+        before = ""
+        for time in times:
+            part = part_of_day(time)
+            told.append(in_words(time) if not self.in_digits and part == before else self.tell(time))
+            before = part
+        return told
+
     def demands(self, times: Iterable[int]) -> Demands:
         """What reading the times demands."""
         return demands_of_digits(times) if self.in_digits else demands_of_words(times)

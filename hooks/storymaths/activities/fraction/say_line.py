@@ -47,10 +47,12 @@ def counts_parts(one: LineAnswer) -> bool:
     return (one.between[0] if isinstance(one, PlaceBetween) else one.mark) != 1
 
 
-def expect_counting_marks(task: LineTask) -> LikelyError:
-    """Counting marks in place of parts."""
-    each = mixed((task.ends[1] - task.ends[0]) / (task.parts + 1))
-    return LikelyError("Counts the marks and not the parts between them.", f"{each} for each part")
+def expect_counting_marks(task: LineTask) -> LikelyError | None:
+    """Counting marks in place of parts; not where whole numbers would come to parts of one."""
+    each = (task.ends[1] - task.ends[0]) / (task.parts + 1)
+    if task.parts < 2 or task.step.denominator == 1 != each.denominator:
+        return None
+    return LikelyError("Counts the marks and not the parts between them.", f"{mixed(each)} for each part.")
 
 
 def describe_line(task: LineTask, placed: Sequence[str]) -> str:

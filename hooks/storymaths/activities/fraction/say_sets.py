@@ -39,12 +39,12 @@ def note_on_counts(parts: int, away: Sequence[int], year: YearLimits) -> str:
     return f"{note} {first:,} cannot: {first:,} ÷ {parts} = {each:,} remainder {over}."
 
 
-def expect_error_in_counts(away: Sequence[int]) -> LikelyError | None:
-    """Taking any even number."""
+def expect_error_in_counts(away: Sequence[int], parts: int) -> LikelyError | None:
+    """Taking any even number, where all that come out are even."""
     wrong = next((count for count in away if count % 2 == 0), None)
-    if wrong is None:
+    if wrong is None or parts % 2:
         return None
-    return LikelyError("Takes any even number.", f"{wrong:,} as well, which does not come out")
+    return LikelyError("Takes any even number.", f"{wrong:,} as well, which does not come out.")
 
 
 def label_of(task: SetTask, context: Context) -> str:

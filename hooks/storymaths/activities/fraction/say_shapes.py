@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from fractions import Fraction
 
 from ...model.activity import LikelyError
@@ -11,8 +12,6 @@ from .drawing import count_parts
 from .shape_in_parts import FractionShape
 from .tasks import ShapeTask
 
-NOTE_ON_SHAPES = "Each shape was looked at, and parts of different sizes were measured by the smallest."
-
 
 def ask_for_shaded(task: ShapeTask) -> str:
     """How much of each, or which show a fraction."""
@@ -20,6 +19,14 @@ def ask_for_shaded(task: ShapeTask) -> str:
         return f"Which shapes have {spoken(task.fraction.value)} shaded?"
     what = "percentage" if task.written_as == "percent" else task.written_as or "fraction"
     return f"What {what} of each shape is shaded?"
+
+
+def note_on_shapes(shapes: Iterable[FractionShape]) -> str:
+    """That each was looked at, and how where parts are not equal."""
+    measured = any(not shape.in_equal_parts for shape in shapes)
+    return (
+        f"Each shape was looked at{', and parts of different sizes were measured by the smallest' if measured else ''}."
+    )
 
 
 def is_in_figures(fraction: Fraction) -> bool:
@@ -50,7 +57,7 @@ def expect_counting(name: str, by_count: Fraction) -> LikelyError:
     """Counting parts that are not equal."""
     counted = spoken(by_count) if by_count else "none"
     does = "Counts the parts without looking whether they are equal."
-    return LikelyError(does, f"{counted} of shape {name}, which is not so")
+    return LikelyError(does, f"{counted} of shape {name}, whose parts are not equal.")
 
 
 def describe_shape(name: str, shape: FractionShape) -> str:

@@ -44,7 +44,7 @@ def find_on_line(task: LineTask) -> Solution[LineAnswer]:
         | demands_of_words([], "part", *(["parts"] if any(say.counts_parts(one) for one in found) else [])),
         steps=2,
         note=say.NOTE_ON_LINES,
-        likely_error=say.expect_counting_marks(task) if task.parts > 1 else None,
+        likely_error=say.expect_counting_marks(task),
         answer_figures=(_draw(task, places, ()),),
         cards=cards_for_written([number for one in found for number in _laid(one)], {}),
     )

@@ -62,7 +62,7 @@ def find_counts(task: ShareTask, context: Context) -> Solution[SharedCount]:
         | demands_of_parts([Fraction(one.count) for one, _ in found], value, context.year, "whole"),
         steps=1 + (value.numerator > 1),
         note=say.note_on_counts(parts, away, context.year),
-        likely_error=say.expect_error_in_counts(away),
+        likely_error=say.expect_error_in_counts(away, parts),
         cards=cards_for_written(map(as_amount, [*shown, *(n for one, _ in found for n in (one.count, one.part))]), {}),
     )
 

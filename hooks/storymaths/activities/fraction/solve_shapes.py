@@ -43,7 +43,7 @@ def find_shaded(task: ShapeTask) -> Solution[ShapePart]:
         ),
         demands=_demands(task, found, cuts),
         steps=1 if all(shape.in_equal_parts for _, shape in named) else 2,
-        note=say.NOTE_ON_SHAPES,
+        note=say.note_on_shapes(shape for _, shape in named),
         likely_error=_count_wrongly(named, wanted),
         cards=cards_for_written([one.written or as_amount(one.fraction) for one in found if _in_figures(one)], {}),
     )

@@ -66,11 +66,11 @@ def say_order(places: Sequence[Sequence[Measured]], year: YearLimits) -> str:
     return capital(", then ".join(listed([one.tell(year) for one in place]) for place in places))
 
 
-def explain_order(says: str, sentences: Sequence[Sentence], greatest_first: bool, year: YearLimits) -> str:
-    """The amounts in one unit, between signs where the year has them."""
+def explain_order(places: Sequence[Sequence[Measured]], sentences: Sequence[Sentence], year: YearLimits) -> str:
+    """The amounts in one unit between signs where the year has them, else one after another."""
     if sentences:
         return write_sentences(sentences, year)
-    return f"{says}: each is {'less' if greatest_first else 'more'} than the one before."
+    return capital(f"{', then '.join(tell(place[0].amount, year) for place in places)}.")
 
 
 def expect_numbers_alone(gives: str) -> LikelyError:

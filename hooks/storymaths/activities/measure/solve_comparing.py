@@ -95,11 +95,9 @@ def order(task: OrderAmounts, context: Context) -> Solution[Ordered]:
         sentences.append(tuple(chain)[1:])
     says = say.say_order(places, year)
     words = () if task.greatest_first else ("least",)
-    if not sentences:
-        words = ("less" if task.greatest_first else "more", *words)
     return Solution(
         _set(task, say.ask_for_order(task), things, context, in_order=True),
-        (Answer(says, say.explain_order(says, sentences, task.greatest_first, year), _in_order(places, year)),),
+        (Answer(says, say.explain_order(places, sentences, year), _in_order(places, year)),),
         demands_of_told(given, year, (*words, "order")) | demands_of_sentences(sentences, year),
         len(things) - 1,
         " ".join(say.note_on_order(unlike, any(len(place) > 1 for place in places))),
@@ -120,11 +118,10 @@ def _order_by_calendar(task: OrderAmounts, things: Sequence[Measured], context: 
     ordered = ordered[::-1] if task.greatest_first else ordered
     places = [[one] for one in ordered]
     says = say.say_order(places, year)
-    word = "less" if task.greatest_first else "more"
     return Solution(
         _set(task, say.ask_for_order(task), things, context, in_order=True),
-        (Answer(says, say.explain_order(says, (), task.greatest_first, year), _in_order(places, year)),),
-        demands_of_told([one.amount for one in things], year, (word, "order")),
+        (Answer(says, say.explain_order(places, (), year), _in_order(places, year)),),
+        demands_of_told([one.amount for one in things], year, ("more", "order")),
         len(things) - 1,
         "A year has 12 months, and a month a little more than 4 weeks.",
         _expect_order_by_number(task, things, ordered, year),

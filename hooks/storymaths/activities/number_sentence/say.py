@@ -144,9 +144,11 @@ def find_likely_error(filled: Sequence[Filled], lines: int) -> LikelyError | Non
     for one in filled:
         if error := find_error(one):
             return LikelyError(f"{_name_line(one.line, lines)}{error.does}", error.gives)
-    most = max((sum(one.line == line for one in filled) for line in range(1, lines + 1)), default=0)
-    if most > 1:
-        return LikelyError("Stops at the first way that works.", f"1 answer, and there are {most}.")
+    ways = {line: sum(one.line == line for one in filled) for line in range(1, lines + 1)}
+    most = max(ways, key=lambda line: ways[line], default=0)
+    if most and ways[most] > 1:
+        does = f"{_name_line(most, lines)}Stops at the first way that works."
+        return LikelyError(does, f"1 way, and there are {ways[most]}.")
     return None
 
 

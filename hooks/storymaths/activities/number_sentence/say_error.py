@@ -30,9 +30,14 @@ def find_error(filled: Filled) -> LikelyError | None:
         return None
     does, gives = _err(filled, plan) or ("", None)
     right = filled.numbers[0]
-    if gives is None or gives == right or gives < 0 <= right:
+    if gives is None or gives == right or gives < 0 <= right or (_is_whole(right) and not _is_whole(gives)):
         return None
     return LikelyError(does, f"{written(gives, filled.places)} instead of {written(right, filled.places)}.")
+
+
+def _is_whole(number: Rational) -> bool:
+    """Nobody who works in whole numbers gets a part of one by a slip."""
+    return Fraction(number).denominator == 1
 
 
 def _err(filled: Filled, plan: Plan) -> tuple[str, Rational | None] | None:

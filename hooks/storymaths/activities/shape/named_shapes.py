@@ -18,7 +18,21 @@ from ..rule_language.tree import Gives
 from ..sort.cards import Card, Cards
 from ..sort.labels import Labels
 from ..sort.rules import SortRule
-from .set import FLATS, OF_A_YEAR, SAID, SOLIDS, WORDS, YES_OR_NO, Flat, Solid, count_of, has, known_name, parts_of
+from .set import (
+    FLATS,
+    OF_A_YEAR,
+    SAID,
+    SOLIDS,
+    WORDS,
+    YES_OR_NO,
+    Flat,
+    Solid,
+    count_of,
+    has,
+    known_name,
+    own_name,
+    parts_of,
+)
 
 _VOCABULARY = frozenset(
     {"circle", "triangle", "square", "rectangle", "cube", "cuboid", "pyramid", "sphere", "cylinder"}
@@ -122,7 +136,7 @@ def shapes_of(
         names = list(FLATS if named == "flat" else SOLIDS)
         return _of_one_sort(names, names, context, ("shapes",)).with_counts(rules)
     names = [_known(name, ("shapes", index)) for index, name in enumerate(named)]
-    return _of_one_sort(names, names, context, ("shapes",))
+    return _of_one_sort(names, [own_name(name) for name in named], context, ("shapes",))
 
 
 def _of_cast(fact: str, context: Context) -> Shapes:

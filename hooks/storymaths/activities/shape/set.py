@@ -147,9 +147,15 @@ def known_name(name: str) -> str | None:
     return None
 
 
+def own_name(name: str) -> str:
+    """What a shape is called where its author calls it so: a triangle is no equilateral triangle to who has no such word."""
+    plain = " ".join(name.split())
+    return plain.lower() if plain.lower() in _ALSO else known_name(name) or plain
+
+
 def with_article(name: str) -> str:
     """``a cube``, ``an oval``, ``an L-shaped hexagon``; a name that says whose it is stays as it is."""
-    return noun.with_article(name) if known_name(name) == name else name
+    return noun.with_article(name) if known_name(name) and own_name(name) == name else name
 
 
 def parts_of(shape: Flat | Solid) -> Mapping[str, tuple[int, ...] | None]:

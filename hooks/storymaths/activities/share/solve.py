@@ -62,6 +62,8 @@ def solve(task: ShareTask, context: Context) -> Solution[ShareAnswer]:
             shows=tuple(Shown(written(pile), Fraction(pile)) for pile in owned),
             lines=(as_line(sentence),) if sentence else _name_piles(task, piles),
             figures=arrays if isinstance(task, TotalTask) else (),
+            filled_once=isinstance(task, (EachTask, GroupsTask, TotalTask)),
+            asks_after=tuple(written(pile) for pile, who in piles if not who),
         ),
         answers=tuple(
             Answer(say.say_answer(task, value, context), say.explain(task, one, context.year), value)

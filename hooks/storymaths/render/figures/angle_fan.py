@@ -7,7 +7,7 @@ from math import cos, radians, sin
 from ...model.figures.shapes import AngleFan
 from .pen import at, disc, line, path, svg, words
 
-_WIDE, _ARM, _ARC, _WORDS = 320, 96, 30, 58
+_WIDE, _ARM, _ARC, _WORDS = 224, 96, 30, 62
 
 
 def draw(figure: AngleFan) -> str:
@@ -28,6 +28,6 @@ def draw(figure: AngleFan) -> str:
         large = int(degrees > 180)
         pieces.append(path(f"M{at(x1)} {at(y1)} A{_ARC} {_ARC} 0 {large} 0 {at(x2)} {at(y2)}", "fig-mark"))
         middle = on(before + degrees / 2, _WORDS)
-        pieces.append(words(middle[0], middle[1] + 5, label, 16))
+        pieces.append(words(middle[0], middle[1] + 7, label, 20))
         before = after
     return svg(figure.NAME, _WIDE, tall, *pieces, disc(x, y, 3, "fig-mark"))

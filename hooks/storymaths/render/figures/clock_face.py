@@ -7,13 +7,13 @@ from math import cos, pi, sin
 from ...model.figures.measures import ClockFace
 from .pen import disc, line, svg, words
 
-_X, _Y, _RADIUS = 112, 136, 104
+_X, _Y, _RADIUS = 112, 138, 104
 _ROMAN = "I II III IV V VI VII VIII IX X XI XII".split()
 
 
 def draw(figure: ClockFace) -> str:
     """The face under its label."""
-    pieces = [words(_X, 20, figure.label), disc(_X, _Y, _RADIUS, "fig-soft fig-line")]
+    pieces = [words(_X, 24, figure.label, 22), disc(_X, _Y, _RADIUS, "fig-soft fig-line")]
     for minute in range(60):
         inner = _RADIUS - (10 if minute % 5 == 0 else 5)
         pieces.append(line(*_at(minute / 60, inner), *_at(minute / 60, _RADIUS), "fig-tick"))
@@ -29,7 +29,7 @@ def draw(figure: ClockFace) -> str:
             line(_X, _Y, *_at(minute / 60, 76), "fig-mark fig-hand-minute"),
         ]
     pieces.append(disc(_X, _Y, 5, "fig-fill"))
-    return svg(figure.NAME, 224, 246, *pieces)
+    return svg(figure.NAME, 2 * _X, 250, *pieces)
 
 
 def _at(turn: float, away: float) -> tuple[float, float]:

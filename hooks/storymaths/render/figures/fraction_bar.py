@@ -21,7 +21,7 @@ def draw(figure: FractionBar) -> str:
         line(_LEFT, 30, _LEFT + _WIDE, 30, "fig-tick"),
         line(_LEFT, 24, _LEFT, 36, "fig-tick"),
         line(_LEFT + _WIDE, 24, _LEFT + _WIDE, 36, "fig-tick"),
-        words(_LEFT + _WIDE / 2, 20, figure.whole),
+        words(_LEFT + _WIDE / 2, 20, figure.whole, 24),
     ]
     if each and len(each) * 9 < width:
         pieces += [words(_LEFT + (i + 0.5) * width, _TOP + _HIGH / 2 + 6, each) for i in range(parts)]

@@ -26,8 +26,8 @@ def draw(figure: GridRoute) -> str:
         pieces += [box(x, y, side, side, "fig-fill"), line(x, y, x + side, y + side), line(x, y + side, x + side, y)]
     pieces += [line(_MARGIN + i * side, 4, _MARGIN + i * side, foot) for i in range(columns + 1)]
     pieces += [line(_MARGIN, 4 + i * side, _MARGIN + columns * side, 4 + i * side) for i in range(rows + 1)]
-    pieces += [words(_MARGIN + (i + 0.5) * side, foot + 19, _LETTERS[i], 15) for i in range(0, columns, step)]
-    pieces += [words(_MARGIN - 6, foot - (i + 0.5) * side + 5, str(i + 1), 15, "end") for i in range(0, rows, step)]
+    pieces += [words(_MARGIN + (i + 0.5) * side, foot + 21, _LETTERS[i], 20) for i in range(0, columns, step)]
+    pieces += [words(_MARGIN - 6, foot - (i + 0.5) * side + 7, str(i + 1), 20, "end") for i in range(0, rows, step)]
     if figure.path:
         corners = " L".join(f"{at(x)} {at(y)}" for x, y in map(middle, figure.path))
         pieces += [path(f"M{corners}", "fig-mark"), disc(*middle(figure.path[-1]), side / 7, "fig-mark fig-end")]
@@ -35,7 +35,7 @@ def draw(figure: GridRoute) -> str:
         x, y = middle(figure.goal)
         pieces += [disc(x, y, side * 0.36), disc(x, y, side * 0.2)]
     pieces.append(_arrow(*middle(figure.start), side * 0.36, figure.facing))
-    return svg(figure.NAME, 320, foot + 28, *pieces)
+    return svg(figure.NAME, _MARGIN + columns * side + 4, foot + 28, *pieces)
 
 
 def _arrow(x: float, y: float, size: float, facing: str) -> str:

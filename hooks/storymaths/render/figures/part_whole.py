@@ -9,6 +9,8 @@ from .pen import box, disc, line, svg, words
 _HIGH, _DEEP, _ONE_LINE = 44, 150, 9
 _ROW = 5
 """Dots to a row, so that six to ten are five and some more."""
+_NUMBER, _FIGURES = 24, 4
+"""How large a number is written, and of how many figures."""
 
 
 def draw(figure: PartWhole) -> str:
@@ -31,6 +33,8 @@ def _boxed(middle: float, top: float, wide: float, text: str, in_dots: bool) -> 
         return [frame]
     if in_dots and text.isdecimal() and int(text) <= 2 * _ROW:
         return [frame, *_dots(middle, top + _HIGH / 2, int(text), wide)]
+    if len(text) <= _FIGURES:
+        return [frame, words(middle, top + _HIGH / 2 + _NUMBER / 3, text, _NUMBER)]
     lines = [text] if len(text) <= _ONE_LINE else broken(text, wide)[:2]
     first = top + _HIGH / 2 + SIZE / 3 - 9 * (len(lines) - 1)
     return [frame, *(words(middle, first + 18 * place, said, SIZE) for place, said in enumerate(lines))]

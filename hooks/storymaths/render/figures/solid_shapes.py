@@ -24,7 +24,7 @@ def draw(figure: SolidShapes) -> str:
             middle = 1 + (column + 0.5) * _WIDE
             pieces += [_solid(name, middle, top + _HIGH / 2), block(middle, top + _HIGH + LINE - 2, title)]
         top += _HIGH + LINE * max(len(title) for _, title in row) + 12
-    return svg(figure.NAME, 320, top, *pieces)
+    return svg(figure.NAME, 2 + _WIDE * min(_ACROSS, len(solids)), top, *pieces)
 
 
 def _solid(name: str, x: float, y: float) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from ...activities.saying import capital
@@ -51,20 +51,27 @@ def boards(worked: ShapeWorked) -> Iterable[Board]:
         yield sort_in_two("", pieces, can, "it can be", "it cannot be")
     for value in values:
         if isinstance(value, Placing):
-            cards = [_card(shape) for region in value.regions.values() for shape in region]
+            titles = _titles(worked)
+            cards = [_card(shape, titles) for region in value.regions.values() for shape in region]
             yield lay_out(worked.solution.task, cards, value)
 
 
-def _card(name: str) -> Piece:
-    """A shape by its name, drawn where it is flat."""
-    return replace(card(name), outline=outline(name))
+def _card(name: str, titles: Mapping[str, str]) -> Piece:
+    """A shape as its author calls it, drawn where it is flat."""
+    return replace(card(name), name=titles.get(name, name), outline=outline(name))
+
+
+def _titles(worked: ShapeWorked) -> Mapping[str, str]:
+    """What each shape that is shown is called, by its name."""
+    shown = (figure.data for figure in worked.solution.task.figures)
+    shapes = (figure.shapes for figure in shown if isinstance(figure, (FlatShapes, SolidShapes)))
+    return {one.name: one.title for some in shapes for one in some}
 
 
 def _choose(worked: ShapeWorked, fitting: Sequence[str]) -> Board:
     """The shapes shown, each to be laid where it belongs."""
-    shown = (figure.data for figure in worked.solution.task.figures)
-    names = [one.name for figure in shown if isinstance(figure, (FlatShapes, SolidShapes)) for one in figure.shapes]
-    pieces = [_card(name) for name in dict.fromkeys([*names, *fitting])]
+    titles = _titles(worked)
+    pieces = [_card(name, titles) for name in dict.fromkeys([*titles, *fitting])]
     right = [card(name).id for name in fitting]
     says = " ".join(str(line) for line in worked.solution.task.lines)
     return sort_in_two(says, pieces, right, "it can be", "it cannot be")

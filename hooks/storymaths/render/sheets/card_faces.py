@@ -32,6 +32,11 @@ def sign_card(sign: str) -> Card:
     return {"sign": sign, "stands": sign in "<>"}
 
 
+def word_card(word: str) -> Card:
+    """A word to hold up, such as a unit."""
+    return {"number": word, "word": True, "stands": False}
+
+
 def worth(number: str) -> Fraction:
     """What a number comes to as it is written: ``1,200``, ``−4``, ``2.5`` or ``3/4``."""
     over, _, under = number.replace(",", "").replace("−", "-").partition("/")

@@ -92,9 +92,20 @@ def _with_the_others(cast: Cast, book: Document[Book], fact: str, wanted: int) -
 def _cast_by_note(book: Document[Book], needed: Needed) -> Cast:
     """The whole cast, with a number if the author's note asks for one: by the name of the fact, or as a number."""
     characters, note = characters_of(book), needed.note or ""
+    if told := _in_words(book, needed):
+        return told
     facts = counting_facts(book.fields)
     asked = next((fact for fact in facts if fact in note), facts[0] if facts and _ASKS_FOR_NUMBER.search(note) else "")
     return characters, numbers_shown(book.fields, characters, asked)
+
+
+def _in_words(book: Document[Book], needed: Needed) -> Cast | None:
+    """Those who have a fact in words that the note names, such as a parcel, where as many cards are got out."""
+    for fact in book.fields.facts:
+        has = [one for one in characters_of(book) if isinstance(one.facts.get(fact), str)]
+        if has and len(has) == needed.count and re.search(rf"\b{re.escape(fact)}\b", needed.note or ""):
+            return tuple(has), tuple(Shown(str(one.facts[fact])) for one in has)
+    return None
 
 
 def book_cards(sheets: SheetContext, book: Document[Book], fact: str = "") -> SheetData:

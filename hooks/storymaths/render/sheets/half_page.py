@@ -74,7 +74,4 @@ def _things(sheets: SheetContext, home: Home) -> Iterator[dict[str, Any]]:
     for thing in home.things:
         material = sheets.collection.reference.materials.get(thing.item)
         if material:
-            name = material.name if thing.count == 1 else material.plural
-            # What is not counted has one name for one and for several: water.
-            counted = name if thing.count == 1 and material.name == material.plural else f"{thing.count} {name}"
-            yield {"thing": counted, "note": runs(thing.note or "")}
+            yield {"thing": material.counted(thing.count), "note": runs(thing.note or "")}

@@ -1,4 +1,4 @@
-"""Numbers in the notes that authors write beside their materials, such as ``0 to 20`` and ``2 cm squares``."""
+"""What is to be printed by the notes beside materials: numbers such as ``0 to 20``, ``2 cm`` squares, words for cards."""
 
 from __future__ import annotations
 
@@ -18,6 +18,12 @@ def stretch_in(note: str) -> tuple[int, int] | None:
 def numbers_in(note: str) -> list[int]:
     """The whole numbers that a note names, each once: ``60 and 4``."""
     return [int(number) for number in dict.fromkeys(re.findall(r"\b\d{1,4}\b", note))]
+
+
+def words_in(note: str) -> list[str]:
+    """The single words that a note lists and nothing else: ``m, cm, kg, litres and ml.``"""
+    words = [word.strip() for word in re.split(r",|\band\b", note.rstrip(". "))]
+    return words if all(re.fullmatch(r"[°\w]+", word) and not word.isdecimal() for word in words) else []
 
 
 def centimetres_in(note: str) -> int | None:

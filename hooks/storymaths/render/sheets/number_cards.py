@@ -9,9 +9,9 @@ from ...model.activity import Solution
 from ...model.document import Document
 from ...model.fields import year_name
 from ...model.session import Needed, Session
-from .card_faces import SIGNS, Card, number_card, sign_card
+from .card_faces import SIGNS, Card, number_card, sign_card, word_card
 from .card_sizes import SIZE_FOR, cards_part, sets_on_a_page
-from .note_numbers import numbers_in, stretch_in
+from .note_numbers import numbers_in, stretch_in, words_in
 from .paper import in_sets
 from .sheet import SheetData
 from .sheet_context import SheetActivity, SheetContext
@@ -32,8 +32,7 @@ def number_cards(
     size, largest = SIZE_FOR[needed.per], max(map(len, sets.values()))
     use = in_sets(needed.model_copy(update={"count": largest}), largest, "card", sheets.children, session.group_size)
     copies = sets_on_a_page(size, largest, use.sets)
-    kinds = {"sign" in card for cards in sets.values() for card in cards}
-    name = "Number and sign cards" if len(kinds) == 2 else "Sign cards" if True in kinds else "Number cards"
+    name = _name_of([card for cards in sets.values() for card in cards])
     return SheetData(
         name.split(maxsplit=1)[0].lower() + "-cards",
         f"{name}: {session.title}",
@@ -44,12 +43,20 @@ def number_cards(
     )
 
 
+def _name_of(cards: Sequence[Card]) -> str:
+    if any("word" in card for card in cards):
+        return "Word cards"
+    kinds = {"sign" in card for card in cards}
+    return "Number and sign cards" if len(kinds) == 2 else "Sign cards" if True in kinds else "Number cards"
+
+
 def _sets(session: Session, materials: dict[str, Needed], activities: Sequence[SheetActivity]) -> dict[str, list[Card]]:
     """Cards for the session's own year, and for other years that need others: of the sorts the materials name."""
     sets: dict[str, list[Card]] = {}
     named = _signs_named(materials.get("sign-card"))
-    to_show = _numbers_named(materials.get("number-card"))
-    if to_show and "sign-card" not in materials:
+    to_show = _numbers_named(materials.get("number-card")) if "sign-card" not in materials else []
+    to_show += _words_named(materials.get("sign-card")) if "number-card" not in materials else []
+    if to_show:
         return {"": to_show}
     for year in dict.fromkeys((session.year, *sorted(year for one in activities for year in one.by_year))):
         solutions = [done for one in activities if (done := one.solution_in(year))]
@@ -92,7 +99,11 @@ def _numbers_asked(needed: Needed | None) -> list[Card]:
 
 def _numbers_named(needed: Needed | None) -> list[Card]:
     """The numbers of a note that names as many as there are to be, or goes on to say more: no others are printed."""
-    named = numbers_in(needed.note or "") if needed and not stretch_in(needed.note or "") else []
+    note = (needed.note or "") if needed else ""
+    stretch = stretch_in(note)
+    named = list(range(stretch[0], stretch[1] + 1)) if stretch else numbers_in(note)
+    if needed and stretch and len(named) != needed.count:
+        return []
     wanted = needed.count if needed and needed.count <= min(len(named), _MOST) else 0
     return [number_card(str(number)) for number in named[:wanted]]
 
@@ -100,6 +111,12 @@ def _numbers_named(needed: Needed | None) -> list[Card]:
 def _signs_named(needed: Needed | None) -> list[Card]:
     """The signs that a note names."""
     return [sign_card(sign) for sign in (needed.note or "" if needed else "") if sign in SIGNS]
+
+
+def _words_named(needed: Needed | None) -> list[Card]:
+    """Words to hold up, such as units, where a note lists as many as there are to be and nothing else."""
+    words = words_in(needed.note or "") if needed else []
+    return [word_card(word) for word in words] if needed and len(words) == needed.count else []
 
 
 def _signs_known(session: Session) -> list[Card]:

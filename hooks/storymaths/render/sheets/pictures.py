@@ -54,6 +54,16 @@ def for_paper(svg: str) -> str | None:
     return served and _FILTER.sub(lambda found: found.group().partition("url")[0] + "none", served)
 
 
+_LETTERS, _WIDTH = re.compile(r'font-size="([\d.]+)"'), re.compile(r'viewBox="\S+ \S+ ([\d.]+)')
+
+
+def least_letters(figure: str) -> float:
+    """How high the least letters of a figure are, as a part of its width; 0 where it has none."""
+    sizes = [float(size) for size in _LETTERS.findall(figure)]
+    wide = _WIDTH.search(figure)
+    return round(min(sizes) / float(wide[1]), 4) if sizes and wide else 0
+
+
 def standing_alone(figure: str) -> str:
     """A figure drawn for a page, with what it takes from the page written into it."""
     opened = figure.replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" ', 1)

@@ -18,10 +18,11 @@ from .words import runs
 _MOST_LINES = 14
 _SPARE_LINES = 2
 """More lines than answers, so that the sheet does not say when all are found."""
-_ACROSS = re.compile(r'viewBox="0 0 ([\d.]+)')
-_UNIT_MM = 0.28
+_LINES_BELOW_CHOICES = 3
 _NUMBER = re.compile(r"\d+")
+_ONLY_NUMBERS = re.compile(r"[-−]?\d[\d,]*(?:[./]\d+)?%?(?: \d+/\d+)?")
 _JUDGED = re.compile(r"[=≠<>]")
+_MAKES_A_TOTAL = re.compile(rf"{re.escape(GAP)} = [^+−×÷]*")
 _LETTER_MM, _GAP_MM, _COLUMN_MM = 2.5, 25, 80
 """How wide a letter and a short gap are about, and how wide half a sheet is."""
 
@@ -33,6 +34,9 @@ def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[
         figure for figure in task.figures if not isinstance(figure.data, TwoBars)
     ]  # bars to scale tell who has more
     given, lines = _given_and_lines(task, len(solution.answers))
+    choices = _choices(given)
+    if choices:
+        given, lines = [], lines[:_LINES_BELOW_CHOICES]
     tabled = task.table if task.table and len(task.table.columns) > 1 else None
     return {
         "title": runs(title),
@@ -43,21 +47,15 @@ def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[
             | {
                 "written-in": _is_written_in(figure) or isinstance(figure.data, Track),
                 "laid": isinstance(figure.data, LaidPieces),
-                "least": _least_wide(figure, pictures.kept[shown["picture"]]),
             }
             for figure, shown in zip(figures, pictures.figures(tuple(figures)), strict=True)
         ],
+        "choices": [runs(one) for one in choices],
         "given": [runs(one) for one in given],
         "table": _table(task) if tabled else None,
         "lines": [runs(one) for one in lines],
         "across": 2 if len(lines) > 2 and all(map(_is_short, lines)) else 1,
     }
-
-
-def _least_wide(figure: Figure, drawn: str) -> float:
-    """Millimetres across below which a row of boxes has letters of less than 12 points; 0 for other drawings."""
-    across = _ACROSS.search(drawn) if isinstance(figure.data, Track) else None
-    return _UNIT_MM * float(across[1]) if across else 0
 
 
 def _is_written_in(figure: Figure) -> bool:
@@ -108,7 +106,13 @@ def _given_and_lines(task: Task, answers: int) -> tuple[Sequence[str], Sequence[
         return [], [""] * max(1, min(answers, 3))
     if task.in_order:
         return lines, [f"{ordinal(place)}: {GAP}" for place in range(1, len(lines) + 1)]
-    return _written(task.lines, answers, _is_filled_in(task))
+    return _written(task, answers)
+
+
+def _choices(given: Sequence[str]) -> list[str]:
+    """Numbers to choose among, where nothing else is given: they stand in a row, with room for a ring round each."""
+    numbers = [number for one in given for number in one.split(", ")]
+    return numbers if len(numbers) > 1 and all(map(_ONLY_NUMBERS.fullmatch, numbers)) else []
 
 
 def _is_filled_in(task: Task) -> bool:
@@ -116,21 +120,22 @@ def _is_filled_in(task: Task) -> bool:
     return task.table is not None and any(not cell.strip() or GAP in cell for row in task.table.rows for cell in row)
 
 
-def _written(lines: tuple[Line, ...], answers: int, tabled: bool) -> tuple[Sequence[str], Sequence[str]]:
+def _written(task: Task, answers: int) -> tuple[Sequence[str], Sequence[str]]:
     """A lone frame comes as often as there are answers to find and some to spare, and so does each of several that
     have more answers than one. A question has room for its answer beside it, and so has each of several lines that
     have an answer apiece or are to be judged."""
-    spare = min(_MOST_LINES, answers + _SPARE_LINES)
+    lines, spare = task.lines, min(_MOST_LINES, answers + _SPARE_LINES)
     texts = [str(line) for line in lines]
     if any(line.gaps for line in lines):
         if len(lines) == 1:
-            return (), texts * (1 if answers == 1 and _has_one_answer(lines[0]) else spare)
+            once = task.filled_once or (answers == 1 and _has_one_answer(lines[0]))
+            return (), texts * (1 if once else spare)
         twice = answers > len(lines) and all(line.gaps > 1 for line in lines)
         return (), [text for text in texts for _ in range(2 if twice else 1)]
     judged = len(lines) > 1 and all(map(_JUDGED.search, texts))
     if lines and (len(lines) == answers or judged or all(line.asks for line in lines)):
         return (), [f"{text} {GAP}" for text in texts]
-    return texts, [""] * (0 if tabled and not lines else max(3, spare) if not lines else min(spare, 6))
+    return texts, [""] * (0 if _is_filled_in(task) and not lines else max(3, spare) if not lines else min(spare, 6))
 
 
 def _has_one_answer(line: Line) -> bool:
@@ -143,7 +148,7 @@ def _is_short(text: str) -> bool:
     gaps = text.count(GAP)
     letters = len(text) - gaps * len(GAP)
     numbers = len(_NUMBER.findall(text))
-    several_in_one = text.startswith(GAP) and gaps == numbers == 1  # coins or friends that make a total
+    several_in_one = bool(_MAKES_A_TOTAL.fullmatch(text))  # coins, things or friends
     return bool(gaps and numbers) and not several_in_one and letters * _LETTER_MM + gaps * _GAP_MM <= _COLUMN_MM
 
 

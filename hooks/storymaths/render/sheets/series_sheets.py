@@ -61,7 +61,12 @@ def _on_a_page(asked: Sequence[Asked]) -> list[Asked]:
 def _height(solution: Solution) -> int:
     """About as many mm as a task takes in the closest lines."""
     shown = shown_task("", solution, SheetPictures(lambda source: None))
-    rows = len(shown["lines"]) + len(shown["given"]) + (len(shown["table"]["rows"]) + 1 if shown["table"] else 0)
+    rows = (
+        len(shown["lines"])
+        + len(shown["given"])
+        + bool(shown["choices"])
+        + (len(shown["table"]["rows"]) + 1 if shown["table"] else 0)
+    )
     return 24 + 10 * rows + (32 if shown["players"] else 0) + 52 * len(shown["figures"])
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from hashlib import sha256
+from typing import Any
 
 from ...activities.bending import Version
 from ...activities.on_pages import PageActivity
@@ -15,7 +16,7 @@ from ...model.collection import Collection
 from ...model.document import Document
 from ...model.page_fields import PageFields
 from ..figures.table import draw
-from .pictures import for_paper, standing_alone
+from .pictures import for_paper, least_letters, standing_alone
 from .words import breakable
 
 Drawings = Callable[[str], str | None]
@@ -127,10 +128,11 @@ class SheetPictures:
         self.kept[name] = drawn
         return name
 
-    def figures(self, figures: tuple[Figure, ...]) -> Iterator[dict[str, str]]:
-        """Figures as parts hold them."""
+    def figures(self, figures: tuple[Figure, ...]) -> Iterator[dict[str, Any]]:
+        """Figures as parts hold them: the drawing, its words, and how high its least letters are beside its width."""
         for figure in figures:
-            yield {"picture": self.add_figure(figure), "alt": figure.alt}
+            name = self.add_figure(figure)
+            yield {"picture": name, "alt": figure.alt, "letters": least_letters(self.kept[name])}
 
     def characters(self, characters: tuple[CastMember, ...], shows: Sequence[Shown]) -> list[dict[str, str | int]]:
         """Characters as parts hold them: name, drawing, and the number each shows."""
