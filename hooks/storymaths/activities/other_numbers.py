@@ -130,6 +130,8 @@ class OtherNumbers:
             old, new = (" ".join(answer.says for answer in one.answers) for one in (self.solution, solution))
             if NUMBER.sub("#", old) != NUMBER.sub("#", new) or not are_alike(numbers_in(old), numbers_in(new)):
                 return None
+        if _are_in_fractions(solution) != _are_in_fractions(self.solution):  # half a nut is another task
+            return None
         whole = replace(solution, likely_error=None)
         ask, title = (words if not self._is_stale(words) else "" for words in (fields.ask or "", fields.title))
         if ask:
@@ -140,7 +142,8 @@ class OtherNumbers:
         """Whether words of the author name a number that may be one of the old set; who takes part is the same."""
         stay = {1, len(self.context.characters), *(value for name, value in self.fields if name in _HOW_MANY)}
         named = {ONES[word] for word in re.findall(r"[a-z]+", words.casefold()) if word in ONES}
-        return bool(_BY_NAME.search(words)) or not named <= stay
+        parted = self.kind.name == "fraction" and _PART_BY_NAME.search(words)
+        return bool(parted or _BY_NAME.search(words)) or not named <= stay
 
 
 _HOW_MANY = ("teams", "choose", "parts")
@@ -148,10 +151,15 @@ _HOW_MANY = ("teams", "choose", "parts")
 _BY_NAME = re.compile(
     r"\d|\b(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)\b", re.IGNORECASE
 )
+_PART_BY_NAME = re.compile(r"\b(?:half|halves|third|quarter|fifth|sixth|eighth|tenth)s?\b", re.IGNORECASE)
 _NO_TITLE = "With other numbers"
 """Where the author's title names the old numbers."""
 _NUMBER_TO_CHANGE = re.compile(r"(?<![\d:.])\d+")
 """Not the minutes of a time, nor what stands after a point."""
+
+
+def _are_in_fractions(solution: Solution) -> bool:
+    return any("/" in answer.says for answer in solution.answers)
 
 
 def _standing_for(new: Mapping[int, int], number: int) -> int:
