@@ -107,3 +107,10 @@ def test_things_given_out_one_to_one_stay_so() -> None:
         sets = sets_of(f"kind: share\ntitle: A bean for each cane\n{told}\neach: 1\nthings: beans\n")
         assert sets
         assert {one.fields.model_dump()["each"] for one in sets} == {1}
+
+
+def test_a_part_that_came_out_whole_comes_out_whole_under_no_title_of_the_old_part() -> None:
+    sets = sets_of('kind: fraction\ntitle: A third of the nuts\nfind: part\nfraction: "1/3"\nof: 15\nthings: nuts\n')
+    assert sets
+    assert not [says for one in sets for answer in one.solution.answers if "/" in (says := answer.says)]
+    assert {"third" in one.fields.title for one in sets} == {False}

@@ -97,7 +97,9 @@ def count_bonds(one: Version) -> int:
         values = list(facts_of(one).values())
         return sum(sum(way) == fields.whole for way in combinations(values, fields.parts))
     wholes = [fields.whole] if fields.task_name != "whole" else range(1001)
-    return sum(sum(fields.known) == whole or fields.task_name != "whole" for whole in wholes if sum(fields.known) <= whole)
+    return sum(
+        sum(fields.known) == whole or fields.task_name != "whole" for whole in wholes if sum(fields.known) <= whole
+    )
 
 
 def count_chosen(one: Version) -> int:
@@ -141,7 +143,11 @@ def count_rows(one: Version) -> int:
         raise ValueError(fields.rule)
     left_out = range(len(fields.terms)) if fields.task_name == "mistake" else [None]
     return sum(
-        len({at for at, term in enumerate(fields.terms) if at != place and term != "___"} - steady(fields.terms, step, place)) == 0
+        len(
+            {at for at, term in enumerate(fields.terms) if at != place and term != "___"}
+            - steady(fields.terms, step, place)
+        )
+        == 0
         for place in left_out
         for step in range(-200, 201)
     )

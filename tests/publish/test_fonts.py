@@ -40,7 +40,10 @@ def test_each_sign_is_asked_of_the_file_that_has_it(face: str) -> None:
     values = (ROOT / "hooks/theme/look/values.css").read_text(encoding="utf-8")
     for part in ("", "-accents"):
         rule = values.split(f'url("../fonts/{face}{part}.woff2")')[1].split("}")[0]
-        ranges = [one.strip().removeprefix("U+").split("-") for one in rule.split("unicode-range:")[1].rstrip(" ;\n").split(",")]
+        ranges = [
+            one.strip().removeprefix("U+").split("-")
+            for one in rule.split("unicode-range:")[1].rstrip(" ;\n").split(",")
+        ]
         asked = {sign for first, *last in ranges for sign in range(int(first, 16), int([first, *last][-1], 16) + 1)}
         held = {*TTFont(io.BytesIO(letterforms(KEPT)[f"fonts/{face}{part}.woff2"])).getBestCmap()}
         assert held <= asked, sorted(map(chr, held - asked))

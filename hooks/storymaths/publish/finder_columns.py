@@ -95,7 +95,10 @@ def asked_words(reference: Reference) -> Columns:
     asked = reference.asked
     pages = {name: html_of(LISTS[name]) for meaning in asked.asked for name in meaning.pages}
     return {
-        "over": " ".join(asked.passed_over), "minutes": "|".join(asked.minutes), "meanings": meanings, "pages": pages
+        "over": " ".join(asked.passed_over),
+        "minutes": "|".join(asked.minutes),
+        "meanings": meanings,
+        "pages": pages,
     }
 
 
