@@ -72,14 +72,14 @@ const open = (place) => {
 
   const draw = (later = false) => {
     answered = answer(data, { ...state, q: shownFor || state.q }, found);
-    const { asked, now, counted, rows } = answered;
+    const { asked, now, counted, rows, without } = answered;
     for (const facet of facets) facet.show(now, counted);
     drawChips(data, chips, state, asked.filters, { takeAway: (value) => choose(value, false), unsay, clear });
     done.textContent = rows.length ? `Show ${ideasIn(rows.length)}` : "Show the nearest";
     results.classList.toggle("looking", looking);
     results.setAttribute("aria-busy", String(looking));
     help.replaceChildren();
-    if (rows.length) drawFound(rows, later);
+    if (rows.length && !(looking && without.length)) drawFound(rows, later); // the text may have the words that were let go of
     else if (looking) say("Looking in the text …", later);
     else drawNearest(later);
     const pages = drawPagesToo(data, asked);
