@@ -143,3 +143,10 @@ def test_a_purse_holds_no_coin_worth_more_than_those_of_the_lesson() -> None:
     for year in (1, 2):
         for one in sets_of(pay, year):
             assert max(dict(one.fields)["purse"]) <= 10
+
+
+def test_a_part_that_came_out_whole_comes_out_whole_under_no_title_of_the_old_part() -> None:
+    sets = sets_of('kind: fraction\ntitle: A third of the nuts\nfind: part\nfraction: "1/3"\nof: 15\nthings: nuts\n')
+    assert sets
+    assert not [says for one in sets for answer in one.solution.answers if "/" in (says := answer.says)]
+    assert {"third" in one.fields.title for one in sets} == {False}

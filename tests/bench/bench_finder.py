@@ -2,15 +2,17 @@
 
 ``python tests/bench/bench_finder.py [SESSIONS …]`` (default 60, 500 and 5,000) prints a table. Each figure is of a
 first visit, nothing kept from before, served packed from this machine; the best of ``ROUNDS``, since everything else
-on the machine only adds.
+on the machine only adds. Five thousand sessions take some four minutes of processor time and 2 GB to build, and the two
+others as long again: ``--ours`` leaves them out, and ``--site FOLDER`` measures ours in a site that is built already.
 """
 
 from __future__ import annotations
 
+import argparse
 import sys
 import tempfile
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -25,10 +27,13 @@ from bench.other_finders import add_plain_pagefind, build, build_theme_search
 from browser.get_browser import FLAGS, find_browser
 
 ROUNDS = 5
+SLOW = {"offline": False, "latency": 400, "downloadThroughput": 50_000, "uploadThroughput": 50_000}
+"""A line of 50 kB a second, as a browser's own tools slow it down."""
 COMMON, RARE = "partner", "daick"
 """A word of nearly every page and a name of few; neither is in a title."""
 INDEXES = (
     "finder-data",
+    "asked",
     "pagefind",
     "questions",
     "text-rows",
@@ -98,6 +103,23 @@ def measure_words(browser: Browser, served: Served, finder: Finder) -> tuple[str
     return (f"{min(sizes) / 1000:,.0f}", *(f"{min(times):,.0f}" for times in (opened, common, rare)))
 
 
+def measure_first_visit(browser: Browser, served: Served) -> tuple[str, ...]:
+    """Bytes until the finder shows its list, pictures apart; and seconds to the list, and from a word to all it finds, on a slow line."""
+    with first_visit(browser) as page:
+        wire = page.context.new_cdp_session(page)
+        wire.send("Network.enable")
+        wire.send("Network.emulateNetworkConditions", SLOW)
+        served.sent.clear()
+        begun = time.perf_counter()
+        page.goto(served.address + OURS.page, wait_until="commit")
+        page.wait_for_selector(".results > li")
+        listed = time.perf_counter() - begun
+        page.wait_for_load_state("networkidle")
+        sent = served.bytes_of() - served.bytes_of(".svg", ".png")
+        answered = page.evaluate(_UNTIL_THERE, [OURS.box, COMMON, OURS.wanted])
+    return f"{sent / 1000:,.1f}", f"{listed:,.1f}", f"{answered / 1000:,.1f}"
+
+
 def measure_click(browser: Browser, served: Served) -> str:
     """Milliseconds from a click on a facet to its results painted: the worst of several values, each at its best."""
     with first_visit(browser) as page:
@@ -119,33 +141,48 @@ def measure_elsewhere(browser: Browser, served: Served, page_name: str) -> str:
         return f"{served.bytes_of(*INDEXES) / 1000:,.0f}"
 
 
-def compare(sessions: int, browser: Browser, folder: Path) -> Iterator[tuple[str, ...]]:
-    """A row of the table for each finder at one size."""
+def measure_ours(browser: Browser, site: Path) -> tuple[str, ...]:
+    """Our row of the table, of a built site."""
+    some_session = min((site / "books").glob("*/session-1.html")).relative_to(site).as_posix()
+    with serving(site) as served:
+        return (OURS.name, *measure_words(browser, served, OURS), measure_click(browser, served),
+                measure_elsewhere(browser, served, some_session), *measure_first_visit(browser, served))  # fmt: skip
+
+
+def compare(sessions: int, browser: Browser, folder: Path, alone: bool) -> Iterator[tuple[str, ...]]:
+    """A row of the table for each finder at one size, or for ours alone."""
     project, site = folder / "ours", folder / "ours" / "site"
     make_project(project, sessions)
     build(project, site)
+    yield measure_ours(browser, site)
+    if alone:
+        return
     add_plain_pagefind(site)
-    elsewhere = "books/book-0/session-1.html"
     with serving(site) as served:
-        yield (OURS.name, *measure_words(browser, served, OURS), measure_click(browser, served),
-               measure_elsewhere(browser, served, elsewhere))  # fmt: skip
-        yield (PLAIN.name, *measure_words(browser, served, PLAIN), "–", "–")
+        yield (PLAIN.name, *measure_words(browser, served, PLAIN), *"–––––")
     with serving(build_theme_search(site, folder / "theme")) as served:
-        yield (THEMES.name, *measure_words(browser, served, THEMES), "–", measure_elsewhere(browser, served, elsewhere))
+        elsewhere = measure_elsewhere(browser, served, "books/book-0/session-1.html")
+        yield (THEMES.name, *measure_words(browser, served, THEMES), "–", elsewhere, *"–––")
 
 
-def main(sizes: list[int], say: Callable[[str], None] = print) -> None:
+def main() -> None:
     """Prints the table."""
-    heads = ("sessions", "finder", "kB of index to first result", "ms from opening", "ms from focus", "ms, next word",
-             "ms a facet click", "kB of index elsewhere")  # fmt: skip
-    say(" | ".join(heads))
+    options = argparse.ArgumentParser()
+    options.add_argument("sizes", nargs="*", type=int, default=[60, 500, 5000])
+    options.add_argument("--ours", action="store_true")
+    options.add_argument("--site", type=Path)
+    chosen = options.parse_args()
+    print("sessions | finder | kB of index to first result | ms from opening | ms from focus | ms, next word | ms a facet click"
+          " | kB of index elsewhere | kB of a first visit | slow line: s to the list | s from a word to what its text finds")  # fmt: skip
     with sync_playwright() as playwright, tempfile.TemporaryDirectory() as folder:
         browser = playwright.chromium.launch(executable_path=find_browser(), args=FLAGS)
-        for sessions in sizes:
-            for row in compare(sessions, browser, Path(folder) / str(sessions)):
-                say(" | ".join((f"{sessions:,}", *row)))
+        if chosen.site:
+            print(" | ".join(("–", *measure_ours(browser, chosen.site))))
+        for sessions in [] if chosen.site else chosen.sizes:
+            for row in compare(sessions, browser, Path(folder) / str(sessions), chosen.ours):
+                print(" | ".join((f"{sessions:,}", *row)), flush=True)
         browser.close()
 
 
 if __name__ == "__main__":
-    main([int(size) for size in sys.argv[1:]] or [60, 500, 5000])
+    main()

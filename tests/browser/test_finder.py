@@ -197,6 +197,20 @@ def test_a_guess_at_a_spelling_is_told(page: Page, base: str) -> None:
     expect(page.locator(".pages-too a").first).to_have_attribute("href", re.compile("concepts/equality.html"))
 
 
+def test_no_word_is_let_go_of_before_the_text_was_asked(page: Page, base: str) -> None:
+    waiting: list[Route] = []
+    open_finder(page, base)
+    page.route("**/pagefind/pagefind.js", waiting.append)
+    before = page.locator(".results h2").all_text_contents()
+    page.locator("#find-q").fill("sharing camel")
+    expect(page.locator(".finder-status")).to_have_text("Looking in the text …")
+    assert page.locator(".results h2").all_text_contents() == before
+    page.wait_for_timeout(100)
+    waiting[0].continue_()
+    expect(page.locator(".results")).to_have_attribute("aria-busy", "false")
+    expect(page.locator(".finder-status")).to_contain_text("found")
+
+
 def test_a_year_that_is_typed_is_a_filter_to_take_away(page: Page, base: str) -> None:
     open_finder(page, base, "?q=y2+number+bonds&kind=session")
     chips = page.locator(".chips .chip")

@@ -50,6 +50,23 @@ def test_a_year_without_lessons_and_minutes_that_none_takes_lead_to_the_nearest(
     assert all(3 in {one.best_year, *one.other_years} for one in nearest)
 
 
+def test_what_pages_of_the_whole_collection_answer_is_no_list_of_ideas() -> None:
+    """A leader asks for plans and coverage, which have pages of their own; years chosen beside them hold."""
+    assert finder().find("national curriculum coverage")["rows"] == []
+    years = [finder().ideas[row].fields for row in finder().find("whole year plan reception")["rows"]]
+    assert years
+    assert all(0 in {one.best_year, *one.other_years} for one in years)
+
+
+def test_words_that_stand_nowhere_leave_what_else_was_asked() -> None:
+    found = finder().find("zebra 15 minutes")
+    assert found["rows"] == []
+    assert all(
+        finder().ideas[row].planned.minutes <= 15 for row in found["nearest"][:FIRST] if finder().ideas[row].planned
+    )
+    assert found["nearest"]
+
+
 def test_what_had_to_be_let_go_of_is_told() -> None:
     found = finder().find("cooking maths weighing")
     assert (found["without"], found["untaught"]) == (["cooking"], ["cooking"])

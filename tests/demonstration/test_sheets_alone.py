@@ -21,11 +21,10 @@ from outside.verapdf import NotToBeHad, faults_of
 from project import ROOT
 from render.ink import lowest_on
 from run_folder import worked_out_once
-from storymaths.model.activity import GAP, Task
-from storymaths.render.sheets.exit_slips import how_answered
 from storymaths.expression.number_words import PART_OF, SO_MANY_OF
 from storymaths.expression.say import COUNTS
 from storymaths.model.activity import GAP, Solution, Task
+from storymaths.render.sheets.exit_slips import how_answered
 from storymaths.render.sheets.half_page import half_page
 from storymaths.render.sheets.of_page import book_sheets, home_sheets, session_sheets
 from storymaths.render.sheets.series_sheets import series_sheets

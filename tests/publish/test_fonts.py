@@ -7,7 +7,8 @@ import io
 import pytest
 from fontTools.ttLib import TTFont
 from project import PROJECT, ROOT
-from storymaths.publish.font_subsetting import cut
+from storymaths.publish.font_subsetting import ACCENTS, cut
+from storymaths.publish.font_subsetting import SIGNS as SIGNS_CUT
 from storymaths.publish.fonts import _FONTS, _file, letterforms
 
 KEPT = PROJECT / ".cache" / "letterforms"
@@ -28,7 +29,25 @@ def test_they_do_not_tell_when_they_were_cut(monkeypatch: pytest.MonkeyPatch) ->
 
 
 def test_they_are_small() -> None:
-    assert sum(map(len, letterforms(KEPT).values())) < 35_000
+    sizes = {name: len(content) for name, content in letterforms(KEPT).items()}
+    assert sizes["fonts/text.woff2"] + sizes["fonts/child.woff2"] < 21_000
+    assert sum(sizes.values()) < 35_000
+
+
+@pytest.mark.parametrize("face", ["text", "child"])
+def test_each_sign_is_asked_of_the_file_that_has_it(face: str) -> None:
+    """CSS Fonts 4, 4.5: of a family's files a browser fetches only those whose ``unicode-range`` has a sign of the page."""
+    values = (ROOT / "hooks/theme/look/values.css").read_text(encoding="utf-8")
+    for part in ("", "-accents"):
+        rule = values.split(f'url("../fonts/{face}{part}.woff2")')[1].split("}")[0]
+        ranges = [
+            one.strip().removeprefix("U+").split("-")
+            for one in rule.split("unicode-range:")[1].rstrip(" ;\n").split(",")
+        ]
+        asked = {sign for first, *last in ranges for sign in range(int(first, 16), int([first, *last][-1], 16) + 1)}
+        held = {*TTFont(io.BytesIO(letterforms(KEPT)[f"fonts/{face}{part}.woff2"])).getBestCmap()}
+        assert held <= asked, sorted(map(chr, held - asked))
+        assert asked == (ACCENTS if part else SIGNS_CUT)
 
 
 def test_a_changed_face_does_not_go_by_its_reserved_name_and_keeps_its_licence() -> None:

@@ -14,7 +14,7 @@ import { distance, standsIn, wordStands } from "./words.js";
  *   asked: Asked, now: State, scores: Float64Array | null, counted: Counted, rows: number[], untaught: Part[],
  *   absent: Part[], without: Part[],
  * }} Answer `now` is what is chosen with the filters typed; `untaught` are parts that nothing is of, `absent` words that
- *   stand nowhere, `without` parts that had to be let go of before anything was found
+ *   stand nowhere, `without` parts that had to be let go of before anything was found, a whole book apart
  */
 
 const LEAST_LETTERS = 5; // letters from which a word may be a slip in another
@@ -44,8 +44,12 @@ export const answer = (data, state, found) => {
     chosen[value] = 1;
   }
   const now = { ...state, chosen, order }, untaught = asked.parts.filter((part) => isUntaught(data, part));
-  const whole = count(data, chosen, wordScores(data, asked, found));
-  const kept = whole.fitting.length ? asked.parts : keep(data, asked, found, count(data, chosen, null).fitting);
+  const isPageAlone = asked.pages.length > 0 && !asked.parts.length && !order.length;
+  const whole = count(data, chosen, isPageAlone ? new Float64Array(data.ideas.length) : wordScores(data, asked, found));
+  /** @type {(rows: number[]) => number[]} */
+  const inside = (rows) => rows.filter((row) => data.ideas[row].card !== "book-card");
+  const able = inside(whole.fitting).length ? [] : count(data, chosen, null).fitting;
+  const kept = isPageAlone || !able.length ? asked.parts : keep(data, asked, found, whole.fitting.length ? inside(able) : able);
   const scores = wordScores(data, { ...asked, parts: kept }, found);
   const counted = kept === asked.parts ? whole : count(data, chosen, scores);
   /** @type {(part: Part) => boolean} */

@@ -1,13 +1,13 @@
 /* Understands a question: words that mean a concept or a theme, words that are filters, and words to look up as they are. */
-/** @import { Data } from "./rows.js" */
+/** @import { AskedWords, Data } from "./rows.js" */
 import { ideaScore } from "./rank.js";
 
 /**
  * @typedef {{ text: string, values: number[] }} Filter words as typed, and the values they choose
  * @typedef {{ text: string, values: number[], nearest: number[], last: boolean }} Part of what a page must be of: one of
  *   the values, the first meant most, or, where there are none, the words themselves; the last word may be half typed
- * @typedef {{ parts: Part[], filters: Filter[] }} Asked
- * @typedef {{ values: number[], nearest: number[] }} Meaning
+ * @typedef {{ parts: Part[], filters: Filter[], pages: string[] }} Asked `pages` are names of pages of the whole collection that answer
+ * @typedef {{ values: number[], nearest: number[], pages: string[] }} Meaning
  */
 
 const LONGEST = 6; // words in a way of asking
@@ -39,38 +39,45 @@ export const meaningsOf = (data) => {
       const either = name.startsWith("year:") ? [name, name.replace(":", ":b")] : [name];
       return either.flatMap((one) => data.number.get(one) ?? []);
     });
-    const meaning = { values: narrowest(data, numbers(values)), nearest: numbers(nearest) };
+    const pages = values.split(" ").flatMap((name) => (name.startsWith("page:") ? [name.slice("page:".length)] : []));
+    const meaning = { values: narrowest(data, numbers(values)), nearest: numbers(nearest), pages };
     if (!meaning.nearest.length) meaning.nearest = besides.get(values.split(" ")[0]) ?? [];
-    if (meaning.values.length) for (const words of says.split("|")) made.set(keyOf(words), meaning);
+    if (meaning.values.length || pages.length) for (const words of says.split("|")) made.set(keyOf(words), meaning);
   };
   /** What to show where nothing is of an idea: what is said to be nearest, else all of its strand. @type {Map<string, number[]>} */
   const besides = new Map(data.columns.concepts.map(([id, , strand]) => (
     [`concept:${id}`, [data.number.get(`concept:strand-${data.columns.strands[strand][0]}`) ?? 0]])));
-  for (const [, values, nearest] of data.columns.asked.meanings) {
+  for (const [, values, nearest] of data.asked.meanings) {
     const [first] = values.split(" ");
     if (nearest) besides.set(first, nearest.split(" ").flatMap((one) => data.number.get(one) ?? []));
   }
   data.columns.themes.forEach(([id, name]) => add(name, `theme:${id}`));
   data.columns.concepts.forEach(([id, name]) => add(name, `concept:${id}`));
   data.columns.years.forEach((name, year) => add(name, `year:${year}`));
-  data.columns.asked.meanings.forEach((meaning) => add(...meaning));
+  data.asked.meanings.forEach((meaning) => add(...meaning));
   known.set(data, made);
   return made;
 };
 
+/** Has questions understood by these words from now on. @type {(data: Data, words: AskedWords) => void} */
+export const knowWords = (data, words) => {
+  data.asked = words;
+  known.delete(data);
+};
+
 /** What some words mean, in the singular or the plural. @type {(data: Data, key: string) => Meaning | undefined} */
 const meaningOf = (data, key) => {
-  const meanings = meaningsOf(data), minutes = new RegExp(`^(\\d+) ?(${data.columns.asked.minutes})$`).exec(key);
-  if (minutes) return { values: [data.spanOf(Number(minutes[1]))], nearest: [] };
+  const meanings = meaningsOf(data), minutes = new RegExp(`^(\\d+) ?(${data.asked.minutes})$`).exec(key);
+  if (minutes) return { values: [data.spanOf(Number(minutes[1]))], nearest: [], pages: [] };
   return meanings.get(key) ?? meanings.get(`${key}s`) ?? (key.endsWith("s") ? meanings.get(key.slice(0, -1)) : undefined);
 };
 
 /** @type {(data: Data, q: string) => Asked} */
 export const understand = (data, q) => {
   const words = q.split(/\s+/).map((word) => word.replaceAll(EDGES, "")).filter(Boolean);
-  const over = new Set(data.columns.asked.over.split(" "));
+  const over = new Set(data.asked.over.split(" "));
   /** @type {Asked} */
-  const asked = { parts: [], filters: [] };
+  const asked = { parts: [], filters: [], pages: [] };
   /** @type {(value: number) => boolean} */
   const isIdea = (value) => ["concept", "theme"].includes(data.values[value].name);
   for (let at = 0, taken = 1; at < words.length; at += taken) {
@@ -82,13 +89,14 @@ export const understand = (data, q) => {
     taken += 1;
     const text = words.slice(at, at + taken).join(" ");
     const [ideas, filters] = [meaning?.values.filter(isIdea) ?? [], meaning?.values.filter((value) => !isIdea(value)) ?? []];
+    asked.pages.push(...meaning?.pages ?? []);
     if (filters.length) asked.filters.push({ text, values: filters });
     if (ideas.length) asked.parts.push({ text, values: ideas, nearest: meaning?.nearest ?? [], last: false });
     if (!meaning && !over.has(text.toLowerCase())) {
       asked.parts.push({ text, values: [], nearest: [], last: at + 1 === words.length });
     }
   }
-  if (words.length && !asked.parts.length && !asked.filters.length) {
+  if (words.length && !asked.parts.length && !asked.filters.length && !asked.pages.length) {
     asked.parts = words.map((text, at) => ({ text, values: [], nearest: [], last: at + 1 === words.length }));
   }
   return asked;

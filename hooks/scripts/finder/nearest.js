@@ -1,6 +1,6 @@
 /* When nothing fits: what to let go of, and the ideas that lack least. And pages that help. */
 /** @import { Answer } from "./answer.js" */
-/** @import { Part } from "./asked.js" */
+/** @import { Asked } from "./asked.js" */
 /** @import { State } from "./address.js" */
 /** @import { Data } from "./rows.js" */
 /** @import { Found } from "./rank.js" */
@@ -66,15 +66,19 @@ export const nearest = (data, state, answer, found, actions) => {
 };
 
 /**
- * A line that leads to the pages of concepts and themes that the words mean, or null.
- * @type {(data: Data, parts: Part[]) => HTMLElement | null}
+ * A line that leads to the pages that answer by themselves, and those of concepts and themes that the words mean, or null.
+ * @type {(data: Data, asked: Asked) => HTMLElement | null}
  */
-export const drawPagesToo = (data, parts) => {
-  const named = [...new Set(parts.flatMap(({ values }) => values))].slice(0, PAGES).map((value) => data.values[value]);
+export const drawPagesToo = (data, { parts, pages }) => {
+  const meant = [...new Set(parts.flatMap(({ values }) => values))].map((value) => data.values[value]);
+  /** @type {[address: string, words: string][]} */
+  const named = [
+    ...[...new Set(pages)].map((name) => /** @type {[string, string]} */ ([data.asked.pages[name], name])),
+    ...meant.map(({ name, key, words }) => /** @type {[string, string]} */ ([`${name}s/${key}.html`, words.toLowerCase()])),
+  ].slice(0, PAGES);
   if (!named.length) return null;
   const line = element("p", "pages-too", named.length === 1 ? "There is a page on " : "There are pages on ");
-  named.forEach(({ name, key, words }, n) => (
-    line.append(n ? ", " : "", link(at(`${name}s/${key}.html`), words.toLowerCase()))));
+  named.forEach(([address, words], n) => line.append(n ? ", " : "", link(at(address), words)));
   line.append(".");
   return line;
 };

@@ -1,6 +1,7 @@
 /* Which rows to show where nothing fits: of what is nearest in meaning, or lacking least, the nearest year first. */
 /** @import { Answer } from "./answer.js" */
 /** @import { Part } from "./asked.js" */
+/** @import { Counted } from "./count.js" */
 /** @import { State } from "./address.js" */
 /** @import { Data } from "./rows.js" */
 /** @import { Found } from "./rank.js" */
@@ -53,7 +54,14 @@ const yearsOf = (data, row) => [...data.has.subarray(data.first[row], data.first
   return name === "year" ? [bend ?? Number(key)] : [];
 });
 
+/**
+ * Rows that lack least; where no row has the words, those that have all else that was asked.
+ * @type {(data: Data, counted: Counted, now: State) => number[]}
+ */
+const lackingLeast = (data, { near }, now) => (
+  near.length || !now.order.length ? near.map(([row]) => row) : count(data, now.chosen, null).fitting);
+
 /** Rows to show where nothing fits, best first. @type {(data: Data, answer: Answer, found: Found) => number[]} */
 export const nearestRows = (data, { counted, now, scores, untaught }, found) => (
   untaught.length ? instead(data, now, untaught, found)
-    : byYear(data, byMinutes(data, rank(data, counted.near.map(([row]) => row), now, scores), now), now));
+    : byYear(data, byMinutes(data, rank(data, lackingLeast(data, counted, now), now, scores), now), now));

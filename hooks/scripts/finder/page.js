@@ -3,14 +3,14 @@
 /** @import { Answer } from "./answer.js" */
 /** @import { Filter } from "./asked.js" */
 /** @import { Facet } from "./facets.js" */
-/** @import { Columns, Data } from "./rows.js" */
+/** @import { AskedWords, Columns, Data } from "./rows.js" */
 /** @import { Hit } from "./text.js" */
 import { button, element } from "../site/element.js";
 import { part } from "../site/find.js";
 import { load } from "../site/load.js";
 import { PAGE, readAddress, writeAddress } from "./address.js";
 import { answer, guess } from "./answer.js";
-import { partsForText } from "./asked.js";
+import { knowWords, partsForText } from "./asked.js";
 import { drawCard } from "./cards.js";
 import { drawChips } from "./chips.js";
 import { drawFacets } from "./facets.js";
@@ -48,7 +48,7 @@ const open = (place) => {
   let answered;
   /** @type {Map<string, Map<number, Hit>>} */
   let found = new Map();
-  let looking = false, waiting = 0, saying = 0, typedFrom = "", shownFor = "", more = () => {};
+  let known = false, looking = false, waiting = 0, saying = 0, typedFrom = "", shownFor = "", more = () => {};
 
   /** The words above, what narrows beside, what was found in the middle. */
   const layOut = () => {
@@ -72,17 +72,17 @@ const open = (place) => {
 
   const draw = (later = false) => {
     answered = answer(data, { ...state, q: shownFor || state.q }, found);
-    const { asked, now, counted, rows } = answered;
+    const { asked, now, counted, rows, without } = answered;
     for (const facet of facets) facet.show(now, counted);
     drawChips(data, chips, state, asked.filters, { takeAway: (value) => choose(value, false), unsay, clear });
     done.textContent = rows.length ? `Show ${ideasIn(rows.length)}` : "Show the nearest";
     results.classList.toggle("looking", looking);
     results.setAttribute("aria-busy", String(looking));
     help.replaceChildren();
-    if (rows.length) drawFound(rows, later);
+    if (rows.length && !(looking && without.length)) drawFound(rows, later); // the text may have the words that were let go of
     else if (looking) say("Looking in the text …", later);
     else drawNearest(later);
-    const pages = drawPagesToo(data, asked.parts);
+    const pages = drawPagesToo(data, asked);
     if (pages) help.prepend(pages);
   };
 
@@ -164,9 +164,15 @@ const open = (place) => {
   /** Titles answer at once, the text as soon as it can; an answer to an older question is dropped. */
   const lookUp = async (pause = 0) => {
     const { q } = state;
-    let parts = partsForText(data, q);
     clearTimeout(waiting);
     [found, shownFor] = [new Map(), ""];
+    if (q && !known) {
+      results.classList.add("looking");
+      results.setAttribute("aria-busy", "true");
+      await learnWords();
+      if (q !== state.q) return;
+    }
+    let parts = partsForText(data, q);
     looking = parts.length > 0;
     draw(pause > 0);
     if (!looking) return;
@@ -183,6 +189,15 @@ const open = (place) => {
     draw();
   };
 
+  /** Fetches what questions are understood by; without it they are looked up word for word. */
+  const learnWords = () => load("asked").catch(() => null).then(know);
+
+  /** @type {(asked: unknown) => void} */
+  const know = (asked) => {
+    if (asked && !known) knowWords(data, /** @type {AskedWords} */ (asked));
+    known = true;
+  };
+
   const start = () => {
     state = readAddress(data);
     words.value = state.q;
@@ -192,7 +207,10 @@ const open = (place) => {
 
   const listen = () => {
     form.addEventListener("submit", (event) => event.preventDefault());
-    words.addEventListener("focus", () => { typedFrom = state.q; });
+    words.addEventListener("focus", () => {
+      typedFrom = state.q;
+      learnWords();
+    });
     words.addEventListener("change", () => { typedFrom = state.q; });
     words.addEventListener("input", () => {
       const first = state.q === typedFrom; // one step back in the history undoes a whole stretch of typing
@@ -204,8 +222,10 @@ const open = (place) => {
     addEventListener("popstate", start);
   };
 
-  load("finder-data").then((columns) => {
+  const isAsked = Boolean(new URLSearchParams(location.search).get("q"));
+  Promise.all([load("finder-data"), isAsked ? load("asked").catch(() => null) : null]).then(([columns, asked]) => {
     data = read(/** @type {Columns} */ (columns));
+    if (isAsked) know(asked);
     facets = drawFacets(data, layOut(), choose);
     state = readAddress(data);
     for (const { details, used } of facets) details.open = used.some(({ number }) => state.chosen[number]);

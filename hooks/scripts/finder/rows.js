@@ -5,10 +5,13 @@
  * @typedef {[letter: string, key: string, words: string, verb: string, card: Card, of: string, planned: 0 | 1]} Kind
  *   of page: `of` leads over to the title of its book, `verb` to its concepts; `planned` if a plan takes it
  * @typedef {{
+ *   over: string, minutes: string, meanings: [says: string, values: string, nearest?: string][], pages: Record<string, string>,
+ * }} AskedWords what is fetched when words are asked for
+ * @typedef {{
  *   strands: [id: string, name: string][],
  *   concepts: [id: string, name: string, strand: number, under: number][],
  *   themes: [id: string, name: string][],
- *   asked: { over: string, minutes: string, meanings: [says: string, values: string, nearest?: string][] },
+ *   asked?: AskedWords,
  *   kinds: Kind[],
  *   years: string[],
  *   books: { id: string, cover: string, folder: Record<number, string> },
@@ -26,7 +29,7 @@
  *   address: string, step: number, cover: string,
  * }} Idea `book` is the row of its book, its own where it has none; `year` is -1 for none
  * @typedef {{
- *   columns: Columns, values: Value[], number: Map<string, number>, ideas: Idea[], line: number[][],
+ *   columns: Columns, asked: AskedWords, values: Value[], number: Map<string, number>, ideas: Idea[], line: number[][],
  *   first: Uint32Array, has: Uint32Array, spanOf: (minutes: number) => number,
  * }} Data `spanOf` gives the value of so many minutes; `number` finds a value by facet and key; `has` lists the values of row after row, those of one from `first`
  */
@@ -146,5 +149,6 @@ export const read = (columns) => {
       });
     }
   });
-  return { columns, values, number, ideas, line, first: Uint32Array.from(first), has: Uint32Array.from(has), spanOf: spanNumber };
+  const asked = columns.asked ?? { over: "", minutes: "minutes", meanings: [], pages: {} };
+  return { columns, asked, values, number, ideas, line, first: Uint32Array.from(first), has: Uint32Array.from(has), spanOf: spanNumber };
 };

@@ -19,6 +19,7 @@ export const tellWithout = ({ without, untaught }) => {
 
 /** Why nothing is found. @type {(data: Data, answer: Answer) => string} */
 export const tellNone = (data, { asked, absent: [absent], counted, now, untaught: [lacking] }) => {
+  if (asked.pages.length && !asked.parts.length && !now.order.length) return "That has a page of its own.";
   if (lacking) return `No lesson on ${lacking.text} yet.`;
   if (absent) return `Nothing here has the word “${absent.text}” yet.`;
   if (!counted.near.length || counted.near.some(([, lacks]) => lacks !== YEAR)) return "Nothing has all of that.";

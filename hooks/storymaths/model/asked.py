@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, Literal
 
 from pydantic import Field
 
@@ -21,6 +21,8 @@ class Meaning(Strict):
     themes: tuple[Id, ...] = ()
     years: tuple[Year, ...] = ()
     kinds: tuple[Id, ...] = ()
+    pages: tuple[Literal["coverage", "governors", "materials", "plan", "safety", "series", "shelf", "words"], ...] = ()
+    """Pages of the whole collection that answer it, by their names in ``LISTS``."""
     nearest: tuple[Id, ...] = ()
     """Concepts to show where no page is of those meant."""
 

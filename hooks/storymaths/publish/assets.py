@@ -20,7 +20,7 @@ from .stands_on import NOTICES, notices
 _LOOK = carried("theme") / "look"
 PARTS = ("values.css", "pages.css", "activities.css", "controls.css", "weeks.css", "print.css")
 """Values come first: the rest speaks of them by name."""
-_NOTE = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
+_FOR_DEVELOPERS = re.compile(r"/\*.*?\*/\s*|^[ \n]+", re.DOTALL | re.MULTILINE)
 
 
 def assets(site: Site) -> Mapping[str, bytes | str]:
@@ -39,8 +39,8 @@ def look(settings: SiteSettings) -> Mapping[str, bytes | str]:
 
 
 def stylesheet(colours: Colours = "harbour") -> str:
-    """All styles as one file, so that nothing else holds up the first paint; notes for developers left out."""
+    """All styles as one file, so that nothing else holds up the first paint; without what is for developers."""
     parts = [_LOOK / part for part in PARTS]
     if colours != "harbour":
         parts.insert(1, _LOOK / "colours" / f"{colours}.css")
-    return "".join(_NOTE.sub("", part.read_text("utf-8")) for part in parts)
+    return "".join(_FOR_DEVELOPERS.sub("", part.read_text("utf-8")) for part in parts)

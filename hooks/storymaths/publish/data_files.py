@@ -18,10 +18,13 @@ def data_files(site: Site) -> Mapping[str, str]:
     """Each file's address from the site's root, and what is in it.
 
     From a memory stick a page may load scripts but not fetch files, so ``finder-data.js`` gives a page what
-    ``finder-data.json`` would. Pages load the one or the other, never both.
+    ``finder-data.json`` would. Pages load the one or the other, never both. Words to ask in come apart from what is
+    asked: the finder shows its list without them.
     """
+    columns = finder_columns(site)
     data: dict[str, Any] = {
-        "finder-data": finder_columns(site),
+        "asked": columns.pop("asked"),
+        "finder-data": columns,
         "questions": questions(site),
         "plan-data": plan_data(site),
         "shelf-data": shelf_data(site),

@@ -7,6 +7,7 @@ from itertools import zip_longest
 from posixpath import dirname
 from typing import Any
 
+from ..model.address import LISTS, html_of
 from ..model.asked import Meaning
 from ..model.collection import Collection
 from ..model.fields import YEARS, year_name
@@ -74,7 +75,7 @@ def addresses(columns: Mapping[str, Any]) -> list[str]:
 
 
 def asked_words(reference: Reference) -> Columns:
-    """What readers ask for in their own words: ``[ways of asking, values of facets, concepts nearest to them]`` each."""
+    """What readers ask for in their own words: ``[ways of asking, values of facets and pages, concepts nearest to them]`` each."""
     meanings = [
         [
             "|".join(words.lower() for words in meaning.says),
@@ -84,6 +85,7 @@ def asked_words(reference: Reference) -> Columns:
                     *(f"theme:{name}" for name in meaning.themes),
                     *(f"year:{year}" for year in meaning.years),
                     *(f"kind:{name}" for name in meaning.kinds),
+                    *(f"page:{name}" for name in meaning.pages),
                 ]
             ),
             *([" ".join(f"concept:{name}" for name in meaning.nearest)] if meaning.nearest else []),
@@ -91,7 +93,13 @@ def asked_words(reference: Reference) -> Columns:
         for meaning in reference.asked.asked
     ]
     asked = reference.asked
-    return {"over": " ".join(asked.passed_over), "minutes": "|".join(asked.minutes), "meanings": meanings}
+    pages = {name: html_of(LISTS[name]) for meaning in asked.asked for name in meaning.pages}
+    return {
+        "over": " ".join(asked.passed_over),
+        "minutes": "|".join(asked.minutes),
+        "meanings": meanings,
+        "pages": pages,
+    }
 
 
 def _concepts_of(meaning: Meaning, reference: Reference) -> Iterator[str]:

@@ -15,21 +15,23 @@ from fontTools.subset import Options, Subsetter  # type: ignore[import-untyped]
 from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 from fontTools.varLib.instancer import instantiateVariableFont  # type: ignore[import-untyped]
 
-_SIGNS = (*range(0x20, 0x7F), *range(0xA0, 0x100), *map(ord, "−≠≤≥½⅓⅔¼¾⅛–—‘’“”•…→←⁰ⁱ"))
-"""Latin letters, and the signs of primary mathematics; where a face lacks one the next in the list serves."""
+SIGNS = frozenset((*range(0x20, 0x7F), *map(ord, "\N{NO-BREAK SPACE}£°·×÷é−≠≤≥½⅓⅔¼¾⅛–—‘’“”•…→←⁰ⁱ")))
+"""English letters, and the signs of primary mathematics; where a face lacks one the next in the list serves."""
+ACCENTS = frozenset(range(0xA1, 0x100)) - SIGNS
+"""Letters of names and words from elsewhere, and rarer signs: a file of their own, fetched by pages that have one."""
 _NAMED = (1, 3, 4, 6, 16)
 """Entries of a font's name table that name it; those that hold its copyright and licence stay as they are."""
 
 
-def cut(file: Path, name: str) -> bytes:
-    """A typeface as WOFF2, with our signs only, under a name of ours."""
+def cut(file: Path, name: str, signs: frozenset[int] = SIGNS) -> bytes:
+    """A typeface as WOFF2, with some signs only, under a name of ours."""
     logging.getLogger("fontTools").setLevel(logging.ERROR)
     font = TTFont(file, recalcTimestamp=False)  # the day of the face, not of the cutting
     if "glyf" in font and ord("≠") not in font.getBestCmap():
         _add_not_equal(font)
     options = Options(layout_features=["kern", "mark", "ccmp"], hinting=False, name_IDs=["*"], notdef_outline=True)
     cutter = Subsetter(options)
-    cutter.populate(unicodes=_SIGNS)
+    cutter.populate(unicodes=signs)
     cutter.subset(font)
     if "fvar" in font:
         font = instantiateVariableFont(font, {"wght": (400, 700)})

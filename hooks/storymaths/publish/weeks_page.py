@@ -14,7 +14,7 @@ from ..weeks.plan import Plan
 from .assets import stylesheet
 from .fonts import letterforms
 
-_FACE = re.compile(r'url\("\.\./(fonts/[a-z]+\.woff2)"\)')
+_FACE = re.compile(r'url\("\.\./(fonts/[a-z-]+\.woff2)"\)')
 _NOWHERE = "plan-of-weeks.md"
 
 

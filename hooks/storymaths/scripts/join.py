@@ -87,7 +87,7 @@ class _Joining:
         for wanted, names, _ in module.imports:
             if names:
                 yield f"const {{ {names} }} = {self._name(self._done[wanted])};"
-        yield from module.code
+        yield from map(str.strip, module.code)
         if module.exports:
             yield f"return {{ {', '.join(module.exports)} }};"
 

@@ -9,8 +9,10 @@ from .pen import arrow_down, at, box, disc, line, path, svg, words, words_inside
 
 _LEFT, _WIDE, _TOP = 24, 272, 58
 _BOTTOM, _HIGH = 270, 240
-_LETTER = 8
-"""About how wide a figure of the smallest text is."""
+_NUMBER = 15
+"""How large the numbers and the unit are: on a class screen beside a board no smaller than they may be."""
+_LETTER = 8.5
+"""About how wide one of their figures is."""
 
 
 def draw(figure: MeasureScale) -> str:
@@ -28,8 +30,8 @@ def _ruler(figure: MeasureScale, numbered: Mapping[int, str]) -> list[str]:
         x = _LEFT + _WIDE * mark / parts
         pieces.append(line(x, _TOP, x, _TOP + (18 if mark in numbered else 10), "fig-tick"))
     for mark in _apart(numbered, _WIDE / parts, across=True):
-        pieces.append(words_inside(_LEFT + _WIDE * mark / parts, _TOP + 36, numbered[mark], 320, 14))
-    pieces.append(words(_LEFT + _WIDE + 14, _TOP + 64, figure.unit, 14, "end"))
+        pieces.append(words_inside(_LEFT + _WIDE * mark / parts, _TOP + 36, numbered[mark], 320, _NUMBER))
+    pieces.append(words(_LEFT + _WIDE + 14, _TOP + 64, figure.unit, _NUMBER, "end"))
     for name, along in figure.pointers:
         x = float(_LEFT + _WIDE * along)
         pieces += [arrow_down(x, _TOP - 2, 24), words(x, _TOP - 30, name)]
@@ -51,12 +53,12 @@ def _vessel(figure: MeasureScale) -> list[str]:
 def _upright(figure: MeasureScale, numbered: Mapping[int, str]) -> list[str]:
     parts = figure.parts
     left, right = (146, 174) if figure.form == "thermometer" else (100, 220)
-    pieces = [words(right + 8, 14, figure.unit, 14, "start")]
+    pieces = [words(right + 8, 14, figure.unit, _NUMBER, "start")]
     for mark in range(parts + 1):
         y = _BOTTOM - _HIGH * mark / parts
         pieces.append(line(right - (18 if mark in numbered else 10), y, right, y, "fig-tick"))
     for mark in _apart(numbered, _HIGH / parts, across=False):
-        pieces.append(words(right + 8, _BOTTOM - _HIGH * mark / parts + 5, numbered[mark], 14, "start"))
+        pieces.append(words(right + 8, _BOTTOM - _HIGH * mark / parts + 5, numbered[mark], _NUMBER, "start"))
     for name, along in figure.pointers:
         y = float(_BOTTOM - _HIGH * along)
         head = path(f"M{left - 12} {at(y - 5)} L{left - 2} {at(y)} L{left - 12} {at(y + 5)} Z", "fig-mark")
