@@ -11,9 +11,11 @@ from ..kind import Kind
 from .answers import MeasureAnswer
 from .solve import solve
 from .tasks import (
+    ChooseUnit,
     CompareAmounts,
     ConvertAmounts,
     CountUnits,
+    FindPerimeter,
     FindTotal,
     FindVolume,
     KeepInStep,
@@ -30,17 +32,17 @@ from .versions import versions_of
 class MeasureKind(Kind[MeasureTask, MeasureAnswer]):
     """Exact amounts.
 
-    Steps: one for each unit changed, comparison, sum, multiplication or division; one for each weight; two to read a
+    Steps: one for each unit changed or chosen, comparison, sum, multiplication or division; one for each weight; two to read a
     scale (what a part is worth, where the arrow is) and one more between marks.
     """
 
     name = "measure"
-    says = "Measures: compared, ordered, converted, read off a scale, levelled with weights, added, kept in step."
+    says = "Measures: compared, ordered, converted, read off a scale, levelled with weights, added, kept in step, their unit chosen."
     answer_shape = (
         "compare {more: id, first, second or same, difference, unit}; order {order, together}; convert {amount, number, "
         "unit, thing?}; read {arrow, reading | between and nearer, unit}; units {unit, count, left}; level {against, "
         "beside, character?}; reach {load, against, beside}; total {total, unit}; rate {amount, unit}; parts {parts, unit}; "
-        "volume {volume, unit}; numbers whole, or over/under"
+        "volume {volume, unit}; unit {thing, number, unit}; perimeter {perimeter, unit}; numbers whole, or over/under"
     )
     example = """
 kind: measure
@@ -75,6 +77,8 @@ cast:
         KeepInStep,
         ShareInRatio,
         FindVolume,
+        ChooseUnit,
+        FindPerimeter,
     )
     told_by = "find"
 

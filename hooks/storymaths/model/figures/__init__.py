@@ -10,7 +10,17 @@ from .cases import CaseGrid, CaseStrip
 from .charts import BarChart, BlockDiagram, LineGraph, Pictogram, PieChart, TallyChart
 from .fractions import FractionBar, FractionLine, ShapeInParts
 from .measures import Balance, ClockFace, ClockJumps, Coins, MeasureScale, Weighing
-from .shapes import AngleFan, CoordinateGrid, FlatShapes, GridRoute, LaidPieces, MirrorSquares, SolidShapes
+from .shapes import (
+    AngleFan,
+    CoordinateGrid,
+    FlatShapes,
+    GridRoute,
+    LaidPieces,
+    MirrorSquares,
+    SidedShape,
+    SolidShapes,
+    SquaredShape,
+)
 from .sorting import Places, SortCarroll, SortHoop, SortVenn
 
 FigureData = (
@@ -39,10 +49,12 @@ FigureData = (
     | Pictogram
     | PieChart
     | Places
+    | SidedShape
     | SolidShapes
     | SortCarroll
     | SortHoop
     | SortVenn
+    | SquaredShape
     | SumBars
     | TallyChart
     | Towers

@@ -73,6 +73,26 @@ class MirrorSquares:
 
 
 @dataclass(frozen=True, slots=True)
+class SidedShape:
+    """A shape with straight sides, all its corners on one circle, as long to each other as they are."""
+
+    NAME: ClassVar = "sided-shape"
+    sides: tuple[Fraction, ...]
+    """How long they are, going round; each is shorter than all the others together."""
+    labels: tuple[str, ...]
+    """What stands beside each side; may be empty."""
+
+
+@dataclass(frozen=True, slots=True)
+class SquaredShape:
+    """A shape made of whole squares, its outline stronger than the lines within."""
+
+    NAME: ClassVar = "squared-shape"
+    rows: tuple[str, ...]
+    """``x`` is a square of the shape."""
+
+
+@dataclass(frozen=True, slots=True)
 class AngleFan:
     """Angles side by side round one point, anti-clockwise from an arm that points right."""
 

@@ -31,10 +31,12 @@ from . import (
     pictogram,
     pie_chart,
     places,
+    sided_shape,
     solid_shapes,
     sort_carroll,
     sort_hoop,
     sort_venn,
+    squared_shape,
     sum_bars,
     tally_chart,
     towers,
@@ -107,6 +109,10 @@ def draw(figure: FigureData) -> str:
             return laid_pieces.draw(figure)
         case shapes.MirrorSquares():
             return mirror_squares.draw(figure)
+        case shapes.SidedShape():
+            return sided_shape.draw(figure)
+        case shapes.SquaredShape():
+            return squared_shape.draw(figure)
         case shapes.SolidShapes():
             return solid_shapes.draw(figure)
         case sorting.Places():
