@@ -21,7 +21,7 @@ from .shapes import (
     SolidShapes,
     SquaredShape,
 )
-from .sorting import Places, SortCarroll, SortHoop, SortVenn
+from .sorting import Places, SortCarroll, SortHoop, SortThreeRings, SortVenn
 
 FigureData = (
     AngleFan
@@ -53,6 +53,7 @@ FigureData = (
     | SolidShapes
     | SortCarroll
     | SortHoop
+    | SortThreeRings
     | SortVenn
     | SquaredShape
     | SumBars

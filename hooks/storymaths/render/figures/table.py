@@ -35,6 +35,7 @@ from . import (
     solid_shapes,
     sort_carroll,
     sort_hoop,
+    sort_three_rings,
     sort_venn,
     squared_shape,
     sum_bars,
@@ -121,6 +122,8 @@ def draw(figure: FigureData) -> str:
             return sort_carroll.draw(figure)
         case sorting.SortHoop():
             return sort_hoop.draw(figure)
+        case sorting.SortThreeRings():
+            return sort_three_rings.draw(figure)
         case sorting.SortVenn():
             return sort_venn.draw(figure)
     assert_never(figure)

@@ -11,7 +11,7 @@ from ...model.activity import GAP, Figure, Line, Solution, Task
 from ...model.figures.amounts import Track, TwoBars
 from ...model.figures.measures import ClockFace
 from ...model.figures.shapes import LaidPieces, MirrorSquares
-from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
+from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortThreeRings, SortVenn
 from .sheet_context import SheetPictures
 from .words import runs
 
@@ -53,6 +53,8 @@ def _is_written_in(figure: Figure) -> bool:
         case MirrorSquares():
             return True
         case Places(places=places):
+            return not any(places)
+        case SortThreeRings(places=places):
             return not any(places)
         case SortHoop(inside=inside, outside=outside):
             return not inside and not outside
