@@ -11,10 +11,12 @@ Square = tuple[int, int]
 
 
 class TitledShape(NamedTuple):
-    """A shape of the known set by its name, and what stands under it."""
+    """A shape of the known set by its name, what stands under it, and how far it is turned."""
 
     name: str
     title: str
+    turn: int = 0
+    """Degrees with the clock from how it is usually drawn; of a solid a whole number of quarter turns."""
 
 
 @dataclass(frozen=True, slots=True)

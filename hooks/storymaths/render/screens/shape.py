@@ -13,18 +13,20 @@ from ...activities.shape.tasks import (
     CountTask,
     Fitting,
     HalfTask,
+    NameTask,
     ShapeAnswer,
+    ShapeName,
     ShapeTask,
     Verdict,
     WholeFigure,
 )
 from ...activities.sort.tasks import Placing
 from ...activities.worked import Worked
-from ...model.figures.shapes import FlatShapes, SolidShapes
+from ...model.figures.shapes import FlatShapes, SolidShapes, TitledShape
 from ..figures.flat_shapes import outline
 from .board import Board, Mark, Piece
 from .grid import Cell, can_be_touched, on_grid
-from .pieces import card, numbers_for, sort_in_two
+from .pieces import card, numbers_for, one_each, sort_in_two
 from .sort import lay_out
 
 ShapeWorked = Worked[ShapeTask, ShapeAnswer]
@@ -36,6 +38,9 @@ def boards(worked: ShapeWorked) -> Iterable[Board]:
     match worked.fields:
         case HalfTask() as task:
             yield from (_complete(task, one.rows) for one in values if isinstance(one, WholeFigure) and _fits(one.rows))
+        case NameTask():
+            named = {one.letter: one.shape for one in values if isinstance(one, ShapeName)}
+            yield one_each("", named, [card(name, None) for name in sorted({*named.values()})])
         case ClueTask():
             yield _choose(worked, [one.shape for one in values if isinstance(one, Fitting)])
         case CountTask():
@@ -51,20 +56,26 @@ def boards(worked: ShapeWorked) -> Iterable[Board]:
         yield sort_in_two("", pieces, can, "it can be", "it cannot be")
     for value in values:
         if isinstance(value, Placing):
-            cards = [_card(shape) for region in value.regions.values() for shape in region]
+            turns = {one.name: one.turn for one in _shown(worked)}
+            cards = [_card(shape, turns.get(shape, 0)) for region in value.regions.values() for shape in region]
             yield lay_out(worked.solution.task, cards, value)
 
 
-def _card(name: str) -> Piece:
-    """A shape by its name, drawn where it is flat."""
-    return replace(card(name), outline=outline(name))
+def _shown(worked: ShapeWorked) -> list[TitledShape]:
+    """The shapes that are drawn."""
+    figures = (figure.data for figure in worked.solution.task.figures)
+    return [one for figure in figures if isinstance(figure, (FlatShapes, SolidShapes)) for one in figure.shapes]
+
+
+def _card(name: str, turn: int = 0) -> Piece:
+    """A shape by its name, drawn where it is flat, as it lies on the page."""
+    return replace(card(name), outline=outline(name, turn=turn))
 
 
 def _choose(worked: ShapeWorked, fitting: Sequence[str]) -> Board:
     """The shapes shown, each to be laid where it belongs."""
-    shown = (figure.data for figure in worked.solution.task.figures)
-    names = [one.name for figure in shown if isinstance(figure, (FlatShapes, SolidShapes)) for one in figure.shapes]
-    pieces = [_card(name) for name in dict.fromkeys([*names, *fitting])]
+    turns = {one.name: one.turn for one in _shown(worked)}
+    pieces = [_card(name, turns.get(name, 0)) for name in dict.fromkeys([*turns, *fitting])]
     right = [card(name).id for name in fitting]
     says = " ".join(str(line) for line in worked.solution.task.lines)
     return sort_in_two(says, pieces, right, "it can be", "it cannot be")
