@@ -17,8 +17,8 @@ _ROOMS = (
 
 
 def draw(figure: SortThreeRings) -> str:
-    """The first two rings under their labels, the third with its label at its foot; taller where names ask for it."""
-    labels = [broken(label, wide) for label, wide in zip(figure.labels, (145, 145, 84), strict=True)]
+    """The first two rings under their labels, the third over its own; taller where names ask for it."""
+    labels = [broken(label, wide) for label, wide in zip(figure.labels, (145, 145, _WIDE - 30), strict=True)]
     inside = [packed(names, room[2]) for names, room in zip(figure.places[:7], _ROOMS, strict=True)]
     outside = packed(figure.places[7], _WIDE - 30)
     tall = max(1.0, *(height(lines) / room[3] for lines, room in zip(inside, _ROOMS, strict=True)))
@@ -28,7 +28,8 @@ def draw(figure: SortThreeRings) -> str:
         return top + (far + _RADIUS) * tall
 
     foot = down(_MIDDLES[2][1] + _RADIUS)
-    total = foot + 14 + max(height(outside), LINE) + 8
+    below = foot + 8 + height(labels[2]) + 6
+    total = below + max(height(outside), LINE) + 8
     rings = [path(_ring(x, down(y), _RADIUS * tall), kind) for kind in ("fig-soft", "fig-line") for x, y in _MIDDLES]
     texts = [
         block(x, down(y) - height(lines) / 2 + LINE - 5, lines)
@@ -42,9 +43,9 @@ def draw(figure: SortThreeRings) -> str:
         *rings,
         block(12, top - height(labels[0]) + LINE - 10, labels[0], "start", "fig-text fig-mark-text"),
         block(_WIDE - 12, top - height(labels[1]) + LINE - 10, labels[1], "end", "fig-text fig-mark-text"),
-        block(12, foot - height(labels[2]) + LINE - 8, labels[2], "start", "fig-text fig-mark-text"),
+        block(_WIDE / 2, foot + LINE, labels[2], kind="fig-text fig-mark-text"),
         *texts,
-        block(_WIDE / 2, foot + 12 + LINE - 5, outside),
+        block(_WIDE / 2, below + LINE - 5, outside),
     )
 
 
