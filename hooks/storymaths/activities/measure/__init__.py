@@ -55,6 +55,26 @@ cast:
   seal: {mass: 12}
   puffin: {mass: 7}
 """
+    more_examples = (
+        """\
+kind: measure
+title: Round the harbour wall
+find: perimeter
+squares: [x.., xxx, x..]
+side: 2 m
+year: 4
+answers: 1
+""",
+        """\
+kind: measure
+title: Which unit is missing?
+find: unit
+things: {length of a feather: 15 cm, height of a mast: 9 m, mass of a plum: 50 g}
+units: [cm, m, g, kg]
+year: 2
+answers: 3
+""",
+    )
     practises: ClassVar[Mapping[str, str]] = {
         "1NPV-2": "reads numbers off a scale and compares them",
         "1AS-1": "splits a mass into two weights",

@@ -44,6 +44,17 @@ gaps: cast
 swapped: same
 answers: 2
 """
+    more_examples = (
+        """\
+kind: number-sentence
+title: Which calculation?
+story: Gull has 12 herrings and gives 4 away. How many are left?
+makes: 12 − 4
+choices: [12 − 4, 12 + 4, 4 − 12]
+year: 2
+answers: 1
+""",
+    )
     practises: ClassVar[Mapping[str, str]] = {
         "1AS-2": "reads and completes sentences with + − =, with = in any place",
         "1NF-1": "uses facts within ten to find a missing number",

@@ -58,6 +58,15 @@ use: some
 answers: 7
 years: {1: {}, 3: {}}
 """,
+        """\
+kind: shape
+title: Whichever way up
+shapes: [triangle, square, scalene triangle, rectangle]
+name: plain
+turned: true
+year: 1
+answers: 4
+""",
     )
 
     def schema_for(self, raw: Mapping[str, Any]) -> type[ShapeTask]:

@@ -52,6 +52,17 @@ answers: 1
 years: {1: {}, 3: {}}
 """
 
+    more_examples = (
+        """\
+kind: sort
+title: Three rings
+numbers: [2, 5, 7, 10, 12, 15, 24, 25, 30]
+by: [even(n), "multiple(n, 5)", n > 20]
+year: 3
+answers: 1
+""",
+    )
+
     def schema_for(self, raw: Mapping[str, Any]) -> type[SortTask]:
         """By who is inside, the diagram, and how many rules there are."""
         return schema_for(raw)
