@@ -16,7 +16,7 @@ from ..wording import WEIGHS
 from .groups import Groups, groups_of
 from .seed import Seed
 
-_MOST_WHOLES, _MOST_SPLIT, _MOST_ADDED, _GAP = 4, 2, 5, "___"
+_MOST_WHOLES, _MOST_SPLIT, _GAP = 4, 2, "___"
 
 
 def _plant(material: Material, limits: YearLimits) -> Candidates:
@@ -30,8 +30,6 @@ def _plant(material: Material, limits: YearLimits) -> Candidates:
     if limits.knows("×"):
         for groups in groups_of(material)[:2]:
             yield _multiplied(groups)
-            if groups.many != groups.each:
-                yield _chosen(groups)
 
 
 def _tens_and_the_rest(whole: Counted) -> Candidate:
@@ -106,18 +104,6 @@ def _multiplied(groups: Groups) -> Candidate:
     ask = f"There are {groups.told}. What number is missing each time?"
     lines = activity("number-sentence", f"Groups of {each}, times and divided", ask, sentences=sentences)
     return Candidate(lines, groups.uses, groups.changes)
-
-
-def _chosen(groups: Groups) -> Candidate:
-    """Which calculations tell how many there are in all, among others with the same numbers."""
-    many, each = groups.many, groups.each
-    choices: list[Plain] = [f"{many} + {each}", f"{many} × {each}", f"{max(many, each)} − {min(many, each)}"]
-    choices += [" + ".join([str(each)] * many)] if many <= _MOST_ADDED else []
-    story = f"There are {groups.told}. How many {groups.things} are there?"
-    told = {"story": story, "makes": f"{many} × {each}", "choices": choices}
-    return Candidate(
-        activity("number-sentence", f"Which calculation? {groups.told}", "", **told), groups.uses, groups.changes
-    )
 
 
 SEED = Seed("two characters or more with a number each, and a year that writes sums", _plant)
