@@ -386,7 +386,7 @@ def test_a_table_may_go_below_nought(data: dict[str, int]) -> None:
     refused(KIND, {"data": {**data, low: -1}, "show": "bar"}, 5, "activity-cannot-be")
 
 
-@given(st.lists(st.integers(0, 20), min_size=2, max_size=8), st.booleans(), st.booleans())
+@given(st.lists(st.integers(0, 20), min_size=2, max_size=6), st.booleans(), st.booleans())
 @settings(max_examples=60, deadline=None)
 def test_columns_that_stand_up_are_measured_again_by_their_scale(heights: list[int], blocks: bool, two: bool) -> None:
     if not any(heights):
@@ -422,3 +422,23 @@ def test_only_columns_stand_up_and_what_replaces_them_lies() -> None:
     version = first_version(KIND, data, 1)
     assert version is not None
     assert version[0].model_dump()["upright"] is False
+
+
+def test_ranges_are_no_things_and_a_quarter_of_a_picture_is_no_half() -> None:
+    data = {"show": "bar", "data": {"0 to 9": 3, "10 to 19": 7}}
+    asked = [
+        {"ask": "how many", "of": "10 to 19"},
+        {"ask": "more", "of": "10 to 19", "than": "0 to 9"},
+        {"ask": "most"},
+    ]
+    solution = solved(KIND, {**data, "questions": [*asked, {"ask": "altogether", "of": ["0 to 9", "10 to 19"]}]}, 4)
+    assert [str(line) for line in solution.task.lines] == [
+        "How many are there for 10 to 19?",
+        "How many more are there for 10 to 19 than for 0 to 9?",
+        "Which has the most?",
+        "How many are there altogether?",
+    ]
+    for amount, said in ((9, "2 and a quarter"), (10, "2 and a half"), (3, "three quarters"), (8, "2")):
+        slip = solved(KIND, {"show": "pictogram", "each": 4, "data": {"gulls": amount, "crabs": 0}}, 3).likely_error
+        assert slip is not None
+        assert slip.gives.startswith(f"{said} for gulls")
