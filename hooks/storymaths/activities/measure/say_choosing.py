@@ -38,8 +38,8 @@ def explain_unit(
     year: YearLimits,
 ) -> str:
     """What the other units would make of it, and what units of another kind are for."""
-    kinds = [f"{kind} with {listed(units)}" for kind, units in others.items()]
-    why = [f"{capital('; '.join(kinds)).replace(' with ', ' goes with ', 1)}."] if kinds else []
+    kinds = [f"{kind} {'with' if n else 'goes with'} {listed(units)}" for n, (kind, units) in enumerate(others.items())]
+    why = [f"{capital('; '.join(kinds))}."] if kinds else []
     smaller, larger = alike
     if told:
         for units, more in ((smaller, "less"), (larger, "more")):

@@ -59,7 +59,7 @@ def draw_squares(rows: Sequence[str], side: Amount, year: YearLimits) -> Figure:
     )
     return Figure(
         SquaredShape(tuple(rows)),
-        f"A shape made of squares with sides of {tell(side, year)}. {told[:1].upper()}{told[1:]}.",
+        f"A shape made of squares with sides of {tell(side, year)}. {capital(told)}.",
     )
 
 

@@ -40,8 +40,8 @@ def expect_other_sign(choices: Sequence[Choice], right: Sequence[Choice], wanted
     numbers = sorted(number.value for number in wanted.numbers)
     wrong = [choice for choice in choices if choice not in right]
     same = [choice for choice in wrong if sorted(number.value for number in choice.numbers) == numbers]
-    for choice in same:
-        return LikelyError("Takes the story’s numbers, and not what happens to them.", f"{_tell(choice)}.")
+    if same:
+        return LikelyError("Takes the story’s numbers, and not what happens to them.", f"{_tell(same[0])}.")
     return None
 
 

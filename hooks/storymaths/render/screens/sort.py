@@ -60,9 +60,9 @@ def _diagram(figure: SortHoop | SortVenn | SortThreeRings | SortCarroll) -> tupl
     """How a sorting looks, and what each of its regions is called."""
     if isinstance(figure, SortHoop):
         return "rings", {"in": figure.label, "out": figure.otherwise}
-    if isinstance(figure, SortThreeRings):  # a row for each place of the drawing beside it
+    if isinstance(figure, SortThreeRings):  # a ring for each place, of which there are too many to cross on a screen
         first, second, third = figure.labels
-        return "rows", {
+        return "rings", {
             "all": "all three",
             "first and second": f"only {first} and {second}",
             "first and third": f"only {first} and {third}",
