@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 from storymaths.parse.cut_texts import cut_texts
+from storymaths.parse.yaml_text import compose
 
 
 @pytest.mark.parametrize(
@@ -30,4 +31,4 @@ from storymaths.parse.cut_texts import cut_texts
     ],
 )
 def test_what_is_cut(front: str, found: list[tuple[str, str]]) -> None:
-    assert [(sign, left) for _, sign, left in cut_texts(front)] == found
+    assert [(sign, left) for _, sign, left in cut_texts(front, compose(front))] == found

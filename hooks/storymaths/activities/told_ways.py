@@ -55,7 +55,7 @@ def _miscounted(page: Document[PageFields], blocks: Sequence[Block], found: Sequ
 def _miscounted_elsewhere(page: Document[PageFields], worked: dict[int, AnyWorked]) -> Iterator[Problem]:
     """Counts told in the front matter, which speaks of every activity of the page; what children may say is left."""
     counts = {len(one.solution.answers) for one in worked.values() if _finds_all(one)}
-    for loc, text in page.texts() if counts else ():
+    for loc, text in page.texts if counts else ():
         if loc[0] == "bends" or {"hear", "says"} & set(loc):
             continue
         for told in told_ways(read_text(text).blocks):

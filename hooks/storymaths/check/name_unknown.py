@@ -36,7 +36,7 @@ def check(collection: Collection) -> Iterator[Problem]:
 
 
 def _left(page: Document[PageFields]) -> Iterator[tuple[str, Place]]:
-    for loc, text in page.texts():
+    for loc, text in page.texts:
         for match in LEFT.finditer(text) if "[[" in text else ():
             yield match[1], page.locator.place(loc, match[0], text[: match.start()])
     if "[[" not in page.body:

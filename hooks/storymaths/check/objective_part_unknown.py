@@ -40,21 +40,22 @@ def check(collection: Collection) -> Iterator[Problem]:
 def _parts(named: NamedCode, objective: Objective) -> Iterator[Problem]:
     known, seen = [ALL, *(part.id for part in objective.parts)], set[str]()
     for part in named.parts:
-        place = named.page.place(*named.loc, within=part)
         if part not in known and not objective.has_parts:
-            yield RULE.problem(place, f"{named.code} has no parts.", f"write {named.code} alone.")
+            yield _problem(named, part, f"{named.code} has no parts.", f"write {named.code} alone.")
             return
         if part not in known:
-            yield RULE.problem(
-                place,
-                f'"{part}" is not a part of {named.code}.{did_you_mean(part, known)}',
-                f"use all, or some of: {_listed(objective)}.",
-            )
+            unknown = f'"{part}" is not a part of {named.code}.{did_you_mean(part, known)}'
+            yield _problem(named, part, unknown, f"use all, or some of: {_listed(objective)}.")
         elif part in seen:
-            yield RULE.problem(place, f'"{part}" is named twice.', "take one of the two out.")
+            yield _problem(named, part, f'"{part}" is named twice.', "take one of the two out.")
         elif part == ALL and len(named.parts) > 1:
-            yield RULE.problem(place, '"all" already says every part.', f"write {named.code}: all, or the parts alone.")
+            fix = f"write {named.code}: all, or the parts alone."
+            yield _problem(named, part, '"all" already says every part.', fix)
         seen.add(part)
+
+
+def _problem(named: NamedCode, part: str, message: str, fix: str) -> Problem:
+    return RULE.problem(named.page.place(*named.loc, within=part), message, fix)
 
 
 def _listed(objective: Objective) -> str:

@@ -53,7 +53,7 @@ def _without_trace(parts: Sequence[Part], text: str) -> Iterator[Part]:
 
 def lesson_of(page: Document[Session]) -> str:
     """All that a session says of its own lesson, in plain small letters."""
-    front = (text for loc, text in page.texts() if loc[0] not in _NOT_THE_LESSON)
+    front = (text for loc, text in page.texts if loc[0] not in _NOT_THE_LESSON)
     return _plain("\n".join((*front, page.body)))
 
 

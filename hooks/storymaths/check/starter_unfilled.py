@@ -28,7 +28,7 @@ def check(collection: Collection) -> Iterator[Problem]:
         if not unfilled:
             continue
         unfilled |= proposed
-        places = [(text, page.place(*loc)) for loc, text in page.texts() if text.strip() in unfilled]
+        places = [(text, page.place(*loc)) for loc, text in page.texts if text.strip() in unfilled]
         places += [(words, page.place_on_line(line)) for words, line in paragraphs(page.content) if words in unfilled]
         for words, place in places:
             yield RULE.problem(

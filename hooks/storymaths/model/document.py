@@ -141,14 +141,15 @@ class Document(ContentFile, Generic[F_co]):
         yield PlacedText(self.prose.text, self.place_in_prose)
         yield PlacedText(self.notes.text, self.place_in_notes)
 
-    def texts(self) -> Iterator[tuple[Loc, str]]:
+    @cached_property
+    def texts(self) -> Sequence[tuple[Loc, str]]:
         """Every text of the front matter and where it stands."""
-        return texts_in(self.raw)
+        return tuple(texts_in(self.raw))
 
     @cached_property
     def marked_up(self) -> tuple[tuple[Loc, str], ...]:
         """Every text of the front matter that holds a mark of HTML, of attributes or of an address."""
-        return tuple((loc, text) for loc, text in self.texts() if marked_up(text)) if self.front_marked else ()
+        return tuple((loc, text) for loc, text in self.texts if marked_up(text)) if self.front_marked else ()
 
     def place(self, *loc: str | int, within: str = "") -> Place:
         """Where a value stands in the file."""

@@ -8,23 +8,22 @@ from itertools import pairwise
 
 import yaml
 
-from .yaml_text import compose
-
 _CUT = re.compile(r"[ \t]#(?=\S)(?!#)|[ \t]#[ \t]?\d")
 """A note of an author begins ``# so``; in a sentence the sign stands before what it counts: ``#2``, ``# 2``."""
 _AT_ONCE = re.compile(r"[ \t]+#(?:[^\s#]|[ \t]?\d)")
 _SENTENCE_BEGINS = re.compile(r"[A-Z0-9“\"']")
 _GOES_ON = re.compile(r"[a-z]+['’]?[a-z]* ")
-_COMMA = re.compile(r"\[[^\[\]{}\n]*,[ \t]+[a-z]+['’]?[a-z]* ")
+_COMMA = re.compile(r"\[[^\[\]{}\n]*,[ \t]+[a-z]+['’]?[a-z]* [^\[\]{}]*[.?!][\"']?\s*\]")
+"""A list within ``[ ]`` in which words go on after a comma, and whose last piece ends as a sentence does."""
 _ENDS = (".", "?", "!")
 
 
-def cut_texts(front: str) -> Iterator[tuple[yaml.Node, str, str]]:
-    """What is cut: its node, the sign it is cut at (``#`` or ``,``), and what is left of it."""
+def cut_texts(front: str, tree: yaml.Node | None) -> Iterator[tuple[yaml.Node, str, str]]:
+    """What is cut in front matter, whose nodes are ``tree``: its node, the sign it is cut at (``#`` or ``,``), and what is left."""
     if not _CUT.search(front) and not _COMMA.search(front):
         return  # nearly every page
     lines = front.split("\n")
-    for node in _nodes(compose(front)):
+    for node in _nodes(tree):
         if isinstance(node, yaml.ScalarNode):
             end = node.end_mark
             if not node.style and " " in node.value and _AT_ONCE.match(lines[end.line], end.column):

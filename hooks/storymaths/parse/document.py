@@ -17,7 +17,7 @@ from ..model.prose import BODY
 from .cut_texts import cut_texts
 from .prose import PageReader
 from .schema_faults import faults_of, without_unknown
-from .yaml_text import BrokenYaml, YamlLocator, load
+from .yaml_text import BrokenYaml, YamlLocator, load_with_nodes
 
 FENCE = re.compile(r"\A---[ \t]*\n(.*?)^---[ \t]*(?:\n|\Z)", re.DOTALL | re.MULTILINE)
 _LINES_ABOVE = 1  # the opening ``---``
@@ -49,7 +49,7 @@ def parse_document(path: str, text: str, prints: Prints = PRINTS_NOTHING) -> Doc
     front, body = match.group(1), text[match.end() :]
     body_line = text.count("\n", 0, match.end()) + 1
     try:
-        raw, twice = load(front)
+        raw, twice, tree = load_with_nodes(front)
         raw = prints.value(raw) if "[[" in text else raw
     except BrokenYaml as broken:
         place = Place(path, broken.line + _LINES_ABOVE, broken.column)
@@ -60,7 +60,7 @@ def parse_document(path: str, text: str, prints: Prints = PRINTS_NOTHING) -> Doc
         Fault(
             "cut", Place(path, node.start_mark.line + 1 + _LINES_ABOVE, node.start_mark.column + 1), sign, reveal(left)
         )
-        for node, sign, left in cut_texts(front)
+        for node, sign, left in cut_texts(front, tree)
     ]
     page = _validated(path, raw, prints.body(body) if "[[" in body else body, body_line, locator, faults, prints)
     # An escape such as \x3c can spell any mark.

@@ -43,13 +43,13 @@ def nested_in_fields(page: Document[PageFields], limits: FileLimits) -> Iterator
     """A text of the front matter with lists inside lists: there they need not begin a line of the file."""
     nested = _nested(limits.nested)
     if nested.search("\n" + "\n".join(page.reader.front)):
-        found = next((loc for loc, text in page.texts() if nested.search(f"\n{text}")), ())
+        found = next((loc for loc, text in page.texts if nested.search(f"\n{text}")), ())
         yield Fault("file", page.place(*found), "", _too_deep(limits))
 
 
 def faults_in_fields(page: Document[PageFields], limits: FileLimits) -> Iterator[Fault]:
     """Texts of the front matter that run on for too long, or spell out by ``\\u`` a sign that misleads."""
-    for loc, text in page.texts():
+    for loc, text in page.texts:
         if len(text) > limits.paragraph_characters:
             yield Fault("file", page.place(*loc), "", too_long(limits))
         yield from (Fault("letter", page.place(*loc), "", detail) for _, detail in misleading(text))

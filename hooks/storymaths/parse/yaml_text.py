@@ -84,13 +84,19 @@ def compose(text: str) -> yaml.Node | None:
 
 def load(text: str) -> tuple[Any, list[TwiceKey]]:
     """The value of a text, and any keys written twice. Raises ``BrokenYaml``."""
+    value, twice, _ = load_with_nodes(text)
+    return value, twice
+
+
+def load_with_nodes(text: str) -> tuple[Any, list[TwiceKey], yaml.Node | None]:
+    """The value of a text, any keys written twice, and the node tree it was made of. Raises ``BrokenYaml``."""
     loader = _Loader(hide(text))
     try:
         node = loader.get_single_node()
         if node is None:
-            return None, []
+            return None, [], None
         values = _Values(loader, named="[[" in text)
-        return values.of(node), values.twice
+        return values.of(node), values.twice, node
     except yaml.YAMLError as error:
         raise _broken(error, text) from None
     finally:
