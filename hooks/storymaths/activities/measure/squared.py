@@ -10,6 +10,8 @@ from ..kind import Unsolvable
 Cell = tuple[int, int]
 _TURNS: tuple[Cell, ...] = ((1, 0), (0, 1), (-1, 0), (0, -1))
 """Ways along the edge on a page: right, down, left, up."""
+_BESIDE = (((0, -1), (0, 0)), ((0, 0), (-1, 0)), ((-1, 0), (-1, -1)), ((-1, -1), (0, -1)))
+"""For each way, from a corner the squares ahead of it on the left and on the right."""
 
 
 def read_squares(rows: Sequence[str], cells: int) -> tuple[str, ...]:
@@ -47,8 +49,7 @@ def walk_round(rows: Sequence[str]) -> list[int]:
 
 def _ahead(x: int, y: int, way: int) -> tuple[Cell, Cell]:
     """The squares ahead of a corner, left and right of a way; a square is named by its upper left corner."""
-    beside = {0: ((0, -1), (0, 0)), 1: ((0, 0), (-1, 0)), 2: ((-1, 0), (-1, -1)), 3: ((-1, -1), (0, -1))}[way]
-    (a, b), (c, d) = beside
+    (a, b), (c, d) = _BESIDE[way]
     return (x + a, y + b), (x + c, y + d)
 
 
