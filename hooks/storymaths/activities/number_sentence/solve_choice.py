@@ -5,10 +5,11 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Sequence
+from dataclasses import dataclass
 from fractions import Fraction
 
 from ...expression.tree import Number
-from ...model.activity import Answer, Context, Line, Solution, Task
+from ...model.activity import Answer, Context, LikelyError, Line, Solution, Task
 from ...model.demands import Demands
 from ..arithmetic import demand_numbers, find_tables
 from ..choices import Choice, read_choice
@@ -29,34 +30,49 @@ def solve_choice(task: ChoiceTask, context: Context) -> Solution[Chosen]:
     choices = [_read(text, ("choices", index)) for index, text in enumerate(task.choices)]
     if twice := [one for one, count in Counter(choice.text for choice in choices).items() if count > 1]:
         raise Unsolvable(("choices",), f"{twice[0]} stands there twice.", "take one of them out.")
-    if task.makes is not None and task.checks is None and task.story:
-        wanted = _read(task.makes, ("makes",))
-        right = [choice for index, choice in enumerate(choices) if _is_same(choice, wanted, index)]
-        ask, slip = say.ask_for_answer(task.story), say.expect_other_sign(choices, right, wanted)
-    elif task.checks is not None and task.makes is None and not task.story:
-        wanted, result = _read_checked(task.checks)
-        right = [choice for choice in choices if _undoes(choice, wanted, result)]
-        ask, slip = say.ask_for_check(task.checks), say.expect_again(choices, right, wanted)
-    else:
-        message = "It takes a story with what it makes, or a calculation that is checked."
-        raise Unsolvable(("choices",), message, 'give "story" and "makes", or "checks" alone.', "activity-broken")
+    asked = _judge(task, choices)
+    right = asked.right
     if len(right) == len(choices):
         raise Unsolvable(("choices",), "All of them are right.", "add some that are not.")
     steps = [step for choice in right for step in choice.steps]
     return Solution(
-        Task(ask, lines=tuple(Line((choice.text,)) for choice in choices)),
+        Task(asked.ask, lines=tuple(Line((choice.text,)) for choice in choices)),
         tuple(Answer(choice.text, say.explain(choice), Chosen(choice.text, choice.worth)) for choice in right),
-        _demands(choices, wanted)
+        _demands(choices, asked.wanted)
         | demand_numbers(Number(number, written(number, PLACES)) for step in steps for number in step.numbers)
         | Demands(
             operations=tuple(dict.fromkeys(steps)),
             signs=frozenset("=" if steps or task.checks else ""),
             tables=find_tables(steps, context.year),
         ),
-        len(wanted.steps),
+        len(asked.wanted.steps),
         say.tell_others([choice for choice in choices if choice not in right]),
-        slip,
+        asked.slip,
     )
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """What is asked of the choices: what they are held against, those that are right, and the likely slip."""
+
+    ask: str
+    wanted: Choice
+    right: list[Choice]
+    slip: LikelyError | None
+
+
+def _judge(task: ChoiceTask, choices: Sequence[Choice]) -> _Asked:
+    """Which of them are right. Raises ``Unsolvable`` where it is not said what they are for."""
+    if task.makes is not None and task.checks is None and task.story:
+        wanted = _read(task.makes, ("makes",))
+        right = [choice for index, choice in enumerate(choices) if _is_same(choice, wanted, index)]
+        return _Asked(say.ask_for_answer(task.story), wanted, right, say.expect_other_sign(choices, right, wanted))
+    if task.checks is not None and task.makes is None and not task.story:
+        wanted, result = _read_checked(task.checks)
+        right = [choice for choice in choices if _undoes(choice, wanted, result)]
+        return _Asked(say.ask_for_check(task.checks), wanted, right, say.expect_again(choices, right, wanted))
+    message = "It takes a story with what it makes, or a calculation that is checked."
+    raise Unsolvable(("choices",), message, 'give "story" and "makes", or "checks" alone.', "activity-broken")
 
 
 def _demands(choices: Sequence[Choice], wanted: Choice) -> Demands:
