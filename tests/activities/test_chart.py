@@ -384,3 +384,61 @@ def test_a_table_may_go_below_nought(data: dict[str, int]) -> None:
     solution = solved(KIND, {"data": data, "thing": "°C", "show": "table", "questions": questions}, 5)
     assert [answer.data["answer"] for answer in solution.answers] == [steps, steps]
     refused(KIND, {"data": {**data, low: -1}, "show": "bar"}, 5, "activity-cannot-be")
+
+
+@given(st.lists(st.integers(0, 20), min_size=2, max_size=6), st.booleans(), st.booleans())
+@settings(max_examples=60, deadline=None)
+def test_columns_that_stand_up_are_measured_again_by_their_scale(heights: list[int], blocks: bool, two: bool) -> None:
+    if not any(heights):
+        return
+    show, two = "block" if blocks else "bar", two and not blocks
+    data = {f"row {n}": [height, height // 2] if two else height for n, height in enumerate(heights)}
+    columns = {"columns": ["boats", "nets"]} if two else {}
+    solution = solved(KIND, {"show": show, "upright": True, "data": data, **columns, "questions": [{"ask": "most"}]}, 3)
+    root = drawn(solution.task.figures[0])
+    texts = [
+        (one.text or "", float(one.get("x", "0")), float(one.get("y", "0"))) for one in root.iter() if one.tag == "text"
+    ]
+    numbers = {int(text): y - 5 for text, x, y in texts if text.isdigit() and x < 50}
+    nought, most = numbers[0], max(numbers)
+    unit = (nought - numbers[most]) / most
+    wanted = [one for height in heights for one in ((height, height // 2) if two else (height,))]
+    # Boxes that stand on nought or on one another; those of one bar or pile have one left edge. The key lies below.
+    piles: dict[float, float] = {}
+    for box in (one for one in root.iter() if one.tag == "rect"):
+        foot = float(box.get("y", "0")) + float(box.get("height", "0"))
+        if foot <= nought + 0.1:
+            left = float(box.get("x", "0"))
+            piles[left] = piles.get(left, 0) + float(box.get("height", "0")) / unit
+    assert [piles[left] for left in sorted(piles)] == pytest.approx([one for one in wanted if one], abs=0.05)
+    empty = solved(KIND, {"show": show, "upright": True, "task": "draw", "data": data, **columns}, 3).task.figures[0]
+    assert not [one for one in drawn(empty).iter() if one.tag == "rect" and float(one.get("y", "0")) < nought]
+
+
+def test_only_columns_stand_up_and_what_replaces_them_lies() -> None:
+    data = {"show": "block", "upright": True, "data": {"gulls": 3, "crabs": 5}}
+    for show in ("tally", "pictogram", "line", "pie", "table"):
+        refused(KIND, {**data, "show": show}, 6, "activity-cannot-be")
+    version = first_version(KIND, data, 1)
+    assert version is not None
+    assert version[0].model_dump()["upright"] is False
+
+
+def test_ranges_are_no_things_and_a_quarter_of_a_picture_is_no_half() -> None:
+    data = {"show": "bar", "data": {"0 to 9": 3, "10 to 19": 7}}
+    asked = [
+        {"ask": "how many", "of": "10 to 19"},
+        {"ask": "more", "of": "10 to 19", "than": "0 to 9"},
+        {"ask": "most"},
+    ]
+    solution = solved(KIND, {**data, "questions": [*asked, {"ask": "altogether", "of": ["0 to 9", "10 to 19"]}]}, 4)
+    assert [str(line) for line in solution.task.lines] == [
+        "How many are there for 10 to 19?",
+        "How many more are there for 10 to 19 than for 0 to 9?",
+        "Which has the most?",
+        "How many are there altogether?",
+    ]
+    for amount, said in ((9, "2 and a quarter"), (10, "2 and a half"), (3, "three quarters"), (8, "2")):
+        slip = solved(KIND, {"show": "pictogram", "each": 4, "data": {"gulls": amount, "crabs": 0}}, 3).likely_error
+        assert slip is not None
+        assert slip.gives.startswith(f"{said} for gulls")

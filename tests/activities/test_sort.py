@@ -185,7 +185,7 @@ BASE = {"cast": {"gull": {"legs": 2, "swims": True}, "crab": {"legs": 10, "swims
         ({"by": ["legs > swims"]}, ("by", 0)),
         ({"by": ["swims", "swims"]}, ("by",)),
         ({"by": []}, ("by",)),
-        ({"by": ["swims", "legs > 1", "legs > 2"]}, ("by",)),
+        ({"by": ["swims", "legs > 1", "legs > 2", "legs > 3"]}, ("by",)),
         ({"by": ["legs ÷ 0 > 1"]}, ("by", 0)),
         ({"by": ["legs × 9999999 > 1"]}, ("by", 0)),
         ({"diagram": "venn"}, ("by",)),

@@ -34,6 +34,7 @@ cast: {gull: {legs: 2, flies: true}, crab: {legs: 10, flies: false}, moth: {legs
 by: [{rule: flies, says: can fly, otherwise: cannot fly}, {rule: legs > 4, says: more than 4 legs, otherwise: 4 legs or fewer}]
 diagram: carroll
 """
+THREE = "kind: sort\ntitle: Three rings\nyear: 3\nnumbers: [1, 2, 5, 10, 30]\nby: [odd(n), n > 4, 'multiple(n, 5)']\n"
 HOOP = "kind: sort\ntitle: In or out\nnumbers: [1, 2, 3, 4]\nby: [odd(n)]\n"
 
 
@@ -84,7 +85,9 @@ def more_mats() -> tuple[Made, ...]:
     def made_of_all() -> tuple[Made, ...]:
         done_on = [
             session_mats(sheet_context(), page, sheet_context().activities(page))
-            for page in (session_with(a, "Pairs have a two-way table, or a sorting ring.") for a in (CARROLL, HOOP))
+            for page in (
+                session_with(a, "Pairs have a two-way table, or a sorting ring.") for a in (CARROLL, HOOP, THREE)
+            )
         ]
         return (*(mat(item) for item in FROM_MATERIAL), *(made(data) for mats in done_on for data in mats))
 

@@ -8,7 +8,18 @@ from itertools import pairwise
 import pdfplumber
 import pytest
 from render.ink import lines_on
-from render.sheets_made import CARROLL, HOOP, Made, made, mat, needing, session_needing, session_with, sheet_context
+from render.sheets_made import (
+    CARROLL,
+    HOOP,
+    THREE,
+    Made,
+    made,
+    mat,
+    needing,
+    session_needing,
+    session_with,
+    sheet_context,
+)
 from render.test_sheets_bad_input import faults_of
 from render.test_sheets_on_paper import MM
 from storymaths.render.sheets.mat_kinds import FROM_MATERIAL
@@ -62,6 +73,12 @@ def test_headings_of_rings_and_tables_are_those_of_the_activity() -> None:
     for heading in ("can fly", "cannot fly", "more than", "or fewer"):
         assert heading in text
     assert list(mats_for(HOOP)) == ["sorting-ring"]
+    (three,) = mats_for(THREE).values()
+    with pdfplumber.open(io.BytesIO(three.pdf)) as pdf:
+        rings = [curve for curve in pdf.pages[0].curves if curve["width"] > 100 * MM]
+        text = pdf.pages[0].extract_text()
+    assert len(rings) == 3
+    assert all(heading in text for heading in ("odd", "more than 4", "counting in 5s"))
 
 
 def test_a_material_and_an_activity_that_want_the_same_mat_share_it() -> None:

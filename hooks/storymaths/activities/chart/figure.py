@@ -23,11 +23,11 @@ def draw_chart(task: ChartTask, rows: Rows, each: int, *, filled: bool, revealed
     marks = {row.label: marks_of(row, show, each, rows.total) if is_seen else None for row, is_seen in each_row}
     top = ceil(max(row.amount for row in rows.rows) / each) * each
     alt = describe_chart(marks, show, key, rows, "left open" if filled else "still empty")
-    return Figure(_chart(show, shown, each, rows, max(top, each), key is not None), alt)
+    return Figure(_chart(show, task.upright, shown, each, rows, max(top, each), key is not None), alt)
 
 
 def _chart(
-    show: Chart, shown: tuple[ChartRow, ...], each: int, rows: Rows, top: int, keyed: bool
+    show: Chart, upright: bool, shown: tuple[ChartRow, ...], each: int, rows: Rows, top: int, keyed: bool
 ) -> TallyChart | Pictogram | BlockDiagram | BarChart | LineGraph | PieChart:
     match show:
         case "tally":
@@ -35,9 +35,9 @@ def _chart(
         case "pictogram":
             return Pictogram(shown, each, rows.thing, top, keyed)
         case "block":
-            return BlockDiagram(shown, top)
+            return BlockDiagram(shown, top, upright)
         case "bar":
-            return BarChart(shown, each, top, rows.columns)
+            return BarChart(shown, each, top, rows.columns, upright)
         case "line":
             return LineGraph(shown, each, top, rows.axis, rows.thing, rows.along)
         case "pie":

@@ -131,6 +131,11 @@ ONE_ANSWER_EACH = "Each question has one answer: it can be read off or worked ou
 def expect_pictures_as_ones(row: Row, each: int) -> LikelyError:
     """Counting pictures as ones where each is more."""
     pictures = row.amount / each
-    told = write_number(pictures) if pictures.denominator == 1 else f"{int(pictures)} and a half"
+    part = {Fraction(1, 4): "a quarter", Fraction(1, 2): "a half", Fraction(3, 4): "three quarters"}.get(
+        pictures % 1, ""
+    )
+    told = " and ".join(
+        filter(None, (write_number(Fraction(int(pictures))) if pictures >= 1 or not part else "", part))
+    )
     gives = f"{told} for {row.label} instead of {write_number(row.amount)}."
     return LikelyError(f"Counts each picture as 1, not {each:,}.", gives)

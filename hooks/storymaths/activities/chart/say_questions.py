@@ -44,7 +44,12 @@ class ChartWords:
     @property
     def _for(self) -> bool:
         """Whether a label says what amounts are for, and is not itself what is counted."""
-        return bool(self.rows.thing or self.rows.columns)
+        return bool(self.rows.thing or self.rows.columns or self._of_numbers)
+
+    @property
+    def _of_numbers(self) -> bool:
+        """Whether labels are numbers or ranges of them, such as ``10 to 19``, of which nobody counts several."""
+        return any(label[:1].isdigit() for label in self.rows.labels)
 
     def say_count(self, label: str, amount: Fraction) -> str:
         """So many of one."""
@@ -66,7 +71,7 @@ class ChartWords:
 
     def say_gap(self, one: str, other: str, word: str, gap: Fraction) -> str:
         """So many more, or fewer."""
-        if self.rows.columns:
+        if self.rows.columns or (self._of_numbers and not self.rows.thing):
             return f"There {_be(gap)} {write_number(gap)} {word} for {one} than for {other}."
         if not self.rows.thing:
             return f"There {_be(gap)} {write_number(gap)} {word} {one_or_many(gap, one)} than {other}."
@@ -85,7 +90,8 @@ class ChartWords:
             return f"How many {things} are there altogether?" if things else "How many are there altogether?"
         if self.rows.owned:
             return f"How many {things} do {listed(labels)} have altogether?"
-        return f"How many {f'{things} for ' if things else ''}{listed(labels)} are there altogether?"
+        of = f"{self._things}for " if things or self._of_numbers else ""
+        return f"How many {of}{listed(labels)} are there altogether?"
 
     def say_total(self, labels: Sequence[str], amount: Fraction) -> str:
         """So many altogether."""
@@ -102,7 +108,7 @@ class ChartWords:
         word = "fewest" if word == "least" else word
         if self.rows.owned:
             return f"Who has the {word}{thing}?"
-        return f"Which has the {word}{thing}?" if thing else f"Which are there the {word} of?"
+        return f"Which has the {word}{thing}?" if thing or self._of_numbers else f"Which are there the {word} of?"
 
     def say_end(self, word: str, labels: Sequence[str], amount: Fraction) -> str:
         """Those with the most or the least, and how many that is."""

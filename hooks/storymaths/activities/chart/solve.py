@@ -11,6 +11,7 @@ from ...model.activity import Answer, Context, Figure, LikelyError, Line, Soluti
 from ...model.demands import Demands, amounts
 from ..fraction.calculation import find_part
 from ..fraction.demands import demands_of_tables
+from ..kind import Unsolvable
 from . import say
 from .asked import Asked
 from .figure import draw_chart
@@ -18,7 +19,7 @@ from .marks import count_row, marks_of, numbers_of, tables_of
 from .rows import Row, Rows, check_shown, rows_of, scale_step
 from .solve_questions import Explained, answer_question, expect_how_many, usual_questions
 from .sums import demands_of_numbers, demands_of_sums
-from .tasks import ChartAnswer, ChartTask, DrawChart, RowMarks, Show
+from .tasks import UPRIGHT, ChartAnswer, ChartTask, DrawChart, RowMarks, Show
 
 _WORDS: dict[Show, str] = {
     "tally": "tally",
@@ -34,6 +35,9 @@ def solve(task: ChartTask, context: Context) -> Solution[ChartAnswer]:
     """Every question answered, in the order asked; before them, where it is to be drawn, every row."""
     rows = rows_of(task, context)
     check_shown(rows, task.show, task.each)
+    if task.upright and task.show not in UPRIGHT:
+        message = "Only block diagrams and bar charts can stand up or lie on their side."
+        raise Unsolvable(("upright",), message, "leave upright out.")
     each = scale_step(rows, task.each) if task.show in ("bar", "line") else task.each or 1
     asked = _ask(task, rows, each, context)
     to_draw = [_draw_row(row, rows, task, each, context) for row in rows.rows] if isinstance(task, DrawChart) else []

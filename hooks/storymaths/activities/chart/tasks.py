@@ -16,6 +16,8 @@ from ..saying import written
 
 Chart = Literal["tally", "pictogram", "block", "bar", "line", "pie"]
 Show = Literal[Chart, "table"]
+UPRIGHT: frozenset[Show] = frozenset({"block", "bar"})
+"""What may stand up, or lie on its side; a line graph always stands."""
 Ask = Literal[
     "how many", "more", "fewer", "altogether", "most", "least", "mean", "range", "key", "at", "where"
 ]  # fmt: skip
@@ -76,6 +78,8 @@ class ChartFields(ActivityFields):
     """What is counted, in the plural, such as ``boats``; for a fact of the cast, its unit or name if not stated."""
     each: Each | None = None
     """Pictogram: how many a picture stands for. Bar chart: the numbers from one mark of the scale to the next."""
+    upright: bool = False
+    """Block diagram or bar chart: whether its columns stand up; they lie on their side when left out."""
     total: Exact | None = None
     """All amounts together, where one is left open."""
     questions: Annotated[tuple[Question, ...], Field(max_length=12)] = ()
@@ -88,7 +92,8 @@ class ChartFields(ActivityFields):
 
     def with_chart(self, show: Show, each: int | None) -> Self:
         """The same amounts in another chart."""
-        return self.model_copy(update={"show": show, "each": each})
+        upright = self.upright and show in UPRIGHT
+        return self.model_copy(update={"show": show, "each": each, "upright": upright})
 
     def with_amounts(self, amounts: Mapping[str, Fraction]) -> Self:
         """Other amounts by their labels; what is left open stays so, and the total is theirs."""

@@ -11,9 +11,11 @@ from ..kind import Kind
 from .answers import MeasureAnswer
 from .solve import solve
 from .tasks import (
+    ChooseUnit,
     CompareAmounts,
     ConvertAmounts,
     CountUnits,
+    FindPerimeter,
     FindTotal,
     FindVolume,
     KeepInStep,
@@ -30,17 +32,17 @@ from .versions import versions_of
 class MeasureKind(Kind[MeasureTask, MeasureAnswer]):
     """Exact amounts.
 
-    Steps: one for each unit changed, comparison, sum, multiplication or division; one for each weight; two to read a
+    Steps: one for each unit changed or chosen, comparison, sum, multiplication or division; one for each weight; two to read a
     scale (what a part is worth, where the arrow is) and one more between marks.
     """
 
     name = "measure"
-    says = "Measures: compared, ordered, converted, read off a scale, levelled with weights, added, kept in step."
+    says = "Measures: compared, ordered, converted, read off a scale, levelled with weights, added, kept in step, their unit chosen."
     answer_shape = (
         "compare {more: id, first, second or same, difference, unit}; order {order, together}; convert {amount, number, "
         "unit, thing?}; read {arrow, reading | between and nearer, unit}; units {unit, count, left}; level {against, "
         "beside, character?}; reach {load, against, beside}; total {total, unit}; rate {amount, unit}; parts {parts, unit}; "
-        "volume {volume, unit}; numbers whole, or over/under"
+        "volume {volume, unit}; unit {thing, number, unit}; perimeter {perimeter, unit}; numbers whole, or over/under"
     )
     example = """
 kind: measure
@@ -53,6 +55,26 @@ cast:
   seal: {mass: 12}
   puffin: {mass: 7}
 """
+    more_examples = (
+        """\
+kind: measure
+title: Round the harbour wall
+find: perimeter
+squares: [x.., xxx, x..]
+side: 2 m
+year: 4
+answers: 1
+""",
+        """\
+kind: measure
+title: Which unit is missing?
+find: unit
+things: {length of a feather: 15 cm, height of a mast: 9 m, mass of a plum: 50 g}
+units: [cm, m, g, kg]
+year: 2
+answers: 3
+""",
+    )
     practises: ClassVar[Mapping[str, str]] = {
         "1NPV-2": "reads numbers off a scale and compares them",
         "1AS-1": "splits a mass into two weights",
@@ -75,6 +97,8 @@ cast:
         KeepInStep,
         ShareInRatio,
         FindVolume,
+        ChooseUnit,
+        FindPerimeter,
     )
     told_by = "find"
 

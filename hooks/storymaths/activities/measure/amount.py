@@ -99,6 +99,9 @@ class Amount:
         return Amount(self.size / Amount(Fraction(1), unit).size, unit)
 
 
+ONE_CM = Amount(Fraction(1), "cm")
+
+
 def days_in(amount: Amount) -> tuple[Fraction, Fraction]:
     """The fewest and the most days it can be: a month has 28 to 31, a year 365 or 366."""
     if amount.kind != CALENDAR:
@@ -131,7 +134,7 @@ def _amount(value: Any) -> Amount:
         number.places > 0,
         number.under,
     )
-    return Amount(total, _of_many(written_so.unit), count, wording)
+    return Amount(total, of_many(written_so.unit), count, wording)
 
 
 Measure = Annotated[Amount, PlainValidator(_amount)]
@@ -188,7 +191,8 @@ def _in_pence(pounds: Fraction) -> bool:
     return (ending_places(pounds) or 0) <= 2
 
 
-def _of_many(unit: str) -> str:
+def of_many(unit: str) -> str:
+    """The name under which a unit is kept: ``litres`` for ``litre``."""
     return f"{unit}s" if unit in _OF_ONE else unit
 
 
@@ -199,7 +203,7 @@ def unit_sign(unit: str) -> str:
 
 def unit_listed(unit: str) -> str:
     """The unit as ``years.yaml`` names it; empty for a sign, and for what is no standard unit."""
-    return _of_many(unit) if unit in UNITS and unit not in _SIGNS else ""
+    return of_many(unit) if unit in UNITS and unit not in _SIGNS else ""
 
 
 def is_met(unit: str, year: YearLimits) -> bool:

@@ -112,7 +112,36 @@ class Volume:
     unit: str
 
 
+@dataclass(frozen=True, slots=True)
+class ChosenUnit:
+    """The unit in which something has its true amount."""
+
+    thing: str
+    number: Fraction
+    unit: str
+
+
+@dataclass(frozen=True, slots=True)
+class Perimeter:
+    """The distance all the way round."""
+
+    perimeter: Fraction
+    unit: str
+
+
 Reading = AtMark | BetweenMarks
 MeasureAnswer = (
-    Compared | Ordered | Converted | Reading | UnitCount | Levelled | Reached | Total | Rate | Parts | Volume
+    Compared
+    | Ordered
+    | Converted
+    | Reading
+    | UnitCount
+    | Levelled
+    | Reached
+    | Total
+    | Rate
+    | Parts
+    | Volume
+    | ChosenUnit
+    | Perimeter
 )

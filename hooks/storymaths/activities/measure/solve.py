@@ -4,16 +4,20 @@ from __future__ import annotations
 
 from ...model.activity import Context, Solution
 from .answers import MeasureAnswer
+from .solve_choosing import choose_unit
 from .solve_comparing import compare, convert, order
+from .solve_perimeter import find_perimeter
 from .solve_ratio import find_rate, share_in_ratio
 from .solve_scale import read_scale
 from .solve_totals import find_total
 from .solve_units import count_units, find_volume
 from .solve_weighing import level, reach
 from .tasks import (
+    ChooseUnit,
     CompareAmounts,
     ConvertAmounts,
     CountUnits,
+    FindPerimeter,
     FindTotal,
     FindVolume,
     KeepInStep,
@@ -51,3 +55,7 @@ def solve(task: MeasureTask, context: Context) -> Solution[MeasureAnswer]:
             return share_in_ratio(task, context)
         case FindVolume():
             return find_volume(task, context)
+        case ChooseUnit():
+            return choose_unit(task, context)
+        case FindPerimeter():
+            return find_perimeter(task, context)

@@ -227,6 +227,42 @@ class FindVolume(MeasureFields, Castless):
     """How long, wide and high: one side for a cube, all three for a box."""
 
 
+class ChooseUnit(MeasureFields, Castless):
+    """Which unit belongs to what is measured."""
+
+    task_name: ClassVar[str] = "unit"
+    find: Literal["unit"] = "unit"
+    things: Annotated[Mapping[Text, Measure], Field(min_length=1, max_length=12)]
+    """What is measured, each with its true amount: ``{length of a pencil: 15 cm}``."""
+    units: Annotated[tuple[Text, ...], Field(min_length=2, max_length=8)]
+    """The units to choose from, such as ``[cm, m, kg]``."""
+    number: Literal["told", "hidden"] = "told"
+    """Whether the number is told and only its unit left open (15 ___), or ``hidden``."""
+
+    def with_units(self, units: tuple[str, ...], things: Mapping[str, Amount]) -> Self:
+        """Fewer units and things, in the kind's own words."""
+        return self.model_copy(update={"units": units, "things": things, "ask": None})
+
+
+class FindPerimeter(MeasureFields, Castless):
+    """The distance all the way round a flat shape."""
+
+    task_name: ClassVar[str] = "perimeter"
+    find: Literal["perimeter"] = "perimeter"
+    sides: Annotated[tuple[Measure, ...], Field(max_length=8)] = ()
+    """The sides: two of a rectangle, the one of a shape with ``equal`` sides, all of any other, going round."""
+    equal: Annotated[int, Field(ge=3, le=8, strict=True)] | None = None
+    """How many sides it has, where all are equal and one is given."""
+    squares: Annotated[tuple[Text, ...], Field(max_length=12)] = ()
+    """In place of sides, a shape on squares, row by row: x is a square, a full stop is empty."""
+    side: Measure | None = None
+    """How long a side of a square is; 1 cm when left out."""
+
+    def with_side(self, side: Amount) -> Self:
+        """The same with the side of a square told."""
+        return self.model_copy(update={"side": side})
+
+
 MeasureTask = (
     CompareAmounts
     | OrderAmounts
@@ -239,4 +275,6 @@ MeasureTask = (
     | KeepInStep
     | ShareInRatio
     | FindVolume
+    | ChooseUnit
+    | FindPerimeter
 )

@@ -12,12 +12,14 @@ from ...model.year import YearLimits
 from ..kind import Unsolvable
 from ..revalue import easier_first
 from ..saying import ending_places, plain, written
-from .amount import Amount, is_met
+from .amount import ONE_CM, Amount, is_met
 from .measured import measured_of_cast
 from .tasks import (
     AmountChange,
+    ChooseUnit,
     CompareAmounts,
     ConvertAmounts,
+    FindPerimeter,
     LevelLoad,
     MeasureTask,
     OrderAmounts,
@@ -60,9 +62,21 @@ def versions_of(task: MeasureTask, context: Context, year: YearLimits) -> Iterat
     """For a younger year the same amounts first; for an older, its own first."""
     there, harder = replace(context, year=year), year.year > context.year.year
     same = (task, there, "The same amounts.")
+    if isinstance(task, ChooseUnit):
+        return chain([same], _fewer_units(task, there))
+    if isinstance(task, FindPerimeter) and task.squares and not task.side:
+        task = task.with_side(ONE_CM)
     if isinstance(task, ReadScale):
         return easier_first(same, _other_scales(task, there), harder)
     return easier_first(same, chain(_many_times(task, there, harder), _near(task, there, harder)), harder)
+
+
+def _fewer_units(task: ChooseUnit, context: Context) -> Iterator[Version]:
+    """Only the units that the year has met, and what is measured in them: nothing else is as large as it is."""
+    units = tuple(unit for unit in task.units if is_met(unit, context.year))
+    things = {name: amount for name, amount in task.things.items() if is_met(amount.unit, context.year)}
+    if len(units) > 1 and things:
+        yield task.with_units(units, things), context, "Only units the year knows."
 
 
 def _many_times(task: MeasureTask, context: Context, harder: bool) -> Iterator[Version]:

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
-from ...expression.gapped import GappedSentence, NotASentence, read_gapped, sentences_of
-from ...expression.tree import Number, numbers_in, worth_of
+from ...expression.tree import Number
 from ...model.activity import Answer, Context, LikelyError, Line, Solution, Task
 from ...model.demands import Demands, Operation, operation
-from ..arithmetic import demand_numbers, find_operations, find_tables
+from ..arithmetic import demand_numbers, find_tables
+from ..choices import Choice, read_choice
 from ..kind import Unsolvable
 from ..saying import capital, listed, written
 from ..sentences import write_calculation
@@ -18,23 +17,9 @@ from .tasks import Nearest, NearestTask
 _PLACES = 3
 
 
-@dataclass(frozen=True, slots=True)
-class _Choice:
-    """A choice read: as written, as the left side of a sentence, and what it comes to."""
-
-    text: str
-    sentence: GappedSentence
-    worth: Fraction
-
-    @property
-    def steps(self) -> tuple[Operation, ...]:
-        """Its calculations."""
-        return find_operations(self.sentence.sides[:1])
-
-
 def solve(task: NearestTask, context: Context) -> Solution[Nearest]:
     """Every choice that none is nearer than, in the order given. Raises ``Unsolvable``."""
-    choices = [_read(text, index) for index, text in enumerate(task.choices)]
+    choices = [read_choice(text, ("choices", index)) for index, text in enumerate(task.choices)]
     away = [abs(choice.worth - task.to) for choice in choices]
     least = min(away)
     if len(set(away)) == 1:
@@ -43,7 +28,7 @@ def solve(task: NearestTask, context: Context) -> Solution[Nearest]:
     others = [(choice, far) for choice, far in zip(choices, away, strict=True) if far > least]
     gaps = [_gap(choice.worth, task.to) for choice in choices]
     steps = [*(step for choice in choices for step in choice.steps), *(gap for gap in gaps if gap)]
-    numbers = [number for choice in choices for number in numbers_in(choice.sentence.sides[0])]
+    numbers = [number for choice in choices for number in choice.numbers]
     numbers += [Number(number, written(number, _PLACES)) for step in steps for number in step.numbers]
     return Solution(
         Task(f"Which is nearest to {written(task.to, _PLACES)}?", lines=tuple(Line((one.text,)) for one in choices)),
@@ -60,36 +45,24 @@ def solve(task: NearestTask, context: Context) -> Solution[Nearest]:
     )
 
 
-def _read(text: str, index: int) -> _Choice:
-    try:
-        [sentence] = list(sentences_of(read_gapped(f"{text} = 0", {}), ()))
-        worth = None if len(sentence.sides) > 2 or sentence.gaps else worth_of(sentence.sides[0], ())
-    except (NotASentence, ValueError):
-        worth = None
-    if worth is None:
-        message = f'"{text[:40]}" is no number and no calculation.'
-        raise Unsolvable(("choices", index), message, "write it like 45, 2.5 or 18 + 21.", "activity-broken")
-    return _Choice(text.strip().replace("-", "−"), sentence, Fraction(worth))
-
-
 def _gap(worth: Fraction, to: Fraction) -> Operation | None:
     """How far a number is from the one to be near."""
     more, less = max(worth, to), min(worth, to)
     return operation("−", more, less, more - less) if more > less >= 0 else None
 
 
-def _say(one: _Choice, far: Fraction) -> str:
+def _say(one: Choice, far: Fraction) -> str:
     so = f"only {written(far, _PLACES)} away" if far else "just that"
     return f"{one.text}: {so}"
 
 
-def _explain(one: _Choice, task: NearestTask) -> str:
+def _explain(one: Choice, task: NearestTask) -> str:
     gap = _gap(one.worth, task.to)
     steps = [write_calculation(step, _PLACES) for step in (*one.steps, *([gap] if gap else []))]
     return "; ".join(steps) + "." if steps else f"{one.text} is {written(abs(one.worth - task.to), _PLACES)} away."
 
 
-def _expect_below(choices: list[_Choice], task: NearestTask, nearest: list[_Choice]) -> LikelyError | None:
+def _expect_below(choices: list[Choice], task: NearestTask, nearest: list[Choice]) -> LikelyError | None:
     """Looking only at what is less."""
     below = [choice for choice in choices if choice.worth <= task.to]
     wrong = max(below, key=lambda choice: choice.worth, default=None)

@@ -10,22 +10,22 @@ from ...model.year import YearLimits
 from ..kind import ActivityFields, Kind
 from ..own_words import without_stale_words
 from .solve import solve
-from .tasks import FamilyTask, NumberSentenceAnswer, NumberSentenceTask, SentencesTask
+from .tasks import ChoiceTask, FamilyTask, NumberSentenceAnswer, NumberSentenceTask, SentencesTask
 from .versions import steps_of, versions_of
 
 
 class NumberSentence(Kind[NumberSentenceTask, NumberSentenceAnswer]):
     """Steps: the operations of the hardest sentence, one for each gap after its first, one more if a gap is undone.
 
-    For a family: two, and one for each family.
+    For a family: two, and one for each family. For a choice: one for each operation of what is to be made or checked.
     """
 
     name = "number-sentence"
-    says = "Find the missing numbers, digits or signs of number sentences, or write out a fact family."
+    says = "Find the missing numbers, digits or signs of number sentences, write out a fact family, or choose the calculation."
     answer_shape = (
         "{line: 1, gaps: [5, +], sentence: 7 + 5 = 12}: which sentence, what stands in its gaps from left to right, "
         "and the sentence filled in (with gaps: cast also who: [gull, crab]); {line: 1, true: false} for one without "
-        "gaps; {family: [3, 4, 7], sentences: [...]} for a family"
+        "gaps; {family: [3, 4, 7], sentences: [...]} for a family; {choice: 12 − 4, comes_to: 8} for a calculation chosen"
     )
     example = """\
 kind: number-sentence
@@ -44,6 +44,17 @@ gaps: cast
 swapped: same
 answers: 2
 """
+    more_examples = (
+        """\
+kind: number-sentence
+title: Which calculation?
+story: Gull has 12 herrings and gives 4 away. How many are left?
+makes: 12 − 4
+choices: [12 − 4, 12 + 4, 4 − 12]
+year: 2
+answers: 1
+""",
+    )
     practises: ClassVar[Mapping[str, str]] = {
         "1AS-2": "reads and completes sentences with + − =, with = in any place",
         "1NF-1": "uses facts within ten to find a missing number",
@@ -54,14 +65,16 @@ answers: 2
         "2AS-4": "adds and takes away two-digit numbers",
         "2MD-2": "a missing factor, for how many groups",
     }
-    tasks = (SentencesTask, FamilyTask)
+    tasks = (SentencesTask, FamilyTask, ChoiceTask)
 
     def schema_for(self, raw: Mapping[str, Any]) -> type[ActivityFields]:
-        """A family where one is given, else sentences."""
+        """A choice or a family where one is given, else sentences."""
+        if "choices" in raw:
+            return ChoiceTask
         return FamilyTask if "family" in raw else SentencesTask
 
     def solve(self, fields: NumberSentenceTask, context: Context) -> Solution[NumberSentenceAnswer]:
-        """Every filling, sentence by sentence; in each, the first gap's number rising, then the next."""
+        """Every filling, sentence by sentence, in each the first gap's number rising; or every right choice in its order."""
         return solve(fields, context)
 
     def steps_of(self, fields: NumberSentenceTask, context: Context) -> int:

@@ -16,13 +16,29 @@ from .bars import draw_bars
 from .filled import PLACES, Filled
 from .reasoning import Compared, Step, find_steps, find_steps_to_judge, put_right
 from .search import find_fillings, judge_lines, known_numbers, read_lines
+from .solve_choice import solve_choice
 from .solve_family import solve_family
-from .tasks import Family, FamilyTask, Judged, NumberSentenceAnswer, NumberSentenceTask, SentencesTask
+from .tasks import (
+    ChoiceTask,
+    Chosen,
+    Family,
+    FamilyTask,
+    Judged,
+    NumberSentenceAnswer,
+    NumberSentenceTask,
+    SentencesTask,
+)
 
 
 def solve(task: NumberSentenceTask, context: Context) -> Solution[NumberSentenceAnswer]:
     """Every filling, sentence by sentence; in each, the first gap's number rising. Raises ``Unsolvable``."""
-    return solve_family(task, context) if isinstance(task, FamilyTask) else _solve_sentences(task, context)
+    match task:
+        case FamilyTask():
+            return solve_family(task, context)
+        case ChoiceTask():
+            return solve_choice(task, context)
+        case SentencesTask():
+            return _solve_sentences(task, context)
 
 
 def _solve_sentences(task: SentencesTask, context: Context) -> Solution[NumberSentenceAnswer]:
@@ -55,7 +71,7 @@ def _solve_sentences(task: SentencesTask, context: Context) -> Solution[NumberSe
 
 
 def _line_of(answer: Answer[NumberSentenceAnswer]) -> int:
-    assert not isinstance(answer.value, Family), "a family has no line"
+    assert not isinstance(answer.value, Family | Chosen), "these have no line"
     return answer.value.line
 
 

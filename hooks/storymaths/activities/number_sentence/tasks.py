@@ -1,4 +1,4 @@
-"""The two tasks of number sentences, filling or judging some and writing a fact family, and what their answers are."""
+"""The tasks of number sentences, filling or judging some, a fact family, a choice of calculations, and what their answers are."""
 
 from __future__ import annotations
 
@@ -13,8 +13,9 @@ from ...expression.gapped import GappedSentence
 from ...expression.number import read_stretch
 from ...model.fields import Text
 from ...model.plain import Plain
+from ..given import Castless
 from ..kind import ActivityFields, Exact
-from ..saying import written
+from ..saying import plain, written
 from ..sentences import Sentence
 from .filled import PLACES, Filled
 
@@ -96,7 +97,27 @@ class FamilyTask(ActivityFields):
         return self.model_copy(update={"family": family})
 
 
-NumberSentenceTask = SentencesTask | FamilyTask
+class ChoiceTask(Castless):
+    """``choices`` of calculations: which of them answer a question, or check a calculation."""
+
+    task_name: ClassVar[str] = "choices"
+
+    choices: Annotated[tuple[Text, ...], Field(min_length=2, max_length=8)]
+    """Calculations to choose from, such as ``[12 − 4, 12 + 4]``."""
+    story: Text | None = None
+    """What happens and what is asked: ``Gull has 12 fish and eats 4. How many are left?``"""
+    makes: Text | None = None
+    """The calculation that the story makes; every other way to write it is right too."""
+    checks: Text | None = None
+    """In place of a story, what is to be checked, such as ``15 − 7 = 8``."""
+
+    @property
+    def own_words(self) -> tuple[str, ...]:
+        """The story too."""
+        return tuple(filter(None, (self.ask, self.story)))
+
+
+NumberSentenceTask = SentencesTask | FamilyTask | ChoiceTask
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,4 +177,16 @@ def write_sentence(sentence: Sentence) -> str:
     return " ".join(one if isinstance(one, str) else written(one or 0, PLACES) for one in sentence)
 
 
-NumberSentenceAnswer = Filled | Judged | Family
+@dataclass(frozen=True, slots=True)
+class Chosen:
+    """A calculation that is right, and what it comes to."""
+
+    choice: str
+    comes_to: Fraction
+
+    def as_plain(self) -> Plain:
+        """As the kind documents it."""
+        return {"choice": self.choice, "comes_to": plain(self.comes_to)}
+
+
+NumberSentenceAnswer = Filled | Judged | Family | Chosen

@@ -20,7 +20,7 @@ from .filled import PLACES, Filled
 from .gap_filling import MOST_TRIED, NeedsRange, Plan, is_filled_truly, only_filling, plan_for
 from .number_choice import best_numbers
 from .search import find_fillings
-from .tasks import FamilyTask, NumberSentenceTask, SentencesTask
+from .tasks import ChoiceTask, FamilyTask, NumberSentenceTask, SentencesTask
 
 Version = tuple[NumberSentenceTask, Context, str]
 _FACTORS = (6, 7, 8, 9, 4, 3, 12, 11)
@@ -108,7 +108,7 @@ def versions_of(task: NumberSentenceTask, context: Context, year: YearLimits) ->
 
 
 def _with_other_numbers(task: NumberSentenceTask, context: Context, there: Context) -> Iterator[Version]:
-    if not there.year.knows("="):
+    if not there.year.knows("=") or isinstance(task, ChoiceTask):  # a story keeps its numbers
         return
     if isinstance(task, FamilyTask):
         yield from _with_other_family(task, there)

@@ -16,16 +16,19 @@ from .versions import versions_of
 class Shape(Kind[ShapeTask, ShapeAnswer]):
     """Shapes and their properties.
 
-    Steps: one for each property of a shape, each rule, each clue or each count of a claim; for a half to be
+    Steps: one for each name, each property of a shape, each rule, each clue or each count of a claim; for a half to be
     completed, one for each shaded square; for a shape to be made, one for each piece laid.
     """
 
     name = "shape"
-    says = "Flat and solid shapes: what they have, how they sort, which it can be, what cannot be, symmetry, and shapes made of shapes."
+    says = (
+        "Flat and solid shapes: their names, what they have, how they sort, which it can be, what cannot be, symmetry, and "
+        "shapes made of shapes."
+    )
     answer_shape = (
-        "{shape: cube, faces: 6, …}; as for sort {regions: …, empty: …}; for clues {shape: kite}; for a claim "
-        "{claim: 1, can: false, shapes: []}; for a half {rows: [x..x, …], squares: 8}; for a shape made "
-        "{pieces: [{piece: triangle, on: [lower left of A1]}, …]}, A1 being the bottom left square"
+        "{shape: cube, faces: 6, …}; {letter: A, shape: triangle} for a name; as for sort {regions: …, empty: …}; for clues "
+        "{shape: kite}; for a claim {claim: 1, can: false, shapes: []}; for a half {rows: [x..x, …], squares: 8}; for a shape "
+        "made {pieces: [{piece: triangle, on: [lower left of A1]}, …]}, A1 being the bottom left square"
     )
     practises: ClassVar[dict[str, str]] = {
         "1G-1": "shapes known by name, lying any way",
@@ -54,6 +57,15 @@ pieces: {wide triangle: 1, triangle: 2, square: 2, rectangle: 1}
 use: some
 answers: 7
 years: {1: {}, 3: {}}
+""",
+        """\
+kind: shape
+title: Whichever way up
+shapes: [triangle, square, scalene triangle, rectangle]
+name: plain
+turned: true
+year: 1
+answers: 4
 """,
     )
 

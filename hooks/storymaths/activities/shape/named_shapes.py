@@ -38,6 +38,10 @@ _VOCABULARY = frozenset(
     {"circle", "triangle", "square", "rectangle", "cube", "cuboid", "pyramid", "sphere", "cylinder"}
 )
 _MOST = 24
+_TURNS = (25, 155, 70, 200, 115, 290, 340, 50)
+"""How far flat shapes are turned, one after another: none of the set then stands on a side, or as it did."""
+_QUARTERS = (90, 270)
+"""How far solids are, so that each lies on another side."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +51,8 @@ class Shapes:
     shapes: tuple[Flat | Solid, ...]
     titles: tuple[str, ...]
     context: Context
+    turned: bool = False
+    """Whether they are drawn any way up."""
 
     @property
     def solid(self) -> bool:
@@ -98,8 +104,17 @@ class Shapes:
 
     def draw(self) -> Figure:
         """All of them, with their names."""
-        shown = tuple(TitledShape(shape.name, title) for shape, title in zip(self.shapes, self.titles, strict=True))
-        return Figure(SolidShapes(shown) if self.solid else FlatShapes(shown), f"Drawings: {', '.join(self.titles)}.")
+        told = ", each turned another way" if self.turned else ""
+        return self.draw_as(self.titles, f"Drawings{told}: {', '.join(self.titles)}.")
+
+    def draw_as(self, titles: Sequence[str], alt: str) -> Figure:
+        """All of them under other titles."""
+        turns = _QUARTERS if self.solid else _TURNS
+        shown = tuple(
+            TitledShape(shape.name, title, turns[n % len(turns)] if self.turned else 0)
+            for n, (shape, title) in enumerate(zip(self.shapes, titles, strict=True))
+        )
+        return Figure(SolidShapes(shown) if self.solid else FlatShapes(shown), alt)
 
     def demands(self, properties: Iterable[str]) -> Demands:
         """The names of the shapes, and the words of the properties that the pupil must know.

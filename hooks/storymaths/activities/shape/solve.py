@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+from dataclasses import replace
+
 from ...model.activity import Answer, Context, Line, Solution, Task
 from ...model.demands import Demands, amounts, number_sentences, operation
 from ..kind import Unsolvable
+from ..sort.rules import SortRule
 from . import say
 from .claims import Claim
 from .mirror import count_shaded, join, mirror, read_half
@@ -12,6 +16,7 @@ from .named_shapes import Shapes, shapes_of
 from .objections import Objection, find_objection
 from .set import SAID, SOLID_COUNTS, WORDS, parts_of
 from .solve_making import find_coverings
+from .solve_naming import name_shapes
 from .solve_sorting import find_fitting, sort_shapes
 from .tasks import (
     ClaimTask,
@@ -20,6 +25,7 @@ from .tasks import (
     CountTask,
     HalfTask,
     MakeTask,
+    NameTask,
     ShapeAnswer,
     ShapeTask,
     SortTask,
@@ -32,20 +38,29 @@ def solve(task: ShapeTask, context: Context) -> Solution[ShapeAnswer]:
     """Every shape counted or sorted, every shape that fits, every claim judged, in the order given."""
     match task:
         case CountTask(count=()):
-            fix = "give just one of count, by, clues, claims, half or make."
+            fix = "give just one of count, name, by, clues, claims, half or make."
             raise Unsolvable(("count",), "Nothing is asked about the shapes.", fix)
         case CountTask():
-            return _count(task, shapes_of(task.shapes, task.fact, task.count, context))
+            return _count(task, _shapes(task, task.count, context))
+        case NameTask():
+            return name_shapes(task, _shapes(task, (), context))
         case SortTask():
-            return sort_shapes(task, shapes_of(task.shapes, task.fact, task.by, context))
+            return sort_shapes(task, _shapes(task, task.by, context))
         case ClueTask():
-            return find_fitting(task, shapes_of(task.shapes, task.fact, task.clues, context))
+            return find_fitting(task, _shapes(task, task.clues, context))
         case ClaimTask():
             return _judge_all(task, context)
         case HalfTask():
             return _complete(task, context)
         case MakeTask():
             return find_coverings(task, context)
+
+
+def _shapes(
+    task: CountTask | NameTask | SortTask | ClueTask, rules: Iterable[str | SortRule], context: Context
+) -> Shapes:
+    """The shapes of a task, turned where its author says so."""
+    return replace(shapes_of(task.shapes, task.fact, rules, context), turned=task.turned)
 
 
 def _count(task: CountTask, shapes: Shapes) -> Solution[Counts]:

@@ -24,6 +24,8 @@ Drawn = Literal["pieces", "squares", "outline"]
 class _OfShapes(ActivityFields):
     shapes: Literal["flat", "solid"] | Annotated[tuple[Text, ...], Field(min_length=1, max_length=24)] | None = None
     """Names from the set of shapes, all flat or all solid; or all of a sort. With a cast, ``fact`` names their shapes."""
+    turned: bool = False
+    """Whether they are drawn any way up, and not as they usually stand."""
 
 
 class CountTask(_OfShapes):
@@ -36,6 +38,14 @@ class CountTask(_OfShapes):
     def with_count(self, count: tuple[Property, ...]) -> Self:
         """The same shapes with something else counted."""
         return self.model_copy(update={"count": count})
+
+
+class NameTask(_OfShapes):
+    """What each shape is called, whichever way up it lies."""
+
+    task_name: ClassVar[str] = "name"
+    name: Literal["plain", "full"]
+    """Whether ``triangle`` will do (``plain``), or the whole name is wanted: ``isosceles triangle`` (``full``)."""
 
 
 class SortTask(_OfShapes):
@@ -92,8 +102,8 @@ class MakeTask(Castless):
         return self.model_copy(update={"drawn": drawn})
 
 
-ShapeTask = CountTask | SortTask | ClueTask | ClaimTask | HalfTask | MakeTask
-TASKS: tuple[type[ShapeTask], ...] = (CountTask, SortTask, ClueTask, ClaimTask, HalfTask, MakeTask)
+ShapeTask = CountTask | NameTask | SortTask | ClueTask | ClaimTask | HalfTask | MakeTask
+TASKS: tuple[type[ShapeTask], ...] = (CountTask, NameTask, SortTask, ClueTask, ClaimTask, HalfTask, MakeTask)
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,6 +116,14 @@ class Counts:
     def as_plain(self) -> Plain:
         """``{shape: cube, faces: 6}``."""
         return {"shape": self.shape, **self.counts}
+
+
+@dataclass(frozen=True, slots=True)
+class ShapeName:
+    """What the shape under a letter is called."""
+
+    letter: str
+    shape: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,4 +165,4 @@ class Covering:
     pieces: tuple[LaidPiece, ...]
 
 
-ShapeAnswer = Counts | Placing | Fitting | Verdict | WholeFigure | Covering
+ShapeAnswer = Counts | ShapeName | Placing | Fitting | Verdict | WholeFigure | Covering

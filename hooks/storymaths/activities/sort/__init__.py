@@ -1,4 +1,4 @@
-"""Sorting: who goes where by one rule or two, one card to a box, or the rule behind a sorting."""
+"""Sorting: who goes where by one rule, two or three, one card to a box, or the rule behind a sorting."""
 
 from __future__ import annotations
 
@@ -9,22 +9,23 @@ from ...model.activity import Context, Solution
 from ...model.year import YearLimits
 from ..kind import Kind
 from .solve import solve
-from .tasks import BoxesTask, GuessTask, PlaceTask, SortAnswer, SortTask, schema_for
+from .tasks import BoxesTask, GuessTask, PlaceTask, SortAnswer, SortTask, ThreeRingsTask, schema_for
 from .versions import versions_of
 
 
 class Sort(Kind[SortTask, SortAnswer]):
     """Sorting by facts.
 
-    Steps: one for each rule, and one more where two rules are put together; for a box, one each; for a rule
+    Steps: one for each rule, and one more where rules are put together; for a box, one each; for a rule
     to be guessed two, what those inside share and whether nobody outside has it.
     """
 
     name = "sort"
-    says = "Sorting a cast, or numbers, by one rule or two in rings or boxes; or guessing the rule of a sorting."
+    says = "Sorting a cast, or numbers, by one rule, two or three in rings or boxes; or guessing the rule of a sorting."
     answer_shape = (
         "{regions: {both: [ids], first: [ids], second: [ids], neither: [ids]}, empty: [region]} with in and out for one "
-        "rule; for boxes {boxes: [one id a box]}; for a rule to be guessed {rule: legs > 4}"
+        "rule, and for three all, first and second, first and third, second and third, first, second, third, none; for "
+        "boxes {boxes: [one id a box]}; for a rule to be guessed {rule: legs > 4}"
     )
     practises: ClassVar[dict[str, str]] = {
         "1G-1": "shapes and things told apart by what they have, whatever way up",
@@ -32,7 +33,7 @@ class Sort(Kind[SortTask, SortAnswer]):
         "1NPV-2": "numbers compared with more than and fewer than",
         "2G-1": "properties put side by side: what fits one rule, both or neither",
     }
-    tasks = (PlaceTask, BoxesTask, GuessTask)
+    tasks = (PlaceTask, ThreeRingsTask, BoxesTask, GuessTask)
     example = """\
 kind: sort
 title: Who goes in which ring?
@@ -51,8 +52,19 @@ answers: 1
 years: {1: {}, 3: {}}
 """
 
+    more_examples = (
+        """\
+kind: sort
+title: Three rings
+numbers: [2, 5, 7, 10, 12, 15, 24, 25, 30]
+by: [even(n), "multiple(n, 5)", n > 20]
+year: 3
+answers: 1
+""",
+    )
+
     def schema_for(self, raw: Mapping[str, Any]) -> type[SortTask]:
-        """A rule to be guessed where somebody is inside, and boxes where the diagram says so."""
+        """By who is inside, the diagram, and how many rules there are."""
         return schema_for(raw)
 
     def solve(self, fields: SortTask, context: Context) -> Solution[SortAnswer]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from ...model.demands import Demands
@@ -13,13 +13,23 @@ from .rules import ReadRule
 from .tasks import Diagram, Placing, Region
 
 _MOST_SHOWN = 12
+_ONE: Mapping[tuple[bool, ...], Region] = {(True,): "in", (False,): "out"}
+_TWO: Mapping[tuple[bool, ...], Region] = {
+    (True, True): "both", (True, False): "first", (False, True): "second", (False, False): "neither",
+}  # fmt: skip
+_THREE: Mapping[tuple[bool, ...], Region] = {
+    (True, True, True): "all", (True, True, False): "first and second", (True, False, True): "first and third",
+    (False, True, True): "second and third", (True, False, False): "first", (False, True, False): "second",
+    (False, False, True): "third", (False, False, False): "none",
+}  # fmt: skip
+"""The region of a card, by which of the rules it fits."""
 CardReasons = tuple[Card, Sequence[Reason]]
 """A card, and why it goes where it goes."""
 
 
 @dataclass(frozen=True, slots=True)
 class Sorted:
-    """Cards sorted by one rule or two, in a diagram."""
+    """Cards sorted by one rule, two or three, in a diagram."""
 
     diagram: Diagram
     rules: tuple[ReadRule, ...]
@@ -28,11 +38,7 @@ class Sorted:
     @property
     def regions(self) -> dict[Region, list[Card]]:
         """The cards of each region, in the order given; a hoop has ``in`` and ``out``."""
-        names: dict[tuple[bool, ...], Region] = (
-            {(True,): "in", (False,): "out"}
-            if self.diagram == "hoop"
-            else {(True, True): "both", (True, False): "first", (False, True): "second", (False, False): "neither"}
-        )
+        names = _ONE if self.diagram == "hoop" else _THREE if len(self.rules) == 3 else _TWO
         found: dict[Region, list[Card]] = {region: [] for region in names.values()}
         for card in self.cards.cards:
             found[names[tuple(card.id in rule.who for rule in self.rules)]].append(card)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 
 from ...model.activity import Figure, LikelyError
-from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
+from ...model.figures.sorting import SortCarroll, SortHoop, SortThreeRings, SortVenn
 from ..rule_language.denial import is_verb_first
 from ..rule_language.reasons import Reason
 from ..rule_language.tree import Comparison, Name, Number
@@ -33,6 +33,8 @@ def _name_regions(done: Sorted) -> Mapping[Region, str]:
     """What each region is called in this diagram."""
     if done.diagram == "hoop":
         return {"in": f"in the ring “{done.rules[0].fits}”", "out": "outside it"}
+    if len(done.rules) == 3:
+        return _name_three(*(rule.fits for rule in done.rules))
     one, other = done.rules
     if done.diagram == "venn":
         return {
@@ -46,6 +48,19 @@ def _name_regions(done: Sorted) -> Mapping[Region, str]:
         "first": f"in the box “{one.fits}, {other.otherwise}”",
         "second": f"in the box “{one.otherwise}, {other.fits}”",
         "neither": f"in the box “{one.otherwise}, {other.otherwise}”",
+    }
+
+
+def _name_three(one: str, other: str, third: str) -> Mapping[Region, str]:
+    return {
+        "all": "where all three rings cross",
+        "first and second": f"only in “{one}” and “{other}”",
+        "first and third": f"only in “{one}” and “{third}”",
+        "second and third": f"only in “{other}” and “{third}”",
+        "first": f"only in “{one}”",
+        "second": f"only in “{other}”",
+        "third": f"only in “{third}”",
+        "none": "outside all three rings",
     }
 
 
@@ -79,6 +94,9 @@ def explain_empty(done: Sorted) -> str:
     if done.diagram == "hoop":
         if not all(regions.values()):
             return f"Every {all_of} goes the same way, so this rule does not sort these."
+    elif len(done.rules) == 3:
+        if empty := [names[region] for region, cards in regions.items() if not cards]:
+            return f"No {all_of} is {listed(empty, 'or')}."
     elif empty := [region for region, cards in regions.items() if not cards]:
         one, other = done.rules
         why: dict[Region, str] = {
@@ -101,6 +119,8 @@ def find_error(done: Sorted) -> LikelyError | None:
     if done.diagram == "hoop":
         return _err_at_the_edge(done)
     regions, names = done.regions, _name_regions(done)
+    if len(done.rules) == 3:
+        return _err_in_three(done)
     if both := regions["both"]:
         return LikelyError(
             f"Looks at one rule only, and stops: {_names(both[:1])} fits both.",
@@ -110,6 +130,23 @@ def find_error(done: Sorted) -> LikelyError | None:
         forced = "Thinks that everyone must go into a ring."
         does = forced if done.diagram == "venn" else "Leaves out who fits neither."
         return LikelyError(does, f"No place for {_names(neither)}, {names['neither']}.")
+    return None
+
+
+def _err_in_three(done: Sorted) -> LikelyError | None:
+    """A card that fits several rules left where it fits fewer."""
+    regions, names = done.regions, _name_regions(done)
+    fewer: dict[Region, tuple[str, Region]] = {
+        "all": ("two rules", "first and second"),
+        "first and second": ("one rule", "first"),
+        "first and third": ("one rule", "first"),
+        "second and third": ("one rule", "second"),
+    }
+    for region, (looked_at, left_in) in fewer.items():
+        if cards := regions[region]:
+            who = _names(cards[:1])
+            does = f"Looks at {looked_at} only, and stops: {who} fits {'all three' if region == 'all' else 'two'}."
+            return LikelyError(does, f"{capital(who)} {names[left_in]}, and the other rule is forgotten.")
     return None
 
 
@@ -130,7 +167,8 @@ def draw(done: Sorted, filled: bool) -> Figure:
     regions, names = done.regions, _name_regions(done)
     shown = {region: tuple(card.name for card in cards if filled) for region, cards in regions.items()}
     labels = [rule.fits for rule in done.rules]
-    what = {"hoop": "One ring", "venn": "Two rings that overlap", "carroll": "A table of two by two boxes"}
+    rings = "Three rings that overlap" if len(labels) == 3 else "Two rings that overlap"
+    what = {"hoop": "One ring", "venn": rings, "carroll": "A table of two by two boxes"}
     alt = f"{what[done.diagram]}, for {listed([f'“{label}”' for label in labels])}"
     if filled:
         inside = (f"{capital(names[region])}: {_names(cards) or 'empty'}." for region, cards in regions.items())
@@ -139,6 +177,8 @@ def draw(done: Sorted, filled: bool) -> Figure:
         alt += ", still empty."
     if done.diagram == "hoop":
         return Figure(SortHoop(labels[0], done.rules[0].otherwise, shown["in"], shown["out"]), alt)
+    if len(labels) == 3:
+        return Figure(SortThreeRings((labels[0], labels[1], labels[2]), tuple(shown.values())), alt)
     one, other = done.rules
     two_by_two = SortVenn if done.diagram == "venn" else SortCarroll
     places = (shown["both"], shown["first"], shown["second"], shown["neither"])

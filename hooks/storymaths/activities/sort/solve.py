@@ -22,10 +22,11 @@ from .guess import read_guess, write_rule
 from .labels import Labels, signs_in_label
 from .places import CardReasons, Sorted, demands_of_reasons, reasons_for
 from .rules import ReadRule, read_rules
-from .tasks import BoxesTask, Filling, GuessedRule, GuessTask, PlaceTask, SortAnswer, SortTask
+from .tasks import BoxesTask, Filling, GuessedRule, GuessTask, PlaceTask, SortAnswer, SortTask, ThreeRingsTask
 
 _WORDS = {"hoop": (), "venn": ("Venn diagram",), "carroll": ("Carroll diagram",)}
 _TWO = (2, 2, "two rules")
+_THREE = (3, 3, "three rules")
 _HOW_MANY = {"hoop": (1, 1, "one rule"), "venn": _TWO, "carroll": _TWO, "boxes": (1, 6, "rules")}
 
 
@@ -36,7 +37,7 @@ def solve(task: SortTask, context: Context) -> Solution[SortAnswer]:
     cards = number_cards(task.numbers) if task.numbers else cast_cards(context)
     rules = read_rules(task.by, cards, Labels(context))
     diagram = task.into if isinstance(task, PlaceTask) else "boxes"
-    fewest, most, what = _HOW_MANY[diagram]
+    fewest, most, what = _THREE if isinstance(task, ThreeRingsTask) else _HOW_MANY[diagram]
     if not fewest <= len(rules) <= most:
         message = (
             f"There {'is' if len(rules) == 1 else 'are'} {len(rules)} rule{'' if len(rules) == 1 else 's'} to sort by."

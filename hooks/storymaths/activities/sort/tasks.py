@@ -15,16 +15,23 @@ from .cards import WrittenNumbers
 from .rules import SortRule
 
 Diagram = Literal["hoop", "venn", "carroll"]
-Region = Literal["in", "out", "both", "first", "second", "neither"]
-"""In a hoop and outside it; or by the first rule and the second: fits both, only the first, only the second, neither."""
+Region = Literal[
+    "in", "out", "both", "first", "second", "neither",
+    "all", "first and second", "first and third", "second and third", "third", "none",
+]  # fmt: skip
+"""In a hoop and outside it; or by the first rule and the second: fits both, only the first, only the second, neither;
+or by three: fits all, only those two, only that one, none."""
+
+
+_THREE = 3
 
 
 class _ByRules(ActivityFields):
     by: Annotated[tuple[Text | SortRule, ...], Field(max_length=6)] = ()
-    """One rule or two (for boxes up to six) about facts of the cast, such as ``swims`` or ``legs > 4``;
+    """One rule, two or three (for boxes up to six) about facts of the cast, such as ``swims`` or ``legs > 4``;
     about numbers, with ``n``, such as ``odd(n)`` or ``multiple(n, 7)``."""
     diagram: Literal["hoop", "venn", "carroll", "boxes"] | None = None
-    """What to sort into; when left out, a hoop for one rule and a Venn diagram for two."""
+    """What to sort into; when left out, a hoop for one rule and a Venn diagram for two or three."""
     numbers: WrittenNumbers | None = None
     """Numbers to sort in place of a cast: a list, or a stretch such as ``10 to 99``; at most a hundred."""
 
@@ -54,6 +61,18 @@ class PlaceTask(_ByRules):
         return self.model_copy(update={"by": (rule,), "diagram": "hoop", "answers": None})
 
 
+class ThreeRingsTask(PlaceTask):
+    """``by`` three rules: everyone in their place among three rings."""
+
+    task_name: ClassVar[str] = "three"
+    diagram: Literal["venn"] | None = None
+
+    def with_two_rules(self) -> PlaceTask:
+        """The first two rules alone; what its author believes of the answers does not hold for them."""
+        told = dict(self)
+        return PlaceTask.model_construct(**{**told, "by": self.by[:2], "answers": None})
+
+
 class BoxesTask(_ByRules):
     """``by`` up to six rules and ``diagram: boxes``: a different one in each box."""
 
@@ -75,14 +94,18 @@ class GuessTask(ActivityFields):
         return self.model_copy(update={"looking_at": facts})
 
 
-SortTask = PlaceTask | BoxesTask | GuessTask
+SortTask = PlaceTask | ThreeRingsTask | BoxesTask | GuessTask
 
 
 def schema_for(raw: Mapping[str, Any]) -> type[SortTask]:
-    """A rule to be guessed where somebody is inside, and boxes where the diagram says so."""
+    """A rule to be guessed where somebody is inside, boxes where the diagram says so, and three rings for three rules."""
     if "inside" in raw:
         return GuessTask
-    return BoxesTask if raw.get("diagram") == "boxes" else PlaceTask
+    if raw.get("diagram") == "boxes":
+        return BoxesTask
+    by = raw.get("by")
+    three = isinstance(by, (list, tuple)) and len(by) == _THREE and raw.get("diagram") in (None, "venn")
+    return ThreeRingsTask if three else PlaceTask
 
 
 @dataclass(frozen=True, slots=True)

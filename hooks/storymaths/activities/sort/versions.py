@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from ...model.activity import Context
 from ...model.year import YearLimits
-from .tasks import BoxesTask, GuessTask, PlaceTask, SortTask
+from .tasks import BoxesTask, GuessTask, PlaceTask, SortTask, ThreeRingsTask
 
 _SAME = "The same cards and rules."
 
@@ -29,6 +29,11 @@ def versions_of(task: SortTask, context: Context, year: YearLimits) -> Iterator[
 
 
 def _diagrams(task: PlaceTask, year: YearLimits, harder: bool) -> Iterator[tuple[PlaceTask, str]]:
+    if isinstance(task, ThreeRingsTask):
+        yield task, _SAME
+        for fewer, why in _diagrams(task.with_two_rules(), year, harder):
+            yield fewer, "Without the third rule." if why == _SAME else f"Without the third rule. {why}"
+        return
     known = year.practice.sort.diagrams
     two = len(task.by) == 2
     one_rule = [

@@ -10,8 +10,18 @@ from .cases import CaseGrid, CaseStrip
 from .charts import BarChart, BlockDiagram, LineGraph, Pictogram, PieChart, TallyChart
 from .fractions import FractionBar, FractionLine, ShapeInParts
 from .measures import Balance, ClockFace, ClockJumps, Coins, MeasureScale, Weighing
-from .shapes import AngleFan, CoordinateGrid, FlatShapes, GridRoute, LaidPieces, MirrorSquares, SolidShapes
-from .sorting import Places, SortCarroll, SortHoop, SortVenn
+from .shapes import (
+    AngleFan,
+    CoordinateGrid,
+    FlatShapes,
+    GridRoute,
+    LaidPieces,
+    MirrorSquares,
+    SidedShape,
+    SolidShapes,
+    SquaredShape,
+)
+from .sorting import Places, SortCarroll, SortHoop, SortThreeRings, SortVenn
 
 FigureData = (
     AngleFan
@@ -39,10 +49,13 @@ FigureData = (
     | Pictogram
     | PieChart
     | Places
+    | SidedShape
     | SolidShapes
     | SortCarroll
     | SortHoop
+    | SortThreeRings
     | SortVenn
+    | SquaredShape
     | SumBars
     | TallyChart
     | Towers

@@ -45,11 +45,13 @@ class BlockDiagram:
     NAME: ClassVar = "block-diagram"
     rows: tuple[ChartRow, ...]
     top: int
+    upright: bool = False
+    """Whether the blocks stand on one another."""
 
 
 @dataclass(frozen=True, slots=True)
 class BarChart:
-    """Bars from left to right over a scale to ``top``, with a mark at every ``each``."""
+    """Bars over a scale to ``top``, with a mark at every ``each``."""
 
     NAME: ClassVar = "bar-chart"
     rows: tuple[ChartRow, ...]
@@ -57,6 +59,8 @@ class BarChart:
     top: int
     columns: tuple[str, ...] = ()
     """What the bars of each label are, where it has several; these follow one another."""
+    upright: bool = False
+    """Whether the bars stand up, and do not run from left to right."""
 
 
 @dataclass(frozen=True, slots=True)

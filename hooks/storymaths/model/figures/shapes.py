@@ -11,10 +11,12 @@ Square = tuple[int, int]
 
 
 class TitledShape(NamedTuple):
-    """A shape of the known set by its name, and what stands under it."""
+    """A shape of the known set by its name, what stands under it, and how far it is turned."""
 
     name: str
     title: str
+    turn: int = 0
+    """Degrees with the clock from how it is usually drawn; of a solid a whole number of quarter turns."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +72,26 @@ class MirrorSquares:
     """``x`` is a shaded square."""
     upright: bool
     """Whether the mirror line is."""
+
+
+@dataclass(frozen=True, slots=True)
+class SidedShape:
+    """A shape with straight sides, all its corners on one circle, as long to each other as they are."""
+
+    NAME: ClassVar = "sided-shape"
+    sides: tuple[Fraction, ...]
+    """How long they are, going round; each is shorter than all the others together."""
+    labels: tuple[str, ...]
+    """What stands beside each side; may be empty."""
+
+
+@dataclass(frozen=True, slots=True)
+class SquaredShape:
+    """A shape made of whole squares, its outline stronger than the lines within."""
+
+    NAME: ClassVar = "squared-shape"
+    rows: tuple[str, ...]
+    """``x`` is a square of the shape."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -41,6 +41,16 @@ class SortVenn(TwoRules):
 
 
 @dataclass(frozen=True, slots=True)
+class SortThreeRings:
+    """Three hoops that overlap."""
+
+    NAME: ClassVar = "sort-three-rings"
+    labels: tuple[str, str, str]
+    places: tuple[Names, ...]
+    """What fits all three; the first and second, the first and third, the second and third only; just one; none."""
+
+
+@dataclass(frozen=True, slots=True)
 class SortCarroll(TwoRules):
     """A table of two by two boxes: across by the first rule, down by the second."""
 

@@ -7,12 +7,15 @@ from fractions import Fraction
 from ...model.figures.charts import BarChart, ChartRow
 from .chart_rows import LEFT, ROOM, TOP, WIDE, label_at, labels, scale, tall
 from .pen import box, line, svg, words
+from .upright_chart import draw_bars
 
 _FILLS = ("fig-fill", "fig-soft", "fig-line")
 
 
 def draw(figure: BarChart) -> str:
     """The bars, the scale below them."""
+    if figure.upright:
+        return draw_bars(figure)
     if figure.columns:
         return _draw_side_by_side(figure)
     each, most = figure.each, figure.top

@@ -5,10 +5,13 @@ from __future__ import annotations
 from ...model.figures.charts import BlockDiagram
 from .chart_rows import LEFT, ROOM, TOP, WIDE, label_at, labels, scale, tall
 from .pen import box, line, svg
+from .upright_chart import draw_blocks
 
 
 def draw(figure: BlockDiagram) -> str:
     """The blocks, the scale below them."""
+    if figure.upright:
+        return draw_blocks(figure)
     most = figure.top
     side = min(30.0, ROOM / most)
     top = float(TOP)

@@ -17,14 +17,20 @@ _TILT = 0.42
 def draw(figure: SolidShapes) -> str:
     """Three to a row, the titles in lines that fit."""
     pieces, top = [], 6.0
-    solids = [(name, broken(title, _WIDE + 4)) for name, title in figure.shapes]
+    solids = [(name, broken(title, _WIDE + 4), turn) for name, title, turn in figure.shapes]
     for first in range(0, len(solids), _ACROSS):
         row = solids[first : first + _ACROSS]
-        for column, (name, title) in enumerate(row):
+        for column, (name, title, turn) in enumerate(row):
             middle = 1 + (column + 0.5) * _WIDE
-            pieces += [_solid(name, middle, top + _HIGH / 2), block(middle, top + _HIGH + LINE - 2, title)]
-        top += _HIGH + LINE * max(len(title) for _, title in row) + 12
+            pieces += [_laid(name, middle, top + _HIGH / 2, turn), block(middle, top + _HIGH + LINE - 2, title)]
+        top += _HIGH + LINE * max(len(title) for _, title, _ in row) + 12
     return svg(figure.NAME, 2 + _WIDE * min(_ACROSS, len(solids)), top, *pieces)
+
+
+def _laid(name: str, x: float, y: float, turn: int) -> str:
+    """A solid standing, or lying on another side."""
+    drawn = _solid(name, x, y)
+    return f'<g transform="rotate({turn} {at(x)} {at(y)})">{drawn}</g>' if turn else drawn
 
 
 def _solid(name: str, x: float, y: float) -> str:

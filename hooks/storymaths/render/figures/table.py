@@ -31,10 +31,13 @@ from . import (
     pictogram,
     pie_chart,
     places,
+    sided_shape,
     solid_shapes,
     sort_carroll,
     sort_hoop,
+    sort_three_rings,
     sort_venn,
+    squared_shape,
     sum_bars,
     tally_chart,
     towers,
@@ -107,6 +110,10 @@ def draw(figure: FigureData) -> str:
             return laid_pieces.draw(figure)
         case shapes.MirrorSquares():
             return mirror_squares.draw(figure)
+        case shapes.SidedShape():
+            return sided_shape.draw(figure)
+        case shapes.SquaredShape():
+            return squared_shape.draw(figure)
         case shapes.SolidShapes():
             return solid_shapes.draw(figure)
         case sorting.Places():
@@ -115,6 +122,8 @@ def draw(figure: FigureData) -> str:
             return sort_carroll.draw(figure)
         case sorting.SortHoop():
             return sort_hoop.draw(figure)
+        case sorting.SortThreeRings():
+            return sort_three_rings.draw(figure)
         case sorting.SortVenn():
             return sort_venn.draw(figure)
     assert_never(figure)

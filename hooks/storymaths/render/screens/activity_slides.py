@@ -15,13 +15,13 @@ from ...model.figures.charts import BarChart, BlockDiagram, LineGraph, Pictogram
 from ...model.figures.fractions import FractionLine
 from ...model.figures.measures import Balance, ClockFace, Coins
 from ...model.figures.shapes import CoordinateGrid, FlatShapes, GridRoute, MirrorSquares
-from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
+from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortThreeRings, SortVenn
 from ..figures.table import draw
 from .another import OtherBoard, other_boards
 from .board import Board
 from .table import boards_of
 
-_PLAYED_ON = (Balance, Coins, PartWhole, Places, SortCarroll, SortVenn)
+_PLAYED_ON = (Balance, Coins, PartWhole, Places, SortCarroll, SortThreeRings, SortVenn)
 """Figures to write on, or of what lies on the tray, which the board takes the place of."""
 
 _DRAWN_ON = (

@@ -5,23 +5,25 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 
-from ...activities.measure.amount import unit_name
+from ...activities.measure.amount import of_many, unit_name
 from ...activities.measure.answers import (
     AtMark,
     BetweenMarks,
+    ChosenUnit,
     Compared,
     Converted,
     Levelled,
     MeasureAnswer,
     Ordered,
     Parts,
+    Perimeter,
     Rate,
     Reached,
     Total,
     UnitCount,
     Volume,
 )
-from ...activities.measure.tasks import MeasureTask
+from ...activities.measure.tasks import ChooseUnit, MeasureTask
 from ...activities.saying import capital, written
 from ...activities.worked import Worked
 from . import weighing
@@ -39,13 +41,22 @@ def boards(worked: Worked[MeasureTask, MeasureAnswer]) -> Iterable[Board]:
     yield from weighing.boards(worked)
     if counts := [value for value in values if isinstance(value, UnitCount)]:
         yield from _counts(counts)
+    if isinstance(worked.fields, ChooseUnit):
+        chosen = [value.unit for value in values if isinstance(value, ChosenUnit)]
+        told = {line.parts[0].strip(): unit for line, unit in zip(lines, chosen, strict=True)}
+        yield one_each("", told, [card(of_many(unit), None) for unit in worked.fields.units])
     for number, value in enumerate(values):
         match value:
             case AtMark(arrow=arrow, reading=right, unit=unit):
                 yield _number(f"Arrow {arrow}", right, unit)
             case BetweenMarks():
                 yield _between(value)
-            case Total(total=right, unit=unit) | Rate(amount=right, unit=unit) | Volume(volume=right, unit=unit):
+            case (
+                Total(total=right, unit=unit)
+                | Rate(amount=right, unit=unit)
+                | Volume(volume=right, unit=unit)
+                | Perimeter(perimeter=right, unit=unit)
+            ):
                 yield _number("", right, unit)
             case Compared(difference=right, unit=unit):
                 yield _number("What is the difference?", right, unit)
@@ -58,7 +69,7 @@ def boards(worked: Worked[MeasureTask, MeasureAnswer]) -> Iterable[Board]:
                 yield one_each("", told, [card(one, None) for one in cards])
             case Ordered(order=order, together=together):
                 yield ranked(order, together)
-            case UnitCount() | Levelled() | Reached():
+            case UnitCount() | Levelled() | Reached() | ChosenUnit():
                 pass  # these have boards of their own
 
 

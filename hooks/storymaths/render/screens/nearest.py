@@ -6,15 +6,12 @@ from collections.abc import Iterable
 
 from ...activities.nearest.tasks import Nearest, NearestTask
 from ...activities.worked import Worked
-from .board import Board, Place, keyed
-from .pieces import card, card_id
+from .board import Board
+from .pieces import pick
 
 
 def boards(worked: Worked[NearestTask, Nearest]) -> Iterable[Board]:
     """One board, on which all that are nearest are laid."""
-    pieces = tuple(
-        map(card, dict.fromkeys(line.parts[0].strip().replace("-", "−") for line in worked.solution.task.lines))
-    )
-    place = Place("nearest", "nearest")
-    right = [card_id(answer.value.choice) for answer in worked.solution.answers]
-    yield Board("rings", "", pieces, (place,), keyed((place,), [[{"nearest": right}]]))
+    solution = worked.solution
+    choices = (line.parts[0].strip().replace("-", "−") for line in solution.task.lines)
+    yield pick("nearest", choices, [answer.value.choice for answer in solution.answers])

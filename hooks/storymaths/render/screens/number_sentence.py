@@ -8,6 +8,8 @@ from itertools import permutations
 from ...activities.number_sentence.filled import PLACES, Filled
 from ...activities.number_sentence.gap_filling import is_filled_truly
 from ...activities.number_sentence.tasks import (
+    ChoiceTask,
+    Chosen,
     Family,
     Judged,
     NumberSentenceAnswer,
@@ -20,7 +22,7 @@ from ...expression.gapped import written_out
 from ...expression.number import Rational
 from .board import Board, Piece, Place, keyed
 from .compare import judge
-from .pieces import card, card_id, cast, with_nearby
+from .pieces import card, card_id, cast, pick, with_nearby
 
 _SIGNS = ("+", "−", "×", "÷", "=", "≠", "<", ">")
 _HERE = "\0"
@@ -37,6 +39,9 @@ def boards(worked: Worked[NumberSentenceTask, NumberSentenceAnswer]) -> Iterable
     if judged:
         lines = [written_out(one.sentence.asked, names=True) for one in judged]
         yield judge(lines, [one.true for one in judged])
+    if isinstance(worked.fields, ChoiceTask):
+        chosen = [value.choice for value in values if isinstance(value, Chosen)]
+        yield pick("right", [str(line) for line in worked.solution.task.lines], chosen)
     yield from (_build(value) for value in values if isinstance(value, Family))
 
 

@@ -64,6 +64,13 @@ def one_card(says: str, right: str | int, cards: Sequence[Piece]) -> Board:
     return Board("slots", says, tuple(cards), (place,), keyed((place,), [[{"answer": [card_id(right)]}]]))
 
 
+def pick(name: str, choices: Iterable[str], right: Iterable[str]) -> Board:
+    """Cards of which all that are right are laid in one ring."""
+    place = Place("right", name)
+    pieces = tuple(map(card, dict.fromkeys(choices)))
+    return Board("rings", "", pieces, (place,), keyed((place,), [[{"right": list(map(card_id, right))}]]))
+
+
 def numbers_for(says: str, right: Mapping[str, int]) -> Board:
     """A row for each name, to put a number in."""
     told = {name: card(number).name for name, number in right.items()}

@@ -13,18 +13,20 @@ from ...activities.shape.tasks import (
     CountTask,
     Fitting,
     HalfTask,
+    NameTask,
     ShapeAnswer,
+    ShapeName,
     ShapeTask,
     Verdict,
     WholeFigure,
 )
 from ...activities.sort.tasks import Placing
 from ...activities.worked import Worked
-from ...model.figures.shapes import FlatShapes, SolidShapes
+from ...model.figures.shapes import FlatShapes, SolidShapes, TitledShape
 from ..figures.flat_shapes import outline
 from .board import Board, Mark, Piece
 from .grid import Cell, can_be_touched, on_grid
-from .pieces import card, numbers_for, sort_in_two
+from .pieces import card, numbers_for, one_each, sort_in_two
 from .sort import lay_out
 
 ShapeWorked = Worked[ShapeTask, ShapeAnswer]
@@ -36,6 +38,9 @@ def boards(worked: ShapeWorked) -> Iterable[Board]:
     match worked.fields:
         case HalfTask() as task:
             yield from (_complete(task, one.rows) for one in values if isinstance(one, WholeFigure) and _fits(one.rows))
+        case NameTask():
+            named = {one.letter: one.shape for one in values if isinstance(one, ShapeName)}
+            yield one_each("", named, [card(name, None) for name in sorted({*named.values()})])
         case ClueTask():
             yield _choose(worked, [one.shape for one in values if isinstance(one, Fitting)])
         case CountTask():
@@ -51,27 +56,28 @@ def boards(worked: ShapeWorked) -> Iterable[Board]:
         yield sort_in_two("", pieces, can, "it can be", "it cannot be")
     for value in values:
         if isinstance(value, Placing):
-            titles = _titles(worked)
-            cards = [_card(shape, titles) for region in value.regions.values() for shape in region]
+            shown = _shown(worked)
+            cards = [_card(shape, shown) for region in value.regions.values() for shape in region]
             yield lay_out(worked.solution.task, cards, value)
 
 
-def _card(name: str, titles: Mapping[str, str]) -> Piece:
-    """A shape as its author calls it, drawn where it is flat."""
-    return replace(card(name), name=titles.get(name, name), outline=outline(name))
+def _shown(worked: ShapeWorked) -> Mapping[str, TitledShape]:
+    """The shapes that are drawn, by their names."""
+    figures = (figure.data for figure in worked.solution.task.figures)
+    shapes = (figure.shapes for figure in figures if isinstance(figure, (FlatShapes, SolidShapes)))
+    return {one.name: one for some in shapes for one in some}
 
 
-def _titles(worked: ShapeWorked) -> Mapping[str, str]:
-    """What each shape that is shown is called, by its name."""
-    shown = (figure.data for figure in worked.solution.task.figures)
-    shapes = (figure.shapes for figure in shown if isinstance(figure, (FlatShapes, SolidShapes)))
-    return {one.name: one.title for some in shapes for one in some}
+def _card(name: str, shown: Mapping[str, TitledShape]) -> Piece:
+    """A shape as its author calls it, drawn where it is flat, as it lies on the page."""
+    one = shown.get(name, TitledShape(name, name))
+    return replace(card(name), name=one.title, outline=outline(name, turn=one.turn))
 
 
 def _choose(worked: ShapeWorked, fitting: Sequence[str]) -> Board:
     """The shapes shown, each to be laid where it belongs."""
-    titles = _titles(worked)
-    pieces = [_card(name, titles) for name in dict.fromkeys([*titles, *fitting])]
+    shown = _shown(worked)
+    pieces = [_card(name, shown) for name in dict.fromkeys([*shown, *fitting])]
     right = [card(name).id for name in fitting]
     says = " ".join(str(line) for line in worked.solution.task.lines)
     return sort_in_two(says, pieces, right, "it can be", "it cannot be")

@@ -9,7 +9,7 @@ from ...activities.sort.solve import labels_that_miss
 from ...activities.sort.tasks import Filling, GuessedRule, GuessTask, Placing, SortAnswer, SortTask
 from ...activities.worked import Worked
 from ...model.activity import Task
-from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
+from ...model.figures.sorting import SortCarroll, SortHoop, SortThreeRings, SortVenn
 from .board import Board, Layout, Piece, Place, keyed
 from .pieces import card, card_id, cast
 
@@ -32,7 +32,9 @@ def boards(worked: SortWorked) -> Iterable[Board]:
 def lay_out(task: Task, pieces: Sequence[Piece], placing: Placing) -> Board:
     """The board of the diagram that a task shows."""
     diagrams = (figure.data for figure in task.figures)
-    layout, names = _diagram(next(one for one in diagrams if isinstance(one, SortHoop | SortVenn | SortCarroll)))
+    layout, names = _diagram(
+        next(one for one in diagrams if isinstance(one, SortHoop | SortVenn | SortThreeRings | SortCarroll))
+    )
     return _regions(layout, pieces, names, placing)
 
 
@@ -54,10 +56,22 @@ def _pieces(worked: SortWorked) -> tuple[Piece, ...]:
     return cast(worked.context.characters, worked.solution.task.shows)
 
 
-def _diagram(figure: SortHoop | SortVenn | SortCarroll) -> tuple[Layout, dict[str, str]]:
+def _diagram(figure: SortHoop | SortVenn | SortThreeRings | SortCarroll) -> tuple[Layout, dict[str, str]]:
     """How a sorting looks, and what each of its regions is called."""
     if isinstance(figure, SortHoop):
         return "rings", {"in": figure.label, "out": figure.otherwise}
+    if isinstance(figure, SortThreeRings):  # a ring for each place, of which there are too many to cross on a screen
+        first, second, third = figure.labels
+        return "rings", {
+            "all": "all three",
+            "first and second": f"only {first} and {second}",
+            "first and third": f"only {first} and {third}",
+            "second and third": f"only {second} and {third}",
+            "first": f"only {first}",
+            "second": f"only {second}",
+            "third": f"only {third}",
+            "none": "none of them",
+        }
     (one, other), (not_one, not_other) = figure.labels, figure.otherwise
     if isinstance(figure, SortVenn):  # its rings show what goes together
         return "venn", {"first": one, "both": "both", "second": other, "neither": "neither"}

@@ -9,7 +9,7 @@ from ...model.figures import FigureData
 from ...model.figures.amounts import BondStairs, PartWhole
 from ...model.figures.measures import Balance, ClockFace
 from ...model.figures.shapes import GridRoute, Square
-from ...model.figures.sorting import SortCarroll, SortHoop, SortVenn
+from ...model.figures.sorting import SortCarroll, SortHoop, SortThreeRings, SortVenn
 from .note_numbers import centimetres_in, stretch_in
 
 _SQUARES = {1: (18, 25), 2: (9, 12)}
@@ -97,6 +97,8 @@ def mat_for_figure(figure: FigureData) -> Mat | None:
             return _hoop(figure.label)
         case SortVenn():
             return _venn(figure.labels)
+        case SortThreeRings():
+            return _three_rings(figure.labels)
         case SortCarroll():
             return _carroll(figure)
         case GridRoute():
@@ -134,6 +136,17 @@ def _venn(labels: tuple[str, str]) -> Mat:
         "Sorting rings",
         "Two rings that cross, with their headings.",
         "Two large rings that cross, in a frame. There is room in each ring, where they cross, and outside both.",
+        Rings(labels),
+    )
+
+
+def _three_rings(labels: tuple[str, str, str]) -> Mat:
+    return Mat(
+        "sorting-rings",
+        "Sorting rings",
+        "Three rings that cross, with their headings.",
+        "Three large rings that cross, in a frame. There is room in each ring, where two and where all three cross, and "
+        "outside them.",
         Rings(labels),
     )
 

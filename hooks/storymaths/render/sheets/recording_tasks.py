@@ -11,7 +11,8 @@ from ...model.activity import GAP, Figure, Line, Solution, Task
 from ...model.figures.amounts import PartWhole, Track, TwoBars
 from ...model.figures.measures import ClockFace
 from ...model.figures.shapes import LaidPieces, MirrorSquares
-from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortVenn
+from ...model.figures.sorting import Places, SortCarroll, SortHoop, SortThreeRings, SortVenn
+from ...model.quantity import UNITS
 from .sheet_context import SheetPictures
 from .words import runs
 
@@ -64,6 +65,8 @@ def _is_written_in(figure: Figure) -> bool:
         case MirrorSquares():
             return True
         case Places(places=places):
+            return not any(places)
+        case SortThreeRings(places=places):
             return not any(places)
         case SortHoop(inside=inside, outside=outside):
             return not inside and not outside
@@ -139,8 +142,10 @@ def _written(task: Task, answers: int) -> tuple[Sequence[str], Sequence[str]]:
 
 
 def _has_one_answer(line: Line) -> bool:
-    """Whether all but one number stands there, so that nothing is to be searched for."""
-    return line.gaps == 1 and len(_NUMBER.findall(str(line))) > 1
+    """Whether all but one number stands there, or a unit alone, so that nothing is to be searched for."""
+    before, unit = line.parts[0], line.parts[-1].strip()
+    is_amount = not before and (unit in UNITS or unit.endswith("³"))
+    return line.gaps == 1 and (is_amount or len(_NUMBER.findall(str(line))) > 1)
 
 
 def _is_short(text: str) -> bool:
