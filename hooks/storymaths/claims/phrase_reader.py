@@ -36,6 +36,7 @@ class Ready:
         self._by_need: dict[str, list[int]] = defaultdict(list)
         self.by_word: dict[str, list[Phrase]] = defaultdict(list)
         self.by_letter: dict[str, dict[str, list[Phrase]]] = {}
+        self.with_letter: dict[str, list[Phrase]] = defaultdict(list)
         for number, made in enumerate(phrases.ready(told)):
             phrase = made._replace(number=number)
             for word in min(phrase.needs, key=_commonness, default=frozenset(("",))):
@@ -43,6 +44,7 @@ class Ready:
             for word in phrase.firsts():
                 if len(word) == 1 and word.isupper():
                     after = self.by_letter.setdefault(word, defaultdict(list))
+                    self.with_letter[word].append(phrase)
                     for following in self._following(phrase, word):
                         after[following].append(phrase)
                 else:

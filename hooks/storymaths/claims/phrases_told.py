@@ -42,6 +42,7 @@ _BEGINS_AFTER = frozenset(
     "so that then because since while but as know knows see say says said remember shows means therefore hence "
     "know altogether together always and think thinks notice agree answer".split()
 )
+_BEFORE = _BEGINS_AFTER | frozenset((*".,;:!?()[]|*\"“”‘’'–—…•", "and", ""))
 _FAR = 3
 _OF_SIZE = frozenset("bigger smaller larger heavier lighter thicker thinner shorter longer taller wider across".split())
 
@@ -81,9 +82,8 @@ def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
     words = words_of(sentence)
     reader = PhraseReader(sentence, words, facts, facts.phrases, tables.values)
     possible = tables.claims.possible(reader.held)
-    for start in range(len(words)):
-        if not _begins(reader, start):
-            continue
+    before = ("", *(word.text for word in words))
+    for start in (at for at in range(len(words)) if before[at] in _BEFORE and _begins(reader, at)):
         found = [
             each
             for each in dict.fromkeys(_fitting(reader, start, tables.claims, possible))
@@ -99,8 +99,6 @@ def _begins(reader: PhraseReader, at: int) -> bool:
     if at == 0:
         return reader.text(0)[:1].isalnum() or reader.text(0)[:1] in "£−-"
     before = reader.text(at - 1)
-    if before.isalpha() and before != "and" and before not in _BEGINS_AFTER:
-        return False
     if not (reader.text(at)[:1].isalnum() or reader.text(at)[:1] in "£−"):
         return False
     if before == "and" and reader.text(at - 2) != ",":
@@ -136,7 +134,9 @@ def _fitting(reader: PhraseReader, start: int, claims: Ready, possible: frozense
                 yield _found(phrase, end, told, reader)
     for letter in reader.letters(start):
         after = claims.by_letter.get(letter, {})
-        for value in reader.told_by(letter, start) if after else ():
+        if not any(phrase.number in possible for phrase in claims.with_letter.get(letter, ())):
+            continue
+        for value in reader.told_by(letter, start):
             text = reader.text(value.end)
             texts = (text, reader.text(value.end + 1)) if text in (",", ":", "–", "—") else (text,)
             for phrase in (phrase for each in (*texts, "") for phrase in after.get(each, ())):
