@@ -18,7 +18,7 @@ from importlib.util import find_spec
 from pathlib import Path
 
 _SOURCE = Path(__file__).parent / "PdfUa.java"
-KEPT = Path(__file__).with_name("verapdf.txt")
+_KEPT = Path(__file__).with_name("verapdf.txt")
 _QUICK = ("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC")
 """Half the time for some hundred files: what a better compiler and collector would gain they never earn back."""
 _PACKAGE, _INSTALLED = "libjaxb-java", Path("/usr/share/java/jaxb-runtime.jar")
@@ -44,14 +44,16 @@ def hash_of(file: Path) -> str:
 def keep(said: Mapping[Path, Sequence[str]]) -> None:
     """Keeps what was said of files, and forgets all else."""
     rows = sorted({f"{hash_of(file)} {fault}".strip() for file, faults in said.items() for fault in faults or [""]})
-    KEPT.write_text("\n".join((_reader(), *rows)) + "\n", encoding="utf-8")
+    _KEPT.write_text("\n".join((_reader(), *rows)) + "\n", encoding="utf-8")
 
 
 def _kept() -> dict[str, list[str]]:
     """What this reader was heard to say, by hash; nothing if another was asked."""
-    reader, *rows = KEPT.read_text(encoding="utf-8").splitlines()
+    reader, *rows = _KEPT.read_text(encoding="utf-8").splitlines()
     kept: dict[str, list[str]] = {}
-    for hash_, _, fault in (row.partition(" ") for row in rows if reader == _reader()):
+    if reader != _reader():
+        return kept
+    for hash_, _, fault in (row.partition(" ") for row in rows):
         kept.setdefault(hash_, []).extend([fault] if fault else [])
     return kept
 

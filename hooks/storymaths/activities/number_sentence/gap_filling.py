@@ -121,9 +121,10 @@ def only_filling(sentence: GappedSentence, plan: Plan, gaps: Sequence[Rational])
         found = _last(sentence, plan, filled, [None] * len(filled))
     except NeedsRange:
         return None
-    for filled[plan.gap] in found:
+    for number in found:
+        filled[plan.gap] = number
         if is_filled_truly(sentence, filled):
-            return filled[plan.gap]
+            return number
     return None
 
 
