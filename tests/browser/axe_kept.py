@@ -69,8 +69,9 @@ def forget() -> None:
 
 def keep() -> None:
     """Keeps what was found right in this run by all its workers, and forgets all else."""
-    noted = (run_folder() / KEPT.name).read_text(encoding="utf-8").split()
-    KEPT.write_text("\n".join(sorted(set(noted))) + "\n", encoding="utf-8")
+    noted = run_folder() / KEPT.name
+    if noted.exists():
+        KEPT.write_text("\n".join(sorted(set(noted.read_text("utf-8").split()))) + "\n", encoding="utf-8")
 
 
 @lru_cache(maxsize=1)

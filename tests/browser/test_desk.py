@@ -182,6 +182,7 @@ def test_every_state_of_the_desk_is_without_fault(page: Page, address: str, root
     page.goto(address)
     assert faults_in_every_light(page) == {}
     open_session(page, address)
+    page.wait_for_load_state("networkidle")  # what is worked out and offered stands there too
     assert faults_in_every_light(page) == {}
     page.set_viewport_size({"width": 1280, "height": 800})
     note_changes(page)
