@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from activities.contexts import the_reference
 from storymaths.model.session import Needed
 
 
@@ -16,3 +17,9 @@ from storymaths.model.session import Needed
 def test_needed(per: str, count: int, children: int, group: int, wanted: int) -> None:
     needed = Needed.model_validate({"item": "counter", "count": count, "per": per})
     assert needed.for_class(children, group) == wanted
+
+
+def test_what_is_poured_is_not_counted() -> None:
+    materials = the_reference().materials
+    assert [materials["bowl"].counted(n) for n in (1, 4)] == ["1 bowl", "4 bowls"]
+    assert materials["water"].counted(1) == "water"
