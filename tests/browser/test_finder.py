@@ -199,8 +199,12 @@ def test_a_guess_at_a_spelling_is_told(page: Page, base: str) -> None:
 
 def test_no_word_is_let_go_of_before_the_text_was_asked(page: Page, base: str) -> None:
     waiting: list[Route] = []
+
+    def keep(route: Route) -> None:
+        waiting.append(route)
+
     open_finder(page, base)
-    page.route("**/pagefind/pagefind.js", waiting.append)
+    page.route("**/pagefind/pagefind.js", keep)
     before = page.locator(".results h2").all_text_contents()
     page.locator("#find-q").fill("sharing camel")
     expect(page.locator(".finder-status")).to_have_text("Looking in the text …")
