@@ -67,6 +67,8 @@ AUTHORS = {
     "model/body.py": "comments in an author's page",
     "model/fields.py": "dates",
     "activities/alike.py": "number sentences of an author, for the numbers that others are put in place of",
+    "activities/exit_shown.py": "an author's question to end on, for a sum that the sheet has asked before",
+    "activities/number_sentence/solve_choice.py": "calculations of an author, to put other numbers into them",
     "activities/measure/say_comparing.py": "an author's name for a thing, for whether it has an article",
     "activities/other_numbers.py": "numbers of an author's task, to put others in their place",
     "activities/renumbered.py": "an author's title and question, for the number in it that is another now",

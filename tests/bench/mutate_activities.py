@@ -92,7 +92,7 @@ def laid_out(kind: str) -> Path:
     (place / "mutants/mutmut-stats.json").unlink(
         missing_ok=True
     )  # which test tries what is not the same after a change
-    unread = shutil.ignore_patterns("__pycache__", "browser")
+    unread = shutil.ignore_patterns("__pycache__")
     shutil.copytree(ROOT / "hooks/storymaths", place / "src/storymaths", ignore=unread)
     for name in ("tests", "site_data", "content"):
         shutil.copytree(ROOT / name, place / name, ignore=unread)

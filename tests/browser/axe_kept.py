@@ -29,7 +29,8 @@ _AS_IT_STANDS = """() => {
     copy.querySelectorAll('*').forEach((e) => {
         const had = [...e.attributes].map(({ name, value }) => [name, value]).sort();
         had.forEach(([name]) => e.removeAttribute(name));
-        had.forEach(([name, value]) => e.setAttribute(name, value));
+        // By another name, since the page's own policy refuses styles that are written as text.
+        had.forEach(([name, value]) => e.setAttribute(name === 'style' ? 'data-style' : name, value));
     });
     const controls = [...document.querySelectorAll('input, select, textarea, option')];
     const loads = [...document.querySelectorAll('link[rel~=stylesheet], img, source, image, use')];

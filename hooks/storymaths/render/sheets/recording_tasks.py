@@ -44,11 +44,7 @@ def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[
         "ask": runs(task.ask),
         "players": pictures.characters(task.characters, task.shows) if task.shows else [],
         "figures": [
-            shown
-            | {
-                "written-in": _is_written_in(figure) or isinstance(figure.data, Track),
-                "laid": isinstance(figure.data, LaidPieces),
-            }
+            shown | {"written-in": _is_written_in(figure), "laid": isinstance(figure.data, LaidPieces)}
             for figure, shown in zip(figures, pictures.figures(tuple(figures)), strict=True)
         ],
         "choices": [runs(one) for one in choices],
