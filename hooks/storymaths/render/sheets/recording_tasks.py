@@ -44,7 +44,11 @@ def shown_task(title: str, solution: Solution, pictures: SheetPictures) -> dict[
         "ask": runs(task.ask),
         "players": pictures.characters(task.characters, task.shows) if task.shows else [],
         "figures": [
-            shown | {"written-in": _is_written_in(figure), "laid": isinstance(figure.data, LaidPieces)}
+            shown
+            | {
+                "written-in": _is_written_in(figure) or (not lines and _has_empty_box(figure)),
+                "laid": isinstance(figure.data, LaidPieces),
+            }
             for figure, shown in zip(figures, pictures.figures(tuple(figures)), strict=True)
         ],
         "choices": [runs(one) for one in choices],
