@@ -48,7 +48,7 @@ PROJECT = """\
 source_paths = ["src"]
 only_mutate = [{only}]
 do_not_mutate = [{beside}]
-also_copy = ["site_data", "content"]
+also_copy = ["site_data", "content", "hooks", "mkdocs.yml", "LICENSE"]
 pytest_add_cli_args = ["-p", "bench.few_examples", "-p", "no:cacheprovider"]
 pytest_add_cli_args_test_selection = [{tests}]
 timeout_multiplier = 6.0
@@ -87,7 +87,7 @@ def tests_of(kind: str) -> list[str]:
 def laid_out(kind: str) -> Path:
     """The project of a kind, with the newest sources and tests; what mutmut knows of it is kept."""
     place = CACHE / kind
-    for name in ("src", "tests", "site_data", "content"):
+    for name in ("src", "tests", "site_data", "content", "hooks"):
         shutil.rmtree(place / name, ignore_errors=True)
     (place / "mutants/mutmut-stats.json").unlink(
         missing_ok=True
@@ -96,6 +96,9 @@ def laid_out(kind: str) -> Path:
     shutil.copytree(ROOT / "hooks/storymaths", place / "src/storymaths", ignore=unread)
     for name in ("tests", "site_data", "content"):
         shutil.copytree(ROOT / name, place / name, ignore=unread)
+    shutil.copytree(ROOT / "hooks", place / "hooks", ignore=shutil.ignore_patterns("__pycache__", "storymaths"))
+    for name in ("mkdocs.yml", "LICENSE"):
+        shutil.copy(ROOT / name, place)
     here = "src/storymaths/activities"
     only, beside = (f"{here}/*", [f"{here}/*/*"]) if kind == SHARED else (f"{here}/{kind}/*", [])
     quoted = {"only": [only], "beside": beside, "tests": tests_of(kind)}
