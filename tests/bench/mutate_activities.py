@@ -30,7 +30,11 @@ CACHE = ROOT / ".cache/mutation"
 MUTMUT = str(Path(sys.executable).parent / "mutmut")
 SHARED = "shared"
 OTHER_TESTS = {
-    SHARED: ("bending", "block", "claims", "fit", "solve_command", "work_out"),
+    SHARED: (
+        *("another_country", "bending", "block", "choices", "claims", "effort", "exit_shown", "fit", "memory", "noun"),
+        *("other_numbers", "page_bends", "signs_at_choice", "slips_of_reception", "solve_command", "told_claims"),
+        *("told_ways", "work_out"),
+    ),
     "rule_language": ("rule_reader", "sort", "always_sometimes_never"),
 }
 """Where the tests are not named after the folder."""
