@@ -67,7 +67,6 @@ AUTHORS = {
     "model/body.py": "comments in an author's page",
     "model/fields.py": "dates",
     "activities/alike.py": "number sentences of an author, for the numbers that others are put in place of",
-    "activities/exit_shown.py": "an author's question to end on, for a sum that the sheet has asked before",
     "activities/number_sentence/solve_choice.py": "calculations of an author, to put other numbers into them",
     "activities/measure/say_comparing.py": "an author's name for a thing, for whether it has an article",
     "activities/other_numbers.py": "numbers of an author's task, to put others in their place",
@@ -147,6 +146,7 @@ OUTSIDERS = {
     "scripts/join.py": "the scripts of the site",
 }
 OWN_TEXT = {
+    "activities/exit_shown.py": "what an activity answers, for the sums in it: an answer could hold them",
     "render/word_processor/parts.py": "the page drawn, of which a document for a word processor is made",
     "publish/linked_data/features.py": "the page drawn, for pictures with words: the page's content could say",
     "publish/pack/page_links.py": "pages drawn, to turn links out of a pack into words",
