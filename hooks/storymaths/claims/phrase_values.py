@@ -9,6 +9,7 @@ from typing import NamedTuple
 from ..expression.number import Rational
 from ..expression.number_words import PART_OF, SO_MANY_OF
 from ..model.phrases import Phrases
+from ..model.quantity import MEASURES, UNITS_IN_WORDS
 from .phrase_words import Word, unit_of
 
 MOST_THINGS = 3
@@ -24,7 +25,12 @@ _HOLDERS = frozenset(
     "part piece bar group box pile tower jump strip tray line row set bag stack section block rod train whole sack ribbon"
     " rope string length".split()
 )
+_TIMES = ("noon", "midday", "midnight")
 _MONEY = frozenset(("coin", "coins", "piece", "pieces", "note", "notes"))
+
+
+_TELL_NUMBERS = frozenset((*_NOTHING, *_ALONE, *PART_OF, *_TIMES, "whole", *UNITS_IN_WORDS, *MEASURES))
+"""Words without one of which, or a number, no number is told."""
 
 
 class Value(NamedTuple):
@@ -51,6 +57,11 @@ class Values:
     def text(self, at: int) -> str:
         """The word at a place; no word after the last."""
         return self._texts[at]
+
+    def most_numbers(self) -> int:
+        """How many numbers may be told at most."""
+        tell = _TELL_NUMBERS | self._phrases.words_of_measures
+        return len([word for word in self.words if word.number is not None or word.text in tell])
 
     def _number(self, at: int) -> Rational | None:
         """A bare number at a place."""

@@ -13,7 +13,7 @@ from .claim_class import ClaimClass, Untrue
 from .form import Form
 from .number_words import WORDS_OF_NUMBERS
 from .phrase_checks import CHECKS, judge_shape
-from .phrase_reader import PhraseReader, Ready, Told
+from .phrase_reader import PhraseReader, Possible, Ready, Told
 from .phrase_slots import DAYS, MONTHS
 from .phrase_values import MIXED
 from .phrase_words import words_of
@@ -81,7 +81,9 @@ def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
     tables = _tables(facts.phrases)
     words = words_of(sentence)
     reader = PhraseReader(sentence, words, facts, facts.phrases, tables.values)
-    possible = tables.claims.possible(reader.held)
+    possible = reader.possible(tables.claims)
+    if not possible.phrases:
+        return
     before = ("", *(word.text for word in words))
     for start in (at for at in range(len(words)) if before[at] in _BEFORE and _begins(reader, at)):
         found = [
@@ -127,20 +129,21 @@ def _is_over(reader: PhraseReader, at: int) -> bool:
     return True
 
 
-def _fitting(reader: PhraseReader, start: int, claims: Ready, possible: frozenset[int]) -> Iterator[Found]:
-    for phrase in claims.by_word.get(reader.text(start), ()):
-        if phrase.number in possible and reader.may_hold(phrase):
-            for end, told in reader.fits(phrase.row, start):
-                yield _found(phrase, end, told, reader)
+def _fitting(reader: PhraseReader, start: int, claims: Ready, possible: Possible) -> Iterator[Found]:
+    if reader.text(start) in possible.firsts:
+        for phrase in claims.by_word[reader.text(start)]:
+            if phrase.number in possible.phrases:
+                for end, told in reader.fits(phrase.row, start):
+                    yield _found(phrase, end, told, reader)
     for letter in reader.letters(start):
-        after = claims.by_letter.get(letter, {})
-        if not any(phrase.number in possible for phrase in claims.with_letter.get(letter, ())):
+        if letter not in possible.firsts:
             continue
+        after = claims.by_letter[letter]
         for value in reader.told_by(letter, start):
             text = reader.text(value.end)
             texts = (text, reader.text(value.end + 1)) if text in (",", ":", "–", "—") else (text,)
             for phrase in (phrase for each in (*texts, "") for phrase in after.get(each, ())):
-                if phrase.number in possible and reader.may_hold(phrase):
+                if phrase.number in possible.phrases:
                     for end, told in reader.fits(phrase.row[1:], value.end, {letter.lower(): value}):
                         yield _found(phrase, end, told, reader)
 

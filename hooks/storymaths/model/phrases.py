@@ -46,6 +46,20 @@ class Choice(NamedTuple):
         return cls(rows, by_word, tuple(others))
 
 
+_NUMBERS: Mapping[str, int] = {**dict.fromkeys("ABCDE", 1), "L": 2, "K": 2, "H": 3, "T": 1, "U": 1}
+"""How many numbers each letter for numbers stands for, at least."""
+_COMMON = {
+    **dict.fromkeys("has have up so or all by more same out 4 6 there they".split(), 3),
+    **dict.fromkeys("of is in to with on for it are each that at as from then : 3 10 5".split(), 10),
+    **dict.fromkeys("and the 1 a 2 ,".split(), 25),
+}
+"""About how many times as common as others some words are where numbers are told."""
+
+
+_PLAIN = frozenset("ABCDEKLH~")
+"""The letters that every sentence with numbers may tell."""
+
+
 Piece: TypeAlias = Words | Slot | Choice
 Row: TypeAlias = tuple[Piece, ...]
 _PIECE = re.compile(r"<[\w-]+>|[A-Z~](?![\w’'])|[()\[\]|]|[\w’'-]+|[,;:=+×÷−-]")
@@ -75,7 +89,9 @@ class Phrase(NamedTuple):
     row: Row
     told: SaidPhrases
     needs: tuple[frozenset[str], ...]
-    """Sets of words of each of which a sentence must hold one."""
+    """Sets of words, and of letters such as ``W`` for a day, of each of which a sentence must hold one."""
+    numbers: int
+    """How many numbers a sentence must hold at least."""
     number: int = 0
     """Its place among all."""
 
@@ -111,12 +127,17 @@ class Phrases(Strict):
         """Words for things of several sorts, such as children."""
         return frozenset(" ".join(self.all_sorts).split())
 
+    @cached_property
+    def words_of_measures(self) -> frozenset[str]:
+        """The words of all names of measures."""
+        return frozenset(" ".join(self.measures).split())
+
     def ready(self, told: tuple[SaidPhrases, ...]) -> Iterator[Phrase]:
         """Phrases as rows of pieces."""
         for each in told:
             for text in each.said:
                 for row in _variants(self._row(text)):
-                    yield Phrase(row, each, tuple(_needs(row)))
+                    yield Phrase(row, each, tuple(_needs(row)), sum(map(_numbers, row)))
 
     @cached_property
     def _macros(self) -> dict[str, Row]:
@@ -177,10 +198,30 @@ def _variants(row: Row) -> Iterator[Row]:
 
 def _needs(row: Row) -> Iterator[frozenset[str]]:
     for piece in row:
-        if isinstance(piece, Words):
-            yield piece.any_of
-        elif isinstance(piece, Choice) and not piece.others:
-            yield frozenset(piece.by_word)
+        match piece:
+            case Words(any_of=words):
+                yield words
+            case Slot(letter=letter) if letter not in _PLAIN:
+                yield frozenset((letter,))
+            case Choice(rows=rows):
+                each = [min(_needs(inner), key=commonness, default=frozenset[str]()) for inner in rows]
+                if all(each):
+                    yield frozenset().union(*each)
+
+
+def commonness(words: frozenset[str]) -> int:
+    """How likely a sentence is to hold one of some words."""
+    return sum(_COMMON.get(word, 1) for word in words)
+
+
+def _numbers(piece: Piece) -> int:
+    match piece:
+        case Slot(letter=letter):
+            return _NUMBERS.get(letter, 0)
+        case Choice(rows=rows):
+            return min(sum(map(_numbers, row)) for row in rows)
+        case _:
+            return 0
 
 
 def _firsts(row: Row) -> frozenset[str]:
