@@ -10,7 +10,7 @@ from ..model.known_facts import KnownShapes
 from .amounts import difference, says
 from .phrase_orders import ORDERS
 from .phrase_values import Value
-from .phrase_worth import UNKNOWN, UNLIKE, Judged, judge_number
+from .phrase_worth import UNKNOWN, UNLIKE, Judged, in_words, judge_number
 
 Told = Mapping[str, Value]
 
@@ -20,6 +20,31 @@ def _rounded(told: Told) -> Judged:
     number, place, answer = Fraction(told["a"].number), Fraction(told["r"].number), told["b"].number
     right = (number / place + Fraction(1, 2)).__floor__() * place
     return judge_number(answer, right, f"{says(number)} rounds to {says(right)}")
+
+
+def _rounded_somehow(told: Told) -> Judged:
+    """``A`` rounded to a step that nobody names is ``B``."""
+    number, answer = Fraction(told["a"].number), told["b"].number
+    steps = [10**power for power in range(1, 7) if answer % 10**power == 0]
+    if number.denominator != 1 or told["a"].kind != told["b"].kind:
+        return UNLIKE
+    near = {(number / step + Fraction(1, 2)).__floor__() * step for step in steps}
+    return Judged(answer in near, f"{says(answer)} is not the nearest of its kind to {says(number)}")
+
+
+def _halfway(told: Told) -> Judged:
+    """``A`` is halfway between ``B`` and ``C``."""
+    if len({value.kind for value in told.values()}) > 1:
+        return UNLIKE
+    right = Fraction(told["b"].number + told["c"].number) / 2
+    return judge_number(told["a"].number, right, f"{in_words(right, told['a'].kind)} is halfway")
+
+
+def _nearer(told: Told) -> Judged:
+    """``A`` is nearer to ``B`` than to ``C``."""
+    near, far = (difference(told["a"].number, told[to].number) for to in "bc")
+    so = f"it is {says(near)} from {says(told['b'].number)} and {says(far)} from {says(told['c'].number)}"
+    return Judged(near < far, so)
 
 
 def _digit_place(told: Told) -> Judged:
@@ -177,6 +202,9 @@ def _parity(told: Told, left: int) -> Judged:
 CHECKS: Mapping[str, Callable[[Told], Judged]] = {
     **ORDERS,
     "rounded": _rounded,
+    "rounded somehow": _rounded_somehow,
+    "halfway": _halfway,
+    "nearer": _nearer,
     "digit place": _digit_place,
     "digit worth": _digit_worth,
     "two digits": _two_digits,

@@ -214,6 +214,8 @@ class PhraseReader(Values):
         for value in (*self.plain(at), *self._begun(at)) if at < len(self.words) else ():
             if before and before.kind != value.kind:
                 continue
+            if not before and value.noun in self.sets and self.text(value.end) == ",":
+                continue  # two bars, 9 and 7
             each = (*(before.each if before else ()), value.number)
             noun = "" if value.noun in PLACES else value.noun
             noun = noun if not before or noun == before.noun else MIXED

@@ -61,7 +61,7 @@ class Values:
     def most_numbers(self) -> int:
         """How many numbers may be told at most."""
         tell = _TELL_NUMBERS | self._phrases.words_of_measures
-        return len([word for word in self.words if word.number is not None or word.text in tell])
+        return len([word for word in self.words if word.number is not None or word.text in tell or ":" in word.text])
 
     def _number(self, at: int) -> Rational | None:
         """A bare number at a place."""
@@ -97,7 +97,7 @@ class Values:
             yield Value(unit[0], unit[2], unit[1])
         elif following.text in PART_OF:
             yield Value(at + 2, PART_OF[following.text], "part")
-        elif following.text == "whole" and at and self.text(at + 2) != "of":
+        elif following.text == "whole" and self.text(at + 2) != "of":
             yield Value(at + 2, 1, "part")
         elif self.text(at + 2) == "of" and at + 3 < len(self.words) and (of := self.words[at + 3]).number is not None:
             if following.text in _HOLDERS:  # a part of 6, a sack of 5 kg

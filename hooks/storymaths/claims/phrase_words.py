@@ -37,7 +37,9 @@ class Word(NamedTuple):
 
 def words_of(sentence: str) -> list[Word]:
     """The words of a sentence in small letters, its numbers in figures."""
-    return [_number(match) if match.lastgroup else _word(match.group(), *match.span()) for match in _WORD.finditer(sentence)]
+    return [
+        _number(match) if match.lastgroup else _word(match.group(), *match.span()) for match in _WORD.finditer(sentence)
+    ]
 
 
 def _word(text: str, start: int, end: int) -> Word:

@@ -81,10 +81,8 @@ def _judge(left: Node, relation: str, right: Node, told: Mapping[str, Value]) ->
     if COMPARE[relation](one, other):
         return Judged(True)
     if relation != "=":
-        return Judged(
-            False,
-            "one is " + ("equal to" if one == other else "less than" if one < other else "more than") + " the other",
-        )
+        how = "equal to" if one == other else "less than" if one < other else "more than"
+        return Judged(False, f"{in_words(one, kind)} is {how} {in_words(other, other_kind)}")
     if isinstance(right, Number):
         return Judged(False, f"it is {in_words(one, kind or other_kind)}")
     return Judged(False, f"they come to {in_words(other, other_kind or kind)}, not {in_words(one, kind or other_kind)}")

@@ -23,7 +23,7 @@ NUMBERS = Form(
     r"\d+|\b(?:"
     + "|".join(sorted(WORDS_OF_NUMBERS))
     + r"|half|halves|quarters?|thirds?|fifths?|double|twice|nothing|dozen|hundred"
-    r"|thousand|pound|metre|litre|kilogram|hour|week|year|days?|month|odd|even|sides|corners|faces|edges|parallel|radius|rectangles?|squares?|triangles?|circle|sphere|ending|angles?|turn|roman|sums?|"
+    r"|thousand|pound|(?:kilo|centi|milli)?(?:metre|litre|gram)s?|hour|week|year|days?|month|odd|even|sides|corners|faces|edges|parallel|radius|rectangles?|squares?|triangles?|circle|sphere|ending|angles?|turn|roman|sums?|"
     + "|".join((*DAYS, *MONTHS))
     + r")\b"
 )
@@ -45,6 +45,9 @@ _BEGINS_AFTER = frozenset(
 _BEFORE = _BEGINS_AFTER | frozenset((*".,;:!?()[]|*\"“”‘’'–—…•", "and", ""))
 _FAR = 3
 _OF_SIZE = frozenset("bigger smaller larger heavier lighter thicker thinner shorter longer taller wider across".split())
+
+_OTHERWISE = frozenset("back backwards down downwards countdown in by odd even multiple multiples table".split())
+"""Words that say that it is counted otherwise than up in ones."""
 
 
 class Found(NamedTuple):
@@ -155,6 +158,10 @@ def _found(phrase: Phrase, end: int, told: Told, reader: PhraseReader) -> Found:
         return Found(end, Judged(None), True)  # a 10p is smaller than a 2p
     if phrase.told.worked and not any(value.worked for value in told.values()):
         return Found(end, Judged(None), True)
+    if phrase.told.measured and len({value.kind or value.end for value in told.values()}) > 1:
+        return Found(end, UNLIKE, True)
+    if phrase.told.by_ones and not _OTHERWISE.isdisjoint(reader.held):
+        return Found(end, Judged(None), True)
     if phrase.told.check == "shape parts":
         judged = judge_shape(told, reader.shapes)
     elif phrase.told.check:
@@ -162,7 +169,7 @@ def _found(phrase: Phrase, end: int, told: Told, reader: PhraseReader) -> Found:
     else:
         judged = judge_letters(phrase.told.holds, told)
         if judged.holds is False and _of_something_else(phrase.told.holds, told, reader, end):
-            judged = Judged(None)
+            judged = Judged(None) if any(value.worked for value in told.values()) else UNLIKE
     return Found(end, judged, True)
 
 
