@@ -92,6 +92,8 @@ def in_words(number: Rational, kind: str) -> str:
     """An amount as a message tells it."""
     size = difference(number, 0)
     match kind:
+        case "part":
+            return str(number)
         case "money":
             return f"£{float(number):.2f}" if size >= 1 else f"{says(number * 100)}p"
         case "length" if size < 1:
