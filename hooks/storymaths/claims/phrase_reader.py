@@ -39,13 +39,14 @@ class Ready:
     """Phrases by the word they may begin with, or by the letter they begin with and the word that may follow what it tells."""
 
     def __init__(self, phrases: Phrases, told: tuple[SaidPhrases, ...]) -> None:
-        self._by_need: dict[str, list[tuple[Phrase, frozenset[str]]]] = defaultdict(list)
+        self._by_need: dict[str, list[tuple[Phrase, frozenset[str], list[frozenset[str]]]]] = defaultdict(list)
         self.by_word: dict[str, list[Phrase]] = defaultdict(list)
         self.by_letter: dict[str, dict[str, list[Phrase]]] = {}
         for number, made in enumerate(phrases.ready(told)):
             phrase, firsts = made._replace(number=number), made.firsts()
-            for word in min(phrase.needs, key=commonness, default=frozenset(("",))):
-                self._by_need[word].append((phrase, firsts))
+            rarest, *others = sorted(phrase.needs, key=commonness)
+            for word in rarest:
+                self._by_need[word].append((phrase, firsts, others))
             for word in firsts:
                 if len(word) == 1 and word.isupper():
                     after = self.by_letter.setdefault(word, defaultdict(list))
@@ -59,8 +60,8 @@ class Ready:
         found = [
             (phrase.number, firsts)
             for word in self._by_need.keys() & held
-            for phrase, firsts in self._by_need[word]
-            if numbers >= phrase.numbers and not any(map(held.isdisjoint, phrase.needs))
+            for phrase, firsts, others in self._by_need[word]
+            if numbers >= phrase.numbers and not (others and any(map(held.isdisjoint, others)))
         ]
         if not found:
             return NO_PHRASES
