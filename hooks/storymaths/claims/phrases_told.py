@@ -46,6 +46,7 @@ _BEFORE = _BEGINS_AFTER | frozenset((*".,;:!?()[]|*\"“”‘’'–—…•",
 _FAR = 3
 _OF_SIZE = frozenset("bigger smaller larger heavier lighter thicker thinner shorter longer taller wider across".split())
 
+_GOES_WITH = frozenset("so and which because since but as".split())
 _OTHERWISE = frozenset("back backwards down downwards countdown in by odd even multiple multiples table".split())
 """Words that say that it is counted otherwise than up in ones."""
 
@@ -92,7 +93,7 @@ def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
         found = [
             each
             for each in dict.fromkeys(_fitting(reader, start, tables.claims, possible))
-            if each.judged is not UNLIKE and _is_over(reader, each.end)
+            if each.judged is not UNLIKE and _is_over(reader, each.end) and not _is_condition(reader, start, each.end)
         ]
         if found and all(each.judged.holds is False for each in found):
             best = max(found, key=lambda each: each.end)
@@ -106,12 +107,23 @@ def _begins(reader: PhraseReader, at: int) -> bool:
     before = reader.text(at - 1)
     if not (reader.text(at)[:1].isalnum() or reader.text(at)[:1] in "£−"):
         return False
+    if before == ":" and reader.words[at].start == reader.words[at - 1].end:
+        return False  # in the ratio 3:1
     if before == "and" and reader.text(at - 2) != ",":
         return False
     if before in (",", "and"):
         return not any(low <= at - 1 < low + _FAR + 1 for low in reader.number_places)
     return before in _BEGINS_AFTER or (
         not before[:1].isalnum() and before not in ("£", "/", "+", "×", "÷", "=", "−", "-", "<", ">")
+    )
+
+
+def _is_condition(reader: PhraseReader, start: int, end: int) -> bool:
+    """Whether what was told is supposed, and the sentence goes on with what would follow: if double 6 is 13, we are lost."""
+    if reader.text(start) not in ("if", "suppose", "when"):
+        return False
+    return reader.text(end) == "then" or (
+        reader.text(end) == "," and reader.text(end + 1) not in _GOES_WITH
     )
 
 
