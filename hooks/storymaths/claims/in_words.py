@@ -19,9 +19,11 @@ _MISSING = (
          rf" the (?:empty )?(?:box|blank|gap|square|space) (?:is|stands for|holds|shows|must be|means) (?P<c>{N}){END_OR_AND}"),
     Form(rf"\b(?:box|blank|gap|square|space|missing|number that goes in the box|number that fills the gap)"
          rf" (?:in|from|of) (?P<sum>[^.;?_□☐=]*=?[^.;?_□☐=]*{_GAP}[^.;=]*=?[^.;=]*?),?"
-         rf" (?:is|stands for|holds|shows|must be|means) (?P<c>{N}){END_OR_AND}"),
+         rf" (?:is|stands for|holds|shows|must be|means|is filled (?:by|with)|takes|needs|wants|hides|has to be) (?P<c>{N}){END_OR_AND}"),
+    Form(rf"(?P<c>{N}) (?:goes in|fills|fits|fits in|belongs in|completes) (?:the )?(?:empty )?(?:box|blank|gap|square|space)"
+         rf" (?:in|of) (?P<sum>[^.;?_□☐=]*=?[^.;?_□☐=]*{_GAP}[^.;=a-z]*=?[^.;=a-z]*?){END_OR_AND}"),
     Form(rf"(?P<sum>[\d +−×÷=]+[□☐?_]+[\d +−×÷=]*),?"
-         rf" so (?:the )?(?:missing number|box|blank|gap|answer) (?:is|must be|holds) (?P<c>{N}){END_OR_AND}"),
+         rf" (?:so|and|then|where) (?:the )?(?:missing number|box|blank|gap|answer) (?:is|must be|holds) (?P<c>{N}){END_OR_AND}"),
     Form(rf"\b(?:missing|hidden|unknown) (?:number|digit|value) in (?P<sum>[^.;?_□☐=]*=?[^.;?_□☐=]*{_GAP}[^.;=]*=?[^.;=]*?),?"
          rf" is (?P<c>{N}){END_OR_AND}"),
     Form(rf"\b(?:if|when|in|since|as) (?P<sum>[^.;,a-z]*\b[a-z]\b[^.;,a-z]*),? (?:then |so |and )*(?:the value of )?[a-z] (?:is"

@@ -47,6 +47,43 @@ def _nearer(told: Told) -> Judged:
     return Judged(near < far, so)
 
 
+def _most_of_digits(told: Told) -> Judged:
+    """The biggest whole number of ``A`` digits is ``B``."""
+    digits = told["a"].number
+    return judge_number(told["b"].number, 10 ** int(digits) - 1) if digits in range(1, 10) else UNKNOWN
+
+
+def _least_of_digits(told: Told) -> Judged:
+    """The smallest whole number of ``A`` digits is ``B``."""
+    digits = told["a"].number
+    return judge_number(told["b"].number, 10 ** (int(digits) - 1)) if digits in range(2, 10) else UNKNOWN
+
+
+def _written(told: Told) -> Judged:
+    """``A`` is written ``B``: not a digit of it, and as nothing else, such as tens and ones."""
+    one, other = told["a"], told["b"]
+    if one.kind != other.kind or other.worked or other.noun or other.number < 10:
+        return UNKNOWN
+    return judge_number(other.number, one.number)
+
+
+def _jump(told: Told) -> Judged:
+    """A jump of ``A`` from ``B``, one way or the other, ends on ``C``."""
+    start, size = told["b"].number, told["a"].number
+    return Judged(told["c"].number in (start + size, start - size), f"it is {says(start + size)}")
+
+
+def _ratio_shares(told: Told) -> Judged:
+    """``A`` shared in the ratio ``B`` to ``C`` is ``D`` and ``E``."""
+    parts = told["b"].number + told["c"].number
+    if not parts or told["d"].kind != told["e"].kind or told["a"].kind != told["d"].kind:
+        return UNKNOWN
+    first, second = (Fraction(told["a"].number) * told[part].number / parts for part in "bc")
+    kind = told["a"].kind
+    so = f"it is {in_words(first, kind)} and {in_words(second, kind)}"
+    return Judged({first, second} == {told["d"].number, told["e"].number}, so)
+
+
 def _digit_place(told: Told) -> Judged:
     """The number ``A`` has the digit ``B`` in the place ``R``."""
     number, place = Fraction(told["a"].number), Fraction(told["r"].number)
@@ -93,7 +130,7 @@ def _goes_into(told: Told) -> Judged:
 
 def _remainder(told: Told) -> Judged:
     """``A`` in groups of ``B`` leaves ``D``."""
-    by = told["b"].number
+    by = (told.get("s") or told["b"]).number
     if not by or told["a"].number.denominator != 1 or by.denominator != 1:
         return UNKNOWN
     return judge_number(told["d"].number, told["a"].number % by)
@@ -140,7 +177,7 @@ def _digits(told: Told) -> Judged:
 
 
 def _divides(told: Told) -> Judged:
-    by, number = told["a"].number, told["b"].number
+    by, number = (told.get("s") or told["a"]).number, told["b"].number
     return Judged(number % by == 0, f"{says(number)} is no multiple of {says(by)}") if by else UNKNOWN
 
 
@@ -205,6 +242,11 @@ CHECKS: Mapping[str, Callable[[Told], Judged]] = {
     "rounded somehow": _rounded_somehow,
     "halfway": _halfway,
     "nearer": _nearer,
+    "most of digits": _most_of_digits,
+    "least of digits": _least_of_digits,
+    "written": _written,
+    "jump": _jump,
+    "ratio shares": _ratio_shares,
     "digit place": _digit_place,
     "digit worth": _digit_worth,
     "two digits": _two_digits,

@@ -130,6 +130,22 @@ def _even_steps(told: Told) -> Judged:
     return _step(each, size) if times * 2 > len(steps) or times == len(steps) - 1 else UNKNOWN
 
 
+def _step_on(told: Told) -> Judged:
+    """Counting on in ``S``, ``B`` comes after ``A``, and then ``C`` where that is told."""
+    return _stepped(told, told["s"].number)
+
+
+def _step_back(told: Told) -> Judged:
+    """Counting back in ``S``, ``B`` comes after ``A``, and then ``C`` where that is told."""
+    return _stepped(told, -told["s"].number)
+
+
+def _stepped(told: Told, step: Rational) -> Judged:
+    right = told["a"].number + step
+    second = "c" not in told or told["c"].number == right + step
+    return Judged(told["b"].number == right and second, f"it is {says(right)}, then {says(right + step)}")
+
+
 def _going_up(told: Told) -> Judged:
     each = told["h"].each
     return Judged(all(a < b for a, b in pairwise(each)), "they are not in that order")
@@ -187,6 +203,8 @@ ORDERS: Mapping[str, Callable[[Told], Judged]] = {
     "all even": _all_even,
     "all odd": _all_odd,
     "steps": _steps,
+    "step on": _step_on,
+    "step back": _step_back,
     "even steps": _even_steps,
     "going up": _going_up,
     "going down": _going_down,

@@ -206,7 +206,7 @@ class PhraseReader(Values):
             after += self.text(after) in ("and", "then", "or")
             if len(each) > 2:
                 yield Value(end, 0, kind, "", True, tuple(each))
-            if after == end or after >= len(self.words) or self.words[after].number is None:
+            if after == end or next(self.plain(after), None) is None:
                 break
             end = after
 

@@ -33,6 +33,12 @@ _TELL_NUMBERS = frozenset((*_NOTHING, *_ALONE, *PART_OF, *_TIMES, "whole", *UNIT
 """Words without one of which, or a number, no number is told."""
 
 
+_BEFORE_PLUS = frozenset(("than", "to", "from", "of"))
+"""Words after which a plus belongs to a number."""
+_CUT_SHORT = frozenset(("pound", "pounds", "metre", "metres"))
+"""Units of which so many hundredths may follow without their unit: two pounds fifty."""
+
+
 class Value(NamedTuple):
     """What some words tell: up to which word, how much, of which kind, and of what."""
 
@@ -84,7 +90,11 @@ class Values:
                 yield from self._with_things(Value(at + 1, 0)) if word.text == "no" else ()
         elif word.text in _ALONE:
             yield Value(at + 1, _ALONE[word.text])
-        elif word.text == "minus" and (number := self._number(at + 1)) is not None:
+        elif word.text in ("plus", "positive") and self.text(at - 1) in _BEFORE_PLUS and (
+            number := self._number(at + 1)
+        ) is not None:
+            yield from self._measured(Value(at + 2, number))
+        elif word.text in ("minus", "negative") and (number := self._number(at + 1)) is not None:
             yield from self._measured(Value(at + 2, -number))
         elif word.text == "half":
             yield Value(at + 1, Fraction(1, 2), "part")
@@ -179,6 +189,9 @@ class Values:
     def _and_parts(self, value: Value) -> Iterator[Value]:
         """An amount, and so much of a smaller unit: 1 hour 50 minutes, a pound and 20 pence, an hour and a quarter."""
         yield value
+        hundredths = self._number(value.end) if self.text(value.end - 1) in _CUT_SHORT else None
+        if hundredths in range(10, 100) and not self._unit(value.end + 1):
+            yield Value(value.end + 1, value.number + Fraction(hundredths or 0) / 100, value.kind)
         at = value.end + (self.text(value.end) == "and")
         if at >= len(self.words) or (value.kind in ("part", "money") and at == value.end):
             return

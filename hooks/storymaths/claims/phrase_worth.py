@@ -151,5 +151,7 @@ def _alike(kind: str, one: Rational, other_kind: str, other: Rational) -> None:
     if kind == other_kind:
         return
     number = other if kind else one
+    if {kind, other_kind} == {"", "temperature"}:
+        return  # minus four, and five degrees warmer
     if {kind, other_kind} != {"", "part"} or (number > 1 and number.denominator == 1):
         raise Unlike
