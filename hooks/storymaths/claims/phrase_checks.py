@@ -279,4 +279,4 @@ def judge_shape(told: Told, shapes: KnownShapes) -> Judged:
     """Whether the shape ``G`` has ``B`` of the part ``Z``; nobody can say where its name does not settle it."""
     name, part, said = told["g"].noun, shapes.by_part[told["z"].noun], told["b"].number
     right = shapes.by_name[name].get(part)
-    return UNKNOWN if right is None else Judged(said == right, f"it has {right}")
+    return UNLIKE if right is None else Judged(said == right, f"it has {right}")

@@ -90,9 +90,11 @@ class Values:
                 yield from self._with_things(Value(at + 1, 0)) if word.text == "no" else ()
         elif word.text in _ALONE:
             yield Value(at + 1, _ALONE[word.text])
-        elif word.text in ("plus", "positive") and self.text(at - 1) in _BEFORE_PLUS and (
-            number := self._number(at + 1)
-        ) is not None:
+        elif (
+            word.text in ("plus", "positive")
+            and self.text(at - 1) in _BEFORE_PLUS
+            and (number := self._number(at + 1)) is not None
+        ):
             yield from self._measured(Value(at + 2, number))
         elif word.text in ("minus", "negative") and (number := self._number(at + 1)) is not None:
             yield from self._measured(Value(at + 2, -number))

@@ -14,7 +14,7 @@ _UNITS = "|".join(sorted((re.escape(unit.lower()) for unit in UNITS if unit not 
 _WORD = re.compile(
     rf"(?P<minus>[−-](?=\d)(?<![\w)]))?(?P<pound>£)?(?P<number>\d+/\d+|\d+(?:,\d{{3}})*(?:\.\d+)?)(?!\d|[:/.]\d)"
     rf"(?:(?P<percent> ?%)|(?P<unit> ?(?:{_UNITS})(?![\w°’'-]))|(?P<note>-(?:pounds?|pence|penny|p)(?!\w))|(?P<s>[’']?s)(?!\w))?"
-    r"|[a-z]+(?:[’'-][a-z]+)*|\d+:\d\d|\S"
+    r"|[a-z]+(?:(?!-digits?\b)[’'-][a-z]+)*|\d+:\d\d|\S"
 )
 
 

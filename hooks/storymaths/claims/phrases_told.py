@@ -28,7 +28,9 @@ NUMBERS = Form(
     + r")\b"
 )
 """What two of which a sentence must hold to be read."""
-ALONE = Form(r"\b(?:parallel|radius|diameter|isosceles|rectangles?|noon|midday|multiple|doubl(?:es|ing)|roman)\b")
+ALONE = Form(
+    r"\b(?:parallel|radius|diameter|isosceles|rectangles?|noon|midday|multiple|remainder|doubl(?:es|ing)|roman)\b"
+)
 """What is read where it stands with one number, or another of these."""
 ALL_ALONE = frozenset(("parallel", "radius", "rectangle", "rectangles", "noon", "midday", "doubles", "doubling"))
 """What is read where it stands with none."""
@@ -122,9 +124,7 @@ def _is_condition(reader: PhraseReader, start: int, end: int) -> bool:
     """Whether what was told is supposed, and the sentence goes on with what would follow: if double 6 is 13, we are lost."""
     if reader.text(start) not in ("if", "suppose", "when"):
         return False
-    return reader.text(end) == "then" or (
-        reader.text(end) == "," and reader.text(end + 1) not in _GOES_WITH
-    )
+    return reader.text(end) == "then" or (reader.text(end) == "," and reader.text(end + 1) not in _GOES_WITH)
 
 
 def _is_over(reader: PhraseReader, at: int) -> bool:
@@ -172,6 +172,8 @@ def _found(phrase: Phrase, end: int, told: Told, reader: PhraseReader) -> Found:
         return Found(end, Judged(None), True)
     if phrase.told.measured and len({value.kind or value.end for value in told.values()}) > 1:
         return Found(end, UNLIKE, True)
+    if phrase.told.holds == "a × d = b × c" and len({told[each].noun.removesuffix("s") for each in "ac"} - {""}) > 1:
+        return Found(end, UNLIKE, True)  # two boys, and then four girls
     if phrase.told.by_ones and not _OTHERWISE.isdisjoint(reader.held):
         return Found(end, Judged(None), True)
     if phrase.told.check == "shape parts":
