@@ -1,4 +1,4 @@
-"""Sums told in words with who does them: add 5 and 9 to get 14, if you take 3 from 11 you have 8 left."""
+"""The number said to be missing in a sum, or to be a letter of one: in 6 + ☐ = 14 the missing number is 8."""
 
 from __future__ import annotations
 
@@ -51,19 +51,11 @@ def _holds_with(asked: str, answer: str) -> bool | None:
 
 
 CLASS = ClaimClass(
-    name="sums in words",
-    reads="Adding, taking, multiplying, dividing, doubling and halving told as something done, and "
-    "what comes of it; what remains; dozens; the number said to be missing in a sum, or a letter of one.",
-    leaves="Sums that are told plainly, such as 3 plus 4 is 7, which the reader of arithmetic works out.",
+    name="missing numbers",
+    reads="The number said to be missing in a sum, to go in its box, or to be a letter of it.",
+    leaves="Sums with two gaps or letters, and letters that are no numbers.",
     source="Common practice, no source: the four operations.",
-    cues=frozenset(
-        "add adding take taking taken subtract subtracting subtracted remove removing counting count start starting "
-        "difference gap multiply "
-        "multiplying product box blank gap square space "
-        "divide dividing divided remainder sharing doubling double doubled halving halve halved "
-        "quartering dozen missing hidden unknown "
-        "jumping jump n x y".split()
-    ),
+    cues=frozenset("missing hidden unknown box blank gap square space n x y".split()),
     find=_find,
     numbers=2,
-)  # fmt: skip
+)
