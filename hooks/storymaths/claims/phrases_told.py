@@ -58,7 +58,14 @@ class Found(NamedTuple):
 
     end: int
     judged: Judged
-    supposed: bool
+    by: str = ""
+    """What has to hold."""
+    letters: frozenset[str] = frozenset()
+    """What is told."""
+
+    def is_part_of(self, other: Found) -> bool:
+        """Whether another reading takes in all that this one tells, and more."""
+        return self.by == other.by and self.end < other.end and self.letters < other.letters
 
 
 @dataclass(frozen=True)
@@ -97,9 +104,10 @@ def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
             for each in dict.fromkeys(_fitting(reader, start, tables.claims, possible))
             if each.judged is not UNLIKE and _is_over(reader, each.end) and not _is_condition(reader, start, each.end)
         ]
+        found = [each for each in found if not any(map(each.is_part_of, found))]
         if found and all(each.judged.holds is False for each in found):
             best = max(found, key=lambda each: each.end)
-            yield Untrue(words[start].start, words[best.end - 1].end, best.judged.so, best.supposed)
+            yield Untrue(words[start].start, words[best.end - 1].end, best.judged.so, supposed=True)
 
 
 def _begins(reader: PhraseReader, at: int) -> bool:
@@ -165,17 +173,17 @@ def _fitting(reader: PhraseReader, start: int, claims: Ready, possible: Possible
 
 def _found(phrase: Phrase, end: int, told: Told, reader: PhraseReader) -> Found:
     if phrase.told.check == "steps" and sum(word in SO_MANY_OF and word.endswith("s") for word in reader.held) > 1:
-        return Found(end, Judged(None), True)  # in tens, then in ones
+        return Found(end, Judged(None))  # in tens, then in ones
     if phrase.told.holds in ("a > b", "a < b") and told["a"].kind == "money" and not _OF_SIZE.isdisjoint(reader.held):
-        return Found(end, Judged(None), True)  # a 10p is smaller than a 2p
+        return Found(end, Judged(None))  # a 10p is smaller than a 2p
     if phrase.told.worked and not any(value.worked for value in told.values()):
-        return Found(end, Judged(None), True)
+        return Found(end, Judged(None))
     if phrase.told.measured and len({value.kind or value.end for value in told.values()}) > 1:
-        return Found(end, UNLIKE, True)
+        return Found(end, UNLIKE)
     if phrase.told.holds == "a × d = b × c" and len({told[each].noun.removesuffix("s") for each in "ac"} - {""}) > 1:
-        return Found(end, UNLIKE, True)  # two boys, and then four girls
+        return Found(end, UNLIKE)  # two boys, and then four girls
     if phrase.told.by_ones and not _OTHERWISE.isdisjoint(reader.held):
-        return Found(end, Judged(None), True)
+        return Found(end, Judged(None))
     if phrase.told.check == "shape parts":
         judged = judge_shape(told, reader.shapes)
     elif phrase.told.check:
@@ -184,7 +192,7 @@ def _found(phrase: Phrase, end: int, told: Told, reader: PhraseReader) -> Found:
         judged = judge_letters(phrase.told.holds, told)
         if judged.holds is False and _of_something_else(phrase.told.holds, told, reader, end):
             judged = Judged(None) if any(value.worked for value in told.values()) else UNLIKE
-    return Found(end, judged, True)
+    return Found(end, judged, phrase.told.check or phrase.told.holds, frozenset(told))
 
 
 def _of_something_else(holds: str, told: Told, reader: PhraseReader, end: int) -> bool:

@@ -13,19 +13,16 @@ from . import (
     factors,
     missing_numbers,
     named_numbers,
-    ordering,
     parity,
     phrases_told,
     place_value,
     shapes,
     shared_lists,
-    signed,
     units,
 )
 
 CLASSES = (
     parity.CLASS,
-    ordering.CLASS,
     counting.CLASS,
     place_value.CLASS,
     shared_lists.CLASS,
@@ -38,7 +35,6 @@ CLASSES = (
     clock_hands.CLASS,
     missing_numbers.CLASS,
     factors.CLASS,
-    signed.CLASS,
     named_numbers.CLASS,
     enumerations.CLASS,
     phrases_told.CLASS,
