@@ -44,7 +44,7 @@ class Ready:
         self.by_letter: dict[str, dict[str, list[Phrase]]] = {}
         for number, made in enumerate(phrases.ready(told)):
             phrase, firsts = made._replace(number=number), made.firsts()
-            rarest, *others = sorted(phrase.needs, key=commonness)
+            rarest, *others = sorted(phrase.needs, key=commonness) or [frozenset[str]()]
             for word in rarest:
                 self._by_need[word].append((phrase, firsts, others))
             for word in firsts:
