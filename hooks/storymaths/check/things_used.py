@@ -32,7 +32,7 @@ _ONLY_TOLD = re.compile(
 """How an author says, once for the page, that something is of the story: the rope is only in the story."""
 _OF_A_TALE = re.compile(
     r"\b(?:(?:the|an?) [a-z]+(?: [a-z]+)? in (?:chapter [a-z0-9]+|the (?:story|tale|rhyme|poem|puzzle|book|song|question))"
-    r"|(?:story|tale)[’']s [a-z]+|(?:pretend|imagine) (?:that|you|your))\b[^.;!?]*$"
+    r"|(?:story|tale)[’']s [a-z]+|(?:pretend|imagine) (?:that|you|your)|(?:word|story) problem: an? [a-z]+)\b[^.;!?]*$"
 )
 """Somebody of a story who does it: the goblin in chapter two swallows three raisins."""
 _PROPER_NAME = re.compile(r"(?<=[a-z,] )[A-Z][a-z]+ [A-Z]")

@@ -29,7 +29,6 @@ _COUNTED = frozenset(
 _PART_WORDS = "|".join(("halves", *(f"{part}s?" for part in _PARTS)))
 FRACTION_IN_WORDS = rf"(?<![\w-])(?:(?:an? |one |\d+[ -])?(?:{_PART_WORDS})(?![\w-]))"
 """The pattern of ``half``, ``a quarter``, ``three quarters``."""
-FRACTION = rf"(?:(?<![\w£−/.,:+-])\d+/\d+(?![\w/]|[.,]\d)|{FRACTION_IN_WORDS})"
 _GOES_ON_BEFORE = Form(
     r"(?:\b(?:and|or|plus|minus|add|times|of|away|from|by|to|over|less|more|than|divided|shared|between|among|lots|groups"
     r"|double|twice|half|quarter|halfway|is|are|equals|makes?|pages?|sessions?|steps?|years?|lines?|rows?|cards?"
@@ -52,7 +51,7 @@ def numbers(text: str) -> list[Rational]:
 
 
 def fraction(text: str) -> Fraction:
-    """What a match of ``FRACTION`` is worth. Nought under the line raises ``ZeroDivisionError``."""
+    """What a match of ``FRACTION_IN_WORDS``, or such as 3/4, is worth. Nought under the line raises ``ZeroDivisionError``."""
     if "/" in text:
         return Fraction(exact(text))
     *many, part = text.replace("-", " ").split(" ")

@@ -17,7 +17,8 @@ from .phrases_told import ALL_ALONE, ALONE, NUMBERS
 from .sentences import Sentences
 from .table import CLASSES
 
-_SIGNS = ("£", "/", "°", "−", ":", ": ", "%")
+_CUES = frozenset(cue for each in CLASSES for cue in each.cues)
+_SIGNS = tuple(sign for sign in ("£", "/", "°", "−", ":", ": ", "%") if sign in _CUES)
 """Cues that are no words."""
 _CLOSE = {
     ":": re.compile(r":(?=\d\d)(?<=\d:)"),
@@ -50,7 +51,6 @@ class FalseClaim:
     so: str
 
 
-_CUES = frozenset(cue for each in CLASSES for cue in each.cues)
 _ORDER = {each.name: at for at, each in enumerate(CLASSES)}
 _BY_CUE: Mapping[str, Sequence[ClaimClass]] = {cue: [each for each in CLASSES if cue in each.cues] for cue in _CUES}
 

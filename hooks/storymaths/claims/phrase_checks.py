@@ -10,7 +10,7 @@ from ..model.known_facts import KnownShapes
 from .amounts import difference, says
 from .phrase_orders import ORDERS
 from .phrase_values import Value
-from .phrase_worth import UNKNOWN, UNLIKE, Judged, judge_number
+from .phrase_worth import UNKNOWN, UNLIKE, Judged, in_words, judge_number
 
 Told = Mapping[str, Value]
 
@@ -20,6 +20,68 @@ def _rounded(told: Told) -> Judged:
     number, place, answer = Fraction(told["a"].number), Fraction(told["r"].number), told["b"].number
     right = (number / place + Fraction(1, 2)).__floor__() * place
     return judge_number(answer, right, f"{says(number)} rounds to {says(right)}")
+
+
+def _rounded_somehow(told: Told) -> Judged:
+    """``A`` rounded to a step that nobody names is ``B``."""
+    number, answer = Fraction(told["a"].number), told["b"].number
+    steps = [10**power for power in range(1, 7) if answer % 10**power == 0]
+    if number.denominator != 1 or told["a"].kind != told["b"].kind:
+        return UNLIKE
+    near = {(number / step + Fraction(1, 2)).__floor__() * step for step in steps}
+    return Judged(answer in near, f"{says(answer)} is not the nearest of its kind to {says(number)}")
+
+
+def _halfway(told: Told) -> Judged:
+    """``A`` is halfway between ``B`` and ``C``."""
+    if len({value.kind for value in told.values()}) > 1:
+        return UNLIKE
+    right = Fraction(told["b"].number + told["c"].number) / 2
+    return judge_number(told["a"].number, right, f"{in_words(right, told['a'].kind)} is halfway")
+
+
+def _nearer(told: Told) -> Judged:
+    """``A`` is nearer to ``B`` than to ``C``."""
+    near, far = (difference(told["a"].number, told[to].number) for to in "bc")
+    so = f"it is {says(near)} from {says(told['b'].number)} and {says(far)} from {says(told['c'].number)}"
+    return Judged(near < far, so)
+
+
+def _most_of_digits(told: Told) -> Judged:
+    """The biggest whole number of ``A`` digits is ``B``."""
+    digits = told["a"].number
+    return judge_number(told["b"].number, 10 ** int(digits) - 1) if digits in range(1, 10) else UNKNOWN
+
+
+def _least_of_digits(told: Told) -> Judged:
+    """The smallest whole number of ``A`` digits is ``B``."""
+    digits = told["a"].number
+    return judge_number(told["b"].number, 10 ** (int(digits) - 1)) if digits in range(2, 10) else UNKNOWN
+
+
+def _written(told: Told) -> Judged:
+    """``A`` is written ``B``: not a digit of it, and as nothing else, such as tens and ones."""
+    one, other = told["a"], told["b"]
+    if one.kind != other.kind or other.worked or other.noun or other.number < 10:
+        return UNKNOWN
+    return judge_number(other.number, one.number)
+
+
+def _jump(told: Told) -> Judged:
+    """A jump of ``A`` from ``B``, one way or the other, ends on ``C``."""
+    start, size = told["b"].number, told["a"].number
+    return Judged(told["c"].number in (start + size, start - size), f"it is {says(start + size)}")
+
+
+def _ratio_shares(told: Told) -> Judged:
+    """``A`` shared in the ratio ``B`` to ``C`` is ``D`` and ``E``."""
+    parts = told["b"].number + told["c"].number
+    if not parts or told["d"].kind != told["e"].kind or told["a"].kind != told["d"].kind:
+        return UNKNOWN
+    first, second = (Fraction(told["a"].number) * told[part].number / parts for part in "bc")
+    kind = told["a"].kind
+    so = f"it is {in_words(first, kind)} and {in_words(second, kind)}"
+    return Judged({first, second} == {told["d"].number, told["e"].number}, so)
 
 
 def _digit_place(told: Told) -> Judged:
@@ -68,7 +130,7 @@ def _goes_into(told: Told) -> Judged:
 
 def _remainder(told: Told) -> Judged:
     """``A`` in groups of ``B`` leaves ``D``."""
-    by = told["b"].number
+    by = (told.get("s") or told["b"]).number
     if not by or told["a"].number.denominator != 1 or by.denominator != 1:
         return UNKNOWN
     return judge_number(told["d"].number, told["a"].number % by)
@@ -115,7 +177,7 @@ def _digits(told: Told) -> Judged:
 
 
 def _divides(told: Told) -> Judged:
-    by, number = told["a"].number, told["b"].number
+    by, number = (told.get("s") or told["a"]).number, told["b"].number
     return Judged(number % by == 0, f"{says(number)} is no multiple of {says(by)}") if by else UNKNOWN
 
 
@@ -177,6 +239,14 @@ def _parity(told: Told, left: int) -> Judged:
 CHECKS: Mapping[str, Callable[[Told], Judged]] = {
     **ORDERS,
     "rounded": _rounded,
+    "rounded somehow": _rounded_somehow,
+    "halfway": _halfway,
+    "nearer": _nearer,
+    "most of digits": _most_of_digits,
+    "least of digits": _least_of_digits,
+    "written": _written,
+    "jump": _jump,
+    "ratio shares": _ratio_shares,
     "digit place": _digit_place,
     "digit worth": _digit_worth,
     "two digits": _two_digits,
@@ -209,4 +279,4 @@ def judge_shape(told: Told, shapes: KnownShapes) -> Judged:
     """Whether the shape ``G`` has ``B`` of the part ``Z``; nobody can say where its name does not settle it."""
     name, part, said = told["g"].noun, shapes.by_part[told["z"].noun], told["b"].number
     right = shapes.by_name[name].get(part)
-    return UNKNOWN if right is None else Judged(said == right, f"it has {right}")
+    return UNLIKE if right is None else Judged(said == right, f"it has {right}")

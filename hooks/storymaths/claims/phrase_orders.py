@@ -130,22 +130,49 @@ def _even_steps(told: Told) -> Judged:
     return _step(each, size) if times * 2 > len(steps) or times == len(steps) - 1 else UNKNOWN
 
 
+def _step_on(told: Told) -> Judged:
+    """Counting on in ``S``, ``B`` comes after ``A``, and then ``C`` where that is told."""
+    return _stepped(told, told["s"].number)
+
+
+def _step_back(told: Told) -> Judged:
+    """Counting back in ``S``, ``B`` comes after ``A``, and then ``C`` where that is told."""
+    return _stepped(told, -told["s"].number)
+
+
+def _stepped(told: Told, step: Rational) -> Judged:
+    right = told["a"].number + step
+    second = "c" not in told or told["c"].number == right + step
+    return Judged(told["b"].number == right and second, f"it is {says(right)}, then {says(right + step)}")
+
+
 def _going_up(told: Told) -> Judged:
     each = told["h"].each
-    return Judged(all(a < b for a, b in pairwise(each)), "they are not in that order")
+    return Judged(all(a < b for a, b in pairwise(each)), _ordered(sorted(each)))
 
 
 def _going_down(told: Told) -> Judged:
     each = told["h"].each
-    return Judged(all(a > b for a, b in pairwise(each)), "they are not in that order")
+    return Judged(all(a > b for a, b in pairwise(each)), _ordered(sorted(each, reverse=True)))
+
+
+def _in_order(told: Told) -> Judged:
+    """``H`` goes up, or down, throughout; a run with more than one slip may be in another order altogether."""
+    each = told["h"].each
+    slips = min(sum(a >= b for a, b in pairwise(each)), sum(a <= b for a, b in pairwise(each)))
+    return UNKNOWN if slips > 1 else Judged(not slips, _ordered(sorted(each, reverse=each[0] > each[-1])))
+
+
+def _ordered(each: list[Rational]) -> str:
+    return f"in order they are {', '.join(map(says, each))}"
 
 
 def _least_of_all(told: Told) -> Judged:
-    return Judged(told["a"].number == min(told["h"].each), "another is less")
+    return judge_number(told["a"].number, min(told["h"].each))
 
 
 def _most_of_all(told: Told) -> Judged:
-    return Judged(told["a"].number == max(told["h"].each), "another is more")
+    return judge_number(told["a"].number, max(told["h"].each))
 
 
 def _average(told: Told) -> Judged:
@@ -187,9 +214,12 @@ ORDERS: Mapping[str, Callable[[Told], Judged]] = {
     "all even": _all_even,
     "all odd": _all_odd,
     "steps": _steps,
+    "step on": _step_on,
+    "step back": _step_back,
     "even steps": _even_steps,
     "going up": _going_up,
     "going down": _going_down,
+    "in order": _in_order,
     "least of all": _least_of_all,
     "most of all": _most_of_all,
     "minute hand": _minute_hand,

@@ -6,12 +6,13 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping
 from functools import cached_property
 from types import MappingProxyType
+from typing import NamedTuple
 
 from ..expression.number import Rational
 from ..expression.number_words import PART_OF
 from ..model.known_facts import KnownFacts
-from ..model.phrases import Choice, Phrase, Phrases, Row, SaidPhrases, Slot, Words
-from .phrase_slots import HINTS_OF_TIME, SLOTS, letters_of
+from ..model.phrases import Choice, Phrase, Phrases, Row, SaidPhrases, Slot, Words, commonness
+from .phrase_slots import HINTS_OF_TIME, SLOTS, letters_held, letters_of
 from .phrase_values import MIXED, MOST_THINGS, PLACES, Value, Values
 from .phrase_words import Word
 from .phrase_worth import work_out
@@ -20,39 +21,51 @@ Told = Mapping[str, Value]
 NONE: Told = MappingProxyType({})
 _MARKS = frozenset(",:–—")
 _JOINS = frozenset(("and", "with", "plus", "add", "&"))
-_COMMON = frozenset("is are has have a an the to of in and for with it you we so can one".split())
 _MOST_IN_LIST = 9
 _DEEPEST = 2
 
 
-def _commonness(words: frozenset[str]) -> int:
-    return sum(1 if word not in _COMMON else 1000 for word in words)
+class Possible(NamedTuple):
+    """The phrases that a sentence may hold, and the words and letters that they may begin with."""
+
+    phrases: frozenset[int]
+    firsts: frozenset[str]
+
+
+NO_PHRASES = Possible(frozenset(), frozenset())
 
 
 class Ready:
     """Phrases by the word they may begin with, or by the letter they begin with and the word that may follow what it tells."""
 
     def __init__(self, phrases: Phrases, told: tuple[SaidPhrases, ...]) -> None:
-        self._by_need: dict[str, list[int]] = defaultdict(list)
+        self._by_need: dict[str, list[tuple[Phrase, frozenset[str], list[frozenset[str]]]]] = defaultdict(list)
         self.by_word: dict[str, list[Phrase]] = defaultdict(list)
         self.by_letter: dict[str, dict[str, list[Phrase]]] = {}
-        self.with_letter: dict[str, list[Phrase]] = defaultdict(list)
         for number, made in enumerate(phrases.ready(told)):
-            phrase = made._replace(number=number)
-            for word in min(phrase.needs, key=_commonness, default=frozenset(("",))):
-                self._by_need[word].append(number)
-            for word in phrase.firsts():
+            phrase, firsts = made._replace(number=number), made.firsts()
+            rarest, *others = sorted(phrase.needs, key=commonness) or [frozenset[str]()]
+            for word in rarest:
+                self._by_need[word].append((phrase, firsts, others))
+            for word in firsts:
                 if len(word) == 1 and word.isupper():
                     after = self.by_letter.setdefault(word, defaultdict(list))
-                    self.with_letter[word].append(phrase)
                     for following in self._following(phrase, word):
                         after[following].append(phrase)
                 else:
                     self.by_word[word].append(phrase)
 
-    def possible(self, held: frozenset[str]) -> frozenset[int]:
-        """Which phrases words may hold: each has one word of the rarest set that it cannot do without."""
-        return frozenset().union(*(self._by_need[word] for word in self._by_need.keys() & held))
+    def possible(self, held: frozenset[str], numbers: int) -> Possible:
+        """Which phrases a sentence may hold that holds words, letters and so many numbers."""
+        found = [
+            (phrase.number, firsts)
+            for word in self._by_need.keys() & held
+            for phrase, firsts, others in self._by_need[word]
+            if numbers >= phrase.numbers and not (others and any(map(held.isdisjoint, others)))
+        ]
+        if not found:
+            return NO_PHRASES
+        return Possible(frozenset(each[0] for each in found), frozenset().union(*(each[1] for each in found)))
 
     def _following(self, phrase: Phrase, letter: str) -> frozenset[str]:
         """The words that may follow a first letter; none in particular where words may be left out before it."""
@@ -67,7 +80,6 @@ class PhraseReader(Values):
         self.shapes = facts.shapes
         self.sentence, self._ready = sentence, values
         self.held = frozenset(word.text for word in words)
-        self._possible = values.possible(self.held)
         self._found: dict[int, list[Value]] = {}
         self._listed: dict[int, list[Value]] = {}
 
@@ -151,9 +163,17 @@ class PhraseReader(Values):
             self._listed[at] = list(dict.fromkeys(self._lists(at, None, True)))
         return self._listed[at]
 
-    def may_hold(self, phrase: Phrase) -> bool:
-        """Whether the sentence has a word of each set that a phrase cannot do without."""
-        return all(not need.isdisjoint(self.held) for need in phrase.needs)
+    def possible(self, ready: Ready) -> Possible:
+        """Which of some phrases the sentence may hold."""
+        return ready.possible(*self._can_tell)
+
+    @cached_property
+    def _can_tell(self) -> tuple[frozenset[str], int]:
+        return self.held | letters_held(self, self.held), self.most_numbers()
+
+    @cached_property
+    def _possible(self) -> frozenset[int]:
+        return self.possible(self._ready).phrases
 
     def letters(self, at: int) -> str:
         """The letters that a word may be told by."""
@@ -186,7 +206,7 @@ class PhraseReader(Values):
             after += self.text(after) in ("and", "then", "or")
             if len(each) > 2:
                 yield Value(end, 0, kind, "", True, tuple(each))
-            if after == end or after >= len(self.words) or self.words[after].number is None:
+            if after == end or next(self.plain(after), None) is None:
                 break
             end = after
 
@@ -195,6 +215,8 @@ class PhraseReader(Values):
         for value in (*self.plain(at), *self._begun(at)) if at < len(self.words) else ():
             if before and before.kind != value.kind:
                 continue
+            if not before and value.noun in self.sets and self.text(value.end) == ",":
+                continue  # two bars, 9 and 7
             each = (*(before.each if before else ()), value.number)
             noun = "" if value.noun in PLACES else value.noun
             noun = noun if not before or noun == before.noun else MIXED

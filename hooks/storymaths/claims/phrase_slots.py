@@ -141,6 +141,34 @@ _LETTERS = {
 }  # fmt: skip
 
 
+_SIZES = frozenset(("pairs", *(word for word in SO_MANY_OF if word.endswith("s") and word not in PART_OF)))
+_PLACE_WORDS = frozenset((*_PLACES, "whole", "decimal"))
+_PLACE_NUMBERS = frozenset((10, 100, 1000, 10000))
+_HELD_BY: Mapping[str, frozenset[str]] = {
+    "P": frozenset(PART_OF), "WV": frozenset(DAYS), "MN": frozenset(MONTHS), "O": frozenset(_ORDINALS),
+    "TU": HINTS_OF_TIME | _UNTIL | {"m"},
+}  # fmt: skip
+_ROMAN_LETTERS = frozenset(_LETTERS_WORTH)
+
+
+def letters_held(reader: InSentence, held: frozenset[str]) -> frozenset[str]:
+    """The letters for no plain numbers that something in a sentence may be told by."""
+    letters = [each for each, words in _HELD_BY.items() if not words.isdisjoint(held)]
+    if ":" in reader.sentence:
+        letters.append("TU")
+    if not _SIZES.isdisjoint(held) or any(word.kind == "size" for word in reader.words):
+        letters.append("S")
+    if not _PLACE_WORDS.isdisjoint(held) or any(word.number in _PLACE_NUMBERS for word in reader.words):
+        letters.append("RQ")
+    if not reader.shapes.ends_of_names.isdisjoint(held):
+        letters.append("G")
+    if not reader.shapes.ends_of_parts.isdisjoint(held):
+        letters.append("Z")
+    if any(map(_ROMAN_LETTERS.issuperset, held)):
+        letters.append("I")
+    return frozenset("".join(letters))
+
+
 def letters_of(word: str) -> str:
     """The letters that a word that is no number may begin to tell; those of a number where nothing else is known."""
     return _LETTERS.get(word, "ABCLKGI" if _ROMAN.fullmatch(word) else "ABCLKG")

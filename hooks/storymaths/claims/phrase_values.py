@@ -9,6 +9,7 @@ from typing import NamedTuple
 from ..expression.number import Rational
 from ..expression.number_words import PART_OF, SO_MANY_OF
 from ..model.phrases import Phrases
+from ..model.quantity import MEASURES, UNITS_IN_WORDS
 from .phrase_words import Word, unit_of
 
 MOST_THINGS = 3
@@ -24,7 +25,18 @@ _HOLDERS = frozenset(
     "part piece bar group box pile tower jump strip tray line row set bag stack section block rod train whole sack ribbon"
     " rope string length".split()
 )
+_TIMES = ("noon", "midday", "midnight")
 _MONEY = frozenset(("coin", "coins", "piece", "pieces", "note", "notes"))
+
+
+_TELL_NUMBERS = frozenset((*_NOTHING, *_ALONE, *PART_OF, *_TIMES, "whole", *UNITS_IN_WORDS, *MEASURES))
+"""Words without one of which, or a number, no number is told."""
+
+
+_BEFORE_PLUS = frozenset(("than", "to", "from", "of"))
+"""Words after which a plus belongs to a number."""
+_CUT_SHORT = frozenset(("pound", "pounds", "metre", "metres"))
+"""Units of which so many hundredths may follow without their unit: two pounds fifty."""
 
 
 class Value(NamedTuple):
@@ -52,6 +64,11 @@ class Values:
         """The word at a place; no word after the last."""
         return self._texts[at]
 
+    def most_numbers(self) -> int:
+        """How many numbers may be told at most."""
+        tell = _TELL_NUMBERS | self._phrases.words_of_measures
+        return len([word for word in self.words if word.number is not None or word.text in tell or ":" in word.text])
+
     def _number(self, at: int) -> Rational | None:
         """A bare number at a place."""
         if at < len(self.words) and not self.words[at].kind:
@@ -73,7 +90,13 @@ class Values:
                 yield from self._with_things(Value(at + 1, 0)) if word.text == "no" else ()
         elif word.text in _ALONE:
             yield Value(at + 1, _ALONE[word.text])
-        elif word.text == "minus" and (number := self._number(at + 1)) is not None:
+        elif (
+            word.text in ("plus", "positive")
+            and self.text(at - 1) in _BEFORE_PLUS
+            and (number := self._number(at + 1)) is not None
+        ):
+            yield from self._measured(Value(at + 2, number))
+        elif word.text in ("minus", "negative") and (number := self._number(at + 1)) is not None:
             yield from self._measured(Value(at + 2, -number))
         elif word.text == "half":
             yield Value(at + 1, Fraction(1, 2), "part")
@@ -86,7 +109,7 @@ class Values:
             yield Value(unit[0], unit[2], unit[1])
         elif following.text in PART_OF:
             yield Value(at + 2, PART_OF[following.text], "part")
-        elif following.text == "whole" and at and self.text(at + 2) != "of":
+        elif following.text == "whole" and self.text(at + 2) != "of":
             yield Value(at + 2, 1, "part")
         elif self.text(at + 2) == "of" and at + 3 < len(self.words) and (of := self.words[at + 3]).number is not None:
             if following.text in _HOLDERS:  # a part of 6, a sack of 5 kg
@@ -168,6 +191,9 @@ class Values:
     def _and_parts(self, value: Value) -> Iterator[Value]:
         """An amount, and so much of a smaller unit: 1 hour 50 minutes, a pound and 20 pence, an hour and a quarter."""
         yield value
+        hundredths = self._number(value.end) if self.text(value.end - 1) in _CUT_SHORT else None
+        if hundredths in range(10, 100) and not self._unit(value.end + 1):
+            yield Value(value.end + 1, value.number + Fraction(hundredths or 0) / 100, value.kind)
         at = value.end + (self.text(value.end) == "and")
         if at >= len(self.words) or (value.kind in ("part", "money") and at == value.end):
             return

@@ -14,7 +14,7 @@ _UNITS = "|".join(sorted((re.escape(unit.lower()) for unit in UNITS if unit not 
 _WORD = re.compile(
     rf"(?P<minus>[−-](?=\d)(?<![\w)]))?(?P<pound>£)?(?P<number>\d+/\d+|\d+(?:,\d{{3}})*(?:\.\d+)?)(?!\d|[:/.]\d)"
     rf"(?:(?P<percent> ?%)|(?P<unit> ?(?:{_UNITS})(?![\w°’'-]))|(?P<note>-(?:pounds?|pence|penny|p)(?!\w))|(?P<s>[’']?s)(?!\w))?"
-    r"|[a-z]+(?:[’'-][a-z]+)*|\d+:\d\d|\S"
+    r"|[a-z]+(?:(?!-digits?\b)[’'-][a-z]+)*|\d+:\d\d|\S"
 )
 
 
@@ -37,20 +37,23 @@ class Word(NamedTuple):
 
 def words_of(sentence: str) -> list[Word]:
     """The words of a sentence in small letters, its numbers in figures."""
-    return [_word(match) for match in _WORD.finditer(sentence)]
+    return [
+        _number(match) if match.lastgroup else _word(match.group(), *match.span()) for match in _WORD.finditer(sentence)
+    ]
 
 
-def _word(match: re.Match[str]) -> Word:
-    text, (start, end) = match.group(), match.span()
-    if text[0].isalpha() or not match["number"]:
-        if text in _ALONE:
-            return Word(text, start, end, _ALONE[text])
-        if text.isalpha():
-            return Word(text, start, end)
+def _word(text: str, start: int, end: int) -> Word:
+    if text.isalpha():
+        return Word(text, start, end, _ALONE.get(text))
+    if "-" in text:
         first, _, unit = text.partition("-")
         if unit in _OF_MONEY and first in _COUNTS:
             return Word(text, start, end, _COUNTS[first] * UNITS[_OF_MONEY[unit]][1], "money")
-        return Word(text.replace("’", "'"), start, end)
+    return Word(text.replace("’", "'"), start, end)
+
+
+def _number(match: re.Match[str]) -> Word:
+    text, (start, end) = match.group(), match.span()
     try:
         number: Rational = exact(match["number"])
     except ZeroDivisionError:

@@ -81,10 +81,8 @@ def _judge(left: Node, relation: str, right: Node, told: Mapping[str, Value]) ->
     if COMPARE[relation](one, other):
         return Judged(True)
     if relation != "=":
-        return Judged(
-            False,
-            "one is " + ("equal to" if one == other else "less than" if one < other else "more than") + " the other",
-        )
+        how = "equal to" if one == other else "less than" if one < other else "more than"
+        return Judged(False, f"{in_words(one, kind)} is {how} {in_words(other, other_kind)}")
     if isinstance(right, Number):
         return Judged(False, f"it is {in_words(one, kind or other_kind)}")
     return Judged(False, f"they come to {in_words(other, other_kind or kind)}, not {in_words(one, kind or other_kind)}")
@@ -94,6 +92,8 @@ def in_words(number: Rational, kind: str) -> str:
     """An amount as a message tells it."""
     size = difference(number, 0)
     match kind:
+        case "part":
+            return str(number)
         case "money":
             return f"£{float(number):.2f}" if size >= 1 else f"{says(number * 100)}p"
         case "length" if size < 1:
@@ -151,5 +151,7 @@ def _alike(kind: str, one: Rational, other_kind: str, other: Rational) -> None:
     if kind == other_kind:
         return
     number = other if kind else one
+    if {kind, other_kind} == {"", "temperature"}:
+        return  # minus four, and five degrees warmer
     if {kind, other_kind} != {"", "part"} or (number > 1 and number.denominator == 1):
         raise Unlike

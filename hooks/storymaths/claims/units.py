@@ -11,6 +11,7 @@ from ..expression.number import Rational
 from ..model.known_facts import KnownFacts, KnownUnits
 from .amounts import END_OR_AND, FRACTION_IN_WORDS, fraction, number, says
 from .claim_class import IS, ClaimClass, Untrue
+from .form import Form
 
 _FIGURES = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?"
 _COUNT = (
@@ -18,6 +19,8 @@ _COUNT = (
     rf" (?:an? |one )|half an? )"
 )
 _GOES_ON = re.compile(r",? (?:and|with) (?:(?:an?|half|another) |\d)")
+_ADDED = Form(r"(?:\d|\b(?:half|an?) )[^.;:]*\b(?:and|plus) $")
+"""What makes an amount one of two that are added."""
 _IS = (
     r"(?:is|has|are|have|makes?|equals?|lasts?|contains?|is the same as|are the same as|is equal to|is worth|are"
     r" worth|takes|there are in)"
@@ -43,7 +46,7 @@ def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
             rates, turned = units.counts.get((one, of)), units.counts.get((of, one))
             many, said = _count(match["c1"]), _count(match["c2"])
             right = {many * rate for rate in rates or ()} | {Fraction(many) / rate for rate in turned or ()}
-            if _GOES_ON.match(sentence, match.end()):
+            if _GOES_ON.match(sentence, match.end()) or _ADDED.search(sentence, 0, match.start()):
                 continue
             if right and said not in right and not _is_part_of_month(units, one, of, many):
                 named = _named(units, of, match["u2"], min(right))

@@ -95,6 +95,17 @@ class KnownShapes(Strict):
         """The part of each way of writing one."""
         return {name: part for part, names in self.parts.items() for name in names}
 
+    @cached_property
+    def ends_of_names(self) -> frozenset[str]:
+        """The last words of all names, one and many."""
+        ends = {name.split()[-1] for name in self.by_name}
+        return frozenset(f"{end}{ending}" for end in ends for ending in ("", "s", "es"))
+
+    @cached_property
+    def ends_of_parts(self) -> frozenset[str]:
+        """The last words of all ways of writing a part."""
+        return frozenset(name.split()[-1] for name in self.by_part)
+
 
 class KnownFacts(Strict):
     """``site_data/facts.yaml``."""

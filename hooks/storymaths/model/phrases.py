@@ -30,20 +30,42 @@ class Choice(NamedTuple):
     """The rows that begin with a word."""
     others: tuple[Row, ...]
     """The rows that may begin with something told, and the empty one."""
+    firsts: frozenset[str]
+    """What it may begin with; "" where it may be nothing."""
+    need: frozenset[str]
+    """Words and letters of which a sentence must hold one; none where it may do without."""
+    numbers: int
+    """How many numbers it tells at least."""
 
     @classmethod
     def of(cls, rows: tuple[Row, ...]) -> Choice:
         """Rows made ready to be looked up by their first word."""
         by_word: dict[str, tuple[Row, ...]] = {}
         others: list[Row] = []
-        for row in rows:
-            firsts = _firsts(row)
+        each_first = [_firsts(row) for row in rows]
+        for row, firsts in zip(rows, each_first, strict=True):
             for word in firsts:
                 if word and not (word.isupper() or word == "~"):
                     by_word[word] = (*by_word.get(word, ()), row)
             if any(word == "" or word.isupper() or word == "~" for word in firsts):
                 others.append(row)
-        return cls(rows, by_word, tuple(others))
+        needs = [min(_needs(row), key=commonness, default=frozenset[str]()) for row in rows]
+        need = frozenset[str]().union(*needs) if all(needs) else frozenset[str]()
+        return cls(rows, by_word, tuple(others), frozenset().union(*each_first), need, min(map(_numbers_of, rows)))
+
+
+_NUMBERS: Mapping[str, int] = {**dict.fromkeys("ABCDE", 1), "L": 2, "K": 2, "H": 3, "T": 1, "U": 1}
+"""How many numbers each letter for numbers stands for, at least."""
+_COMMON = {
+    **dict.fromkeys("has have up so or all by more same out 4 6 there they".split(), 3),
+    **dict.fromkeys("of is in to with on for it are each that at as from then : 3 10 5".split(), 10),
+    **dict.fromkeys("and the 1 a 2 ,".split(), 25),
+}
+"""About how many times as common as others some words are where numbers are told."""
+
+
+_PLAIN = frozenset("ABCDEKLH~")
+"""The letters that every sentence with numbers may tell."""
 
 
 Piece: TypeAlias = Words | Slot | Choice
@@ -67,6 +89,10 @@ class SaidPhrases(Strict):
     """Whether one of its numbers must be worked out."""
     bare: bool = False
     """Whether its numbers must stand without what they count: five flags back from 80 may be five tens."""
+    measured: bool = False
+    """Whether its numbers must be amounts of one kind: a metre, and centimetres; a whole, and quarters."""
+    by_ones: bool = False
+    """Whether nothing in the sentence may say that it is counted otherwise than up in ones."""
 
 
 class Phrase(NamedTuple):
@@ -75,7 +101,9 @@ class Phrase(NamedTuple):
     row: Row
     told: SaidPhrases
     needs: tuple[frozenset[str], ...]
-    """Sets of words of each of which a sentence must hold one."""
+    """Sets of words, and of letters such as ``W`` for a day, of each of which a sentence must hold one."""
+    numbers: int
+    """How many numbers a sentence must hold at least."""
     number: int = 0
     """Its place among all."""
 
@@ -111,12 +139,17 @@ class Phrases(Strict):
         """Words for things of several sorts, such as children."""
         return frozenset(" ".join(self.all_sorts).split())
 
+    @cached_property
+    def words_of_measures(self) -> frozenset[str]:
+        """The words of all names of measures."""
+        return frozenset(" ".join(self.measures).split())
+
     def ready(self, told: tuple[SaidPhrases, ...]) -> Iterator[Phrase]:
         """Phrases as rows of pieces."""
         for each in told:
             for text in each.said:
                 for row in _variants(self._row(text)):
-                    yield Phrase(row, each, tuple(_needs(row)))
+                    yield Phrase(row, each, tuple(_needs(row)), _numbers_of(row))
 
     @cached_property
     def _macros(self) -> dict[str, Row]:
@@ -177,10 +210,25 @@ def _variants(row: Row) -> Iterator[Row]:
 
 def _needs(row: Row) -> Iterator[frozenset[str]]:
     for piece in row:
-        if isinstance(piece, Words):
-            yield piece.any_of
-        elif isinstance(piece, Choice) and not piece.others:
-            yield frozenset(piece.by_word)
+        match piece:
+            case Words(any_of=words):
+                yield words
+            case Slot(letter=letter) if letter not in _PLAIN:
+                yield frozenset((letter,))
+            case Choice(need=need) if need:
+                yield need
+
+
+def commonness(words: frozenset[str]) -> int:
+    """How likely a sentence is to hold one of some words."""
+    return sum(_COMMON.get(word, 1) for word in words)
+
+
+def _numbers_of(row: Row) -> int:
+    return sum(
+        piece.numbers if isinstance(piece, Choice) else _NUMBERS.get(piece.letter, 0) if isinstance(piece, Slot) else 0
+        for piece in row
+    )
 
 
 def _firsts(row: Row) -> frozenset[str]:
@@ -193,9 +241,8 @@ def _firsts(row: Row) -> frozenset[str]:
                 found.add(letter)
                 if letter != "~":
                     return frozenset(found)
-            case Choice(rows=rows):
-                inner = [_firsts(each) for each in rows]
-                found |= frozenset().union(*inner)
+            case Choice(firsts=firsts):
+                found |= firsts
                 if "" not in found:
                     return frozenset(found)
                 found.discard("")

@@ -26,12 +26,14 @@ _SLIP = re.compile(
     r"\b(?:wrongly|mistakenly|by mistake|(?:thinks?|thought|believes?|imagines?|claims?) (?:that )?|(?:may|might|could)"
     r" (?:wrongly )?(?:say|think|write)|"
     r"forgot(?:ten)?|forgets|misread|mixed up|muddled|mistake|error|incorrect|slip|misconception|should (?:be|have been)|ought to be|"
-    r"(?:child|children|pupils?|somebody|someone) (?:says?|said|tells? you|writes?|wrote)(?: that)?)\b",
+    r"(?:do not|don[’']t|never) (?:ever )?(?:accept|write|say|let|allow|mark|tick|praise)|"
+    r"(?:child|children|pupils?|somebody|someone|puppet) (?:says?|said|tells? you|writes?|wrote)(?: that)?)\b",
     re.I,
 )
 """What shows, in the sentence, that somebody's slip is told."""
 _TASK = re.compile(r"^\W*(?:then |next |now )?(?:the )?(?:children|pupils) write\b", re.I)
 """What a plan says that all of them do, which is no slip."""
+_ANSWERED_NO = re.compile(r"[^.?!\n]{0,60}[.!]?[\"”][^.?!\n\"“]{0,60}[\"“]no\b", re.I)
 _SAID_TRUE = re.compile(r"[\"”’]?,?\s*(?:is|are) true\b", re.I)
 _OPEN = re.compile(
     r"\b(?:if|whether|when|unless|which|who|what|how|why|thinks?|says?|said|not|cannot|never|n[’']t)\b|\?", re.I
@@ -69,7 +71,7 @@ def excuse(text: str, tokens: tuple[Token, ...], run: Run) -> str:
         return "it is said to be untrue"
     if _TRUE_OR_FALSE.search(text) or (text.rstrip("\"”’') \n").endswith("?") and _is_asked(before)):
         return "it is asked, not said"
-    if _SLIP.search(_TASK.sub("", text)):
+    if _SLIP.search(_TASK.sub("", text)) or _ANSWERED_NO.match(after):
         return "somebody's mistake is told"
     if _ROUNDED.search(text):
         return "it tells about how many"
