@@ -5,12 +5,10 @@ from __future__ import annotations
 from math import atan2, cos, degrees, pi, sin
 
 import pytest
-from activities.contexts import the_reference
-from activities.trials import answers_of, never_breaks, read, refused, solved, spoilt
+from activities.trials import answers_of, begins_in, never_breaks, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.angle import KIND
-from storymaths.activities.fit import misfits, too_early
 
 
 @given(st.lists(st.integers(1, 359), min_size=1, max_size=8))
@@ -73,11 +71,7 @@ def test_angles_side_by_side_come_round(where: tuple[str, int], data: st.DataObj
     ],
 )
 def test_it_fits_its_year_and_not_the_year_before(data: dict[str, object], first: int) -> None:
-    for year in (first, first - 1):
-        fields, context = read(KIND, data, year)
-        limits, reference = the_reference().years[year], the_reference()
-        reasons = too_early(fields, limits, reference) + misfits(KIND.solve(fields, context).demands, limits, reference)
-        assert bool(reasons) is (year < first), reasons
+    begins_in(KIND, data, first)
 
 
 def test_a_year_names_what_it_has_a_name_for() -> None:

@@ -6,12 +6,10 @@ from itertools import pairwise
 from math import hypot, isclose
 
 import pytest
-from activities.contexts import the_reference
-from activities.trials import answers_of, drawn, never_breaks, read, refused, solved, spoilt
+from activities.trials import answers_of, begins_in, drawn, never_breaks, refused, solved, spoilt
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from storymaths.activities.coordinates import KIND
-from storymaths.activities.fit import misfits, too_early
 from storymaths.activities.kind import Unsolvable
 
 POINT = st.tuples(st.integers(-10, 10), st.integers(-10, 10))
@@ -97,12 +95,7 @@ def test_the_fourth_corner_closes_the_shape(three: tuple[tuple[int, int], ...], 
     ],
 )
 def test_it_fits_its_year_and_not_the_year_before(data: dict[str, object], first: int) -> None:
-    reference = the_reference()
-    for year in (first, first - 1):
-        fields, context = read(KIND, data, year)
-        limits = reference.years[year]
-        reasons = too_early(fields, limits, reference) + misfits(KIND.solve(fields, context).demands, limits, reference)
-        assert bool(reasons) is (year < first), reasons
+    begins_in(KIND, data, first)
 
 
 def test_below_nought_is_year_6s() -> None:

@@ -13,6 +13,7 @@ import pytest
 import yaml
 from activities.contexts import a_context, the_reference
 from pydantic import ValidationError
+from storymaths.activities.fit import misfits, too_early
 from storymaths.activities.kind import ActivityFields, Kind, Unsolvable
 from storymaths.activities.rules import RULES
 from storymaths.model.activity import Context, Figure, Solution
@@ -37,6 +38,16 @@ def solved(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2) -> Sol
     solution = kind.solve(*read(kind, data, year))
     stands(solution)
     return solution
+
+
+def begins_in(kind: Kind[Any], data: Mapping[str, Any], first: int) -> None:
+    """It fits its first year, and not the year before."""
+    reference = the_reference()
+    for year in (first, first - 1):
+        fields, context = read(kind, data, year)
+        limits = reference.years[year]
+        reasons = too_early(fields, limits, reference) + misfits(kind.solve(fields, context).demands, limits, reference)
+        assert bool(reasons) is (year < first), reasons
 
 
 def answers_of(kind: Kind[Any], data: Mapping[str, Any] | str, year: int = 2) -> list[dict[str, Any]]:

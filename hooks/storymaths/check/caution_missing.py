@@ -7,10 +7,10 @@ from dataclasses import dataclass
 
 from ..model.collection import Collection
 from ..model.material import Caution
+from ..model.once_for import once_for
 from ..model.problem import Place, Problem
 from ..model.reference import Reference
 from ..model.rule import Rule
-from .once_for import once_for
 from .things_in_prose import ThingsInProse
 from .things_used import Doing, Phrases, applies, materials_of, notes_on, pages_of_doing, sentence_at
 

@@ -8,9 +8,9 @@ from dataclasses import dataclass
 
 from ..claims.sentences import leaves_open
 from ..model.material import Material
+from ..model.once_for import once_for
 from ..model.prose_words import Handling, ThingNamed
 from ..model.reference import Reference
-from .once_for import once_for
 from .things_used import DOING, Doing, is_only_told
 
 _ENDS = re.compile(r"[.!?][\"”’')]*\s|\n\n")

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from ..expression.number_words import SO_MANY_OF
 from ..model.known_facts import KnownFacts
+from ..model.once_for import once_for
 from ..model.phrases import Phrase, Phrases
 from .claim_class import ClaimClass, Untrue
 from .form import Form
@@ -42,7 +43,7 @@ _WITHOUT_NUMBER = frozenset(
 )
 _BEGINS_AFTER = frozenset(
     "so that then because since while but as know knows see say says said remember shows means therefore hence "
-    "know altogether together always and think thinks notice agree answer".split()
+    "altogether together always and think thinks notice agree answer".split()
 )
 _BEFORE = _BEGINS_AFTER | frozenset((*".,;:!?()[]|*\"“”‘’'–—…•", "and", ""))
 _FAR = 3
@@ -74,22 +75,14 @@ class _Tables:
     claims: Ready
 
 
-_TABLES: dict[int, tuple[Phrases, _Tables]] = {}
-
-
+@once_for
 def _tables(phrases: Phrases) -> _Tables:
     """The phrases made ready, once for all pages."""
-    kept = _TABLES.get(id(phrases))
-    if kept is None or kept[0] is not phrases:
-        _TABLES.clear()  # a server reads its files anew, and needs the last alone
-        kept = _TABLES[id(phrases)] = phrases, _Tables(Ready(phrases, phrases.values), Ready(phrases, phrases.claims))
-    return kept[1]
+    return _Tables(Ready(phrases, phrases.values), Ready(phrases, phrases.claims))
 
 
 def _find(sentence: str, facts: KnownFacts) -> Iterator[Untrue]:
     if facts.phrases is None:
-        return
-    if sentence.endswith("?"):
         return
     tables = _tables(facts.phrases)
     words = words_of(sentence)

@@ -5,20 +5,19 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TypeVar
 
-from ..model.reference import Reference
-
+Lists = TypeVar("Lists")
 Made = TypeVar("Made")
 
 
-def once_for(make: Callable[[Reference], Made]) -> Callable[[Reference], Made]:
+def once_for(make: Callable[[Lists], Made]) -> Callable[[Lists], Made]:
     """A function that keeps what it made of the lists it was last given; for these very lists it gives it again."""
-    last: tuple[Reference, Made] | None = None
+    last: tuple[Lists, Made] | None = None
 
-    def ask(reference: Reference) -> Made:
+    def ask(lists: Lists) -> Made:
         nonlocal last
         kept = last
-        if kept is None or kept[0] is not reference:
-            last = kept = reference, make(reference)
+        if kept is None or kept[0] is not lists:
+            last = kept = lists, make(lists)
         return kept[1]
 
     return ask
